@@ -1,0 +1,11 @@
+//! What to put in the tank: ethanol and petrol blends, with their uncertainty,
+//! their workings and the source of every constant.
+//!
+//! This library is the core. It knows no browser, clock, storage or random
+//! source; the feature `web` adds the app that shows it. The modules depend on
+//! each other in one direction only:
+//! `logbook -> (fill, calibration) -> tank -> fuel -> (quantity, source)`.
+
+pub mod fuel;
+pub mod quantity;
+pub mod source;

@@ -1,0 +1,68 @@
+use serde::{Deserialize, Serialize};
+use thiserror::Error;
+
+/// Why three values do not make a band.
+#[derive(Clone, Copy, Debug, Error, PartialEq, Eq)]
+#[error("a band needs low <= expected <= high")]
+pub struct BandError;
+
+/// A value with its error: the lowest and highest it can be, and the one that
+/// is expected.
+///
+/// ```
+/// use fillwright::quantity::Band;
+/// let level = Band::new(12.0, 15.0, 18.0)?;
+/// assert!(level.contains(13.0));
+/// assert!(Band::new(16.0, 15.0, 18.0).is_err());
+/// # Ok::<(), fillwright::quantity::BandError>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Band<T> {
+    low: T,
+    expected: T,
+    high: T,
+}
+
+impl<T: PartialOrd + Copy> Band<T> {
+    /// A band from its three values.
+    ///
+    /// # Errors
+    /// When they are out of order or cannot be compared (not a number).
+    pub fn new(low: T, expected: T, high: T) -> Result<Self, BandError> {
+        if low <= expected && expected <= high {
+            Ok(Self { low, expected, high })
+        } else {
+            Err(BandError)
+        }
+    }
+
+    /// A value that is known exactly.
+    pub fn exact(value: T) -> Self {
+        Self { low: value, expected: value, high: value }
+    }
+
+    /// The lowest value that is possible.
+    pub fn low(&self) -> T {
+        self.low
+    }
+
+    /// The value that is expected.
+    pub fn expected(&self) -> T {
+        self.expected
+    }
+
+    /// The highest value that is possible.
+    pub fn high(&self) -> T {
+        self.high
+    }
+
+    /// Whether a value is possible.
+    pub fn contains(&self, value: T) -> bool {
+        self.low <= value && value <= self.high
+    }
+
+    /// The band of a quantity that grows with this one.
+    pub fn map<U>(&self, f: impl Fn(T) -> U) -> Band<U> {
+        Band { low: f(self.low), expected: f(self.expected), high: f(self.high) }
+    }
+}

@@ -1,0 +1,1 @@
+//! Text to quantity and back.
