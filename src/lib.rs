@@ -6,6 +6,7 @@
 //! each other in one direction only:
 //! `logbook -> (fill, calibration) -> tank -> fuel -> (quantity, source)`.
 
+pub mod fill;
 pub mod fuel;
 pub mod quantity;
 pub mod source;
