@@ -41,8 +41,10 @@
 //! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
 
+pub mod economics;
 mod impossible;
 mod linear;
+mod octane;
 mod order;
 mod problem;
 mod reach;

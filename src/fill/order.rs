@@ -58,7 +58,7 @@ impl Problem {
     }
 
     /// The fuels of a plan of which some is left to pour, the strongest first.
-    fn still_to_pour(&self, plan: &Plan) -> Vec<usize> {
+    pub(super) fn still_to_pour(&self, plan: &Plan) -> Vec<usize> {
         let mut fuels: Vec<usize> =
             (0..self.offers.len()).filter(|&fuel| self.left(plan, fuel) > 1e-9).collect();
         let share = |fuel: usize| self.offers[fuel].share.expected().fraction();
@@ -88,6 +88,12 @@ impl Problem {
             self.share_from(&pours, self.tank.level.high()),
         );
         Order { pours, worst, from_level }
+    }
+
+    /// Another plan carried out in the same order.
+    pub fn again(&self, plan: &Plan, order: &Order) -> Order {
+        let fuels: Vec<usize> = order.pours.iter().map(|pour| pour.fuel).collect();
+        self.order(plan, &fuels, order.top_up())
     }
 
     /// The least and the most of the topping-up fuel that may go in before the

@@ -40,14 +40,9 @@ impl Problem {
     /// # Errors
     /// The proof for each way that was tried.
     pub fn robust(&self) -> Result<RobustPlan, Vec<NoRobustPlan>> {
-        let ways: Vec<Option<usize>> = if self.stop == Stop::Brim {
-            (0..self.offers.len()).filter(|&fuel| !self.offers[fuel].use_all).map(Some).collect()
-        } else {
-            vec![None]
-        };
         let mut best: Option<(f64, RobustPlan)> = None;
         let mut proofs = Vec::new();
-        for top_up in ways {
+        for top_up in self.ways() {
             match self.robust_by(top_up) {
                 Ok((cost, plan)) => {
                     if best.as_ref().is_none_or(|(least, _)| cost < *least - 1e-9) {
@@ -60,6 +55,44 @@ impl Problem {
         best.map(|(_, plan)| plan).ok_or(proofs)
     }
 
+    /// The plan whose worst case strays least from the aim, for when none is
+    /// safe. Only where the stop rule fixes the level: else pouring nothing may
+    /// stray least.
+    pub fn least_stray(&self) -> Option<RobustPlan> {
+        self.final_level()?;
+        let strays = |robust: &RobustPlan| {
+            let share = robust.order.worst.share;
+            let below = self.aim.low().fraction() - share.low().fraction();
+            below.max(share.high().fraction() - self.aim.high().fraction())
+        };
+        self.ways()
+            .into_iter()
+            .filter_map(|top_up| {
+                let mut rows = self.robust_rows(top_up);
+                // One more column: how far both edges of the aim give way, in
+                // litres of ethanol.
+                for row in &mut rows {
+                    let gives = matches!(row.rule, Rule::AimLow | Rule::AimHigh);
+                    row.coefficients.push(f64::from(u8::from(gives)));
+                }
+                let mut cost = vec![0.0; self.offers.len()];
+                cost.push(1.0);
+                let Solved::Optimum(mut x) = minimise(&cost, &rows) else { return None };
+                x.pop();
+                Some(self.carried_out(x, top_up))
+            })
+            .min_by(|a, b| strays(a).total_cmp(&strays(b)))
+    }
+
+    /// The ways to pour that can be promised: to the brim, each fuel can top up.
+    fn ways(&self) -> Vec<Option<usize>> {
+        if self.stop == Stop::Brim {
+            (0..self.offers.len()).filter(|&fuel| !self.offers[fuel].use_all).map(Some).collect()
+        } else {
+            vec![None]
+        }
+    }
+
     fn robust_by(&self, top_up: Option<usize>) -> Result<(f64, RobustPlan), Vec<(Rule, f64)>> {
         let rows = self.robust_rows(top_up);
         let mut cost = self.cost_vector();
@@ -69,22 +102,10 @@ impl Problem {
             *entry -= saved;
         }
         match minimise(&cost, &rows) {
-            Solved::Optimum(mut x) => {
-                let mut value: f64 = cost.iter().zip(&x).map(|(c, x)| c * x).sum();
-                let mut fuels: Vec<usize> = (0..x.len()).filter(|&f| x[f] > 1e-9).collect();
-                if let Some(fuel) = top_up {
-                    let free = self.capacity() - self.level();
-                    value += saved * free;
-                    x[fuel] = free - x.iter().sum::<f64>();
-                    fuels.retain(|&f| f != fuel);
-                    fuels.push(fuel);
-                }
-                let plan = self.plan(&x);
-                fuels.retain(|&fuel| {
-                    Some(fuel) == top_up || x[fuel] > in_litres(self.offers[fuel].poured) + 1e-9
-                });
-                let order = self.order(&plan, &fuels, top_up);
-                Ok((value, RobustPlan { plan, order }))
+            Solved::Optimum(x) => {
+                let value: f64 = cost.iter().zip(&x).map(|(c, x)| c * x).sum();
+                let free = self.capacity() - self.level();
+                Ok((value + saved * free, self.carried_out(x, top_up)))
             }
             Solved::Infeasible(weights) => Err(rows
                 .iter()
@@ -94,6 +115,20 @@ impl Problem {
                 .collect()),
             Solved::Unbounded => Err(Vec::new()),
         }
+    }
+
+    /// The plan and its order, from the litres that are dosed.
+    fn carried_out(&self, mut x: Vec<f64>, top_up: Option<usize>) -> RobustPlan {
+        if let Some(fuel) = top_up {
+            x[fuel] = 0.0;
+            x[fuel] = self.capacity() - self.level() - x.iter().sum::<f64>();
+        }
+        let plan = self.plan(&x);
+        let mut fuels = self.still_to_pour(&plan);
+        fuels.retain(|&fuel| Some(fuel) != top_up);
+        fuels.extend(top_up);
+        let order = self.order(&plan, &fuels, top_up);
+        RobustPlan { plan, order }
     }
 
     /// Rows in the litres of each fuel; the column of the fuel that tops up

@@ -128,26 +128,49 @@ impl Problem {
         end: End,
         meter: impl Fn(f64) -> f64,
     ) -> (f64, f64) {
-        let capacity = self.capacity();
+        let of_offer = |fuel: usize| pick(&self.offers[fuel].share, end).fraction();
         let mut total = level;
         let mut ethanol = level * pick(&self.tank.share, end).fraction();
+        self.pour(
+            pours,
+            level,
+            |fuel| meter(of_offer(fuel)),
+            |fuel, poured| {
+                total += poured;
+                ethanol += poured * of_offer(fuel);
+            },
+        );
+        let share = if total > 0.0 { ethanol / total } else { 0.0 };
+        (share, total)
+    }
+
+    /// Litres of each fuel that go in from one level, with what is already in.
+    pub(super) fn amounts(&self, pours: &Pours, level: f64) -> Vec<f64> {
+        let mut amounts = vec![0.0; self.offers.len()];
+        self.pour(pours, level, |_| 1.0, |fuel, poured| amounts[fuel] += poured);
+        amounts
+    }
+
+    /// Goes through what is already in and then the pours, until the tank is
+    /// full, and tells what really goes in of each.
+    fn pour(
+        &self,
+        pours: &Pours,
+        level: f64,
+        meter: impl Fn(usize) -> f64,
+        mut goes_in: impl FnMut(usize, f64),
+    ) {
+        let mut free = (self.capacity() - level).max(0.0);
         let already = self.offers.iter().enumerate().map(|(fuel, offer)| Pour {
             fuel,
             volume: offer.poured,
             to_click: false,
         });
         for pour in already.chain(pours.iter().copied()) {
-            let share = pick(&self.offers[pour.fuel].share, end).fraction();
-            let free = (capacity - total).max(0.0);
-            let poured = if pour.to_click {
-                free
-            } else {
-                (in_litres(pour.volume) * meter(share)).min(free)
-            };
-            ethanol += poured * share;
-            total += poured;
+            let wanted = in_litres(pour.volume) * meter(pour.fuel);
+            let poured = if pour.to_click { free } else { wanted.min(free) };
+            free -= poured;
+            goes_in(pour.fuel, poured);
         }
-        let share = if total > 0.0 { ethanol / total } else { 0.0 };
-        (share, total)
     }
 }
