@@ -6,9 +6,14 @@
 //! is printed with [`Decimals::Exact`] reads back as the same quantity.
 
 mod consumption;
+mod number;
+mod style;
+mod text;
 mod units;
 
 pub use consumption::{Consumption, ConsumptionError, ConsumptionUnit};
+pub use number::{NumberError, parse_number};
+pub use style::{DecimalMark, Decimals, Style, print_number, print_number_short};
 pub use units::{
     DistanceUnit, KILOMETRES_PER_MILE, LITRES_PER_IMPERIAL_GALLON, LITRES_PER_US_GALLON,
     UnitSystem, VolumeUnit,
