@@ -23,6 +23,8 @@
 //! ```
 
 mod consumption;
+#[cfg(test)]
+mod corpus;
 mod measure;
 mod money;
 mod number;
