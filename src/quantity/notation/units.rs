@@ -12,7 +12,7 @@ use crate::quantity::{Length, Volume};
 pub const LITRES_PER_US_GALLON: f64 = 3.785_411_784;
 
 /// Litres in an imperial gallon, exact by definition (Weights and Measures Act
-/// 1985, United Kingdom, schedule 1).
+/// 1985, United Kingdom; the clause was not looked up).
 pub const LITRES_PER_IMPERIAL_GALLON: f64 = 4.546_09;
 
 /// Kilometres in a mile: 1760 yards of 0.9144 m exactly (international yard and
