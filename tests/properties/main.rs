@@ -1,0 +1,3 @@
+//! Properties that hold for all inputs, not for chosen examples.
+
+mod notation;
