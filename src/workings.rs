@@ -200,7 +200,7 @@ fn plain(value: f64) -> String {
 }
 
 /// One line of the workings.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Working {
     /// What is worked out.
     pub name: String,
@@ -269,11 +269,7 @@ mod tests {
         ] {
             let text = expression.numbers();
             // exmex 0.21, a general-purpose expression evaluator.
-            approx::assert_relative_eq!(
-                evaluated(&text),
-                expression.value(),
-                max_relative = 1e-6
-            );
+            approx::assert_relative_eq!(evaluated(&text), expression.value(), max_relative = 1e-6);
         }
     }
 

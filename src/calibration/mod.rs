@@ -1,7 +1,8 @@
 //! Which engine calibration may be selected on a blend that is only known within
 //! a band.
 
-use crate::fuel::Mixture;
+use crate::fuel::{HydrocarbonBase, Mixture};
+use crate::quantity::notation::VolumeUnit;
 use crate::quantity::{Band, Share};
 
 /// An engine calibration and what it was written for.
@@ -138,7 +139,8 @@ impl Calibration {
                 FluidState::Absent => reasons.push(Reason::FluidAbsent),
             }
         }
-        let verdict = reasons.iter().map(|reason| reason.verdict()).max().unwrap_or(Verdict::Usable);
+        let verdict =
+            reasons.iter().map(|reason| reason.verdict()).max().unwrap_or(Verdict::Usable);
         Judgement { verdict, reasons, open_loop_lambda: self.open_loop_lambda(contents.share) }
     }
 
@@ -176,8 +178,10 @@ impl Calibration {
     /// What lambda becomes when this calibration's fuel quantities, written for
     /// one blend, are injected on another: `(AFR_cal / AFR) sqrt(rho_cal / rho)`.
     fn open_loop_lambda(&self, share: Band<Share>) -> Option<Band<f64>> {
-        let intended = Mixture::petrol_with(self.written_for);
-        let ratio = |share: Share| Mixture::petrol_with(share).open_loop_lambda_ratio(&intended);
+        let litre = VolumeUnit::Litre.quantity(1.0);
+        let blend = |share: Share| Mixture::splash(litre, share, &HydrocarbonBase::default());
+        let intended = blend(self.written_for);
+        let ratio = |share: Share| blend(share).open_loop_lambda_ratio(&intended);
         // More ethanol is always leaner: AFR falls faster than density rises.
         Band::new(ratio(share.low())?, ratio(share.expected())?, ratio(share.high())?).ok()
     }

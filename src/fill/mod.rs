@@ -60,4 +60,4 @@ pub use problem::{Aim, FillError, Objective, Offer, Problem, Stop, Tank};
 pub use robust::{NoRobustPlan, RobustPlan};
 pub use rows::Rule;
 pub use solve::{Plan, Solution};
-pub use worst::{Pour, Pours, Worst};
+pub use worst::{Corner, Pour, Pours, Worst};

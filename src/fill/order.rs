@@ -4,7 +4,7 @@
 
 use super::problem::{Problem, Stop, in_litres, litres};
 use super::solve::Plan;
-use super::worst::{Pour, Worst};
+use super::worst::{Pour, Worst, doses};
 use crate::quantity::{Share, Volume};
 
 /// One way to carry out a plan.
@@ -100,12 +100,7 @@ impl Problem {
     /// click, over the levels that are possible.
     pub fn top_up_volumes(&self, order: &Order) -> Option<(Volume, Volume)> {
         order.top_up()?;
-        let doses: f64 = order
-            .pours
-            .iter()
-            .filter(|pour| !pour.to_click)
-            .map(|pour| in_litres(pour.volume))
-            .sum();
+        let doses = doses(&order.pours);
         let left =
             |level| litres((self.capacity() - in_litres(level) - self.poured() - doses).max(0.0));
         Some((left(self.tank.level.high()), left(self.tank.level.low())))

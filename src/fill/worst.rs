@@ -29,6 +29,32 @@ pub struct Worst {
     pub fits: bool,
 }
 
+/// A corner of the box: the values at which an outcome is worst.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Corner {
+    /// The level before the fill.
+    pub level: Volume,
+    /// The ethanol share of what was in the tank.
+    pub tank_share: Share,
+    /// What really goes in of each fuel.
+    pub volumes: Vec<Volume>,
+    /// The ethanol share of each fuel.
+    pub shares: Vec<Share>,
+}
+
+/// How a fill ends from one point of the box; litres and fractions.
+struct Ending {
+    from: f64,
+    amounts: Vec<f64>,
+    total: f64,
+    share: f64,
+}
+
+/// Litres that are dosed before the click.
+pub(super) fn doses(pours: &Pours) -> f64 {
+    pours.iter().filter(|pour| !pour.to_click).map(|pour| in_litres(pour.volume)).sum()
+}
+
 /// The three readings of a band.
 #[derive(Clone, Copy)]
 enum End {
@@ -55,44 +81,57 @@ impl Problem {
     /// share of the fuel poured to the click), and neither changes. So the ends
     /// of the level band and those breaks are all that need be looked at.
     pub fn worst(&self, pours: &Pours) -> Worst {
+        let expected = self.end_of(pours, self.level(), End::Expected);
+        let low = self.worst_end(pours, End::Low).share.min(expected.share);
+        let high = self.worst_end(pours, End::High).share.max(expected.share);
+        let share =
+            Band::new(Share::clamped(low), Share::clamped(expected.share), Share::clamped(high))
+                .unwrap_or(Band::exact(Share::clamped(expected.share)));
+        let level_from = |level| self.end_of(pours, in_litres(level), End::Expected).total;
+        let level = self.tank.level.map(|level| litres(level_from(level)));
+        let planned = self.poured() + doses(pours);
+        let highest = in_litres(self.tank.level.high());
+        Worst { share, level, fits: highest + planned <= self.capacity() * (1.0 + 1e-12) }
+    }
+
+    /// Where in the box the share is weakest or strongest.
+    pub fn worst_corner(&self, pours: &Pours, strong: bool) -> Corner {
+        let end = if strong { End::High } else { End::Low };
+        let worst = self.worst_end(pours, end);
+        Corner {
+            level: litres(worst.from),
+            tank_share: pick(&self.tank.share, end),
+            volumes: worst.amounts.into_iter().map(litres).collect(),
+            shares: self.offers.iter().map(|offer| pick(&offer.share, end)).collect(),
+        }
+    }
+
+    /// The worst outcome over the levels at which it can lie.
+    fn worst_end(&self, pours: &Pours, end: End) -> Ending {
         let low = in_litres(self.tank.level.low());
         let high = in_litres(self.tank.level.high());
-        let mut levels = vec![low, high];
+        let mut levels = vec![high];
         let mut planned = self.poured();
-        for pour in pours {
-            if !pour.to_click {
-                planned += in_litres(pour.volume);
-                let break_at = self.capacity() - planned;
-                if low < break_at && break_at < high {
-                    levels.push(break_at);
-                }
+        for pour in pours.iter().filter(|pour| !pour.to_click) {
+            planned += in_litres(pour.volume);
+            let break_at = self.capacity() - planned;
+            if low < break_at && break_at < high {
+                levels.push(break_at);
             }
         }
-        let expected = self.end_of(pours, self.level(), End::Expected).0;
-        let fold = |end: End, better: fn(f64, f64) -> f64| {
-            levels.iter().map(|&level| self.end_of(pours, level, end).0).fold(expected, better)
-        };
-        let level_after = |level: f64| self.end_of(pours, level, End::Expected).1;
-        let share = Band::new(
-            Share::clamped(fold(End::Low, f64::min)),
-            Share::clamped(expected),
-            Share::clamped(fold(End::High, f64::max)),
+        let sign = if matches!(end, End::High) { 1.0 } else { -1.0 };
+        levels.into_iter().map(|level| self.end_of(pours, level, end)).fold(
+            self.end_of(pours, low, end),
+            |worst, next| {
+                if sign * (next.share - worst.share) > 0.0 { next } else { worst }
+            },
         )
-        .unwrap_or(Band::exact(Share::clamped(expected)));
-        let expected_level = level_after(self.level());
-        let level = Band::new(
-            litres(level_after(low).min(expected_level)),
-            litres(expected_level),
-            litres(level_after(high).max(expected_level)),
-        )
-        .unwrap_or(Band::exact(litres(expected_level)));
-        Worst { share, level, fits: high + planned <= self.capacity() * (1.0 + 1e-12) }
     }
 
     /// The share after these pours from one level, when only the level is in
     /// doubt.
     pub fn share_from(&self, pours: &Pours, level: Volume) -> Share {
-        Share::clamped(self.end_of(pours, in_litres(level), End::Expected).0)
+        Share::clamped(self.end_of(pours, in_litres(level), End::Expected).share)
     }
 
     /// Pours in order until the tank is full, after what is already in: the
@@ -102,8 +141,8 @@ impl Problem {
     /// the outcome was given too generously for the high end, one weaker too
     /// sparingly. The outcome decides the sides and the sides the outcome, so
     /// the two are repeated until they agree.
-    fn end_of(&self, pours: &Pours, level: f64, end: End) -> (f64, f64) {
-        let (mut share, mut total) = self.end_with(pours, level, end, |_| 1.0);
+    fn end_of(&self, pours: &Pours, level: f64, end: End) -> Ending {
+        let mut ending = self.end_with(pours, level, end, |_| 1.0);
         let error = match end {
             End::Low => -self.meter_error,
             End::Expected => 0.0,
@@ -111,44 +150,38 @@ impl Problem {
         };
         if error != 0.0 {
             for _ in 0..=self.offers.len() {
-                let threshold = share;
+                let threshold = ending.share;
                 let side = |fuel| if fuel > threshold { 1.0 + error } else { 1.0 - error };
-                (share, total) = self.end_with(pours, level, end, side);
+                ending = self.end_with(pours, level, end, side);
             }
         }
-        (share, total)
+        ending
     }
 
     /// The same with each pour multiplied by what the meter makes of it, given
     /// the share of the fuel.
-    fn end_with(
-        &self,
-        pours: &Pours,
-        level: f64,
-        end: End,
-        meter: impl Fn(f64) -> f64,
-    ) -> (f64, f64) {
+    fn end_with(&self, pours: &Pours, level: f64, end: End, meter: impl Fn(f64) -> f64) -> Ending {
         let of_offer = |fuel: usize| pick(&self.offers[fuel].share, end).fraction();
         let mut total = level;
         let mut ethanol = level * pick(&self.tank.share, end).fraction();
+        let mut amounts = vec![0.0; self.offers.len()];
         self.pour(
             pours,
             level,
             |fuel| meter(of_offer(fuel)),
             |fuel, poured| {
+                amounts[fuel] += poured;
                 total += poured;
                 ethanol += poured * of_offer(fuel);
             },
         );
         let share = if total > 0.0 { ethanol / total } else { 0.0 };
-        (share, total)
+        Ending { from: level, amounts, total, share }
     }
 
     /// Litres of each fuel that go in from one level, with what is already in.
     pub(super) fn amounts(&self, pours: &Pours, level: f64) -> Vec<f64> {
-        let mut amounts = vec![0.0; self.offers.len()];
-        self.pour(pours, level, |_| 1.0, |fuel, poured| amounts[fuel] += poured);
-        amounts
+        self.end_with(pours, level, End::Expected, |_| 1.0).amounts
     }
 
     /// Goes through what is already in and then the pours, until the tank is

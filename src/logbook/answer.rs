@@ -2,9 +2,7 @@
 
 use super::interpret::Asked;
 use crate::calibration::{Contents, Judgement};
-use crate::fill::{
-    BurnDown, Impossible, NoRobustPlan, Order, Plan, Problem, Solution, Stop, economics,
-};
+use crate::fill::{BurnDown, Impossible, NoRobustPlan, Order, Plan, Problem, Solution, economics};
 use crate::fuel::{HydrocarbonBase, Mixture};
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 use crate::workings::Working;
@@ -78,7 +76,7 @@ impl Blend {
 }
 
 /// The answer to a fill.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Answer {
     /// What was asked.
     pub asked: Asked,
@@ -205,12 +203,11 @@ fn choose(asked: &Asked) -> (Plan, Order, Option<Promise>, Option<Plight>) {
             }
         },
         Solution::Impossible(impossible) => {
-            let plan = impossible
-                .closest
-                .clone()
-                .unwrap_or_else(|| problem.after(&poured(problem)));
+            let plan =
+                impossible.closest.clone().unwrap_or_else(|| problem.after(&poured(problem)));
             let order = best_order(&plan);
-            let burn_distance = impossible.burn_down.as_ref().and_then(|burn| distance(asked, burn));
+            let burn_distance =
+                impossible.burn_down.as_ref().and_then(|burn| distance(asked, burn));
             (plan, order, None, Some(Plight { impossible: *impossible, burn_distance }))
         }
     }
@@ -334,4 +331,3 @@ fn break_even(asked: &Asked) -> Option<(usize, usize, UnitPrice)> {
         economics::break_even(price, &asked.fuels[weakest].litre, &asked.fuels[strongest].litre)?;
     Some((strongest, weakest, even))
 }
-

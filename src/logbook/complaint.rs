@@ -13,6 +13,8 @@ pub enum Field {
     Reference,
     /// The step of the pump.
     PumpStep,
+    /// The currency's sign or name.
+    Currency,
     /// What is in the tank.
     Level,
     /// The error of that.
@@ -88,6 +90,7 @@ impl Field {
             Self::Consumption => "consumption".into(),
             Self::Reference => "reference".into(),
             Self::PumpStep => "pump-step".into(),
+            Self::Currency => "currency".into(),
             Self::Level => "level".into(),
             Self::LevelError => "level-error".into(),
             Self::TankShare => "tank-share".into(),
@@ -135,6 +138,7 @@ impl Field {
                 | Self::Consumption
                 | Self::Reference
                 | Self::PumpStep
+                | Self::Currency
                 | Self::Calibration(..)
         )
     }

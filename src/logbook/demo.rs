@@ -25,18 +25,19 @@ impl Document {
             calibrations: Vec::new(),
             own_fuels: Vec::new(),
         };
-        let mut calibration = |name: &str, window: (&str, &str), written_for: &str, ron: &str, fluid| {
-            let id = document.next_id();
-            document.car.calibrations.push(CalibrationForm {
-                id,
-                name: name.into(),
-                low: window.0.into(),
-                high: window.1.into(),
-                written_for: written_for.into(),
-                ron_min: ron.into(),
-                needs_fluid: fluid,
-            });
-        };
+        let mut calibration =
+            |name: &str, window: (&str, &str), written_for: &str, ron: &str, fluid| {
+                let id = document.next_id();
+                document.car.calibrations.push(CalibrationForm {
+                    id,
+                    name: name.into(),
+                    low: window.0.into(),
+                    high: window.1.into(),
+                    written_for: written_for.into(),
+                    ron_min: ron.into(),
+                    needs_fluid: fluid,
+                });
+            };
         calibration("Petrol", ("E0", "E12"), "E10", "95", false);
         calibration("Mid blend", ("E24", "E40"), "E30", "98", false);
         calibration("Mid blend with fluid", ("E26", "E40"), "E32", "98", true);

@@ -4,6 +4,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::calibration::FluidState;
+use crate::fuel::grades::Grade;
 use crate::quantity::notation::{DecimalMark, UnitSystem};
 use crate::tank::LevelReading;
 
@@ -17,7 +18,9 @@ pub const LARGEST_DOCUMENT: usize = 1 << 20;
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum DocumentError {
     /// It was written by a later version.
-    #[error("this was written by a later version (schema {found}); this version reads schema {SCHEMA}: update, or keep the text")]
+    #[error(
+        "this was written by a later version (schema {found}); this version reads schema {SCHEMA}: update, or keep the text"
+    )]
     TooNew {
         /// The schema found.
         found: u32,
@@ -121,6 +124,27 @@ pub struct FuelForm {
     pub use_all: bool,
     /// What of it was actually put in.
     pub put_in: Entry,
+}
+
+impl FuelForm {
+    /// The form of a catalogue grade. Its price and its id are left to be given.
+    pub fn of_grade(grade: &Grade) -> Self {
+        let [low, expected, high] = grade.ethanol_percent;
+        let octane = match (grade.ron_min, grade.aki_min) {
+            (Some(ron), _) => ron.to_string(),
+            (None, Some(aki)) => format!("{aki} AKI"),
+            (None, None) => String::new(),
+        };
+        Self {
+            grade: Some(grade.id.into()),
+            name: grade.name.into(),
+            share: expected.to_string(),
+            share_range: format!("{low}-{high}"),
+            octane,
+            mon: grade.mon_min.map(|mon| mon.to_string()).unwrap_or_default(),
+            ..Self::default()
+        }
+    }
 }
 
 /// The car, as it was typed.

@@ -9,14 +9,14 @@ use crate::calibration::{Calibration, FluidState};
 use crate::fill::{Aim, FillError, Offer, Problem, Stop, Tank};
 use crate::fuel::{HydrocarbonBase, Mixture, MolarDensity, ron_mon_from_aki};
 use crate::quantity::notation::{
-    Consumption, OctaneFigure, VolumeField, parse_consumption, parse_money, parse_octane,
-    parse_price, parse_share, parse_share_band, parse_volume,
+    Consumption, OctaneFigure, VolumeField, VolumeUnit, parse_consumption, parse_money,
+    parse_octane, parse_price, parse_share, parse_share_band, parse_volume,
 };
 use crate::quantity::{Band, Share, Volume};
 use crate::tank::DISPENSER_ERROR;
 
 /// The largest tank, in litres, that a text is taken for.
-const LARGEST_TANK_L: f64 = 1000.0;
+pub(super) const LARGEST_TANK_L: f64 = 1000.0;
 
 /// What is known of a fuel beyond what the fill's rows need.
 #[derive(Clone, Debug, PartialEq)]
@@ -124,7 +124,7 @@ impl Reader<'_> {
             unit: entry.typed_in.volume(),
             tank,
             consumption,
-            largest: crate::quantity::notation::VolumeUnit::Litre.quantity(LARGEST_TANK_L),
+            largest: VolumeUnit::Litre.quantity(LARGEST_TANK_L),
         };
         self.optional(field, &entry.text, |text| parse_volume(text, &form))
     }
@@ -137,7 +137,9 @@ impl Reader<'_> {
         let reserve = self.volume(Field::Reserve, &car.reserve, capacity, None);
         let unit = car.consumption.typed_in.consumption();
         let consumption = self
-            .optional(Field::Consumption, &car.consumption.text, |text| parse_consumption(text, unit))
+            .optional(Field::Consumption, &car.consumption.text, |text| {
+                parse_consumption(text, unit)
+            })
             .flatten();
         let reference = self.optional(Field::Reference, &car.reference, parse_share).flatten();
         let step = &document.settings.pump_step;
@@ -291,14 +293,14 @@ impl Reader<'_> {
         let octane = self.octane(field(FuelPart::Octane), &form.octane);
         let mon = self.optional(field(FuelPart::Mon), &form.mon, parse_mon);
         let unit = form.price.typed_in.volume();
-        let price = self
-            .optional(field(FuelPart::Price), &form.price.text, |text| parse_price(text, unit));
+        let price =
+            self.optional(field(FuelPart::Price), &form.price.text, |text| parse_price(text, unit));
         let limit = self.volume(field(FuelPart::Limit), &form.limit, capacity, None);
         let poured = self.volume(field(FuelPart::PutIn), &form.put_in, capacity, None);
         let (share, octane, limit) = (share?, octane?, limit?);
         let ron = octane.map(|(ron, _)| ron);
         let mon = mon?.or(octane.and_then(|(_, mon)| mon));
-        let litre = crate::quantity::notation::VolumeUnit::Litre.quantity(1.0);
+        let litre = VolumeUnit::Litre.quantity(1.0);
         let base = HydrocarbonBase::default();
         let offer = Offer {
             share,
@@ -360,7 +362,8 @@ impl Reader<'_> {
         match fill.aim {
             AimForm::Share => {
                 let share = self.optional(Field::AimShare, &fill.aim_share, parse_share);
-                let share = self.required(Field::AimShare, share, "Give the blend you want: E30, say.")?;
+                let share =
+                    self.required(Field::AimShare, share, "Give the blend you want: E30, say.")?;
                 Some((Aim::share(share), None))
             }
             AimForm::Calibration(wanted) => {
@@ -403,9 +406,7 @@ impl Reader<'_> {
 
     /// Where a refusal of the fill belongs, in the person's own units.
     fn say(&self, error: &FillError) -> (Field, String) {
-        let volume = |litres: f64| {
-            self.printer.volume(crate::quantity::notation::VolumeUnit::Litre.quantity(litres))
-        };
+        let volume = |litres: f64| self.printer.volume(VolumeUnit::Litre.quantity(litres));
         let fuel = |index: &usize, part| {
             let id = self.document.fill.offers.get(*index).map_or(0, |form| form.id);
             Field::Fuel(id, part)
@@ -422,7 +423,8 @@ impl Reader<'_> {
                 ),
             ),
             FillError::Overpoured { poured_l, free_l } => {
-                let last = self.document.fill.offers.iter().rposition(|form| !form.put_in.is_blank());
+                let last =
+                    self.document.fill.offers.iter().rposition(|form| !form.put_in.is_blank());
                 (
                     fuel(&last.unwrap_or(0), FuelPart::PutIn),
                     format!(
@@ -460,11 +462,13 @@ impl Reader<'_> {
             ),
             FillError::TankOctaneMissing => (
                 Field::TankOctane,
-                "The calibration asks for an octane number: give that of what is in the tank.".into(),
+                "The calibration asks for an octane number: give that of what is in the tank."
+                    .into(),
             ),
-            FillError::AmountMissing { index } => {
-                (fuel(index, FuelPart::Limit), "All of it is to go in: say how much there is.".into())
-            }
+            FillError::AmountMissing { index } => (
+                fuel(index, FuelPart::Limit),
+                "All of it is to go in: say how much there is.".into(),
+            ),
         }
     }
 }

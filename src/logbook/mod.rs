@@ -8,6 +8,7 @@
 mod answer;
 mod complaint;
 mod demo;
+mod derivation;
 mod document;
 mod interpret;
 mod printer;
@@ -19,4 +20,4 @@ pub use document::{
     LARGEST_DOCUMENT, SCHEMA, Settings, StopForm,
 };
 pub use interpret::{Asked, Fuel, Interpretation, interpret};
-pub use printer::Printer;
+pub use printer::{Measure, Printer};

@@ -2,9 +2,9 @@
 
 use super::document::{Entry, Settings};
 use crate::quantity::notation::{
-    Consumption, Decimals, DecimalMark, Style, UnitSystem, VolumeField, parse_consumption,
-    parse_price, parse_volume, print_consumption, print_distance, print_number, print_price,
-    print_volume,
+    Consumption, DecimalMark, Decimals, DistanceUnit, Style, UnitSystem, VolumeField, VolumeUnit,
+    parse_consumption, parse_price, parse_volume, print_consumption, print_distance, print_money,
+    print_number, print_percent, print_price, print_share, print_volume,
 };
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 
@@ -60,12 +60,12 @@ impl Printer {
 
     /// A share in percent, whole.
     pub fn percent(&self, share: Share) -> String {
-        format!("{}{THIN}%", self.number(share.percent(), 0))
+        print_percent(share, 0, self.style)
     }
 
     /// A share as a grade: `E30`.
     pub fn grade(&self, share: Share) -> String {
-        format!("E{}", self.number(share.percent(), 0))
+        print_share(share, 0, self.style)
     }
 
     /// A band of shares as grades.
@@ -75,17 +75,22 @@ impl Printer {
 
     /// A sum of money.
     pub fn money(&self, money: Money) -> String {
-        let amount = self.number(money.amount(), 2);
-        if self.currency.is_empty() { amount } else { format!("{amount}{THIN}{}", self.currency) }
+        print_money(money, &self.currency, 2, self.style)
     }
 
     /// A price per volume.
     pub fn price(&self, price: UnitPrice) -> String {
-        let unit = self.system.volume();
-        let amount = self.number(price.of(unit.quantity(1.0)).amount(), 3);
-        let currency =
-            if self.currency.is_empty() { String::new() } else { format!("{THIN}{}", self.currency) };
-        format!("{amount}{currency}/{}", unit.symbol())
+        print_price(price, self.system.volume(), &self.currency, 3, self.style)
+    }
+
+    /// The distance over which running costs are told: its name, and how many
+    /// kilometres it is.
+    pub fn cost_distance(&self) -> (String, f64) {
+        let unit = self.system.distance();
+        match unit {
+            DistanceUnit::Kilometre => (format!("100{THIN}km"), 100.0),
+            DistanceUnit::Mile => ("mile".into(), unit.kilometres()),
+        }
     }
 
     /// A distance, whole.
@@ -105,44 +110,47 @@ impl Printer {
         if entry.typed_in == self.system {
             return entry.text.clone();
         }
-        let here = Decimals::UpTo(2);
         let (then, now) = (entry.typed_in, self.system);
+        let text = entry.text.as_str();
         let reprinted = match measure {
             Measure::Volume => {
-                let read = |unit| parse_volume(&entry.text, &VolumeField::anywhere(unit)).ok();
-                match (read(then.volume()), read(now.volume())) {
-                    (Some(meant), Some(same)) if meant == same => None,
-                    (Some(meant), _) => {
-                        Some(print_number(now.volume().value_of(meant), here, self.style))
-                    }
-                    // A fraction of the tank reads the same in any units.
-                    (None, _) => None,
-                }
+                let read = |unit| parse_volume(text, &anywhere(unit)).ok();
+                anew(read(then.volume()), read(now.volume())).map(|meant| {
+                    print_number(now.volume().value_of(meant), Decimals::UpTo(2), self.style)
+                })
             }
             Measure::Price => {
-                let read = |unit| parse_price(&entry.text, unit).ok();
-                match (read(then.volume()), read(now.volume())) {
-                    (Some(meant), Some(same)) if meant == same => None,
-                    (Some(meant), _) => {
-                        let text = print_price(meant, now.volume(), Decimals::UpTo(3), self.style);
-                        Some(text.split([THIN, '/']).next().unwrap_or_default().to_owned())
-                    }
-                    (None, _) => None,
-                }
+                let read = |unit| parse_price(text, unit).ok();
+                let unit = now.volume();
+                anew(read(then.volume()), read(unit)).map(|meant| {
+                    let amount = meant.of(unit.quantity(1.0)).amount();
+                    print_number(amount, Decimals::UpTo(3), self.style)
+                })
             }
             Measure::Consumption => {
-                let read = |unit| parse_consumption(&entry.text, unit).ok();
-                match (read(then.consumption()), read(now.consumption())) {
-                    (Some(meant), Some(same)) if meant == same => None,
-                    (Some(meant), _) => Some(print_number(
-                        now.consumption().value_of(meant),
-                        here,
-                        self.style,
-                    )),
-                    (None, _) => None,
-                }
+                let read = |unit| parse_consumption(text, unit).ok();
+                anew(read(then.consumption()), read(now.consumption())).map(|meant| {
+                    print_number(now.consumption().value_of(meant), Decimals::UpTo(2), self.style)
+                })
             }
         };
         reprinted.unwrap_or_else(|| entry.text.clone())
+    }
+}
+
+/// What was meant, when it has to be printed anew: not where the text cannot be
+/// read (a fraction of the tank, a slip), nor where it means the same in the
+/// units of today.
+fn anew<T: PartialEq>(meant: Option<T>, as_read_today: Option<T>) -> Option<T> {
+    if meant == as_read_today { None } else { meant }
+}
+
+/// A volume field that knows no tank.
+fn anywhere(unit: VolumeUnit) -> VolumeField {
+    VolumeField {
+        unit,
+        tank: None,
+        consumption: None,
+        largest: VolumeUnit::Litre.quantity(super::interpret::LARGEST_TANK_L),
     }
 }

@@ -81,7 +81,12 @@ impl LevelReading {
     /// assert!((level.low().get::<liter>() - 12.0).abs() < 1e-9);
     /// assert!((level.high().get::<liter>() - 18.0).abs() < 1e-9);
     /// ```
-    pub fn band(self, level: Volume, capacity: Volume, known_error: Option<Volume>) -> Band<Volume> {
+    pub fn band(
+        self,
+        level: Volume,
+        capacity: Volume,
+        known_error: Option<Volume>,
+    ) -> Band<Volume> {
         let error = known_error.unwrap_or_else(|| self.error(level, capacity));
         let nothing = Volume::new::<liter>(0.0);
         let low = if level - error > nothing { level - error } else { nothing };

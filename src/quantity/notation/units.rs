@@ -117,10 +117,11 @@ impl DistanceUnit {
 /// use fillwright::quantity::notation::{ConsumptionUnit, UnitSystem};
 /// assert_eq!(UnitSystem::Us.consumption(), ConsumptionUnit::MilesPerUsGallon);
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum UnitSystem {
     /// Litres, kilometres, litres per 100 km.
+    #[default]
     Metric,
     /// US gallons, miles, miles per US gallon.
     Us,
