@@ -1,0 +1,4 @@
+//! Pump fuels.
+/// t
+#[derive(Debug)]
+pub struct Grade;
