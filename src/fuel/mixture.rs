@@ -1,18 +1,12 @@
 //! A fuel as a sum of amounts.
 
 use std::iter::Sum;
-use std::marker::PhantomData;
 use std::ops::{Add, AddAssign, Mul};
 
-use crate::quantity::{AmountOfSubstance, Energy, Mass, Share, Volume};
+use crate::quantity::{Share, Volume};
 
 use super::constituent::HydrocarbonBase;
-
-const NO_VOLUME: Volume = Volume { dimension: PhantomData, units: PhantomData, value: 0.0 };
-const NO_MASS: Mass = Mass { dimension: PhantomData, units: PhantomData, value: 0.0 };
-const NO_MOLES: AmountOfSubstance =
-    AmountOfSubstance { dimension: PhantomData, units: PhantomData, value: 0.0 };
-const NO_ENERGY: Energy = Energy { dimension: PhantomData, units: PhantomData, value: 0.0 };
+use super::hydrocarbon::{Hydrocarbon, NO_VOLUME, amount};
 
 /// An amount of fuel, held as amounts that add up when fuels are poured together:
 /// litres at 15 degC of each constituent, and for the petrol base also its mass,
@@ -42,22 +36,6 @@ pub struct Mixture {
     pub(super) ethanol: Volume,
     pub(super) methanol: Volume,
     pub(super) water: Volume,
-}
-
-/// The additive amounts of the petrol base.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Hydrocarbon {
-    pub(super) volume: Volume,
-    pub(super) mass: Mass,
-    pub(super) moles: AmountOfSubstance,
-    pub(super) carbon: AmountOfSubstance,
-    pub(super) hydrogen: AmountOfSubstance,
-    pub(super) energy: Energy,
-    pub(super) vaporisation: Energy,
-    /// Moles times RON; none as soon as the octane of any part is unknown.
-    pub(super) ron_moles: Option<AmountOfSubstance>,
-    /// Moles times MON; none as soon as the octane of any part is unknown.
-    pub(super) mon_moles: Option<AmountOfSubstance>,
 }
 
 /// How much of each constituent a fuel holds, as volumes at 15 degC.
@@ -95,74 +73,6 @@ impl MixtureParts {
             ..Self::default()
         }
     }
-}
-
-impl Hydrocarbon {
-    const NONE: Self = Self {
-        volume: NO_VOLUME,
-        mass: NO_MASS,
-        moles: NO_MOLES,
-        carbon: NO_MOLES,
-        hydrogen: NO_MOLES,
-        energy: NO_ENERGY,
-        vaporisation: NO_ENERGY,
-        ron_moles: Some(NO_MOLES),
-        mon_moles: Some(NO_MOLES),
-    };
-
-    fn new(volume: Volume, base: &HydrocarbonBase) -> Self {
-        // No petrol has no octane to know: unknown times nothing is nothing.
-        if volume <= NO_VOLUME {
-            return Self::NONE;
-        }
-        let mass: Mass = volume * base.density_15;
-        let moles: AmountOfSubstance = mass / base.molar_mass;
-        let carbon: AmountOfSubstance = mass / base.mass_per_carbon();
-        Self {
-            volume,
-            mass,
-            moles,
-            carbon,
-            hydrogen: carbon * base.hydrogen_to_carbon,
-            energy: mass * base.lower_heating_value,
-            vaporisation: mass * base.heat_of_vaporisation,
-            ron_moles: base.ron.map(|ron| moles * ron),
-            mon_moles: base.mon.map(|mon| moles * mon),
-        }
-    }
-
-    fn times(self, factor: f64) -> Self {
-        Self {
-            volume: self.volume * factor,
-            mass: self.mass * factor,
-            moles: self.moles * factor,
-            carbon: self.carbon * factor,
-            hydrogen: self.hydrogen * factor,
-            energy: self.energy * factor,
-            vaporisation: self.vaporisation * factor,
-            ron_moles: self.ron_moles.map(|moles| moles * factor),
-            mon_moles: self.mon_moles.map(|moles| moles * factor),
-        }
-    }
-
-    fn plus(self, other: Self) -> Self {
-        Self {
-            volume: self.volume + other.volume,
-            mass: self.mass + other.mass,
-            moles: self.moles + other.moles,
-            carbon: self.carbon + other.carbon,
-            hydrogen: self.hydrogen + other.hydrogen,
-            energy: self.energy + other.energy,
-            vaporisation: self.vaporisation + other.vaporisation,
-            ron_moles: self.ron_moles.zip(other.ron_moles).map(|(a, b)| a + b),
-            mon_moles: self.mon_moles.zip(other.mon_moles).map(|(a, b)| a + b),
-        }
-    }
-}
-
-/// An amount that cannot be negative; what is not a number counts as none.
-fn amount(volume: Volume) -> Volume {
-    if volume > NO_VOLUME { volume } else { NO_VOLUME }
 }
 
 impl Mixture {
@@ -252,11 +162,11 @@ impl<'a> Sum<&'a Mixture> for Mixture {
 }
 
 /// Keeps every ratio: what is left after burning or draining. The factor is zero
-/// or more; a negative one, or one that is not a number, leaves nothing.
+/// or more; a negative one, or one that is not finite, leaves nothing.
 impl Mul<f64> for Mixture {
     type Output = Self;
     fn mul(self, factor: f64) -> Self {
-        if factor > 0.0 {
+        if factor > 0.0 && factor.is_finite() {
             Self {
                 hydrocarbon: self.hydrocarbon.times(factor),
                 ethanol: self.ethanol * factor,
@@ -266,5 +176,76 @@ impl Mul<f64> for Mixture {
         } else {
             Self::EMPTY
         }
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::panic)]
+mod tests {
+    use super::*;
+    use uom::si::volume::liter;
+
+    fn liters(volume: f64) -> Volume {
+        Volume::new::<liter>(volume)
+    }
+
+    fn e30(ron: Option<f64>) -> Mixture {
+        let base = HydrocarbonBase { ron, ..HydrocarbonBase::default() };
+        Mixture::splash(liters(30.0), Share::clamped(0.3), &base)
+    }
+
+    #[test]
+    fn nothing_added_changes_nothing() {
+        for fuel in [e30(None), e30(Some(91.0)), Mixture::EMPTY] {
+            assert_eq!(fuel + Mixture::EMPTY, fuel);
+            assert_eq!(Mixture::EMPTY + fuel, fuel);
+        }
+    }
+
+    #[test]
+    fn an_unknown_octane_stays_unknown_until_the_petrol_is_gone() {
+        let ethanol = Mixture::splash(liters(5.0), Share::ONE, &HydrocarbonBase::default());
+        assert_eq!((e30(None) + e30(Some(91.0))).ron(), None);
+        assert!((e30(Some(91.0)) + ethanol).ron().is_some());
+        assert_eq!((e30(None) * 0.0 + ethanol).ron(), ethanol.ron());
+    }
+
+    #[test]
+    fn a_factor_that_makes_no_sense_leaves_nothing() {
+        for factor in [-1.0, f64::NAN, f64::INFINITY, 0.0] {
+            assert_eq!(e30(None) * factor, Mixture::EMPTY);
+        }
+    }
+
+    #[test]
+    fn a_volume_that_makes_no_sense_counts_as_none() {
+        for volume in [-1.0, f64::NAN] {
+            let fuel =
+                Mixture::splash(liters(volume), Share::clamped(0.3), &HydrocarbonBase::default());
+            assert_eq!(fuel, Mixture::EMPTY);
+        }
+    }
+
+    #[test]
+    fn another_amount_keeps_the_ratios() {
+        let resized = e30(Some(91.0)).resized(liters(7.0)).map(|fuel| {
+            (fuel.volume().get::<liter>(), fuel.ethanol_share().map(Share::percent), fuel.ron())
+        });
+        let Some((volume, Some(percent), Some(ron))) = resized else { panic!("{resized:?}") };
+        assert!((volume - 7.0).abs() < 1e-12);
+        assert!((percent - 30.0).abs() < 1e-12);
+        assert!((ron - e30(Some(91.0)).ron().unwrap_or_default()).abs() < 1e-9);
+        assert_eq!(Mixture::EMPTY.resized(liters(1.0)), None);
+    }
+
+    #[test]
+    fn nothing_is_known_of_an_empty_tank() {
+        let empty = Mixture::EMPTY;
+        assert!(empty.is_empty());
+        assert_eq!(empty.density_15(), None);
+        assert_eq!(empty.lower_heating_value(), None);
+        assert_eq!(empty.ron(), None);
+        assert_eq!(empty.fuel_volume_multiplier(&e30(None)), None);
+        assert_eq!(empty.hydrogen_to_carbon(), None);
     }
 }

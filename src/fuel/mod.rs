@@ -14,6 +14,7 @@ mod density;
 mod energy;
 mod expansion;
 pub mod grades;
+mod hydrocarbon;
 mod mixture;
 mod octane;
 mod volatility;
@@ -29,4 +30,4 @@ pub use expansion::{
 pub use grades::Grade;
 pub use mixture::{Mixture, MixtureParts};
 pub use octane::{MolarDensity, ron_mon_from_aki};
-pub use volatility::{ETHANOL_WAIVER, ethanol_waiver};
+pub use volatility::{ETHANOL_WAIVER, FLEX_FUEL_CLASSES, ethanol_waiver};

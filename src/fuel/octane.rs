@@ -167,3 +167,57 @@ impl Default for MolarDensity {
         Self::of_base(&HydrocarbonBase::default())
     }
 }
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+    use uom::si::molar_concentration::mole_per_liter;
+
+    /// Two pump fuels of one petrol base type, blended by the form that the fill
+    /// problem uses and by the sums of the mixture.
+    #[test]
+    fn finished_fuels_blend_as_base_and_ethanol_do() {
+        let weights = MolarDensity::default();
+        let fuels = [(12.0, 0.05, 98.0, 88.0), (20.0, 0.10, 95.0, 85.0), (9.0, 0.85, 104.0, 88.0)];
+        let (mut tank, mut moles, mut ron, mut mon) = (Mixture::EMPTY, 0.0, 0.0, 0.0);
+        for (liters, share, fuel_ron, fuel_mon) in fuels {
+            let share = Share::new(share).unwrap();
+            let base = HydrocarbonBase::default().with_finished_octane(
+                Some(fuel_ron),
+                Some(fuel_mon),
+                share,
+            );
+            tank += Mixture::splash(Volume::new::<liter>(liters), share, &base);
+            let own = liters * weights.of_share(share).get::<mole_per_liter>();
+            moles += own;
+            ron += own * fuel_ron;
+            mon += own * fuel_mon;
+        }
+        assert!((tank.ron().unwrap() - ron / moles).abs() < 1e-9);
+        assert!((tank.mon().unwrap() - mon / moles).abs() < 1e-9);
+        assert!((tank.aki().unwrap() - f64::midpoint(ron, mon) / moles).abs() < 1e-9);
+    }
+
+    #[test]
+    fn the_base_of_a_fuel_with_methanol_and_water_is_inferred() {
+        let part = |liters| Volume::new::<liter>(liters);
+        let parts = MixtureParts {
+            hydrocarbon: part(24.0),
+            ethanol: part(74.7),
+            methanol: part(0.5),
+            water: part(0.8),
+        };
+        let base =
+            HydrocarbonBase::default().with_finished_octane_of(Some(105.0), Some(89.0), &parts);
+        let fuel = Mixture::from_parts(&parts, &base);
+        assert!((fuel.ron().unwrap() - 105.0).abs() < 1e-9);
+        assert!((fuel.mon().unwrap() - 89.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn neat_ethanol_tells_nothing_of_a_base() {
+        let base = HydrocarbonBase::default().with_finished_octane(Some(109.0), None, Share::ONE);
+        assert_eq!((base.ron, base.mon), (None, None));
+    }
+}

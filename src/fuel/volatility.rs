@@ -1,4 +1,5 @@
-//! Vapour pressure: what the law lets ethanol add to it.
+//! Vapour pressure: what the law lets ethanol add to it, and the classes of flex
+//! fuel.
 
 use uom::si::f64::Pressure;
 use uom::si::pressure::kilopascal;
@@ -42,3 +43,15 @@ pub fn ethanol_waiver(ethanol: Share) -> Option<Pressure> {
     }
     None
 }
+
+/// Vapour pressure of the classes 1 to 4 of US flex fuel (E85), lowest and highest,
+/// in psi; class 1 is for the hottest weather. SI texts round them to 38-62, 48-65,
+/// 59-83 and 66-103 kPa.
+pub static FLEX_FUEL_CLASSES: Sourced<[(f64, f64); 4]> = Sourced {
+    value: [(5.5, 9.0), (7.0, 9.5), (8.5, 12.0), (9.5, 15.0)],
+    source: Source {
+        kind: SourceKind::Standard,
+        citation: "ASTM D5798-15 as tabulated by the US DOE Alternative Fuels Data Center",
+        confidence: Confidence::Checked,
+    },
+};

@@ -102,3 +102,33 @@ pub static ALL: &[&Constant] = &[
     &EXPANSION_TEMPERATURE_MAX,
     &PETROL_SENSITIVITY,
 ];
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::collections::HashSet;
+
+    #[test]
+    fn the_list_holds_every_constant_once() {
+        let files = [
+            include_str!("compounds.rs"),
+            include_str!("elements.rs"),
+            include_str!("expansion.rs"),
+            include_str!("petrol.rs"),
+        ];
+        let written = files.iter().flat_map(|file| file.lines());
+        let written = written.filter(|line| line.starts_with("pub static")).count();
+        let ids: HashSet<_> = ALL.iter().map(|constant| constant.id).collect();
+        assert_eq!((ids.len(), ALL.len()), (written, written));
+    }
+
+    #[test]
+    fn what_was_not_looked_up_says_so() {
+        for constant in ALL {
+            if let Some(caveat) = constant.source.caveat() {
+                assert!(constant.source.citation.contains(caveat), "{}", constant.id);
+                assert_eq!(constant.source.confidence, Confidence::Weak, "{}", constant.id);
+            }
+        }
+    }
+}
