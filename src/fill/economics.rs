@@ -9,8 +9,9 @@ use crate::quantity::{Length, Money, UnitPrice, Volume};
 
 /// The energy of a fuel in units of that of one litre of the reference.
 fn litres_of_reference(fuel: &Mixture, reference: &Mixture) -> Option<f64> {
-    let per_litre = |mixture: &Mixture| mixture.energy_per_volume();
-    Some((per_litre(fuel)? / per_litre(reference)?).value * fuel.volume().get::<liter>())
+    let of_a_litre = reference.energy() / reference.volume().get::<liter>();
+    let litres: f64 = (fuel.energy() / of_a_litre).into();
+    litres.is_finite().then_some(litres)
 }
 
 /// How far a fuel goes, at equal energy per distance.
@@ -35,7 +36,8 @@ pub fn cost_per_kilometre(
 /// The price at which `other` costs as much per distance as `petrol` does at its
 /// price: `p = p_petrol LHV_other / LHV_petrol`, by volume.
 pub fn break_even(price: UnitPrice, petrol: &Mixture, other: &Mixture) -> Option<UnitPrice> {
-    let ratio = (other.energy_per_volume()? / petrol.energy_per_volume()?).value;
+    let per_litre = |mixture: &Mixture| Some(mixture.energy_density()?.megajoules_per_liter());
+    let ratio = per_litre(other)? / per_litre(petrol)?;
     let litre = Volume::new::<liter>(1.0);
     let money = Money::new(price.of(litre).amount() * ratio).ok()?;
     Some(UnitPrice::new(money, litre))

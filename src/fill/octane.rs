@@ -59,7 +59,7 @@ impl Problem {
                     (Some(_), Some(_)) => share.low(),
                     _ => share.expected(),
                 };
-                let n = self.molar_density.of_share(share) * litres;
+                let n = self.moles_per_litre(share) * litres;
                 moles += n;
                 octane += n * number;
             }

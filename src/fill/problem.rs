@@ -1,4 +1,5 @@
 use thiserror::Error;
+use uom::si::molar_concentration::mole_per_liter;
 use uom::si::volume::liter;
 
 use crate::fuel::MolarDensity;
@@ -295,6 +296,11 @@ impl Problem {
         Ok(self)
     }
 
+    /// The weight of a litre in the molar rule, in moles.
+    pub(super) fn moles_per_litre(&self, share: Share) -> f64 {
+        self.molar_density.of_share(share).get::<mole_per_liter>()
+    }
+
     /// Litres to the brim.
     pub(super) fn capacity(&self) -> f64 {
         in_litres(self.tank.capacity)
@@ -361,13 +367,13 @@ impl Problem {
         let mut octane = 0.0;
         let level = self.level();
         if level > 0.0 {
-            let n = self.molar_density.of_share(self.tank.share.expected()) * level;
+            let n = self.moles_per_litre(self.tank.share.expected()) * level;
             moles += n;
             octane += n * self.tank.ron?;
         }
         for (offer, &litres) in self.offers.iter().zip(added) {
             if litres > 0.0 {
-                let n = self.molar_density.of_share(offer.share.expected()) * litres;
+                let n = self.moles_per_litre(offer.share.expected()) * litres;
                 moles += n;
                 octane += n * offer.ron?;
             }

@@ -66,14 +66,11 @@ impl Problem {
 
     /// The octane number after the fill, at the expected values.
     pub(super) fn ron_ratio(&self) -> Ratio {
-        let moles: Vec<f64> = self
-            .offers
-            .iter()
-            .map(|offer| self.molar_density.of_share(offer.share.expected()))
-            .collect();
+        let moles: Vec<f64> =
+            self.offers.iter().map(|offer| self.moles_per_litre(offer.share.expected())).collect();
         let octane =
             self.offers.iter().zip(&moles).map(|(offer, n)| n * offer.ron.unwrap_or(0.0)).collect();
-        let in_tank = self.level() * self.molar_density.of_share(self.tank.share.expected());
+        let in_tank = self.level() * self.moles_per_litre(self.tank.share.expected());
         Ratio {
             numerator: (in_tank * self.tank.ron.unwrap_or(0.0), octane),
             denominator: (in_tank, moles),

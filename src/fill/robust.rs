@@ -144,7 +144,7 @@ impl Problem {
             let octane = |share: &Band<Share>, ron: Option<f64>| {
                 let surplus = ron.map_or(0.0, |ron| ron - ron_min);
                 let end = if surplus >= 0.0 { share.low() } else { share.high() };
-                self.molar_density.of_share(end) * surplus
+                self.moles_per_litre(end) * surplus
             };
             self.push_over_box(&mut rows, Rule::Octane, top_up, &octane);
         }

@@ -153,9 +153,7 @@ impl Builder<'_> {
             };
             // An unknown octane number was refused by the check, except that of
             // an empty tank, whose weight is then multiplied by nothing.
-            ron.map_or(0.0, |ron| {
-                problem.molar_density.of_share(share.expected()) * (ron - ron_min)
-            })
+            ron.map_or(0.0, |ron| problem.moles_per_litre(share.expected()) * (ron - ron_min))
         })
     }
 }

@@ -1,238 +1,127 @@
+//! A fuel as a sum of amounts.
+
 use std::iter::Sum;
-use std::ops::{Add, Mul};
+use std::ops::{Add, AddAssign, Mul};
 
-use uom::si::available_energy::{kilojoule_per_kilogram, megajoule_per_kilogram};
-use uom::si::mass_density::kilogram_per_cubic_meter;
-use uom::si::volume::liter;
-
-use super::constants as c;
-use super::constituent::{Atoms, Constituent, HydrocarbonBase};
 use crate::quantity::{Share, Volume};
 
-/// What a constituent adds to a mixture, in units that add up: kg, mol, MJ, kJ.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub(super) struct Part {
-    /// Litres at 15 degrees Celsius.
-    pub(super) litres: f64,
-    pub(super) kilograms: f64,
-    pub(super) moles: f64,
-    /// Moles of carbon, hydrogen and oxygen atoms.
-    pub(super) carbon: f64,
-    pub(super) hydrogen: f64,
-    pub(super) oxygen: f64,
-    /// MJ released when burned, water staying vapour.
-    pub(super) heat: f64,
-    /// kJ taken up when evaporated.
-    pub(super) vaporisation: f64,
-    /// Octane numbers weighted by moles; `None` when not known of a part.
-    pub(super) ron_moles: Option<f64>,
-    pub(super) mon_moles: Option<f64>,
-}
+use super::constituent::HydrocarbonBase;
+use super::hydrocarbon::{Hydrocarbon, NO_VOLUME, amount};
 
-impl Part {
-    pub(super) const NOTHING: Self = Self {
-        litres: 0.0,
-        kilograms: 0.0,
-        moles: 0.0,
-        carbon: 0.0,
-        hydrogen: 0.0,
-        oxygen: 0.0,
-        heat: 0.0,
-        vaporisation: 0.0,
-        ron_moles: Some(0.0),
-        mon_moles: Some(0.0),
-    };
-
-    fn hydrocarbon(litres: f64, base: &HydrocarbonBase) -> Self {
-        if litres == 0.0 {
-            return Self::NOTHING;
-        }
-        let kilograms = litres * base.density_15.get::<kilogram_per_cubic_meter>() / 1000.0;
-        let carbon = kilograms * 1000.0 / base.mass_per_carbon();
-        let moles = litres * base.molar_density();
-        Self {
-            litres,
-            kilograms,
-            moles,
-            carbon,
-            hydrogen: carbon * base.hydrogen_to_carbon,
-            oxygen: 0.0,
-            heat: kilograms * base.lower_heating_value.get::<megajoule_per_kilogram>(),
-            vaporisation: kilograms * base.heat_of_vaporisation.get::<kilojoule_per_kilogram>(),
-            ron_moles: base.ron.map(|ron| ron * moles),
-            mon_moles: base.mon.map(|mon| mon * moles),
-        }
-    }
-
-    fn molecule(
-        litres: f64,
-        atoms: Atoms,
-        [density, heat, vaporisation]: [f64; 3],
-        [ron, mon]: [Option<f64>; 2],
-    ) -> Self {
-        if litres == 0.0 {
-            return Self::NOTHING;
-        }
-        let kilograms = litres * density / 1000.0;
-        let moles = kilograms * 1000.0 / atoms.molar_mass();
-        // Water neither burns nor knocks: it carries no octane weight.
-        let octane_moles = |number: Option<f64>| Some(number.map_or(0.0, |number| number * moles));
-        Self {
-            litres,
-            kilograms,
-            moles,
-            carbon: moles * atoms.carbon,
-            hydrogen: moles * atoms.hydrogen,
-            oxygen: moles * atoms.oxygen,
-            heat: kilograms * heat,
-            vaporisation: kilograms * vaporisation,
-            ron_moles: octane_moles(ron),
-            mon_moles: octane_moles(mon),
-        }
-    }
-}
-
-impl Add for Part {
-    type Output = Self;
-    fn add(self, other: Self) -> Self {
-        Self {
-            litres: self.litres + other.litres,
-            kilograms: self.kilograms + other.kilograms,
-            moles: self.moles + other.moles,
-            carbon: self.carbon + other.carbon,
-            hydrogen: self.hydrogen + other.hydrogen,
-            oxygen: self.oxygen + other.oxygen,
-            heat: self.heat + other.heat,
-            vaporisation: self.vaporisation + other.vaporisation,
-            ron_moles: self.ron_moles.zip(other.ron_moles).map(|(a, b)| a + b),
-            mon_moles: self.mon_moles.zip(other.mon_moles).map(|(a, b)| a + b),
-        }
-    }
-}
-
-impl Mul<f64> for Part {
-    type Output = Self;
-    fn mul(self, by: f64) -> Self {
-        Self {
-            litres: self.litres * by,
-            kilograms: self.kilograms * by,
-            moles: self.moles * by,
-            carbon: self.carbon * by,
-            hydrogen: self.hydrogen * by,
-            oxygen: self.oxygen * by,
-            heat: self.heat * by,
-            vaporisation: self.vaporisation * by,
-            ron_moles: self.ron_moles.map(|moles| moles * by),
-            mon_moles: self.mon_moles.map(|moles| moles * by),
-        }
-    }
-}
-
-/// An amount of fuel as a sum of constituents.
+/// An amount of fuel, held as amounts that add up when fuels are poured together:
+/// litres at 15 degC of each constituent, and for the petrol base also its mass,
+/// moles, elements, energy and octane by moles.
 ///
-/// Pouring together is `+`; burning, which keeps the ratio, is `* fraction`.
-/// Whatever is asked of a mixture is derived from the sums, each on the basis
-/// that its physics demands. Volumes are those at 15 degrees Celsius and are
-/// taken as additive: real blends of petrol and ethanol expand by 0.1 to 0.4 %
-/// on mixing (from memory), less than any gauge can tell.
+/// Filling is `+`; burning is `*` by the fraction that is left. What is not
+/// additive (density, air-fuel ratio, octane) is derived when asked for, each on
+/// the basis that its physics demands. Volumes are taken as additive: real blends
+/// come out up to about 0.4 % larger (from memory), which no gauge shows.
 ///
 /// ```
 /// use fillwright::fuel::{HydrocarbonBase, Mixture};
 /// use fillwright::quantity::{Share, Volume};
 /// use uom::si::volume::liter;
 /// let base = HydrocarbonBase::default();
-/// let litres = |value| Volume::new::<liter>(value);
-/// let tank = Mixture::splash(litres(15.0), Share::from_percent(10.0)?, &base)
-///     + Mixture::splash(litres(32.0), Share::from_percent(85.0)?, &base)
-///     + Mixture::splash(litres(13.0), Share::from_percent(10.0)?, &base);
-/// assert!((tank.ethanol_share().unwrap().percent() - 50.0).abs() < 1e-9);
+/// let e10 = Mixture::splash(Volume::new::<liter>(10.0), Share::from_percent(10.0)?, &base);
+/// let e85 = Mixture::splash(Volume::new::<liter>(10.0), Share::from_percent(85.0)?, &base);
+/// let tank = e10 * 0.5 + e85;
+/// assert!((tank.volume().get::<liter>() - 15.0).abs() < 1e-9);
+/// assert_eq!(tank.ethanol_share(), Some(Share::from_percent(60.0)?));
+/// assert_eq!(Mixture::EMPTY.ethanol_share(), None);
 /// # Ok::<(), fillwright::quantity::ShareError>(())
 /// ```
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Mixture {
-    pub(super) hydrocarbon: Part,
-    pub(super) ethanol: Part,
-    pub(super) methanol: Part,
-    pub(super) water: Part,
+    pub(super) hydrocarbon: Hydrocarbon,
+    pub(super) ethanol: Volume,
+    pub(super) methanol: Volume,
+    pub(super) water: Volume,
 }
 
-/// The volumes of a mixture's constituents at 15 degrees Celsius.
+/// How much of each constituent a fuel holds, as volumes at 15 degC.
+///
+/// ```
+/// use fillwright::fuel::{HydrocarbonBase, Mixture, MixtureParts};
+/// use fillwright::quantity::Volume;
+/// use uom::si::volume::liter;
+/// let hydrous = MixtureParts {
+///     ethanol: Volume::new::<liter>(95.0),
+///     water: Volume::new::<liter>(5.0),
+///     ..MixtureParts::default()
+/// };
+/// let fuel = Mixture::from_parts(&hydrous, &HydrocarbonBase::default());
+/// assert!((fuel.volume().get::<liter>() - 100.0).abs() < 1e-9);
+/// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Volumes {
-    /// Petrol without oxygenates.
+pub struct MixtureParts {
+    /// Volume of the petrol base.
     pub hydrocarbon: Volume,
-    /// Ethanol.
+    /// Volume of ethanol.
     pub ethanol: Volume,
-    /// Methanol.
+    /// Volume of methanol.
     pub methanol: Volume,
-    /// Water.
+    /// Volume of water.
     pub water: Volume,
 }
 
+impl MixtureParts {
+    /// The parts of a fuel that is only petrol base and ethanol.
+    pub fn splash(volume: Volume, ethanol: Share) -> Self {
+        Self {
+            hydrocarbon: volume * (1.0 - ethanol.fraction()),
+            ethanol: volume * ethanol.fraction(),
+            ..Self::default()
+        }
+    }
+}
+
 impl Mixture {
-    /// Nothing.
+    /// No fuel at all.
     pub const EMPTY: Self = Self {
-        hydrocarbon: Part::NOTHING,
-        ethanol: Part::NOTHING,
-        methanol: Part::NOTHING,
-        water: Part::NOTHING,
+        hydrocarbon: Hydrocarbon::NONE,
+        ethanol: NO_VOLUME,
+        methanol: NO_VOLUME,
+        water: NO_VOLUME,
     };
 
-    /// Petrol with this share of ethanol.
+    /// A fuel of petrol base and ethanol, with the volume at 15 degC.
+    ///
+    /// A negative volume counts as none.
     pub fn splash(volume: Volume, ethanol: Share, base: &HydrocarbonBase) -> Self {
-        let of_ethanol = volume * ethanol.fraction();
-        let parts =
-            Volumes { hydrocarbon: volume - of_ethanol, ethanol: of_ethanol, ..Volumes::default() };
-        Self::of(&parts, base)
+        Self::from_parts(&MixtureParts::splash(volume, ethanol), base)
     }
 
-    /// A mixture of these volumes. Volumes below zero have no meaning and count
-    /// as none.
-    pub fn of(volumes: &Volumes, base: &HydrocarbonBase) -> Self {
-        let litres = |volume: Volume| volume.get::<liter>().max(0.0);
+    /// A fuel from the volume of each constituent at 15 degC.
+    ///
+    /// A negative volume counts as none.
+    pub fn from_parts(parts: &MixtureParts, base: &HydrocarbonBase) -> Self {
         Self {
-            hydrocarbon: Part::hydrocarbon(litres(volumes.hydrocarbon), base),
-            ethanol: Part::molecule(
-                litres(volumes.ethanol),
-                Atoms::ETHANOL,
-                [
-                    c::ETHANOL_DENSITY.value,
-                    c::ETHANOL_HEATING_VALUE.value,
-                    c::ETHANOL_VAPORISATION.value,
-                ],
-                [Some(c::ETHANOL_RON.value), Some(c::ETHANOL_MON.value)],
-            ),
-            methanol: Part::molecule(
-                litres(volumes.methanol),
-                Atoms::METHANOL,
-                [
-                    c::METHANOL_DENSITY.value,
-                    c::METHANOL_HEATING_VALUE.value,
-                    c::METHANOL_VAPORISATION.value,
-                ],
-                [Some(c::METHANOL_RON.value), Some(c::METHANOL_MON.value)],
-            ),
-            water: Part::molecule(
-                litres(volumes.water),
-                Atoms::WATER,
-                [c::WATER_DENSITY.value, 0.0, c::WATER_VAPORISATION.value],
-                [None, None],
-            ),
+            hydrocarbon: Hydrocarbon::new(parts.hydrocarbon, base),
+            ethanol: amount(parts.ethanol),
+            methanol: amount(parts.methanol),
+            water: amount(parts.water),
         }
     }
 
-    /// All of it together.
-    pub(super) fn total(&self) -> Part {
-        self.hydrocarbon + self.ethanol + self.methanol + self.water
+    /// Volume at 15 degC, `V = sum of V_i`.
+    pub fn volume(&self) -> Volume {
+        self.hydrocarbon.volume + self.ethanol + self.methanol + self.water
     }
 
-    pub(super) fn part(&self, constituent: Constituent) -> &Part {
-        match constituent {
-            Constituent::Hydrocarbon => &self.hydrocarbon,
-            Constituent::Ethanol => &self.ethanol,
-            Constituent::Methanol => &self.methanol,
-            Constituent::Water => &self.water,
-        }
+    /// Whether there is no fuel.
+    pub fn is_empty(&self) -> bool {
+        self.volume() <= NO_VOLUME
+    }
+
+    /// Volume share of ethanol alone, `v = V_e / V`, at 15 degC; none when empty.
+    pub fn ethanol_share(&self) -> Option<Share> {
+        (!self.is_empty()).then(|| Share::clamped((self.ethanol / self.volume()).into()))
+    }
+
+    /// The same fuel in another amount; none when empty, as there is nothing to
+    /// take the ratios from.
+    pub fn resized(self, volume: Volume) -> Option<Self> {
+        (!self.is_empty()).then(|| self * f64::from(volume / self.volume()))
     }
 }
 
@@ -246,7 +135,7 @@ impl Add for Mixture {
     type Output = Self;
     fn add(self, other: Self) -> Self {
         Self {
-            hydrocarbon: self.hydrocarbon + other.hydrocarbon,
+            hydrocarbon: self.hydrocarbon.plus(other.hydrocarbon),
             ethanol: self.ethanol + other.ethanol,
             methanol: self.methanol + other.methanol,
             water: self.water + other.water,
@@ -254,23 +143,109 @@ impl Add for Mixture {
     }
 }
 
-impl Mul<f64> for Mixture {
-    type Output = Self;
-    /// So many times as much of it; a factor below zero has no meaning and
-    /// counts as none.
-    fn mul(self, by: f64) -> Self {
-        let by = by.max(0.0);
-        Self {
-            hydrocarbon: self.hydrocarbon * by,
-            ethanol: self.ethanol * by,
-            methanol: self.methanol * by,
-            water: self.water * by,
-        }
+impl AddAssign for Mixture {
+    fn add_assign(&mut self, other: Self) {
+        *self = *self + other;
     }
 }
 
 impl Sum for Mixture {
-    fn sum<I: Iterator<Item = Self>>(parts: I) -> Self {
-        parts.fold(Self::EMPTY, Add::add)
+    fn sum<I: Iterator<Item = Self>>(fuels: I) -> Self {
+        fuels.fold(Self::EMPTY, Add::add)
+    }
+}
+
+impl<'a> Sum<&'a Mixture> for Mixture {
+    fn sum<I: Iterator<Item = &'a Self>>(fuels: I) -> Self {
+        fuels.copied().sum()
+    }
+}
+
+/// Keeps every ratio: what is left after burning or draining. The factor is zero
+/// or more; a negative one, or one that is not finite, leaves nothing.
+impl Mul<f64> for Mixture {
+    type Output = Self;
+    fn mul(self, factor: f64) -> Self {
+        if factor > 0.0 && factor.is_finite() {
+            Self {
+                hydrocarbon: self.hydrocarbon.times(factor),
+                ethanol: self.ethanol * factor,
+                methanol: self.methanol * factor,
+                water: self.water * factor,
+            }
+        } else {
+            Self::EMPTY
+        }
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::panic)]
+mod tests {
+    use super::*;
+    use uom::si::volume::liter;
+
+    fn liters(volume: f64) -> Volume {
+        Volume::new::<liter>(volume)
+    }
+
+    fn e30(ron: Option<f64>) -> Mixture {
+        let base = HydrocarbonBase { ron, ..HydrocarbonBase::default() };
+        Mixture::splash(liters(30.0), Share::clamped(0.3), &base)
+    }
+
+    #[test]
+    fn nothing_added_changes_nothing() {
+        for fuel in [e30(None), e30(Some(91.0)), Mixture::EMPTY] {
+            assert_eq!(fuel + Mixture::EMPTY, fuel);
+            assert_eq!(Mixture::EMPTY + fuel, fuel);
+        }
+    }
+
+    #[test]
+    fn an_unknown_octane_stays_unknown_until_the_petrol_is_gone() {
+        let ethanol = Mixture::splash(liters(5.0), Share::ONE, &HydrocarbonBase::default());
+        assert_eq!((e30(None) + e30(Some(91.0))).ron(), None);
+        assert!((e30(Some(91.0)) + ethanol).ron().is_some());
+        assert_eq!((e30(None) * 0.0 + ethanol).ron(), ethanol.ron());
+    }
+
+    #[test]
+    fn a_factor_that_makes_no_sense_leaves_nothing() {
+        for factor in [-1.0, f64::NAN, f64::INFINITY, 0.0] {
+            assert_eq!(e30(None) * factor, Mixture::EMPTY);
+        }
+    }
+
+    #[test]
+    fn a_volume_that_makes_no_sense_counts_as_none() {
+        for volume in [-1.0, f64::NAN] {
+            let fuel =
+                Mixture::splash(liters(volume), Share::clamped(0.3), &HydrocarbonBase::default());
+            assert_eq!(fuel, Mixture::EMPTY);
+        }
+    }
+
+    #[test]
+    fn another_amount_keeps_the_ratios() {
+        let resized = e30(Some(91.0)).resized(liters(7.0)).map(|fuel| {
+            (fuel.volume().get::<liter>(), fuel.ethanol_share().map(Share::percent), fuel.ron())
+        });
+        let Some((volume, Some(percent), Some(ron))) = resized else { panic!("{resized:?}") };
+        assert!((volume - 7.0).abs() < 1e-12);
+        assert!((percent - 30.0).abs() < 1e-12);
+        assert!((ron - e30(Some(91.0)).ron().unwrap_or_default()).abs() < 1e-9);
+        assert_eq!(Mixture::EMPTY.resized(liters(1.0)), None);
+    }
+
+    #[test]
+    fn nothing_is_known_of_an_empty_tank() {
+        let empty = Mixture::EMPTY;
+        assert!(empty.is_empty());
+        assert_eq!(empty.density_15(), None);
+        assert_eq!(empty.lower_heating_value(), None);
+        assert_eq!(empty.ron(), None);
+        assert_eq!(empty.fuel_volume_multiplier(&e30(None)), None);
+        assert_eq!(empty.hydrogen_to_carbon(), None);
     }
 }

@@ -42,7 +42,7 @@ impl Document {
         calibration("Mid blend", ("E24", "E40"), "E30", "98", false);
         calibration("Mid blend with fluid", ("E26", "E40"), "E32", "98", true);
         let fuels = [
-            ("en15293-e85", "E85", "82", "70-85", ("104", "88"), "15.94"),
+            ("en15293-e85-summer", "E85", "82", "70-85", ("104", "88"), "15.94"),
             ("en228-95-e10", "95 E10", "9.5", "5-10", ("95", "85"), "17.29"),
         ];
         for (grade, name, share, range, (ron, mon), price) in fuels {

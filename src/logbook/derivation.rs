@@ -1,12 +1,13 @@
 //! The workings of an answer: each number of it, to be checked by hand.
 
+use uom::si::molar_concentration::mole_per_liter;
 use uom::si::volume::liter;
 
 use super::answer::Blend;
 use super::interpret::Asked;
 use crate::fill::{Order, Plan, Stop};
+use crate::fuel::MolarDensity;
 use crate::fuel::constants as c;
-use crate::fuel::{MOLAR_RULE, MolarDensity};
 use crate::quantity::{Share, Volume};
 use crate::source::{Confidence, Source, SourceKind};
 use crate::tank::DISPENSER_ERROR;
@@ -23,6 +24,11 @@ const CORNERS: Source = derived(
 );
 const MASS_BALANCE: Source = derived("mean by mass; complete combustion of C, H and O with air");
 const EQUAL_AIR: Source = derived("equal air and equal lambda, fuel metered by volume");
+const MOLAR_RULE: Source = Source {
+    kind: SourceKind::Paper,
+    citation: "linear rule by moles: SAE 2012-01-1274 (abstract), which finds measured blends somewhat greater",
+    confidence: Confidence::Secondary,
+};
 const ENERGY: Source = derived("mean by volume of density times lower heating value");
 const INJECTOR: Source = derived(
     "Bernoulli: at given pressure and time an injector's mass flow goes with the square root of density",
@@ -192,11 +198,14 @@ impl Lines<'_> {
 
     /// Air-fuel ratios of the constituents.
     fn neat(&mut self) -> (Expression, Expression) {
-        let air = || constant(&c::AIR_PER_OXYGEN);
-        let sources = [MASS_BALANCE, c::AIR_PER_OXYGEN.source, c::CARBON.source];
+        let air = literal(2.0) * constant(&c::OXYGEN_MASS)
+            + constant(&c::NITROGEN_PER_OXYGEN) * constant(&c::NITROGEN_MOLAR_MASS);
+        let sources = [MASS_BALANCE, c::NITROGEN_PER_OXYGEN.source, c::CARBON_MASS.source];
+        let air =
+            self.push("Air that brings a mole of oxygen", "K", &air, (3, "g/mol"), &sources[1..]);
         let hydrogen = || constant(&c::PETROL_HYDROGEN);
-        let petrol = (literal(1.0) + hydrogen() / literal(4.0)) * air()
-            / (constant(&c::CARBON) + hydrogen() * constant(&c::HYDROGEN));
+        let petrol = (literal(1.0) + hydrogen() / literal(4.0)) * air.clone()
+            / (constant(&c::CARBON_MASS) + hydrogen() * constant(&c::HYDROGEN_MASS));
         let with_petrol = [sources[0], sources[1], sources[2], c::PETROL_HYDROGEN.source];
         let petrol = self.push(
             "Stoichiometric AFR of the petrol base",
@@ -206,10 +215,10 @@ impl Lines<'_> {
             &with_petrol,
         );
         let ethanol = (literal(2.0) + literal(6.0) / literal(4.0) - literal(1.0) / literal(2.0))
-            * air()
-            / (literal(2.0) * constant(&c::CARBON)
-                + literal(6.0) * constant(&c::HYDROGEN)
-                + constant(&c::OXYGEN));
+            * air.clone()
+            / (literal(2.0) * constant(&c::CARBON_MASS)
+                + literal(6.0) * constant(&c::HYDROGEN_MASS)
+                + constant(&c::OXYGEN_MASS));
         let ethanol =
             self.push("Stoichiometric AFR of ethanol", "AFR_e", &ethanol, (3, ""), &sources);
         (petrol, ethanol)
@@ -284,10 +293,11 @@ impl Lines<'_> {
 
     fn octane(&mut self, which: &str, known: Option<(Option<f64>, Vec<Option<f64>>)>) {
         let Some((of_tank, of_offers)) = known else { return };
-        let densities = MolarDensity::default();
+        let molar = MolarDensity::default();
+        let [of_petrol, of_ethanol] =
+            [molar.hydrocarbon, molar.ethanol].map(|density| density.get::<mole_per_liter>());
         let per_litre = |e: Expression| {
-            number("n_g", densities.hydrocarbon) * (literal(1.0) - e.clone())
-                + number("n_e", densities.ethanol) * e
+            number("c_g", of_petrol) * (literal(1.0) - e.clone()) + number("c_e", of_ethanol) * e
         };
         let mut moles = Vec::new();
         let mut octane = Vec::new();
@@ -349,7 +359,7 @@ impl Lines<'_> {
             .collect();
         if !parts.is_empty() {
             let source = derived("litres times price per litre");
-            self.push("Cost", "K", &sum(parts), (2, ""), &[source]);
+            self.push("Cost", "cost", &sum(parts), (2, ""), &[source]);
         }
     }
 }
@@ -403,7 +413,7 @@ mod tests {
             ("m_V", blend.volume_multiplier.map(|band| band.expected())),
             ("RON", blend.ron.map(|band| band.expected())),
             ("MON", blend.mon.map(|band| band.expected())),
-            ("K", answer.cost.map(|cost| cost.amount())),
+            ("cost", answer.cost.map(|cost| cost.amount())),
         ];
         for (symbol, expected) in pairs {
             let (got, expected) = (line(symbol).unwrap(), expected.unwrap());

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::calibration::FluidState;
 use crate::fuel::grades::Grade;
+use crate::quantity::Share;
 use crate::quantity::notation::{DecimalMark, UnitSystem};
 use crate::tank::LevelReading;
 
@@ -129,7 +130,9 @@ pub struct FuelForm {
 impl FuelForm {
     /// The form of a catalogue grade. Its price and its id are left to be given.
     pub fn of_grade(grade: &Grade) -> Self {
-        let [low, expected, high] = grade.ethanol_percent;
+        let ethanol = grade.ethanol();
+        // Percent of a fraction may carry a last digit that nobody wrote.
+        let percent = |share: Share| ((share.percent() * 1e6).round() / 1e6).to_string();
         let octane = match (grade.ron_min, grade.aki_min) {
             (Some(ron), _) => ron.to_string(),
             (None, Some(aki)) => format!("{aki} AKI"),
@@ -138,8 +141,8 @@ impl FuelForm {
         Self {
             grade: Some(grade.id.into()),
             name: grade.name.into(),
-            share: expected.to_string(),
-            share_range: format!("{low}-{high}"),
+            share: percent(ethanol.expected()),
+            share_range: format!("{}-{}", percent(ethanol.low()), percent(ethanol.high())),
             octane,
             mon: grade.mon_min.map(|mon| mon.to_string()).unwrap_or_default(),
             ..Self::default()

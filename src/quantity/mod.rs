@@ -12,8 +12,6 @@ pub use share::{Share, ShareError};
 
 /// Energy per mass, such as a heating value.
 pub use uom::si::f64::AvailableEnergy as SpecificEnergy;
-/// Energy per volume. It has the dimension of a pressure.
-pub use uom::si::f64::Pressure as EnergyDensity;
 /// Dimensions used as they stand.
 pub use uom::si::f64::{
     AmountOfSubstance, Energy, Length, Mass, MassDensity, MolarMass, TemperatureInterval,

@@ -4,6 +4,8 @@ use fillwright::fill::{Aim, Objective, Offer, Problem, Stop, Tank};
 use fillwright::fuel::MolarDensity;
 use fillwright::quantity::{Band, Money, Share, UnitPrice, Volume};
 use serde_json::{Map, Value};
+use uom::si::f64::MolarConcentration;
+use uom::si::molar_concentration::mole_per_liter;
 use uom::si::volume::liter;
 
 pub(crate) type Checked<T> = Result<T, String>;
@@ -128,8 +130,10 @@ impl Case {
         let present = optional("present_ethanol_share_vol")?.unwrap_or(0.0);
         let defaults = MolarDensity::default();
         let molar_density = MolarDensity {
-            hydrocarbon: optional("mol_per_l_gasoline")?.unwrap_or(defaults.hydrocarbon),
-            ethanol: optional("mol_per_l_ethanol")?.unwrap_or(defaults.ethanol),
+            hydrocarbon: optional("mol_per_l_gasoline")?
+                .map_or(defaults.hydrocarbon, MolarConcentration::new::<mole_per_liter>),
+            ethanol: optional("mol_per_l_ethanol")?
+                .map_or(defaults.ethanol, MolarConcentration::new::<mole_per_liter>),
         };
         let mut ids = Vec::new();
         let mut offers = Vec::new();
