@@ -5,6 +5,8 @@
 //! row names its library, and how far the core may be from it; why, stands in the
 //! script.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+// Names of libraries are quoted as they are printed.
+#![allow(clippy::doc_markdown)]
 
 use fillwright::fuel::Constituent::{self, Ethanol, Hydrocarbon, Methanol, Water};
 use fillwright::fuel::{HydrocarbonBase, Mixture, MixtureParts};
