@@ -64,9 +64,9 @@ impl Mixture {
     ///
     /// The second factor stands because an injector that opens for a set time at a
     /// set pressure passes a mass that goes with the square root of the density
-    /// (incompressible flow through an orifice). Densities at 15 degC. Wait for
-    /// lambda control to trim it out only while it is in closed loop: at full load
-    /// many engines are not. None when either fuel is empty or does not burn.
+    /// (incompressible flow through an orifice). Densities at 15 degC. Lambda control
+    /// trims the difference out in closed loop only; at full load many engines are
+    /// not. None when either fuel is empty or does not burn.
     ///
     /// ```
     /// use fillwright::fuel::{HydrocarbonBase, Mixture};

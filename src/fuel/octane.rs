@@ -4,7 +4,8 @@
 //! that burns, `ON = sum of n_i ON_i / sum of n_i`. Measured blends come out as
 //! high or higher: 0 to about 6 RON above in paraffinic bases, nearly exact in
 //! aromatic ones (Foong et al. 2014, Fuel 115:727; Anderson et al. 2012, SAE
-//! 2012-01-1274, abstract). So every number here means **at least**.
+//! 2012-01-1274, abstract). In neat n-heptane MON comes out up to 13 above. So every
+//! number here means **at least**.
 
 use crate::quantity::{AmountOfSubstance, Share, Volume};
 use uom::si::f64::MolarConcentration;

@@ -52,6 +52,6 @@ pub static FLEX_FUEL_CLASSES: Sourced<[(f64, f64); 4]> = Sourced {
     source: Source {
         kind: SourceKind::Standard,
         citation: "ASTM D5798-15 as tabulated by the US DOE Alternative Fuels Data Center",
-        confidence: Confidence::Checked,
+        confidence: Confidence::Secondary,
     },
 };

@@ -5,7 +5,7 @@ use crate::source::{Confidence, Source, SourceKind};
 
 const EN_228: Source = source(
     SourceKind::Law,
-    Confidence::Checked,
+    Confidence::Secondary,
     "Directive 98/70/EC, Annex I (RON 95, MON 85; option RON 91, MON 81) and Article 3(3) (5 % v/v, \
      2.7 % m/m oxygen); E10: EN 228:2012+A1:2017 (10 % v/v, 3.7 % m/m oxygen) as stated in Fuels \
      2021, 2(4), 501",

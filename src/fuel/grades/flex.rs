@@ -11,7 +11,7 @@ const EN_15293: Source = source(
 );
 const D5798: Source = source(
     SourceKind::Standard,
-    Confidence::Checked,
+    Confidence::Secondary,
     "ASTM D5798-15 as tabulated by the US DOE Alternative Fuels Data Center: 51 to 83 % v/v in all \
      classes, methanol at most 0.5 %",
 );
@@ -106,7 +106,7 @@ pub(super) const AUSTRALIAN: Grade = Grade {
     mon_min: Some(87.0),
     source: source(
         SourceKind::Law,
-        Confidence::Checked,
+        Confidence::Secondary,
         "Fuel Standard (Ethanol E85) Determination 2012: 70 to 85 % v/v, RON 100, MON 87",
     ),
     note: "The middle of the legal range is taken: nothing published says where in it the pumps are.",
