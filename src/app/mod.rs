@@ -14,6 +14,7 @@ use leptos::prelude::*;
 use route::{Route, View};
 use state::State;
 use views::{CarView, FillView, Welcome};
+use widgets::{Button, When, holds, said};
 
 /// The whole app.
 #[component]
@@ -68,26 +69,30 @@ pub(crate) fn App() -> impl IntoView {
 #[component]
 fn Invented() -> impl IntoView {
     let state = State::here();
-    let is_demo = Memo::new(move |_| !state.is_new.get() && state.document.with(|it| it.demo));
-    let undo = move || state.previous.with(Option::is_some);
+    let is_demo = holds(move || !state.is_new.get() && state.document.with(|it| it.demo));
+    let undo = holds(move || state.previous.with(Option::is_some));
     view! {
-        <Show when=move || is_demo.get()>
+        <When condition=is_demo>
             <p class="invented">
                 <strong>"Invented example."</strong>
                 " Every figure is made up."
-                <button class="button small" on:click=move |_| state.start(false)>
-                    "Enter my own car"
-                </button>
+                <Button
+                    label="Enter my own car"
+                    look="small"
+                    on_press=Callback::new(move |()| state.start(false))
+                />
             </p>
-        </Show>
-        <Show when=undo>
+        </When>
+        <When condition=undo>
             <p class="invented" role="status">
                 "The entries before this are kept."
-                <button class="button small" on:click=move |_| state.undo()>
-                    "Bring them back"
-                </button>
+                <Button
+                    label="Bring them back"
+                    look="small"
+                    on_press=Callback::new(move |()| state.undo())
+                />
             </p>
-        </Show>
+        </When>
     }
 }
 
@@ -96,8 +101,10 @@ fn Invented() -> impl IntoView {
 fn Troubles() -> impl IntoView {
     let state = State::here();
     view! {
-        <Show when=move || state.trouble.with(Option::is_some)>
-            <p class="invented note caution" role="status">{move || state.trouble.get()}</p>
-        </Show>
+        <When condition=holds(move || state.trouble.with(Option::is_some))>
+            <p class="invented note caution" role="status">
+                {said(move || state.trouble.get().unwrap_or_default())}
+            </p>
+        </When>
     }
 }

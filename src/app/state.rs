@@ -9,6 +9,7 @@ use leptos::prelude::*;
 
 use super::route::Route;
 use super::storage;
+use super::widgets::said;
 
 /// The answer on show.
 #[derive(Clone, PartialEq)]
@@ -100,14 +101,22 @@ impl State {
     }
 
     /// What is wrong with a field.
-    pub(crate) fn complaint(self, field: Field) -> Memo<Option<String>> {
-        Memo::new(move |_| {
-            self.reading.with(|reading| {
-                let found: Option<&Complaint> =
-                    reading.complaints.iter().find(|complaint| complaint.field == field);
-                found.map(|complaint| complaint.message.clone())
-            })
+    pub(crate) fn complaint(self, field: Field) -> Option<String> {
+        self.reading.with(|reading| {
+            let found: Option<&Complaint> =
+                reading.complaints.iter().find(|complaint| complaint.field == field);
+            found.map(|complaint| complaint.message.clone())
         })
+    }
+
+    /// The answer on show.
+    pub(crate) fn answer(self) -> Option<Arc<Answer>> {
+        self.shown.with(|it| it.answer.clone())
+    }
+
+    /// The symbol of the unit of volume.
+    pub(crate) fn volume_unit(self) -> Signal<String> {
+        said(move || self.printer.with(|it| it.system.volume().symbol().to_owned()))
     }
 
     /// A text of the document.
@@ -115,7 +124,7 @@ impl State {
         self,
         read: impl Fn(&Document) -> Option<&String> + Send + Sync + 'static,
     ) -> Signal<String> {
-        Memo::new(move |_| self.document.with(|it| read(it).cloned().unwrap_or_default())).into()
+        said(move || self.document.with(|it| read(it).cloned().unwrap_or_default()))
     }
 
     /// A text of the document whose meaning depends on the units, as it reads in
@@ -125,14 +134,12 @@ impl State {
         measure: Measure,
         read: impl Fn(&Document) -> Option<&Entry> + Send + Sync + 'static,
     ) -> Signal<String> {
-        Memo::new(move |_| {
+        said(move || {
             self.document.with(|it| {
-                self.printer.with(|printer| {
-                    read(it).map(|entry| printer.shown(entry, measure)).unwrap_or_default()
-                })
+                let entry = read(it).cloned().unwrap_or_default();
+                self.printer.with(|printer| printer.shown(&entry, measure))
             })
         })
-        .into()
     }
 
     /// Something to do with a typed text: change the document by it.
@@ -148,13 +155,11 @@ impl State {
         self,
         write: impl Fn(&mut Document) -> Option<&mut Entry> + Send + Sync + 'static,
     ) -> Callback<String> {
-        Callback::new(move |text: String| {
-            self.document.update(|it| {
-                let typed_in = it.settings.system;
-                if let Some(entry) = write(it) {
-                    *entry = Entry { text, typed_in };
-                }
-            });
+        self.set(move |it, text| {
+            let typed_in = it.settings.system;
+            if let Some(entry) = write(it) {
+                *entry = Entry { text, typed_in };
+            }
         })
     }
 }

@@ -3,6 +3,7 @@ use fillwright::quantity::Volume;
 use leptos::prelude::*;
 
 use crate::app::state::State;
+use crate::app::widgets::Drawn;
 
 /// The picture's own units.
 const WIDTH: f64 = 132.0;
@@ -100,13 +101,12 @@ fn words(answer: &Answer, printer: &Printer) -> String {
 #[component]
 pub(crate) fn SightGlass() -> impl IntoView {
     let state = State::here();
-    let picture = Memo::new(move |_| {
-        state.shown.with(|shown| {
-            let answer = shown.answer.as_ref()?;
-            Some(state.printer.with(|printer| Picture::of(answer, printer)))
-        })
+    let picture = Callback::new(move |()| {
+        let Some(answer) = state.answer() else { return Vec::new() };
+        let picture = state.printer.with(|printer| Picture::of(&answer, printer));
+        vec![drawn(picture).into_any()]
     });
-    move || picture.get().map(drawn)
+    view! { <Drawn what=picture /> }
 }
 
 fn drawn(picture: Picture) -> impl IntoView {

@@ -2,7 +2,7 @@ use fillwright::logbook::{CalibrationForm, CalibrationPart, Document, Field};
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::TextField;
+use crate::app::widgets::{Button, CheckBox, Rows, TextField, holds};
 
 fn find(document: &Document, id: u32) -> Option<&CalibrationForm> {
     document.car.calibrations.iter().find(|form| form.id == id)
@@ -19,24 +19,20 @@ pub(super) fn CalibrationsCard() -> impl IntoView {
     let ids = Memo::new(move |_| {
         state.document.with(|it| it.car.calibrations.iter().map(|form| form.id).collect::<Vec<_>>())
     });
-    let add = move |_| {
+    let add = Callback::new(move |()| {
         state.document.update(|it| {
             let id = it.next_id();
             let name = format!("Calibration {}", it.car.calibrations.len() + 1);
             it.car.calibrations.push(CalibrationForm { id, name, ..CalibrationForm::default() });
         });
-    };
+    });
     view! {
         <section class="card" id="calibrations" aria-labelledby="calibrations-title">
             <h2 id="calibrations-title">"Calibrations"</h2>
             <p class="hint">"Take the window and the octane from the calibration's author; do not guess them."</p>
-            <For each=move || ids.get() key=|id| *id let:id>
-                <OneCalibration id=id />
-            </For>
+            <Rows ids=ids.into() row=|id| OneCalibration(OneCalibrationProps { id }).into_any() />
             <div>
-                <button class="button" on:click=add>
-                    "Add a calibration"
-                </button>
+                <Button label="Add a calibration" on_press=add />
             </div>
         </section>
     }
@@ -56,13 +52,20 @@ fn OneCalibration(id: u32) -> impl IntoView {
     };
     let name = text(|form| &form.name);
     let needs_fluid =
-        move || state.document.with(|it| find(it, id).is_some_and(|form| form.needs_fluid));
-    let remove = move |_| {
+        holds(move || state.document.with(|it| find(it, id).is_some_and(|form| form.needs_fluid)));
+    let tick = Callback::new(move |needed| {
+        state.document.update(|it| {
+            if let Some(form) = find_mut(it, id) {
+                form.needs_fluid = needed;
+            }
+        });
+    });
+    let remove = Callback::new(move |()| {
         state.change_undoably(|it| it.car.calibrations.retain(|form| form.id != id));
-    };
+    });
     view! {
         <fieldset class="offer">
-            <legend class="legend">{move || name.get()}</legend>
+            <legend class="legend">{name}</legend>
             <TextField
                 field=Field::Calibration(id, CalibrationPart::Name)
                 label="Name"
@@ -104,27 +107,9 @@ fn OneCalibration(id: u32) -> impl IntoView {
                     on_text=set(|form| &mut form.ron_min)
                 />
             </div>
-            <label class="check">
-                <input
-                    type="checkbox"
-                    prop:checked=needs_fluid
-                    on:change:target=move |event| {
-                        let needed = event.target().checked();
-                        state
-                            .document
-                            .update(|it| {
-                                if let Some(form) = find_mut(it, id) {
-                                    form.needs_fluid = needed;
-                                }
-                            });
-                    }
-                />
-                "Counts on injection fluid"
-            </label>
+            <CheckBox label="Counts on injection fluid" checked=needs_fluid on_tick=tick />
             <div>
-                <button class="button small" on:click=remove>
-                    "Remove"
-                </button>
+                <Button label="Remove" look="small" on_press=remove />
             </div>
         </fieldset>
     }

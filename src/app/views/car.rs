@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use super::calibrations::CalibrationsCard;
 use crate::app::state::State;
-use crate::app::widgets::{Options, TextField};
+use crate::app::widgets::{Button, Options, Rows, TextField, When, holds, said};
 
 const SYSTEMS: [(UnitSystem, &str, &str); 3] = [
     (UnitSystem::Metric, "metric", "Litre, km"),
@@ -61,11 +61,9 @@ pub(crate) fn CarView() -> impl IntoView {
 #[component]
 fn TankCard() -> impl IntoView {
     let state = State::here();
-    let unit =
-        Signal::derive(move || state.printer.with(|it| it.system.volume().symbol().to_owned()));
-    let per_distance = Signal::derive(move || {
-        state.printer.with(|it| it.system.consumption().symbol().to_owned())
-    });
+    let unit = state.volume_unit();
+    let per_distance =
+        said(move || state.printer.with(|it| it.system.consumption().symbol().to_owned()));
     view! {
         <section class="card" aria-labelledby="tank-title">
             <h2 id="tank-title">"Tank"</h2>
@@ -109,11 +107,9 @@ fn TankCard() -> impl IntoView {
 #[component]
 fn UnitsCard() -> impl IntoView {
     let state = State::here();
-    let unit =
-        Signal::derive(move || state.printer.with(|it| it.system.volume().symbol().to_owned()));
-    let system =
-        Memo::new(move |_| state.document.with(|it| key_of(&SYSTEMS, &it.settings.system)));
-    let mark = Memo::new(move |_| state.document.with(|it| key_of(&MARKS, &it.settings.decimal)));
+    let unit = state.volume_unit();
+    let system = said(move || state.document.with(|it| key_of(&SYSTEMS, &it.settings.system)));
+    let mark = said(move || state.document.with(|it| key_of(&MARKS, &it.settings.decimal)));
     view! {
         <section class="card" id="units" aria-labelledby="units-title">
             <h2 id="units-title">"Units"</h2>
@@ -173,11 +169,9 @@ fn Currency() -> impl IntoView {
 #[component]
 fn OwnFuelsCard() -> impl IntoView {
     let state = State::here();
-    let fluid = Memo::new(move |_| state.document.with(|it| key_of(&FLUIDS, &it.car.fluid)));
+    let fluid = said(move || state.document.with(|it| key_of(&FLUIDS, &it.car.fluid)));
     let own = Memo::new(move |_| {
-        state.document.with(|it| {
-            it.car.own_fuels.iter().map(|own| (own.id, own.name.clone())).collect::<Vec<_>>()
-        })
+        state.document.with(|it| it.car.own_fuels.iter().map(|own| own.id).collect::<Vec<_>>())
     });
     view! {
         <section class="card" aria-labelledby="fluid-title">
@@ -200,28 +194,31 @@ fn OwnFuelsCard() -> impl IntoView {
         </section>
         <section class="card" aria-labelledby="own-title">
             <h2 id="own-title">"My fuels"</h2>
-            <Show when=move || own.with(Vec::is_empty)>
+            <When condition=holds(move || own.with(Vec::is_empty))>
                 <p class="hint">"A fuel on offer can be kept under Fill; it then waits in the list there."</p>
-            </Show>
+            </When>
             <ul class="plain">
-                <For each=move || own.get() key=|own| own.clone() let:own>
-                    {
-                        let (id, name) = own;
-                        let remove = move |_| {
-                            state.change_undoably(|it| it.car.own_fuels.retain(|own| own.id != id));
-                        };
-                        let label = format!("Remove {name}");
-                        view! {
-                            <li class="head">
-                                <span>{name}</span>
-                                <button class="button small" aria-label=label on:click=remove>
-                                    "Remove"
-                                </button>
-                            </li>
-                        }
-                    }
-                </For>
+                <Rows ids=own.into() row=|id| OwnFuel(OwnFuelProps { id }).into_any() />
             </ul>
         </section>
+    }
+}
+
+/// A fuel that the owner keeps.
+#[component]
+fn OwnFuel(id: u32) -> impl IntoView {
+    let state = State::here();
+    let name = state.document.with_untracked(|it| {
+        let own = it.car.own_fuels.iter().find(|own| own.id == id);
+        own.map(|own| own.name.clone()).unwrap_or_default()
+    });
+    let remove = Callback::new(move |()| {
+        state.change_undoably(|it| it.car.own_fuels.retain(|own| own.id != id));
+    });
+    view! {
+        <li class="head">
+            <span>{name.clone()}</span>
+            <Button label="Remove" look="small" name=format!("Remove {name}") on_press=remove />
+        </li>
     }
 }

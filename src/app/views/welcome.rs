@@ -1,6 +1,7 @@
 use leptos::prelude::*;
 
 use crate::app::state::State;
+use crate::app::widgets::Button;
 
 /// The first start.
 #[component]
@@ -13,12 +14,15 @@ pub(crate) fn Welcome() -> impl IntoView {
                 "Fillwright works out how many litres of each fuel make the ethanol blend that your calibration needs, and how far off that can be. Everything stays on this device."
             </p>
             <div class="buttons">
-                <button class="button strong" on:click=move |_| state.start(false)>
-                    "Enter my own car"
-                </button>
-                <button class="button" on:click=move |_| state.start(true)>
-                    "Look at an invented example"
-                </button>
+                <Button
+                    label="Enter my own car"
+                    look="strong"
+                    on_press=Callback::new(move |()| state.start(false))
+                />
+                <Button
+                    label="Look at an invented example"
+                    on_press=Callback::new(move |()| state.start(true))
+                />
             </div>
             <p class="note caution">
                 "It estimates; it does not certify. The author of your calibration has the last word, and local law comes first."

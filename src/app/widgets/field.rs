@@ -1,6 +1,7 @@
 use fillwright::logbook::Field;
 use leptos::prelude::*;
 
+use super::flow::{When, holds, said};
 use crate::app::state::State;
 
 /// A text field with its label above, its unit inside, and its hint or what is
@@ -9,10 +10,10 @@ use crate::app::state::State;
 #[component]
 pub(crate) fn TextField(
     field: Field,
-    #[prop(into)] label: Signal<String>,
-    #[prop(into)] value: Signal<String>,
+    label: &'static str,
+    value: Signal<String>,
     on_text: Callback<String>,
-    #[prop(optional, into)] hint: Option<&'static str>,
+    #[prop(optional)] hint: &'static str,
     #[prop(optional, into)] unit: Signal<String>,
     /// Whether more than a number is usual here, so that the whole keyboard helps.
     #[prop(optional)]
@@ -24,18 +25,20 @@ pub(crate) fn TextField(
     let state = State::here();
     let id = field.id();
     let below = format!("{id}-below");
-    let complaint = state.complaint(field);
     let focused = RwSignal::new(false);
-    let shown = Memo::new(move |before: Option<&Option<String>>| {
-        let now = complaint.get();
+    let complaint = Memo::new(move |before: Option<&Option<String>>| {
+        let now = state.complaint(field);
         let already = before.is_some_and(Option::is_some);
         if focused.get() && !already { None } else { now }
     });
-    let wrong = move || shown.with(Option::is_some);
-    let has_unit = move || unit.with(|unit| !unit.is_empty());
+    let wrong = holds(move || complaint.with(Option::is_some));
+    let class = said(move || if wrong.get() { "field wrong" } else { "field" }.to_owned());
+    let kind = said(move || if wrong.get() { "error" } else { "hint" }.to_owned());
+    let invalid = move || wrong.get().then_some("true");
+    let words_below = said(move || complaint.get().unwrap_or_else(|| hint.to_owned()));
     view! {
-        <div class="field" class:wrong=wrong>
-            <label for=id.clone()>{move || label.get()}</label>
+        <div class=class>
+            <label for=id.clone()>{label}</label>
             <div class="control">
                 <input
                     id=id
@@ -45,8 +48,8 @@ pub(crate) fn TextField(
                     autocapitalize="off"
                     spellcheck="false"
                     aria-describedby=below.clone()
-                    aria-invalid=move || wrong().then_some("true")
-                    prop:value=move || value.get()
+                    aria-invalid=invalid
+                    prop:value=value
                     on:focus=move |_| focused.set(true)
                     on:blur=move |_| focused.set(false)
                     on:input:target=move |event| {
@@ -60,12 +63,12 @@ pub(crate) fn TextField(
                         }
                     }
                 />
-                <Show when=has_unit>
-                    <span class="unit">{move || unit.get()}</span>
-                </Show>
+                <When condition=holds(move || unit.with(|unit| !unit.is_empty()))>
+                    <span class="unit">{unit}</span>
+                </When>
             </div>
-            <p id=below class=move || if wrong() { "error" } else { "hint" }>
-                {move || shown.get().unwrap_or_else(|| hint.unwrap_or_default().to_owned())}
+            <p id=below class=kind>
+                {words_below}
             </p>
         </div>
     }

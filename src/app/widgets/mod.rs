@@ -1,7 +1,13 @@
-//! Small parts of which views are made.
+//! Small parts of which views are made. They take boxed signals and callbacks
+//! instead of closures of their own types: each widget is then compiled once,
+//! not once for every place that uses it, which keeps the download small.
 
+mod button;
 mod field;
+mod flow;
 mod options;
 
+pub(crate) use button::Button;
 pub(crate) use field::TextField;
-pub(crate) use options::{Choices, Options};
+pub(crate) use flow::{Drawn, Rows, When, holds, said};
+pub(crate) use options::{CheckBox, Choices, Options};

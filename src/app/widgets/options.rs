@@ -1,42 +1,43 @@
 use leptos::prelude::*;
 
+use super::flow::holds;
+
+/// Key and label of each option.
+pub(crate) type Table = Vec<(String, String)>;
+
 /// One of a few, all in sight: radio buttons that look like chips.
 #[component]
 pub(crate) fn Options(
     legend: &'static str,
     name: &'static str,
-    /// Key and label of each option.
-    #[prop(into)]
-    options: Signal<Vec<(String, String)>>,
-    #[prop(into)] chosen: Signal<String>,
+    options: Signal<Table>,
+    chosen: Signal<String>,
     on_choice: Callback<String>,
 ) -> impl IntoView {
+    let option = move |(key, label): (String, String)| {
+        let is_chosen = {
+            let key = key.clone();
+            holds(move || chosen.with(|chosen| *chosen == key))
+        };
+        let value = key.clone();
+        view! {
+            <label>
+                <input
+                    type="radio"
+                    name=name
+                    value=value
+                    prop:checked=is_chosen
+                    on:change=move |_| on_choice.run(key.clone())
+                />
+                {label}
+            </label>
+        }
+    };
     view! {
         <fieldset class="options">
             <legend class="legend">{legend}</legend>
             <div class="row">
-                <For each=move || options.get() key=Clone::clone let:option>
-                    {
-                        let (key, label) = option;
-                        let is_chosen = {
-                            let key = key.clone();
-                            move || chosen.with(|chosen| *chosen == key)
-                        };
-                        let value = key.clone();
-                        view! {
-                            <label>
-                                <input
-                                    type="radio"
-                                    name=name
-                                    value=value
-                                    prop:checked=is_chosen
-                                    on:change=move |_| on_choice.run(key.clone())
-                                />
-                                {label}
-                            </label>
-                        }
-                    }
-                </For>
+                <For each=move || options.get() key=Clone::clone children=option />
             </div>
         </fieldset>
     }
@@ -47,36 +48,51 @@ pub(crate) fn Options(
 pub(crate) fn Choices(
     id: &'static str,
     label: &'static str,
-    /// Key and label of each choice.
-    #[prop(into)]
-    choices: Signal<Vec<(String, String)>>,
-    #[prop(into)] chosen: Signal<String>,
+    choices: Signal<Table>,
+    chosen: Signal<String>,
     on_choice: Callback<String>,
 ) -> impl IntoView {
+    let choice = move |(key, label): (String, String)| {
+        let is_chosen = {
+            let key = key.clone();
+            holds(move || chosen.with(|chosen| *chosen == key))
+        };
+        view! {
+            <option value=key selected=is_chosen>
+                {label}
+            </option>
+        }
+    };
     view! {
         <div class="field">
             <label for=id>{label}</label>
             <select
                 id=id
                 class="select"
-                prop:value=move || chosen.get()
+                prop:value=chosen
                 on:change:target=move |event| on_choice.run(event.target().value())
             >
-                <For each=move || choices.get() key=Clone::clone let:choice>
-                    {
-                        let (key, label) = choice;
-                        let is_chosen = {
-                            let key = key.clone();
-                            move || chosen.with(|chosen| *chosen == key)
-                        };
-                        view! {
-                            <option value=key.clone() selected=is_chosen>
-                                {label}
-                            </option>
-                        }
-                    }
-                </For>
+                <For each=move || choices.get() key=Clone::clone children=choice />
             </select>
         </div>
+    }
+}
+
+/// A box to tick.
+#[component]
+pub(crate) fn CheckBox(
+    label: &'static str,
+    checked: Signal<bool>,
+    on_tick: Callback<bool>,
+) -> impl IntoView {
+    view! {
+        <label class="check">
+            <input
+                type="checkbox"
+                prop:checked=checked
+                on:change:target=move |event| on_tick.run(event.target().checked())
+            />
+            {label}
+        </label>
     }
 }

@@ -2,7 +2,7 @@ use fillwright::logbook::{AimForm, Field, Measure, StopForm};
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Choices, Options, TextField};
+use crate::app::widgets::{Choices, Options, TextField, When, holds, said};
 
 const SHARE: &str = "share";
 
@@ -18,8 +18,7 @@ const STOPS: [(StopForm, &str, &str); 5] = [
 #[component]
 pub(super) fn AimCard() -> impl IntoView {
     let state = State::here();
-    let unit =
-        Signal::derive(move || state.printer.with(|it| it.system.volume().symbol().to_owned()));
+    let unit = state.volume_unit();
     let aims = Memo::new(move |_| {
         state.document.with(|it| {
             let share = (SHARE.to_owned(), "A blend".to_owned());
@@ -28,45 +27,41 @@ pub(super) fn AimCard() -> impl IntoView {
             std::iter::once(share).chain(calibrations).collect::<Vec<_>>()
         })
     });
-    let aim = Memo::new(move |_| match state.document.with(|it| it.fill.aim) {
+    let aim = said(move || match state.document.with(|it| it.fill.aim) {
         AimForm::Share => SHARE.to_owned(),
         AimForm::Calibration(id) => id.to_string(),
     });
     let choose_aim = state.set(|it, key| {
         it.fill.aim = key.parse().map_or(AimForm::Share, AimForm::Calibration);
     });
-    let complaint = state.complaint(Field::AimCalibration);
+    let complaint = said(move || state.complaint(Field::AimCalibration).unwrap_or_default());
+    let by_share = holds(move || aim.with(|aim| aim == SHARE));
+    let unfit = holds(move || !by_share.get() && complaint.with(|it| !it.is_empty()));
     let stops: Vec<_> = STOPS.iter().map(|it| (it.1.to_owned(), it.2.to_owned())).collect();
     let stop = Memo::new(move |_| state.document.with(|it| it.fill.stop));
-    let stop_key = Memo::new(move |_| {
-        STOPS.iter().find(|it| it.0 == stop.get()).map_or("", |it| it.1).to_owned()
-    });
+    let stop_key =
+        said(move || STOPS.iter().find(|it| it.0 == stop.get()).map_or("", |it| it.1).to_owned());
     let choose_stop = state.set(|it, key| {
         if let Some(found) = STOPS.iter().find(|it| it.1 == key) {
             it.fill.stop = found.0;
         }
     });
-    let currency = Signal::derive(move || state.printer.with(|it| it.currency.clone()));
+    let currency = said(move || state.printer.with(|it| it.currency.clone()));
+    let stops_at = move |form: StopForm| holds(move || stop.get() == form);
     view! {
         <section class="card" aria-labelledby="aim">
             <h2 id="aim">"Aim"</h2>
             <Options
                 legend="What it should suit"
                 name="aim"
-                options=aims
+                options=aims.into()
                 chosen=aim
                 on_choice=choose_aim
             />
-            <Show
-                when=move || aim.get() == SHARE
-                fallback=move || {
-                    view! {
-                        <Show when=move || complaint.with(Option::is_some)>
-                            <p class="note caution">{move || complaint.get()}</p>
-                        </Show>
-                    }
-                }
-            >
+            <When condition=unfit>
+                <p class="note caution">{complaint}</p>
+            </When>
+            <When condition=by_share>
                 <TextField
                     field=Field::AimShare
                     label="Blend wanted"
@@ -75,7 +70,7 @@ pub(super) fn AimCard() -> impl IntoView {
                     value=state.text(|it| Some(&it.fill.aim_share))
                     on_text=state.set(|it, text| it.fill.aim_share = text)
                 />
-            </Show>
+            </When>
             <Choices
                 id="stop"
                 label="Stop"
@@ -83,48 +78,36 @@ pub(super) fn AimCard() -> impl IntoView {
                 chosen=stop_key
                 on_choice=choose_stop
             />
-            {move || match stop.get() {
-                StopForm::Brim | StopForm::Least => ().into_any(),
-                StopForm::Level => {
-                    view! {
-                        <TextField
-                            field=Field::StopLevel
-                            label="Level to stop at"
-                            hint="3/4, 75 % or a volume"
-                            words=true
-                            unit=unit
-                            value=state.entry(Measure::Volume, |it| Some(&it.fill.stop_level))
-                            on_text=state.set_entry(|it| Some(&mut it.fill.stop_level))
-                        />
-                    }
-                        .into_any()
-                }
-                StopForm::AtMost => {
-                    view! {
-                        <TextField
-                            field=Field::StopVolume
-                            label="Volume to stop after"
-                            unit=unit
-                            words=true
-                            value=state.entry(Measure::Volume, |it| Some(&it.fill.stop_volume))
-                            on_text=state.set_entry(|it| Some(&mut it.fill.stop_volume))
-                        />
-                    }
-                        .into_any()
-                }
-                StopForm::Budget => {
-                    view! {
-                        <TextField
-                            field=Field::StopMoney
-                            label="Money to stop after"
-                            unit=currency
-                            value=state.text(|it| Some(&it.fill.stop_money))
-                            on_text=state.set(|it, text| it.fill.stop_money = text)
-                        />
-                    }
-                        .into_any()
-                }
-            }}
+            <When condition=stops_at(StopForm::Level)>
+                <TextField
+                    field=Field::StopLevel
+                    label="Level to stop at"
+                    hint="3/4, 75 % or a volume"
+                    words=true
+                    unit=unit
+                    value=state.entry(Measure::Volume, |it| Some(&it.fill.stop_level))
+                    on_text=state.set_entry(|it| Some(&mut it.fill.stop_level))
+                />
+            </When>
+            <When condition=stops_at(StopForm::AtMost)>
+                <TextField
+                    field=Field::StopVolume
+                    label="Volume to stop after"
+                    unit=unit
+                    words=true
+                    value=state.entry(Measure::Volume, |it| Some(&it.fill.stop_volume))
+                    on_text=state.set_entry(|it| Some(&mut it.fill.stop_volume))
+                />
+            </When>
+            <When condition=stops_at(StopForm::Budget)>
+                <TextField
+                    field=Field::StopMoney
+                    label="Money to stop after"
+                    unit=currency
+                    value=state.text(|it| Some(&it.fill.stop_money))
+                    on_text=state.set(|it, text| it.fill.stop_money = text)
+                />
+            </When>
         </section>
     }
 }

@@ -1,8 +1,9 @@
+use fillwright::fuel::grades;
 use fillwright::logbook::{Document, Field, FuelForm, FuelPart, Measure};
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::TextField;
+use crate::app::widgets::{Button, CheckBox, TextField, When, holds, said};
 
 fn find(document: &Document, id: u32) -> Option<&FuelForm> {
     document.fill.offers.iter().find(|offer| offer.id == id)
@@ -25,16 +26,23 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
         })
     };
     let name = text(|offer| &offer.name);
-    let unit =
-        Signal::derive(move || state.printer.with(|it| it.system.volume().symbol().to_owned()));
-    let per_unit = Signal::derive(move || {
+    let unit = state.volume_unit();
+    let per_unit = said(move || {
         state.printer.with(|it| format!("{}/{}", it.currency, it.system.volume().symbol()))
     });
-    let use_all = move || state.document.with(|it| find(it, id).is_some_and(|offer| offer.use_all));
-    let remove = move |_| {
+    let use_all =
+        holds(move || state.document.with(|it| find(it, id).is_some_and(|offer| offer.use_all)));
+    let tick = Callback::new(move |all| {
+        state.document.update(|it| {
+            if let Some(offer) = find_mut(it, id) {
+                offer.use_all = all;
+            }
+        });
+    });
+    let remove = Callback::new(move |()| {
         state.change_undoably(|it| it.fill.offers.retain(|offer| offer.id != id));
-    };
-    let keep = move |_| {
+    });
+    let keep = Callback::new(move |()| {
         state.document.update(|it| {
             if let Some(mut own) = find(it, id).cloned() {
                 own.id = it.next_id();
@@ -42,27 +50,26 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
                 it.car.own_fuels.push(own);
             }
         });
-    };
-    let kept = move || {
+    });
+    let kept = holds(move || {
         state.document.with(|it| {
+            let own = &it.car.own_fuels;
             find(it, id).is_some_and(|offer| {
-                it.car
-                    .own_fuels
-                    .iter()
-                    .any(|own| own.name == offer.name && own.share == offer.share)
+                own.iter().any(|own| own.name == offer.name && own.share == offer.share)
             })
         })
-    };
-    let grade_note = move || {
-        state.document.with(|it| {
-            let grade = find(it, id)?.grade.as_deref()?;
-            let grade = fillwright::fuel::grades::CATALOGUE.iter().find(|it| it.id == grade)?;
-            Some(format!("{} {} Source: {}.", grade.standard, grade.note, grade.source.citation))
+    });
+    let grade_note = said(move || {
+        let grade = state
+            .document
+            .with(|it| find(it, id).and_then(|offer| grades::find(offer.grade.as_deref()?)));
+        grade.map_or_else(String::new, |grade| {
+            format!("{}. {} Source: {}.", grade.standard, grade.note, grade.source.citation)
         })
-    };
+    });
     view! {
         <fieldset class="offer">
-            <legend class="legend">{move || name.get()}</legend>
+            <legend class="legend">{name}</legend>
             <div class="pair">
                 <TextField
                     field=Field::Fuel(id, FuelPart::Share)
@@ -123,40 +130,16 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
                         on_text=set(|offer| &mut offer.mon)
                     />
                 </div>
-                <label class="check">
-                    <input
-                        type="checkbox"
-                        prop:checked=use_all
-                        on:change:target=move |event| {
-                            let all = event.target().checked();
-                            state
-                                .document
-                                .update(|it| {
-                                    if let Some(offer) = find_mut(it, id) {
-                                        offer.use_all = all;
-                                    }
-                                });
-                        }
-                    />
-                    "Use all of that"
-                </label>
+                <CheckBox label="Use all of that" checked=use_all on_tick=tick />
                 <p class="hint">{grade_note}</p>
                 <div class="buttons">
-                    <Show
-                        when=kept
-                        fallback=move || {
-                            view! {
-                                <button class="button small" on:click=keep>
-                                    "Keep among my fuels"
-                                </button>
-                            }
-                        }
-                    >
+                    <When condition=holds(move || !kept.get())>
+                        <Button label="Keep among my fuels" look="small" on_press=keep />
+                    </When>
+                    <When condition=kept>
                         <p class="hint">"Kept among your fuels."</p>
-                    </Show>
-                    <button class="button small" on:click=remove>
-                        "Remove"
-                    </button>
+                    </When>
+                    <Button label="Remove" look="small" on_press=remove />
                 </div>
             </details>
         </fieldset>

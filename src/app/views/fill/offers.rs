@@ -2,9 +2,9 @@ use fillwright::fuel::grades::CATALOGUE;
 use fillwright::logbook::{Document, Field, FuelForm};
 use leptos::prelude::*;
 
-use super::offer::OfferForm;
+use super::offer::{OfferForm, OfferFormProps};
 use crate::app::state::State;
-use crate::app::widgets::Choices;
+use crate::app::widgets::{Button, Choices, Rows, When, holds, said};
 
 /// The key of a choice in the list of fuels to add.
 const OTHER: &str = "other";
@@ -17,7 +17,7 @@ pub(super) fn OffersCard() -> impl IntoView {
     let ids = Memo::new(move |_| {
         state.document.with(|it| it.fill.offers.iter().map(|offer| offer.id).collect::<Vec<_>>())
     });
-    let nothing = state.complaint(Field::Offers);
+    let nothing = said(move || state.complaint(Field::Offers).unwrap_or_default());
     let to_add = RwSignal::new(OTHER.to_owned());
     let choices = Memo::new(move |_| {
         let mut choices = vec![(OTHER.to_owned(), "Another fuel, to be filled in".to_owned())];
@@ -36,30 +36,26 @@ pub(super) fn OffersCard() -> impl IntoView {
         );
         choices
     });
-    let add = move |_| {
+    let add = Callback::new(move |()| {
         let key = to_add.get_untracked();
         state.document.update(|it| add_offer(it, &key));
-    };
+    });
     view! {
         <section class="card" aria-labelledby="on-offer">
             <h2 id="on-offer">"On offer here"</h2>
-            <Show when=move || nothing.with(Option::is_some)>
-                <p class="note caution">{move || nothing.get()}</p>
-            </Show>
-            <For each=move || ids.get() key=|id| *id let:id>
-                <OfferForm id=id />
-            </For>
+            <When condition=holds(move || nothing.with(|it| !it.is_empty()))>
+                <p class="note caution">{nothing}</p>
+            </When>
+            <Rows ids=ids.into() row=|id| OfferForm(OfferFormProps { id }).into_any() />
             <div class="add">
                 <Choices
                     id="fuel-to-add"
                     label="Add a fuel"
-                    choices=choices
-                    chosen=to_add
+                    choices=choices.into()
+                    chosen=to_add.into()
                     on_choice=Callback::new(move |key| to_add.set(key))
                 />
-                <button class="button" on:click=add>
-                    "Add"
-                </button>
+                <Button label="Add" on_press=add />
             </div>
         </section>
     }

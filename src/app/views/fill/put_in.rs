@@ -1,29 +1,30 @@
-use std::sync::Arc;
-
-use fillwright::logbook::{Answer, Document, Entry, Field, FuelForm, FuelPart, Measure};
+use fillwright::logbook::{Answer, Document, Entry, Field, FuelForm, FuelPart, Measure, Printer};
+use fillwright::quantity::Volume;
 use leptos::prelude::*;
 
 use super::results::Results;
 use super::workings::Workings;
 use crate::app::charts::SightGlass;
 use crate::app::state::State;
-use crate::app::widgets::TextField;
+use crate::app::widgets::{Button, Drawn, Rows, TextField, When, holds, said};
 use crate::app::wording;
 
 /// What to put in, and what that makes.
 #[component]
 pub(super) fn PutInCard() -> impl IntoView {
     let state = State::here();
-    let has_answer = Memo::new(move |_| state.shown.with(|it| it.answer.is_some()));
-    let stale = Memo::new(move |_| state.shown.with(|it| it.stale));
+    let has_answer = holds(move || state.shown.with(|it| it.answer.is_some()));
+    let stale = holds(move || state.shown.with(|it| it.stale));
+    let missing = holds(move || stale.get() || !has_answer.get());
+    let class = said(move || if stale.get() { "stale-answer" } else { "" }.to_owned());
     view! {
         <section class="card" id="put-in" aria-labelledby="put-in-title">
             <h2 id="put-in-title">"Put in"</h2>
-            <Show when=move || stale.get() || !has_answer.get()>
+            <When condition=missing>
                 <Missing />
-            </Show>
-            <Show when=move || has_answer.get()>
-                <div class:stale-answer=move || stale.get()>
+            </When>
+            <When condition=has_answer>
+                <div class=class>
                     <Outcome />
                     <div class="put-in">
                         <SightGlass />
@@ -33,7 +34,7 @@ pub(super) fn PutInCard() -> impl IntoView {
                 <Cautions />
                 <Results />
                 <Workings />
-            </Show>
+            </When>
         </section>
     }
 }
@@ -42,99 +43,94 @@ pub(super) fn PutInCard() -> impl IntoView {
 #[component]
 fn Missing() -> impl IntoView {
     let state = State::here();
-    let complaints = Memo::new(move |_| state.reading.with(|it| it.complaints.clone()));
+    let lead = said(move || {
+        if state.shown.with(|it| it.stale) {
+            "Not updated: some entries cannot be used."
+        } else {
+            "Some entries are missing."
+        }
+        .to_owned()
+    });
+    let complaints = Callback::new(move |()| {
+        let complaints = state.reading.with(|it| it.complaints.clone());
+        complaints
+            .into_iter()
+            .map(|complaint| {
+                let view = if complaint.field.is_of_car() { "car" } else { "fill" };
+                let link = format!("#/{view}/{}", complaint.field.id());
+                view! {
+                    <li>
+                        <a href=link>{complaint.message}</a>
+                    </li>
+                }
+                .into_any()
+            })
+            .collect()
+    });
     view! {
         <div class="note caution">
-            <p>
-                {move || {
-                    if state.shown.with(|it| it.stale) {
-                        "Not updated: some entries cannot be used."
-                    } else {
-                        "Some entries are missing."
-                    }
-                }}
-            </p>
+            <p>{lead}</p>
             <ul class="cautions">
-                <For
-                    each=move || complaints.get()
-                    key=|complaint| complaint.field
-                    children=|complaint| {
-                        let view = if complaint.field.is_of_car() { "car" } else { "fill" };
-                        let link = format!("#/{view}/{}", complaint.field.id());
-                        view! {
-                            <li>
-                                <a href=link>{complaint.message}</a>
-                            </li>
-                        }
-                    }
-                />
+                <Drawn what=complaints />
             </ul>
         </div>
     }
-}
-
-/// The answer that the view was opened for.
-fn answer(state: State) -> Option<Arc<Answer>> {
-    state.shown.with(|it| it.answer.clone())
 }
 
 /// The blend, what is promised of it, or why it is not what was wanted.
 #[component]
 fn Outcome() -> impl IntoView {
     let state = State::here();
-    let outcome = Memo::new(move |_| {
-        let answer = answer(state)?;
-        state.printer.with(|printer| wording::outcome(&answer, printer))
+    let of_answer = move |words: fn(&Answer, &Printer) -> String| {
+        said(move || {
+            state.answer().map_or_else(String::new, |answer| {
+                state.printer.with(|printer| words(&answer, printer))
+            })
+        })
+    };
+    let lead = of_answer(|answer, _| {
+        if answer.plight.is_some() { "Closest: " } else { "Makes " }.to_owned()
     });
-    let plight = Memo::new(move |_| {
-        let answer = answer(state)?;
-        let plight = answer.plight.as_ref()?;
-        Some(state.printer.with(|printer| wording::plight(plight, &answer, printer)))
+    let blend = of_answer(|answer, printer| {
+        wording::outcome(answer, printer).map(|(blend, _)| blend).unwrap_or_default()
     });
-    let promise = Memo::new(move |_| {
-        let answer = answer(state)?;
-        state.printer.with(|printer| wording::promise(&answer, printer))
+    let between = of_answer(|answer, printer| {
+        wording::outcome(answer, printer).map(|(_, between)| between).unwrap_or_default()
     });
+    let promise =
+        of_answer(|answer, printer| wording::promise(answer, printer).unwrap_or_default());
+    let plight = Callback::new(move |()| {
+        let Some(answer) = state.answer() else { return Vec::new() };
+        let Some(plight) = &answer.plight else { return Vec::new() };
+        let lines = state.printer.with(|printer| wording::plight(plight, &answer, printer));
+        lines.into_iter().map(|line| view! { <p>{line}</p> }.into_any()).collect()
+    });
+    let in_plight = holds(move || state.answer().is_some_and(|answer| answer.plight.is_some()));
     view! {
-        <Show when=move || plight.with(Option::is_some)>
+        <When condition=in_plight>
             <div class="note caution" id="plight">
-                <For
-                    each=move || plight.get().unwrap_or_default()
-                    key=Clone::clone
-                    children=|line| view! { <p>{line}</p> }
-                />
+                <Drawn what=plight />
             </div>
-        </Show>
+        </When>
         <p class="outcome" id="outcome">
-            {move || {
-                let closest = plight.with(Option::is_some);
-                outcome
-                    .get()
-                    .map(|(expected, between)| {
-                        let lead = if closest { "Closest: " } else { "Makes " };
-                        view! {
-                            {lead}
-                            <span class="number">{expected}</span>
-                            " "
-                            <small>{between}</small>
-                        }
-                    })
-            }}
+            {lead}
+            <span class="number">{blend}</span>
+            " "
+            <small>{between}</small>
         </p>
-        <Show when=move || promise.with(Option::is_some)>
+        <When condition=holds(move || promise.with(|it| !it.is_empty()))>
             <p class="note" id="promise">
-                {move || promise.get()}
+                {promise}
             </p>
-        </Show>
+        </When>
     }
 }
 
 /// One step as it is shown.
-#[derive(Clone, PartialEq)]
+#[derive(Clone, Default, PartialEq)]
 struct Shown {
     name: String,
     number: String,
-    unit: &'static str,
     aside: String,
     /// What to enter when it went as planned.
     planned: String,
@@ -145,48 +141,38 @@ struct Shown {
 fn step_ids(answer: &Answer) -> Vec<u32> {
     let id = |fuel: usize| answer.asked.fuels[fuel].id;
     let to_pour = |fuel: usize| answer.steps.iter().any(|step| step.fuel == fuel);
-    let nothing = fillwright::quantity::Volume::default();
-    let done = (0..answer.asked.fuels.len())
-        .filter(|&fuel| answer.asked.problem.offers[fuel].poured > nothing && !to_pour(fuel));
+    let done = (0..answer.asked.fuels.len()).filter(|&fuel| {
+        answer.asked.problem.offers[fuel].poured > Volume::default() && !to_pour(fuel)
+    });
     done.chain(answer.steps.iter().map(|step| step.fuel)).map(id).collect()
 }
 
-fn step_shown(answer: &Answer, state: State, id: u32) -> Option<Shown> {
+fn step_shown(answer: &Answer, printer: &Printer, id: u32) -> Option<Shown> {
     let fuel = answer.asked.fuels.iter().position(|fuel| fuel.id == id)?;
     let name = answer.asked.fuels[fuel].name.clone();
-    state.printer.with(|printer| {
-        let unit = printer.system.volume().symbol();
-        let poured = answer.asked.problem.offers[fuel].poured;
-        let Some(step) = answer.steps.iter().find(|step| step.fuel == fuel) else {
-            return Some(Shown {
-                name,
-                number: printer.volume_number(poured),
-                unit,
-                aside: "Done.".into(),
-                planned: String::new(),
-                done: true,
-            });
-        };
-        let mut aside = String::new();
-        if printer.system.volume().value_of(poured) > 0.0 {
-            aside += &format!("More, on top of the {} in it. ", printer.volume(poured));
+    let poured = answer.asked.problem.offers[fuel].poured;
+    let Some(step) = answer.steps.iter().find(|step| step.fuel == fuel) else {
+        let number = printer.volume_number(poured);
+        return Some(Shown { name, number, aside: "Done.".into(), done: true, ..Shown::default() });
+    };
+    let mut aside = String::new();
+    if poured > Volume::default() {
+        aside += &format!("More, on top of the {} in it. ", printer.volume(poured));
+    }
+    if step.to_click {
+        aside += "Fill until the nozzle clicks off";
+        if let Some((least, most)) = step.range {
+            let (least, most) = (printer.volume_number(least), printer.volume(most));
+            aside += &format!(": {least} to {most}, as the level really is");
         }
-        if step.to_click {
-            aside += "Fill until the nozzle clicks off";
-            if let Some((least, most)) = step.range {
-                let (least, most) = (printer.volume_number(least), printer.volume(most));
-                aside += &format!(": {least} to {most}, as the level really is");
-            }
-            aside += ".";
-        }
-        Some(Shown {
-            name,
-            number: printer.volume_number(step.volume),
-            unit,
-            aside,
-            planned: printer.volume_number(poured + step.volume),
-            done: false,
-        })
+        aside += ".";
+    }
+    Some(Shown {
+        name,
+        number: printer.volume_number(step.volume),
+        aside,
+        planned: printer.volume_number(poured + step.volume),
+        done: false,
     })
 }
 
@@ -194,16 +180,14 @@ fn step_shown(answer: &Answer, state: State, id: u32) -> Option<Shown> {
 #[component]
 fn Steps() -> impl IntoView {
     let state = State::here();
-    let ids = Memo::new(move |_| answer(state).map_or_else(Vec::new, |answer| step_ids(&answer)));
+    let ids = Memo::new(move |_| state.answer().map_or_else(Vec::new, |answer| step_ids(&answer)));
     view! {
         <div>
-            <Show when=move || ids.with(Vec::is_empty)>
+            <When condition=holds(move || ids.with(Vec::is_empty))>
                 <p>"Nothing to pour."</p>
-            </Show>
+            </When>
             <ol class="steps">
-                <For each=move || ids.get() key=|id| *id let:id>
-                    <StepItem id=id />
-                </For>
+                <Rows ids=ids.into() row=|id| StepItem(StepItemProps { id }).into_any() />
             </ol>
         </div>
     }
@@ -217,52 +201,50 @@ fn put_in(document: &mut Document, id: u32) -> Option<&mut Entry> {
 #[component]
 fn StepItem(id: u32) -> impl IntoView {
     let state = State::here();
-    let shown = Memo::new(move |_| answer(state).and_then(|answer| step_shown(&answer, state, id)));
-    let part = move |read: fn(&Shown) -> String| {
-        move || shown.with(|shown| shown.as_ref().map(read).unwrap_or_default())
+    let shown = Memo::new(move |_| {
+        let answer = state.answer()?;
+        state.printer.with(|printer| step_shown(&answer, printer, id))
+    });
+    let part = move |read: fn(&Shown) -> &String| {
+        said(move || shown.with(|shown| shown.as_ref().map(read).cloned().unwrap_or_default()))
     };
-    let done = move || shown.with(|shown| shown.as_ref().is_some_and(|shown| shown.done));
-    let unit =
-        Signal::derive(move || state.printer.with(|it| it.system.volume().symbol().to_owned()));
-    let as_planned = move |_| {
-        let planned = shown.with_untracked(|it| it.as_ref().map(|it| it.planned.clone()));
-        if let Some(text) = planned {
-            state.set_entry(move |it| put_in(it, id)).run(text);
+    let to_do = holds(move || shown.with(|shown| shown.as_ref().is_some_and(|shown| !shown.done)));
+    let unit = state.volume_unit();
+    let set_put_in = state.set_entry(move |it| put_in(it, id));
+    let as_planned = Callback::new(move |()| {
+        if let Some(shown) = shown.get_untracked() {
+            set_put_in.run(shown.planned);
         }
-    };
+    });
+    let put_in_now = state.entry(Measure::Volume, move |it| {
+        it.fill.offers.iter().find(|offer| offer.id == id).map(|offer| &offer.put_in)
+    });
     view! {
-        <li class="step" class:done=done>
-            <p class="what">{part(|shown| shown.name.clone())}</p>
+        <li class="step">
+            <p class="what">{part(|shown| &shown.name)}</p>
             <p class="volume number">
-                {part(|shown| shown.number.clone())}
-                <span class="unit">"\u{202f}" {part(|shown| shown.unit.to_owned())}</span>
+                {part(|shown| &shown.number)}
+                <span class="unit">"\u{202f}" {unit}</span>
             </p>
-            <p class="aside">{part(|shown| shown.aside.clone())}</p>
+            <p class="aside">{part(|shown| &shown.aside)}</p>
+            <When condition=to_do>
+                <div>
+                    <Button label="Poured as planned" look="small" on_press=as_planned />
+                </div>
+            </When>
             <details class="put-in-field">
-                <summary>"Poured differently?"</summary>
+                <summary>"Poured differently"</summary>
                 <TextField
                     field=Field::Fuel(id, FuelPart::PutIn)
                     label="Actually put in, in all"
                     hint="The rest is worked out anew"
                     unit=unit
+                    words=true
                     when_left=true
-                    value=state
-                        .entry(
-                            Measure::Volume,
-                            move |it| {
-                                it.fill.offers.iter().find(|offer| offer.id == id).map(|offer| &offer.put_in)
-                            },
-                        )
-                    on_text=state.set_entry(move |it| put_in(it, id))
+                    value=put_in_now
+                    on_text=set_put_in
                 />
             </details>
-            <Show when=move || !done()>
-                <div>
-                    <button class="button small" on:click=as_planned>
-                        "Poured as planned"
-                    </button>
-                </div>
-            </Show>
         </li>
     }
 }
@@ -271,23 +253,23 @@ fn StepItem(id: u32) -> impl IntoView {
 #[component]
 fn Cautions() -> impl IntoView {
     let state = State::here();
-    let strong = Memo::new(move |_| {
-        answer(state).is_some_and(|answer| {
-            let above = |share: fillwright::quantity::Share| share.percent() > 10.5;
-            answer.blend.as_ref().is_some_and(|blend| above(blend.share.high()))
-        })
+    let strong = holds(move || {
+        let blend = state.answer().and_then(|answer| Some(answer.blend.as_ref()?.share));
+        blend.is_some_and(|share| share.high().percent() > 10.5)
     });
     view! {
         <ul class="cautions note caution" aria-label="Cautions">
-            <li>"Fuel vapour burns and static ignites it: engine off, no flame, touch bare metal first."</li>
-            <Show when=move || strong.get()>
+            <li>
+                "Fuel vapour burns and static ignites it: engine off, no flame, touch bare metal first."
+            </li>
+            <When condition=strong>
                 <li>
                     "More than 10 % ethanol belongs only in a fuel system whose every part is rated for it, and local law decides whether it may."
                 </li>
                 <li>
                     "The old blend still feeds the engine for a while. Under boost a lean mixture destroys it: no full load on a stronger calibration before the new blend has arrived and been confirmed."
                 </li>
-            </Show>
+            </When>
             <li>"This is an estimate. The author of your calibration has the last word."</li>
         </ul>
     }
@@ -297,29 +279,26 @@ fn Cautions() -> impl IntoView {
 #[component]
 pub(super) fn ShortAnswer() -> impl IntoView {
     let state = State::here();
-    let line = Memo::new(move |_| {
-        let shown = state.shown.get();
-        let answer = shown.answer?;
-        let text = state.printer.with(|printer| {
-            let blend = wording::outcome(&answer, printer).map(|(expected, _)| expected);
-            (wording::in_short(&answer, printer), blend.unwrap_or_default())
+    let stale = holds(move || state.shown.with(|it| it.stale));
+    let line = said(move || {
+        let line = state.answer().map_or_else(String::new, |answer| {
+            state.printer.with(|printer| wording::in_short(&answer, printer))
         });
-        Some((text, shown.stale))
+        if stale.get() { format!("Not updated: {line}") } else { line }
     });
+    let blend = said(move || {
+        let answer = state.answer();
+        let words = answer
+            .and_then(|answer| state.printer.with(|printer| wording::outcome(&answer, printer)));
+        words.map(|(blend, _)| blend).unwrap_or_default()
+    });
+    let class = said(move || if stale.get() { "short stale" } else { "short" }.to_owned());
     view! {
-        <Show when=move || line.with(Option::is_some)>
-            <a
-                class="short"
-                class:stale=move || line.with(|line| line.as_ref().is_some_and(|line| line.1))
-                href="#/fill/put-in"
-            >
-                <span role="status">
-                    {move || line.get().map(|((text, _), stale)| {
-                        if stale { format!("Not updated: {text}") } else { text }
-                    })}
-                </span>
-                <span class="number">{move || line.get().map(|((_, blend), _)| blend)}</span>
+        <When condition=holds(move || state.shown.with(|it| it.answer.is_some()))>
+            <a class=class href="#/fill/put-in">
+                <span role="status">{line}</span>
+                <span class="number">{blend}</span>
             </a>
-        </Show>
+        </When>
     }
 }

@@ -1,15 +1,13 @@
-use std::sync::Arc;
-
 use fillwright::calibration::Verdict;
 use fillwright::logbook::{Answer, Printer};
 use fillwright::quantity::Band;
 use leptos::prelude::*;
 
 use crate::app::state::State;
+use crate::app::widgets::{Drawn, When, holds};
 use crate::app::wording;
 
 /// One fact of the result: what, how much, and what to know about it.
-#[derive(Clone, PartialEq, Eq, Hash)]
 struct Fact {
     what: &'static str,
     value: String,
@@ -87,80 +85,61 @@ fn facts(answer: &Answer, printer: &Printer) -> Vec<Fact> {
 #[component]
 pub(super) fn Results() -> impl IntoView {
     let state = State::here();
-    let answer = move || -> Option<Arc<Answer>> { state.shown.with(|it| it.answer.clone()) };
-    let verdicts = Memo::new(move |_| {
-        let answer = answer()?;
-        Some(state.printer.with(|printer| {
+    let none = holds(move || state.answer().is_some_and(|answer| answer.verdicts.is_empty()));
+    let verdicts = Callback::new(move |()| {
+        let Some(answer) = state.answer() else { return Vec::new() };
+        state.printer.with(|printer| {
+            let calibration_of =
+                |id: u32| answer.asked.calibrations.iter().find(|(it, _)| *it == id);
             answer
                 .verdicts
                 .iter()
                 .filter_map(|(id, judgement)| {
-                    let calibration = answer.asked.calibrations.iter().find(|(it, _)| it == id)?;
-                    let calibration = &calibration.1;
+                    let calibration = &calibration_of(*id)?.1;
+                    let why = wording::reasons(judgement, calibration, printer);
                     let lambda = wording::lambda(judgement, printer).unwrap_or_default();
-                    Some((
-                        calibration.name.clone(),
+                    Some(verdict_shown(
+                        &calibration.name,
                         judgement.verdict,
-                        wording::reasons(judgement, calibration, printer),
-                        lambda,
+                        &format!("{why} {lambda}"),
                     ))
                 })
-                .collect::<Vec<_>>()
-        }))
+                .collect()
+        })
     });
-    let facts = Memo::new(move |_| {
-        let answer = answer()?;
-        Some(state.printer.with(|printer| facts(&answer, printer)))
+    let facts = Callback::new(move |()| {
+        let Some(answer) = state.answer() else { return Vec::new() };
+        let facts = state.printer.with(|printer| facts(&answer, printer));
+        facts
+            .into_iter()
+            .map(|fact| {
+                view! {
+                    <dt>{fact.what}</dt>
+                    <dd>
+                        {fact.value} <small>{fact.aside}</small>
+                    </dd>
+                }
+                .into_any()
+            })
+            .collect()
     });
     view! {
         <section aria-labelledby="verdicts-title">
             <h3 id="verdicts-title">"Which calibration may be selected then"</h3>
-            <Show when=move || verdicts.with(|it| it.as_ref().is_some_and(Vec::is_empty))>
+            <When condition=none>
                 <p>
                     "No calibration is entered. "
                     <a href="#/car/calibrations">"Enter yours under Car."</a>
                 </p>
-            </Show>
-            <ul class="verdicts">
-                {move || {
-                    verdicts
-                        .get()
-                        .unwrap_or_default()
-                        .into_iter()
-                        .map(|(name, verdict, why, lambda)| {
-                            view! {
-                                <li class="verdict">
-                                    <VerdictMark verdict=verdict />
-                                    <span>
-                                        {name} ": "
-                                        <span class="word">{wording::verdict(verdict)}</span>
-                                    </span>
-                                    <span class="why">{why} " " {lambda}</span>
-                                </li>
-                            }
-                        })
-                        .collect::<Vec<_>>()
-                }}
+            </When>
+            <ul class="verdicts" id="verdicts">
+                <Drawn what=verdicts />
             </ul>
         </section>
         <section aria-labelledby="facts-title">
             <h3 id="facts-title">"The blend"</h3>
             <dl class="facts" id="facts">
-                {move || {
-                    facts
-                        .get()
-                        .unwrap_or_default()
-                        .into_iter()
-                        .map(|fact| {
-                            view! {
-                                <dt>{fact.what}</dt>
-                                <dd>
-                                    {fact.value} <small>{fact.aside}</small>
-                                </dd>
-                            }
-                        })
-                        .collect::<Vec<_>>()
-                }}
+                <Drawn what=facts />
             </dl>
             <p class="hint">
                 "Octane is given as at least: measured values lie up to about 6 RON higher with paraffinic petrol."
@@ -169,9 +148,21 @@ pub(super) fn Results() -> impl IntoView {
     }
 }
 
+fn verdict_shown(name: &str, verdict: Verdict, why: &str) -> AnyView {
+    view! {
+        <li class="verdict">
+            {mark(verdict)}
+            <span>
+                {name.to_owned()} ": " <span class="word">{wording::verdict(verdict)}</span>
+            </span>
+            <span class="why">{why.to_owned()}</span>
+        </li>
+    }
+    .into_any()
+}
+
 /// A filled disc, a half disc or a ring: the verdict's shape.
-#[component]
-fn VerdictMark(verdict: Verdict) -> impl IntoView {
+fn mark(verdict: Verdict) -> impl IntoView {
     let inner = match verdict {
         Verdict::Usable => "M8 2a6 6 0 1 1 0 12a6 6 0 1 1 0-12z",
         Verdict::ConfirmFirst => "M8 2a6 6 0 0 0 0 12z",

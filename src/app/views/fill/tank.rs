@@ -1,9 +1,9 @@
-use fillwright::logbook::{Entry, Field, Measure};
+use fillwright::logbook::{Field, Measure};
 use fillwright::tank::LevelReading;
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Options, TextField};
+use crate::app::widgets::{Button, Options, TextField, said};
 
 /// Levels that a gauge shows, for one tap.
 const MARKS: [(&str, &str); 5] =
@@ -19,9 +19,8 @@ const READINGS: [(LevelReading, &str, &str); 3] = [
 #[component]
 pub(super) fn TankCard() -> impl IntoView {
     let state = State::here();
-    let unit =
-        Signal::derive(move || state.printer.with(|it| it.system.volume().symbol().to_owned()));
-    let reading = Memo::new(move |_| {
+    let unit = state.volume_unit();
+    let reading = said(move || {
         let now = state.document.with(|it| it.fill.reading);
         READINGS.iter().find(|it| it.0 == now).map_or("", |it| it.1).to_owned()
     });
@@ -31,6 +30,7 @@ pub(super) fn TankCard() -> impl IntoView {
             it.fill.reading = found.0;
         }
     });
+    let put = state.set_entry(|it| Some(&mut it.fill.level));
     let error_hint = "Leave empty for the usual error of that reading";
     view! {
         <section class="card" aria-labelledby="in-tank">
@@ -42,26 +42,19 @@ pub(super) fn TankCard() -> impl IntoView {
                 words=true
                 unit=unit
                 value=state.entry(Measure::Volume, |it| Some(&it.fill.level))
-                on_text=state.set_entry(|it| Some(&mut it.fill.level))
+                on_text=put
             />
             <div class="buttons" role="group" aria-label="Level by the gauge">
                 {MARKS
                     .map(|(text, name)| {
-                        let put = move |_| {
-                            state
-                                .document
-                                .update(|it| {
-                                    let typed_in = it.settings.system;
-                                    it.fill.level = Entry { text: text.into(), typed_in };
-                                });
-                        };
-                        view! { <button class="button small" on:click=put>{name}</button> }
+                        let put = Callback::new(move |()| put.run(text.to_owned()));
+                        view! { <Button label=name look="small" on_press=put /> }
                     })}
             </div>
             <Options
                 legend="How it was read"
                 name="reading"
-                options=readings
+                options=Signal::stored(readings)
                 chosen=reading
                 on_choice=choose_reading
             />

@@ -1,8 +1,10 @@
 use fillwright::logbook::{Answer, Printer};
 use fillwright::source::Source;
+use fillwright::workings::Working;
 use leptos::prelude::*;
 
 use crate::app::state::State;
+use crate::app::widgets::Drawn;
 
 fn cited(source: &Source) -> String {
     match source.caveat() {
@@ -15,44 +17,37 @@ fn cited(source: &Source) -> String {
 #[component]
 pub(super) fn Workings() -> impl IntoView {
     let state = State::here();
-    let open = RwSignal::new(false);
     // Laid out only while somebody looks.
-    let lines = move || {
-        if !open.get() {
-            return Vec::new();
-        }
-        state.shown.with(|it| it.answer.as_ref().map(|it| it.workings.clone())).unwrap_or_default()
-    };
-    let orders = move || {
-        let answer = state.shown.with(|it| it.answer.clone()).filter(|_| open.get());
-        answer.map(|answer| state.printer.with(|printer| order_rows(&answer, printer)))
-    };
+    let open = RwSignal::new(false);
+    let answer = move || state.answer().filter(|_| open.get());
+    let lines = Callback::new(move |()| {
+        let Some(answer) = answer() else { return Vec::new() };
+        let lines = answer.workings.iter();
+        state.printer.with(|printer| lines.map(|line| line_shown(line, printer)).collect())
+    });
+    let orders = Callback::new(move |()| {
+        let Some(answer) = answer() else { return Vec::new() };
+        let rows = state.printer.with(|printer| order_rows(&answer, printer));
+        rows.into_iter()
+            .map(|[last, worst, gauge]| {
+                view! {
+                    <tr>
+                        <th scope="row">{last}</th>
+                        <td>{worst}</td>
+                        <td>{gauge}</td>
+                    </tr>
+                }
+                .into_any()
+            })
+            .collect()
+    });
     view! {
         <details
             id="workings"
             on:toggle:target=move |event| open.set(event.target().has_attribute("open"))
         >
             <summary>"Workings and sources"</summary>
-            {move || {
-                lines()
-                    .into_iter()
-                    .map(|line| {
-                        let value = state.printer.with(|it| it.number(line.value, line.decimals));
-                        let sources: Vec<String> = line.sources.iter().map(cited).collect();
-                        view! {
-                            <div class="working">
-                                <p>
-                                    {line.name} ": "
-                                    <strong class="number">{value} "\u{202f}" {line.unit}</strong>
-                                </p>
-                                <p class="formula">{line.symbol.clone()} " = " {line.formula}</p>
-                                <p class="formula">{line.symbol} " = " {line.numbers}</p>
-                                <p class="source">"Source: " {sources.join("; ")}</p>
-                            </div>
-                        }
-                    })
-                    .collect::<Vec<_>>()
-            }}
+            <Drawn what=lines />
             <h3>"Orders of pouring"</h3>
             <p class="hint">
                 "Topping up to the click with the right fuel takes the gauge's error out of the blend; with the wrong one it makes it worse. The first row is the one proposed."
@@ -66,25 +61,28 @@ pub(super) fn Workings() -> impl IntoView {
                     </tr>
                 </thead>
                 <tbody>
-                    {move || {
-                        orders()
-                            .unwrap_or_default()
-                            .into_iter()
-                            .map(|[last, worst, gauge]| {
-                                view! {
-                                    <tr>
-                                        <th scope="row">{last}</th>
-                                        <td>{worst}</td>
-                                        <td>{gauge}</td>
-                                    </tr>
-                                }
-                            })
-                            .collect::<Vec<_>>()
-                    }}
+                    <Drawn what=orders />
                 </tbody>
             </table>
         </details>
     }
+}
+
+fn line_shown(line: &Working, printer: &Printer) -> AnyView {
+    let value = printer.number(line.value, line.decimals);
+    let sources: Vec<String> = line.sources.iter().map(cited).collect();
+    view! {
+        <div class="working">
+            <p>
+                {format!("{}: ", line.name)}
+                <strong class="number">{format!("{value}\u{202f}{}", line.unit)}</strong>
+            </p>
+            <p class="formula">{format!("{} = {}", line.symbol, line.formula)}</p>
+            <p class="formula">{format!("{} = {}", line.symbol, line.numbers)}</p>
+            <p class="source">{format!("Source: {}", sources.join("; "))}</p>
+        </div>
+    }
+    .into_any()
 }
 
 fn order_rows(answer: &Answer, printer: &Printer) -> Vec<[String; 3]> {

@@ -1,0 +1,25 @@
+use leptos::prelude::*;
+
+/// A button.
+#[component]
+pub(crate) fn Button(
+    #[prop(into)] label: String,
+    on_press: Callback<()>,
+    /// Further classes.
+    #[prop(optional)]
+    look: &'static str,
+    /// What a screen reader says instead of the label.
+    #[prop(optional, into)]
+    name: Option<String>,
+) -> impl IntoView {
+    view! {
+        <button
+            type="button"
+            class=format!("button {look}")
+            aria-label=name
+            on:click=move |_| on_press.run(())
+        >
+            {label}
+        </button>
+    }
+}
