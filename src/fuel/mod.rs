@@ -1,1 +1,33 @@
-//! Fuel chemistry.
+//! Fuel chemistry: what a fuel is made of, and what follows from it.
+//!
+//! A [`Mixture`] is a sum of additive amounts. Every property is derived from it,
+//! each on its own basis: stoichiometric air, heating value and oxygen by mass,
+//! density and energy per litre by volume, octane by moles. Each formula stands in
+//! one place, and reads its numbers from [`constants`].
+
+mod air;
+mod composition;
+pub mod constants;
+mod constituent;
+mod cooling;
+mod density;
+mod energy;
+mod expansion;
+pub mod grades;
+mod hydrocarbon;
+mod mixture;
+mod octane;
+mod volatility;
+
+pub use air::air_per_oxygen;
+pub use constants::Constant;
+pub use constituent::{Constituent, HydrocarbonBase};
+pub use energy::EnergyDensity;
+pub use expansion::{
+    DensityError, DensityTable, ETHANOL_DENSITIES, METHANOL_DENSITIES, WATER_DENSITIES,
+    petrol_expansion, petrol_volume_correction_factor,
+};
+pub use grades::Grade;
+pub use mixture::{Mixture, MixtureParts};
+pub use octane::{MolarDensity, ron_mon_from_aki};
+pub use volatility::{ETHANOL_WAIVER, FLEX_FUEL_CLASSES, ethanol_waiver};

@@ -1,1 +1,57 @@
-//! Text to quantity and back.
+//! Text to quantity and back, for people typing on a phone.
+//!
+//! Typed text is read strictly: where it has one meaning it is taken in any of
+//! the usual spellings (decimal point or comma, unit or none), and where it has
+//! two the answer is a question, never a guess. Printing undoes reading: what
+//! is printed with [`Decimals::Exact`] reads back as the same quantity.
+//!
+//! ```
+//! use fillwright::quantity::notation::{
+//!     Decimals, DecimalMark, Style, VolumeField, VolumeUnit, parse_volume, print_volume,
+//! };
+//! let litre = VolumeUnit::Litre;
+//! let field = VolumeField {
+//!     unit: litre,
+//!     tank: Some(litre.quantity(50.0)),
+//!     consumption: None,
+//!     largest: litre.quantity(60.0),
+//! };
+//! let level = parse_volume("1/4", &field)?;
+//! let style = Style { decimal: DecimalMark::Comma };
+//! assert_eq!(print_volume(level, litre, 1, style), "12,5\u{202f}L");
+//! # Ok::<(), fillwright::quantity::notation::VolumeTextError>(())
+//! ```
+
+mod consumption;
+#[cfg(test)]
+mod corpus;
+mod measure;
+mod money;
+mod number;
+mod octane;
+mod print;
+mod share;
+mod share_band;
+mod style;
+mod text;
+mod units;
+mod volume;
+mod words;
+
+pub use consumption::{Consumption, ConsumptionError, ConsumptionUnit};
+pub use measure::{MeasureTextError, parse_consumption, parse_distance};
+pub use money::{MoneyTextError, parse_money, parse_price};
+pub use number::{NumberError, parse_number};
+pub use octane::{OctaneFigure, OctaneTextError, parse_octane};
+pub use print::{
+    print_consumption, print_distance, print_money, print_octane, print_percent, print_price,
+    print_share, print_share_band, print_volume,
+};
+pub use share::{ShareTextError, parse_share};
+pub use share_band::parse_share_band;
+pub use style::{DecimalMark, Decimals, Style, print_number, print_number_short};
+pub use units::{
+    DistanceUnit, KILOMETRES_PER_MILE, LITRES_PER_IMPERIAL_GALLON, LITRES_PER_US_GALLON,
+    UnitSystem, VolumeUnit,
+};
+pub use volume::{VolumeField, VolumeTextError, parse_volume};

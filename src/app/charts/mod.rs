@@ -1,0 +1,5 @@
+//! Pictures drawn from numbers.
+
+mod glass;
+
+pub(crate) use glass::SightGlass;

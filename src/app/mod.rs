@@ -1,0 +1,103 @@
+//! The app's frame: the views, the tabs between them, and what is always there.
+
+mod charts;
+mod route;
+mod state;
+mod storage;
+mod views;
+mod widgets;
+mod wording;
+
+use leptos::ev;
+use leptos::prelude::*;
+
+use route::{Route, View};
+use state::State;
+use views::{CarView, FillView, Welcome};
+
+/// The whole app.
+#[component]
+pub(crate) fn App() -> impl IntoView {
+    let state = State::load();
+    provide_context(state);
+    let handle = window_event_listener(ev::hashchange, move |_| {
+        state.route.set(Route::of_location());
+    });
+    on_cleanup(move || handle.remove());
+    Effect::new(move |_| storage::save(state));
+    // What the link points at comes into sight, as with a plain anchor.
+    Effect::new(move |_| {
+        if let Some(part) = state.route.get().part {
+            request_animation_frame(move || {
+                if let Some(element) = document().get_element_by_id(&part) {
+                    element.scroll_into_view();
+                }
+            });
+        }
+    });
+    view! {
+        <a class="skip" href="#/fill/main">"Skip to the content"</a>
+        <header class="page-head">
+            <div class="top"><h1>"Fillwright"</h1></div>
+            <nav class="tabs" aria-label="Views">
+                {View::ALL
+                    .map(|tab| {
+                        let current = move || (state.route.get().view == tab).then_some("page");
+                        view! { <a href=tab.link() aria-current=current>{tab.name()}</a> }
+                    })}
+            </nav>
+        </header>
+        <Invented />
+        <Troubles />
+        <main id="main" tabindex="-1">
+            {move || {
+                if state.is_new.get() {
+                    Welcome().into_any()
+                } else {
+                    match state.route.get().view {
+                        View::Fill => FillView().into_any(),
+                        View::Car => CarView().into_any(),
+                    }
+                }
+            }}
+        </main>
+    }
+}
+
+/// Says on every view that the example is one.
+#[component]
+fn Invented() -> impl IntoView {
+    let state = State::here();
+    let is_demo = Memo::new(move |_| !state.is_new.get() && state.document.with(|it| it.demo));
+    let undo = move || state.previous.with(Option::is_some);
+    view! {
+        <Show when=move || is_demo.get()>
+            <p class="invented">
+                <strong>"Invented example."</strong>
+                " Every figure is made up."
+                <button class="button small" on:click=move |_| state.start(false)>
+                    "Enter my own car"
+                </button>
+            </p>
+        </Show>
+        <Show when=undo>
+            <p class="invented" role="status">
+                "The entries before this are kept."
+                <button class="button small" on:click=move |_| state.undo()>
+                    "Bring them back"
+                </button>
+            </p>
+        </Show>
+    }
+}
+
+/// What went wrong with storage, if anything.
+#[component]
+fn Troubles() -> impl IntoView {
+    let state = State::here();
+    view! {
+        <Show when=move || state.trouble.with(Option::is_some)>
+            <p class="invented note caution" role="status">{move || state.trouble.get()}</p>
+        </Show>
+    }
+}

@@ -1,0 +1,51 @@
+//! Links inside the app. They live in the fragment, so that any plain file
+//! server serves them and Back works without a rule on the server.
+
+use leptos::prelude::window;
+
+/// A view.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum View {
+    /// What to put in, here and now.
+    Fill,
+    /// The car, its calibrations, the units.
+    Car,
+}
+
+impl View {
+    pub(crate) const ALL: [Self; 2] = [Self::Fill, Self::Car];
+
+    pub(crate) fn name(self) -> &'static str {
+        match self {
+            Self::Fill => "Fill",
+            Self::Car => "Car",
+        }
+    }
+
+    pub(crate) fn link(self) -> &'static str {
+        match self {
+            Self::Fill => "#/fill",
+            Self::Car => "#/car",
+        }
+    }
+}
+
+/// A view, and the part of it to bring into sight.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Route {
+    pub(crate) view: View,
+    pub(crate) part: Option<String>,
+}
+
+impl Route {
+    /// Where the address points; an unknown address opens the first view.
+    pub(crate) fn of_location() -> Self {
+        let hash = window().location().hash().unwrap_or_default();
+        let mut parts = hash.trim_start_matches('#').trim_start_matches('/').splitn(2, '/');
+        let view = match parts.next() {
+            Some("car") => View::Car,
+            _ => View::Fill,
+        };
+        Self { view, part: parts.next().filter(|part| !part.is_empty()).map(Into::into) }
+    }
+}

@@ -1,0 +1,160 @@
+//! The one document, and everything derived from it.
+
+use std::sync::Arc;
+
+use fillwright::logbook::{
+    Answer, Complaint, Document, Entry, Field, Interpretation, Measure, Printer, interpret,
+};
+use leptos::prelude::*;
+
+use super::route::Route;
+use super::storage;
+
+/// The answer on show.
+#[derive(Clone, PartialEq)]
+pub(crate) struct Shown {
+    /// The last answer there was.
+    pub(crate) answer: Option<Arc<Answer>>,
+    /// Whether the texts have since become unreadable.
+    pub(crate) stale: bool,
+}
+
+/// What every view reads. All of it is derived from the document.
+#[derive(Clone, Copy)]
+pub(crate) struct State {
+    pub(crate) document: RwSignal<Document>,
+    /// The document before the last wholesale change, for undoing it.
+    pub(crate) previous: RwSignal<Option<Document>>,
+    /// Whether nothing was stored yet and nothing chosen.
+    pub(crate) is_new: RwSignal<bool>,
+    /// What went wrong with storage.
+    pub(crate) trouble: RwSignal<Option<String>>,
+    pub(crate) route: RwSignal<Route>,
+    pub(crate) printer: Memo<Printer>,
+    pub(crate) reading: Memo<Interpretation>,
+    pub(crate) shown: Memo<Shown>,
+}
+
+impl State {
+    /// Reads the stored document, or starts anew.
+    pub(crate) fn load() -> Self {
+        let loaded = storage::load();
+        let is_new = loaded.document.is_none();
+        let document = RwSignal::new(loaded.document.unwrap_or_else(Document::empty));
+        let device = storage::device_decimal_mark();
+        let printer = Memo::new(move |_| document.with(|it| Printer::new(&it.settings, device)));
+        let reading =
+            Memo::new(move |_| document.with(|it| printer.with(|printer| interpret(it, printer))));
+        let shown = Memo::new(move |before: Option<&Shown>| {
+            match reading.with(|reading| reading.asked.clone()) {
+                Some(asked) => Shown { answer: Some(Arc::new(Answer::of(asked))), stale: false },
+                None => {
+                    let answer = before.and_then(|before| before.answer.clone());
+                    Shown { stale: answer.is_some(), answer }
+                }
+            }
+        });
+        Self {
+            document,
+            previous: RwSignal::new(None),
+            is_new: RwSignal::new(is_new),
+            trouble: RwSignal::new(loaded.trouble),
+            route: RwSignal::new(Route::of_location()),
+            printer,
+            reading,
+            shown,
+        }
+    }
+
+    /// The state of the app around this component.
+    pub(crate) fn here() -> Self {
+        expect_context()
+    }
+
+    /// Starts with the example or with an empty car; what was there can be
+    /// brought back.
+    pub(crate) fn start(self, demo: bool) {
+        let before = self.document.get_untracked();
+        if !self.is_new.get_untracked() {
+            self.previous.set(Some(before.clone()));
+        }
+        let mut next = if demo { Document::demo() } else { Document::empty() };
+        next.settings.system = before.settings.system;
+        next.settings.decimal = before.settings.decimal;
+        self.document.set(next);
+        self.is_new.set(false);
+    }
+
+    /// Brings back what the last wholesale change replaced.
+    pub(crate) fn undo(self) {
+        if let Some(before) = self.previous.get_untracked() {
+            self.document.set(before);
+            self.previous.set(None);
+        }
+    }
+
+    /// Changes the document in a way that a person may want to take back.
+    pub(crate) fn change_undoably(self, change: impl FnOnce(&mut Document)) {
+        self.previous.set(Some(self.document.get_untracked()));
+        self.document.update(change);
+    }
+
+    /// What is wrong with a field.
+    pub(crate) fn complaint(self, field: Field) -> Memo<Option<String>> {
+        Memo::new(move |_| {
+            self.reading.with(|reading| {
+                let found: Option<&Complaint> =
+                    reading.complaints.iter().find(|complaint| complaint.field == field);
+                found.map(|complaint| complaint.message.clone())
+            })
+        })
+    }
+
+    /// A text of the document.
+    pub(crate) fn text(
+        self,
+        read: impl Fn(&Document) -> Option<&String> + Send + Sync + 'static,
+    ) -> Signal<String> {
+        Memo::new(move |_| self.document.with(|it| read(it).cloned().unwrap_or_default())).into()
+    }
+
+    /// A text of the document whose meaning depends on the units, as it reads in
+    /// those chosen now.
+    pub(crate) fn entry(
+        self,
+        measure: Measure,
+        read: impl Fn(&Document) -> Option<&Entry> + Send + Sync + 'static,
+    ) -> Signal<String> {
+        Memo::new(move |_| {
+            self.document.with(|it| {
+                self.printer.with(|printer| {
+                    read(it).map(|entry| printer.shown(entry, measure)).unwrap_or_default()
+                })
+            })
+        })
+        .into()
+    }
+
+    /// Something to do with a typed text: change the document by it.
+    pub(crate) fn set(
+        self,
+        write: impl Fn(&mut Document, String) + Send + Sync + 'static,
+    ) -> Callback<String> {
+        Callback::new(move |text: String| self.document.update(|it| write(it, text)))
+    }
+
+    /// The same for a text whose meaning depends on the units.
+    pub(crate) fn set_entry(
+        self,
+        write: impl Fn(&mut Document) -> Option<&mut Entry> + Send + Sync + 'static,
+    ) -> Callback<String> {
+        Callback::new(move |text: String| {
+            self.document.update(|it| {
+                let typed_in = it.settings.system;
+                if let Some(entry) = write(it) {
+                    *entry = Entry { text, typed_in };
+                }
+            });
+        })
+    }
+}

@@ -1,0 +1,76 @@
+//! The document in the browser's own storage.
+
+use fillwright::logbook::Document;
+use fillwright::quantity::notation::DecimalMark;
+use gloo_storage::{LocalStorage, Storage, errors::StorageError};
+use leptos::prelude::*;
+
+use super::state::State;
+
+/// Where the document lies.
+const DOCUMENT: &str = "fillwright.document";
+/// Where a text lies that could not be read: it is never overwritten by a
+/// document, so that nothing stored is lost.
+const UNREADABLE: &str = "fillwright.unreadable";
+
+/// What storage held.
+pub(crate) struct Loaded {
+    pub(crate) document: Option<Document>,
+    pub(crate) trouble: Option<String>,
+}
+
+/// Whether the browser lets this page store anything; some do not in private
+/// windows.
+fn is_available() -> bool {
+    matches!(window().local_storage(), Ok(Some(_)))
+}
+
+const UNAVAILABLE: &str = "This browser does not let the page store anything, so entries last only \
+     until it is closed. A normal (not private) window keeps them.";
+
+/// Reads the document. A text that cannot be read is kept aside.
+pub(crate) fn load() -> Loaded {
+    if !is_available() {
+        return Loaded { document: None, trouble: Some(UNAVAILABLE.into()) };
+    }
+    let text = match LocalStorage::raw().get_item(DOCUMENT) {
+        Ok(Some(text)) => text,
+        Ok(None) => return Loaded { document: None, trouble: None },
+        Err(_) => return Loaded { document: None, trouble: Some(UNAVAILABLE.into()) },
+    };
+    match Document::from_json(&text) {
+        Ok(document) => Loaded { document: Some(document), trouble: None },
+        Err(error) => {
+            let kept = LocalStorage::raw().set_item(UNREADABLE, &text).is_ok();
+            let kept = if kept { "It is kept aside." } else { "It could not be kept aside." };
+            Loaded {
+                document: None,
+                trouble: Some(format!("What was stored cannot be read: {error}. {kept}")),
+            }
+        }
+    }
+}
+
+/// Stores the document, once there is one to store.
+pub(crate) fn save(state: State) {
+    let document = state.document.get();
+    if state.is_new.get() || !is_available() {
+        return;
+    }
+    if let Err(error) = LocalStorage::set(DOCUMENT, &document) {
+        let reason = match error {
+            StorageError::JsError(error) => error.to_string(),
+            other => other.to_string(),
+        };
+        state.trouble.set(Some(format!(
+            "The last change could not be stored ({reason}). It holds until the page is closed."
+        )));
+    }
+}
+
+/// The decimal mark that this device writes numbers with.
+pub(crate) fn device_decimal_mark() -> DecimalMark {
+    let sample = js_sys::Number::from(0.5).to_locale_string("default");
+    let sample = sample.as_string().unwrap_or_default();
+    if sample.contains(',') { DecimalMark::Comma } else { DecimalMark::Point }
+}

@@ -1,0 +1,131 @@
+use fillwright::logbook::{CalibrationForm, CalibrationPart, Document, Field};
+use leptos::prelude::*;
+
+use crate::app::state::State;
+use crate::app::widgets::TextField;
+
+fn find(document: &Document, id: u32) -> Option<&CalibrationForm> {
+    document.car.calibrations.iter().find(|form| form.id == id)
+}
+
+fn find_mut(document: &mut Document, id: u32) -> Option<&mut CalibrationForm> {
+    document.car.calibrations.iter_mut().find(|form| form.id == id)
+}
+
+/// The calibrations and what their author allows.
+#[component]
+pub(super) fn CalibrationsCard() -> impl IntoView {
+    let state = State::here();
+    let ids = Memo::new(move |_| {
+        state.document.with(|it| it.car.calibrations.iter().map(|form| form.id).collect::<Vec<_>>())
+    });
+    let add = move |_| {
+        state.document.update(|it| {
+            let id = it.next_id();
+            let name = format!("Calibration {}", it.car.calibrations.len() + 1);
+            it.car.calibrations.push(CalibrationForm { id, name, ..CalibrationForm::default() });
+        });
+    };
+    view! {
+        <section class="card" id="calibrations" aria-labelledby="calibrations-title">
+            <h2 id="calibrations-title">"Calibrations"</h2>
+            <p class="hint">"Take the window and the octane from the calibration's author; do not guess them."</p>
+            <For each=move || ids.get() key=|id| *id let:id>
+                <OneCalibration id=id />
+            </For>
+            <div>
+                <button class="button" on:click=add>
+                    "Add a calibration"
+                </button>
+            </div>
+        </section>
+    }
+}
+
+#[component]
+fn OneCalibration(id: u32) -> impl IntoView {
+    let state = State::here();
+    let text =
+        move |read: fn(&CalibrationForm) -> &String| state.text(move |it| find(it, id).map(read));
+    let set = move |write: fn(&mut CalibrationForm) -> &mut String| {
+        state.set(move |it, text| {
+            if let Some(form) = find_mut(it, id) {
+                *write(form) = text;
+            }
+        })
+    };
+    let name = text(|form| &form.name);
+    let needs_fluid =
+        move || state.document.with(|it| find(it, id).is_some_and(|form| form.needs_fluid));
+    let remove = move |_| {
+        state.change_undoably(|it| it.car.calibrations.retain(|form| form.id != id));
+    };
+    view! {
+        <fieldset class="offer">
+            <legend class="legend">{move || name.get()}</legend>
+            <TextField
+                field=Field::Calibration(id, CalibrationPart::Name)
+                label="Name"
+                words=true
+                value=name
+                on_text=set(|form| &mut form.name)
+            />
+            <div class="pair">
+                <TextField
+                    field=Field::Calibration(id, CalibrationPart::Low)
+                    label="Weakest blend"
+                    hint="E24, say"
+                    words=true
+                    value=text(|form| &form.low)
+                    on_text=set(|form| &mut form.low)
+                />
+                <TextField
+                    field=Field::Calibration(id, CalibrationPart::High)
+                    label="Strongest blend"
+                    hint="E40, say"
+                    words=true
+                    value=text(|form| &form.high)
+                    on_text=set(|form| &mut form.high)
+                />
+                <TextField
+                    field=Field::Calibration(id, CalibrationPart::WrittenFor)
+                    label="Written for"
+                    hint="Else the middle"
+                    words=true
+                    value=text(|form| &form.written_for)
+                    on_text=set(|form| &mut form.written_for)
+                />
+                <TextField
+                    field=Field::Calibration(id, CalibrationPart::RonMin)
+                    label="Needs RON"
+                    hint="Or AKI: 93 AKI"
+                    words=true
+                    value=text(|form| &form.ron_min)
+                    on_text=set(|form| &mut form.ron_min)
+                />
+            </div>
+            <label class="check">
+                <input
+                    type="checkbox"
+                    prop:checked=needs_fluid
+                    on:change:target=move |event| {
+                        let needed = event.target().checked();
+                        state
+                            .document
+                            .update(|it| {
+                                if let Some(form) = find_mut(it, id) {
+                                    form.needs_fluid = needed;
+                                }
+                            });
+                    }
+                />
+                "Counts on injection fluid"
+            </label>
+            <div>
+                <button class="button small" on:click=remove>
+                    "Remove"
+                </button>
+            </div>
+        </fieldset>
+    }
+}

@@ -1,0 +1,227 @@
+use fillwright::calibration::FluidState;
+use fillwright::logbook::{Field, Measure};
+use fillwright::quantity::notation::{DecimalMark, UnitSystem};
+use leptos::prelude::*;
+
+use super::calibrations::CalibrationsCard;
+use crate::app::state::State;
+use crate::app::widgets::{Options, TextField};
+
+const SYSTEMS: [(UnitSystem, &str, &str); 3] = [
+    (UnitSystem::Metric, "metric", "Litre, km"),
+    (UnitSystem::Us, "us", "US gallon, mile"),
+    (UnitSystem::Imperial, "imperial", "Imperial gallon, mile"),
+];
+
+const MARKS: [(Option<DecimalMark>, &str, &str); 3] = [
+    (None, "device", "As this device"),
+    (Some(DecimalMark::Point), "point", "1.5"),
+    (Some(DecimalMark::Comma), "comma", "1,5"),
+];
+
+const FLUIDS: [(FluidState, &str, &str); 3] = [
+    (FluidState::Ready, "ready", "Checked and ready"),
+    (FluidState::Unknown, "unknown", "Not checked"),
+    (FluidState::Absent, "absent", "None"),
+];
+
+/// Keys and labels of a table of options.
+fn options<T>(table: &[(T, &str, &str)]) -> Signal<Vec<(String, String)>> {
+    Signal::stored(table.iter().map(|it| (it.1.to_owned(), it.2.to_owned())).collect())
+}
+
+/// The key of a value in a table of options.
+fn key_of<T: PartialEq>(table: &[(T, &str, &str)], value: &T) -> String {
+    table.iter().find(|it| it.0 == *value).map_or("", |it| it.1).to_owned()
+}
+
+/// The value of a key in a table of options.
+fn value_of<T: Copy>(table: &[(T, &str, &str)], key: &str) -> Option<T> {
+    table.iter().find(|it| it.1 == key).map(|it| it.0)
+}
+
+/// The Car view: what is set once.
+#[component]
+pub(crate) fn CarView() -> impl IntoView {
+    view! {
+        <div class="view two">
+            <div class="question">
+                <TankCard />
+                <UnitsCard />
+            </div>
+            <div class="question">
+                <CalibrationsCard />
+                <OwnFuelsCard />
+            </div>
+        </div>
+    }
+}
+
+/// The tank and what the engine takes from it.
+#[component]
+fn TankCard() -> impl IntoView {
+    let state = State::here();
+    let unit =
+        Signal::derive(move || state.printer.with(|it| it.system.volume().symbol().to_owned()));
+    let per_distance = Signal::derive(move || {
+        state.printer.with(|it| it.system.consumption().symbol().to_owned())
+    });
+    view! {
+        <section class="card" aria-labelledby="tank-title">
+            <h2 id="tank-title">"Tank"</h2>
+            <TextField
+                field=Field::Capacity
+                label="Holds, to the brim"
+                unit=unit
+                words=true
+                value=state.entry(Measure::Volume, |it| Some(&it.car.capacity))
+                on_text=state.set_entry(|it| Some(&mut it.car.capacity))
+            />
+            <TextField
+                field=Field::Reserve
+                label="Reserve"
+                unit=unit
+                words=true
+                hint="No plan goes below it without saying so"
+                value=state.entry(Measure::Volume, |it| Some(&it.car.reserve))
+                on_text=state.set_entry(|it| Some(&mut it.car.reserve))
+            />
+            <TextField
+                field=Field::Consumption
+                label="Consumption"
+                unit=per_distance
+                value=state.entry(Measure::Consumption, |it| Some(&it.car.consumption))
+                on_text=state.set_entry(|it| Some(&mut it.car.consumption))
+            />
+            <TextField
+                field=Field::Reference
+                label="Measured on"
+                hint="E10, say: also what blends are compared with"
+                words=true
+                value=state.text(|it| Some(&it.car.reference))
+                on_text=state.set(|it, text| it.car.reference = text)
+            />
+        </section>
+    }
+}
+
+/// Units and how numbers are written.
+#[component]
+fn UnitsCard() -> impl IntoView {
+    let state = State::here();
+    let unit =
+        Signal::derive(move || state.printer.with(|it| it.system.volume().symbol().to_owned()));
+    let system =
+        Memo::new(move |_| state.document.with(|it| key_of(&SYSTEMS, &it.settings.system)));
+    let mark = Memo::new(move |_| state.document.with(|it| key_of(&MARKS, &it.settings.decimal)));
+    view! {
+        <section class="card" id="units" aria-labelledby="units-title">
+            <h2 id="units-title">"Units"</h2>
+            <Options
+                legend="Volume and distance"
+                name="system"
+                options=options(&SYSTEMS)
+                chosen=system
+                on_choice=state
+                    .set(|it, key| {
+                        if let Some(system) = value_of(&SYSTEMS, &key) {
+                            it.settings.system = system;
+                        }
+                    })
+            />
+            <Options
+                legend="Decimals"
+                name="decimal-mark"
+                options=options(&MARKS)
+                chosen=mark
+                on_choice=state
+                    .set(|it, key| {
+                        if let Some(mark) = value_of(&MARKS, &key) {
+                            it.settings.decimal = mark;
+                        }
+                    })
+            />
+            <Currency />
+            <TextField
+                field=Field::PumpStep
+                label="Step of the pump"
+                unit=unit
+                hint="Volumes are rounded to what you can stop at"
+                value=state.entry(Measure::Volume, |it| Some(&it.settings.pump_step))
+                on_text=state.set_entry(|it| Some(&mut it.settings.pump_step))
+            />
+        </section>
+    }
+}
+
+#[component]
+fn Currency() -> impl IntoView {
+    let state = State::here();
+    view! {
+        <TextField
+            field=Field::Currency
+            label="Currency"
+            words=true
+            hint="A sign or name; nothing is converted"
+            value=state.text(|it| Some(&it.settings.currency))
+            on_text=state.set(|it, text| it.settings.currency = text.chars().take(6).collect())
+        />
+    }
+}
+
+/// The fuels that the owner keeps, and the injection fluid.
+#[component]
+fn OwnFuelsCard() -> impl IntoView {
+    let state = State::here();
+    let fluid = Memo::new(move |_| state.document.with(|it| key_of(&FLUIDS, &it.car.fluid)));
+    let own = Memo::new(move |_| {
+        state.document.with(|it| {
+            it.car.own_fuels.iter().map(|own| (own.id, own.name.clone())).collect::<Vec<_>>()
+        })
+    });
+    view! {
+        <section class="card" aria-labelledby="fluid-title">
+            <h2 id="fluid-title">"Injection fluid"</h2>
+            <Options
+                legend="Water-methanol aboard"
+                name="fluid"
+                options=options(&FLUIDS)
+                chosen=fluid
+                on_choice=state
+                    .set(|it, key| {
+                        if let Some(fluid) = value_of(&FLUIDS, &key) {
+                            it.car.fluid = fluid;
+                        }
+                    })
+            />
+            <p class="note caution">
+                "Water-methanol is toxic and flammable, and no calibration should depend on it without a fail-safe that cuts boost when it does not flow."
+            </p>
+        </section>
+        <section class="card" aria-labelledby="own-title">
+            <h2 id="own-title">"My fuels"</h2>
+            <Show when=move || own.with(Vec::is_empty)>
+                <p class="hint">"A fuel on offer can be kept under Fill; it then waits in the list there."</p>
+            </Show>
+            <ul class="plain">
+                <For each=move || own.get() key=|own| own.clone() let:own>
+                    {
+                        let (id, name) = own;
+                        let remove = move |_| {
+                            state.change_undoably(|it| it.car.own_fuels.retain(|own| own.id != id));
+                        };
+                        let label = format!("Remove {name}");
+                        view! {
+                            <li class="head">
+                                <span>{name}</span>
+                                <button class="button small" aria-label=label on:click=remove>
+                                    "Remove"
+                                </button>
+                            </li>
+                        }
+                    }
+                </For>
+            </ul>
+        </section>
+    }
+}

@@ -1,0 +1,186 @@
+use std::sync::Arc;
+
+use fillwright::calibration::Verdict;
+use fillwright::logbook::{Answer, Printer};
+use fillwright::quantity::Band;
+use leptos::prelude::*;
+
+use crate::app::state::State;
+use crate::app::wording;
+
+/// One fact of the result: what, how much, and what to know about it.
+#[derive(Clone, PartialEq, Eq, Hash)]
+struct Fact {
+    what: &'static str,
+    value: String,
+    aside: String,
+}
+
+fn banded(band: Band<f64>, decimals: usize, printer: &Printer) -> (String, String) {
+    let low = printer.number(band.low(), decimals);
+    let high = printer.number(band.high(), decimals);
+    let aside = if low == high { String::new() } else { format!("{low} to {high}") };
+    (printer.number(band.expected(), decimals), aside)
+}
+
+fn facts(answer: &Answer, printer: &Printer) -> Vec<Fact> {
+    let mut facts = Vec::new();
+    let mut push = |what, value: String, aside: String| facts.push(Fact { what, value, aside });
+    if let Some(blend) = &answer.blend {
+        push("In the tank then", printer.volume(blend.level.expected()), String::new());
+        let at_least = |band: Band<f64>| {
+            let worst = format!("{} at worst", printer.number(band.low(), 1));
+            (format!("≥ {}", printer.number(band.expected(), 1)), worst)
+        };
+        for (what, octane) in [("RON", blend.ron), ("MON", blend.mon), ("AKI", blend.aki())] {
+            match octane.map(at_least) {
+                Some((value, aside)) => push(what, value, aside),
+                None => push(what, "not known".into(), "the octane of a part is not given".into()),
+            }
+        }
+        if let Some(afr) = blend.stoichiometric_afr {
+            let (value, aside) = banded(afr, 2, printer);
+            push("Stoichiometric AFR", value, aside);
+        }
+        if let Some(multiplier) = blend.volume_multiplier {
+            let (value, aside) = banded(multiplier, 3, printer);
+            let reference = printer.grade(answer.asked.reference);
+            let aside = if aside.is_empty() { aside } else { format!("{aside}, ") };
+            push(
+                "Fuel volume at equal air",
+                format!("× {value}"),
+                format!("{aside}against {reference}"),
+            );
+        }
+    }
+    match answer.cost {
+        Some(cost) => push("Cost", printer.money(cost), String::new()),
+        None => push("Cost", "not known".into(), "a price is missing".into()),
+    }
+    if let Some(per_kilometre) = answer.cost_per_kilometre {
+        let (unit, factor) = printer.cost_distance();
+        let money =
+            format!("{}\u{202f}{}", printer.number(per_kilometre * factor, 2), printer.currency);
+        push(
+            "Cost on the road",
+            money.trim_end().to_owned(),
+            format!("per {unit}, of what is added"),
+        );
+    }
+    if let Some((range, with_reference)) = answer.range {
+        let reference = printer.grade(answer.asked.reference);
+        let aside = format!("{} on {reference}", printer.distance(with_reference));
+        push("Range then", printer.distance(range), aside);
+    }
+    if let Some((strong, weak, price)) = answer.break_even {
+        let names = &answer.asked.fuels;
+        let aside = format!(
+            "below that, {} costs less per distance than {}",
+            names[strong].name, names[weak].name
+        );
+        push("It pays below", printer.price(price), aside);
+    }
+    facts
+}
+
+/// What the fill makes: figures and verdicts.
+#[component]
+pub(super) fn Results() -> impl IntoView {
+    let state = State::here();
+    let answer = move || -> Option<Arc<Answer>> { state.shown.with(|it| it.answer.clone()) };
+    let verdicts = Memo::new(move |_| {
+        let answer = answer()?;
+        Some(state.printer.with(|printer| {
+            answer
+                .verdicts
+                .iter()
+                .filter_map(|(id, judgement)| {
+                    let calibration = answer.asked.calibrations.iter().find(|(it, _)| it == id)?;
+                    let calibration = &calibration.1;
+                    let lambda = wording::lambda(judgement, printer).unwrap_or_default();
+                    Some((
+                        calibration.name.clone(),
+                        judgement.verdict,
+                        wording::reasons(judgement, calibration, printer),
+                        lambda,
+                    ))
+                })
+                .collect::<Vec<_>>()
+        }))
+    });
+    let facts = Memo::new(move |_| {
+        let answer = answer()?;
+        Some(state.printer.with(|printer| facts(&answer, printer)))
+    });
+    view! {
+        <section aria-labelledby="verdicts-title">
+            <h3 id="verdicts-title">"Which calibration may be selected then"</h3>
+            <Show when=move || verdicts.with(|it| it.as_ref().is_some_and(Vec::is_empty))>
+                <p>
+                    "No calibration is entered. "
+                    <a href="#/car/calibrations">"Enter yours under Car."</a>
+                </p>
+            </Show>
+            <ul class="verdicts">
+                {move || {
+                    verdicts
+                        .get()
+                        .unwrap_or_default()
+                        .into_iter()
+                        .map(|(name, verdict, why, lambda)| {
+                            view! {
+                                <li class="verdict">
+                                    <VerdictMark verdict=verdict />
+                                    <span>
+                                        {name} ": "
+                                        <span class="word">{wording::verdict(verdict)}</span>
+                                    </span>
+                                    <span class="why">{why} " " {lambda}</span>
+                                </li>
+                            }
+                        })
+                        .collect::<Vec<_>>()
+                }}
+            </ul>
+        </section>
+        <section aria-labelledby="facts-title">
+            <h3 id="facts-title">"The blend"</h3>
+            <dl class="facts" id="facts">
+                {move || {
+                    facts
+                        .get()
+                        .unwrap_or_default()
+                        .into_iter()
+                        .map(|fact| {
+                            view! {
+                                <dt>{fact.what}</dt>
+                                <dd>
+                                    {fact.value} <small>{fact.aside}</small>
+                                </dd>
+                            }
+                        })
+                        .collect::<Vec<_>>()
+                }}
+            </dl>
+            <p class="hint">
+                "Octane is given as at least: measured values lie up to about 6 RON higher with paraffinic petrol."
+            </p>
+        </section>
+    }
+}
+
+/// A filled disc, a half disc or a ring: the verdict's shape.
+#[component]
+fn VerdictMark(verdict: Verdict) -> impl IntoView {
+    let inner = match verdict {
+        Verdict::Usable => "M8 2a6 6 0 1 1 0 12a6 6 0 1 1 0-12z",
+        Verdict::ConfirmFirst => "M8 2a6 6 0 0 0 0 12z",
+        Verdict::DoNotSelect => "",
+    };
+    view! {
+        <svg class="mark" viewBox="0 0 16 16" aria-hidden="true">
+            <circle cx="8" cy="8" r="6" fill="none" stroke="currentColor" stroke-width="2"></circle>
+            <path d=inner fill="currentColor"></path>
+        </svg>
+    }
+}

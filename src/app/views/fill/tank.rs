@@ -1,0 +1,117 @@
+use fillwright::logbook::{Entry, Field, Measure};
+use fillwright::tank::LevelReading;
+use leptos::prelude::*;
+
+use crate::app::state::State;
+use crate::app::widgets::{Options, TextField};
+
+/// Levels that a gauge shows, for one tap.
+const MARKS: [(&str, &str); 5] =
+    [("0", "Empty"), ("1/4", "¼"), ("1/2", "½"), ("3/4", "¾"), ("full", "Full")];
+
+const READINGS: [(LevelReading, &str, &str); 3] = [
+    (LevelReading::Gauge, "gauge", "By the gauge"),
+    (LevelReading::Counted, "counted", "Counted since full"),
+    (LevelReading::Brimmed, "brimmed", "Just brimmed"),
+];
+
+/// What is in the tank.
+#[component]
+pub(super) fn TankCard() -> impl IntoView {
+    let state = State::here();
+    let unit =
+        Signal::derive(move || state.printer.with(|it| it.system.volume().symbol().to_owned()));
+    let reading = Memo::new(move |_| {
+        let now = state.document.with(|it| it.fill.reading);
+        READINGS.iter().find(|it| it.0 == now).map_or("", |it| it.1).to_owned()
+    });
+    let readings: Vec<_> = READINGS.iter().map(|it| (it.1.to_owned(), it.2.to_owned())).collect();
+    let choose_reading = state.set(|it, key| {
+        if let Some(found) = READINGS.iter().find(|it| it.1 == key) {
+            it.fill.reading = found.0;
+        }
+    });
+    let error_hint = "Leave empty for the usual error of that reading";
+    view! {
+        <section class="card" aria-labelledby="in-tank">
+            <h2 id="in-tank">"In the tank"</h2>
+            <TextField
+                field=Field::Level
+                label="Level"
+                hint="20, 1/4, 25 % or a distance to empty like 90 km"
+                words=true
+                unit=unit
+                value=state.entry(Measure::Volume, |it| Some(&it.fill.level))
+                on_text=state.set_entry(|it| Some(&mut it.fill.level))
+            />
+            <div class="buttons" role="group" aria-label="Level by the gauge">
+                {MARKS
+                    .map(|(text, name)| {
+                        let put = move |_| {
+                            state
+                                .document
+                                .update(|it| {
+                                    let typed_in = it.settings.system;
+                                    it.fill.level = Entry { text: text.into(), typed_in };
+                                });
+                        };
+                        view! { <button class="button small" on:click=put>{name}</button> }
+                    })}
+            </div>
+            <Options
+                legend="How it was read"
+                name="reading"
+                options=readings
+                chosen=reading
+                on_choice=choose_reading
+            />
+            <div class="pair">
+                <TextField
+                    field=Field::TankShare
+                    label="Ethanol in it"
+                    unit="%"
+                    hint="What you expect"
+                    value=state.text(|it| Some(&it.fill.share))
+                    on_text=state.set(|it, text| it.fill.share = text)
+                />
+                <TextField
+                    field=Field::TankShareRange
+                    label="May be"
+                    unit="%"
+                    hint="From–to: 8–12"
+                    words=true
+                    value=state.text(|it| Some(&it.fill.share_range))
+                    on_text=state.set(|it, text| it.fill.share_range = text)
+                />
+            </div>
+            <details>
+                <summary>"Octane of it, error of the reading"</summary>
+                <div class="pair">
+                    <TextField
+                        field=Field::TankOctane
+                        label="RON, at least"
+                        hint="Or AKI: 93 AKI"
+                        words=true
+                        value=state.text(|it| Some(&it.fill.octane))
+                        on_text=state.set(|it, text| it.fill.octane = text)
+                    />
+                    <TextField
+                        field=Field::TankMon
+                        label="MON, at least"
+                        value=state.text(|it| Some(&it.fill.mon))
+                        on_text=state.set(|it, text| it.fill.mon = text)
+                    />
+                </div>
+                <TextField
+                    field=Field::LevelError
+                    label="Error of the level, plus or minus"
+                    hint=error_hint
+                    words=true
+                    unit=unit
+                    value=state.entry(Measure::Volume, |it| Some(&it.fill.level_error))
+                    on_text=state.set_entry(|it| Some(&mut it.fill.level_error))
+                />
+            </details>
+        </section>
+    }
+}

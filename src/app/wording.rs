@@ -1,0 +1,269 @@
+//! What is said of results: short sentences, in the person's units.
+
+use fillwright::calibration::{Calibration, Judgement, Reason, Verdict};
+use fillwright::fill::{Obstacle, Rule, Stop};
+use fillwright::logbook::{Answer, Plight, Printer, Promise};
+
+/// The word for a verdict.
+pub(crate) fn verdict(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Usable => "usable",
+        Verdict::ConfirmFirst => "confirm first",
+        Verdict::DoNotSelect => "do not select",
+    }
+}
+
+/// Why a calibration gets its verdict.
+pub(crate) fn reasons(
+    judgement: &Judgement,
+    calibration: &Calibration,
+    printer: &Printer,
+) -> String {
+    if judgement.reasons.is_empty() {
+        let octane = if calibration.ron_min.is_some() { ", octane included" } else { "" };
+        return format!(
+            "The whole band lies inside {} to {}{octane}.",
+            printer.grade(calibration.low),
+            printer.grade(calibration.high)
+        );
+    }
+    let sentences: Vec<String> =
+        judgement.reasons.iter().map(|reason| sentence(*reason, calibration, printer)).collect();
+    sentences.join(" ")
+}
+
+fn sentence(reason: Reason, calibration: &Calibration, printer: &Printer) -> String {
+    let low = printer.grade(calibration.low);
+    let high = printer.grade(calibration.high);
+    let octane = |ron: f64| printer.number(ron, 1);
+    let needed = calibration.ron_min.map_or_else(String::new, octane);
+    match reason {
+        Reason::TooWeak => format!("All of the band is below its window, which begins at {low}."),
+        Reason::TooStrong => format!("All of the band is above its window, which ends at {high}."),
+        Reason::MaybeTooWeak { expected_outside: false } => {
+            format!("The low end of the band is below its window, which begins at {low}: measure.")
+        }
+        Reason::MaybeTooWeak { expected_outside: true } => format!(
+            "The blend is likely below its window, which begins at {low}: only if a measurement says otherwise."
+        ),
+        Reason::MaybeTooStrong { expected_outside: false } => {
+            format!("The high end of the band is above its window, which ends at {high}: measure.")
+        }
+        Reason::MaybeTooStrong { expected_outside: true } => format!(
+            "The blend is likely above its window, which ends at {high}: only if a measurement says otherwise."
+        ),
+        Reason::OctaneShort { at_least } => {
+            format!("It needs RON {needed}; only {} can be counted on.", octane(at_least))
+        }
+        Reason::MaybeOctaneShort { at_least } => format!(
+            "It needs RON {needed}; in the worst case only {} can be counted on.",
+            octane(at_least)
+        ),
+        Reason::OctaneUnknown => {
+            format!("It needs RON {needed}, and the octane of a part is not given.")
+        }
+        Reason::FluidAbsent => "It counts on injection fluid, and there is none.".into(),
+        Reason::FluidUnchecked => {
+            "It counts on injection fluid: check the level and that it flows.".into()
+        }
+    }
+}
+
+/// What lambda does when the calibration meters fuel open loop.
+pub(crate) fn lambda(judgement: &Judgement, printer: &Printer) -> Option<String> {
+    let band = judgement.open_loop_lambda?;
+    let furthest = if band.high() - 1.0 > 1.0 - band.low() { band.high() } else { band.low() };
+    let percent = (furthest - 1.0) * 100.0;
+    if percent.abs() < 0.5 {
+        return None;
+    }
+    let direction = if percent > 0.0 { "leaner" } else { "richer" };
+    Some(format!(
+        "Open loop, up to {} % {direction} than it was written for.",
+        printer.number(percent.abs(), 1)
+    ))
+}
+
+/// The plan in one line, for the foot of a phone.
+pub(crate) fn in_short(answer: &Answer, printer: &Printer) -> String {
+    if answer.is_done() {
+        return "Nothing to pour".into();
+    }
+    let steps: Vec<String> = answer
+        .steps
+        .iter()
+        .map(|step| {
+            let name = &answer.asked.fuels[step.fuel].name;
+            format!("{} {name}", printer.volume(step.volume))
+        })
+        .collect();
+    steps.join(", then ")
+}
+
+/// What the blend comes to: `E30`, and between what.
+pub(crate) fn outcome(answer: &Answer, printer: &Printer) -> Option<(String, String)> {
+    let share = answer.blend.as_ref()?.share;
+    let low = printer.grade(share.low());
+    let high = printer.grade(share.high());
+    let between = if low == high { String::new() } else { format!("between {low} and {high}") };
+    Some((printer.grade(share.expected()), between))
+}
+
+/// What is promised of the plan.
+pub(crate) fn promise(answer: &Answer, printer: &Printer) -> Option<String> {
+    let aim = answer.asked.problem.aim;
+    let window = || format!("{} to {}", printer.grade(aim.low()), printer.grade(aim.high()));
+    match answer.promise.as_ref()? {
+        Promise::Safe => Some(format!(
+            "Poured in this order, the blend lies inside {} whatever the true level and strengths are, within what you gave as possible.",
+            window()
+        )),
+        Promise::NotSafe(proofs) => {
+            let mut rules: Vec<Rule> = Vec::new();
+            for proof in proofs {
+                for (rule, _) in &proof.proof {
+                    if !rules.contains(rule) {
+                        rules.push(*rule);
+                    }
+                }
+            }
+            let rules = together(&rules, answer);
+            Some(format!(
+                "No plan stays inside {} whatever the true level and strengths are: {rules} cannot all hold in every case. This one strays least. Narrow what you gave as possible, or measure afterwards.",
+                window()
+            ))
+        }
+        Promise::Expected => None,
+    }
+}
+
+/// Rules, as parts of a sentence.
+fn together(rules: &[Rule], answer: &Answer) -> String {
+    let names: Vec<String> = rules.iter().map(|rule| rule_name(*rule, answer)).collect();
+    match names.split_last() {
+        None => "the rules".into(),
+        Some((last, [])) => last.clone(),
+        Some((last, others)) => format!("{} and {last}", others.join(", ")),
+    }
+}
+
+fn rule_name(rule: Rule, answer: &Answer) -> String {
+    let name = |fuel: usize| answer.asked.fuels[fuel].name.clone();
+    match rule {
+        Rule::AimLow if answer.asked.problem.aim.low() == answer.asked.problem.aim.high() => {
+            "the blend wanted".into()
+        }
+        Rule::AimLow => "the weakest blend allowed".into(),
+        Rule::AimHigh => "the strongest blend allowed".into(),
+        Rule::Space => "the space in the tank".into(),
+        Rule::FinalLevel => match answer.asked.problem.stop {
+            Stop::Brim => "filling to the brim".into(),
+            _ => "the level to stop at".into(),
+        },
+        Rule::AtMost => "the volume to stop after".into(),
+        Rule::Budget => "the money to stop after".into(),
+        Rule::Octane => "the octane number needed".into(),
+        Rule::FuelLimit(fuel) => format!("how much there is of {}", name(fuel)),
+        Rule::UseAll(fuel) => format!("using all of {}", name(fuel)),
+        Rule::AlreadyIn(fuel) => format!("the {} already put in", name(fuel)),
+    }
+}
+
+/// What stands in the way of the aim, and what helps: sentences.
+pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec<String> {
+    let impossible = &plight.impossible;
+    let aim = answer.asked.problem.aim;
+    let wanted = if aim.low() == aim.high() {
+        printer.grade(aim.low())
+    } else {
+        format!("{} to {}", printer.grade(aim.low()), printer.grade(aim.high()))
+    };
+    let fuel = |index: usize| answer.asked.fuels[index].name.clone();
+    let mut lines = Vec::new();
+    let why = match impossible.obstacle {
+        Obstacle::TooWeakEver(limit) => format!(
+            "{wanted} cannot be reached with these fuels: the strongest is {}. A stronger fuel is needed.",
+            printer.grade(limit)
+        ),
+        Obstacle::TooStrongEver(limit) => format!(
+            "{wanted} cannot be reached with these fuels: the weakest is {}. A weaker fuel is needed.",
+            printer.grade(limit)
+        ),
+        Obstacle::TooFull => format!("{wanted} cannot be reached now: the tank is too full."),
+        Obstacle::StopRule => {
+            format!(
+                "{wanted} cannot be reached with so little: {}.",
+                together(&impossible.binding, answer)
+            )
+        }
+        Obstacle::FuelLimit => {
+            let limits: Vec<Rule> = impossible
+                .binding
+                .iter()
+                .copied()
+                .filter(|rule| matches!(rule, Rule::FuelLimit(_) | Rule::UseAll(_)))
+                .collect();
+            format!(
+                "{wanted} cannot be reached: what stands in the way is {}.",
+                together(&limits, answer)
+            )
+        }
+        Obstacle::Overshoots => {
+            format!("{wanted} is reached on the way, but lost again before the tank is that full.")
+        }
+        Obstacle::Octane => {
+            format!("{wanted} can be reached, but not with the octane number needed.")
+        }
+    };
+    lines.push(why);
+    if let Some((low, high)) = impossible.reachable {
+        lines.push(format!("Within reach: {} to {}.", printer.grade(low), printer.grade(high)));
+    }
+    if let Some((ron, _)) = &impossible.highest_ron {
+        lines.push(format!("The highest RON inside the window is {}.", printer.number(*ron, 1)));
+    }
+    if let Some(burn) = &impossible.burn_down {
+        let distance = plight
+            .burn_distance
+            .map(|distance| format!(" (about {})", printer.distance(distance)))
+            .unwrap_or_default();
+        let then: Vec<String> = burn
+            .then
+            .iter()
+            .enumerate()
+            .filter(|(_, volume)| printer.system.volume().value_of(**volume) > 0.05)
+            .map(|(index, volume)| format!("{} {}", printer.volume(*volume), fuel(index)))
+            .collect();
+        let caveat = if burn.below_reserve { " That is below the reserve." } else { "" };
+        lines.push(format!(
+            "Drive the tank down to {}{distance}, or have {} drained by somebody equipped for it; then {} makes {wanted}.{caveat}",
+            printer.volume(burn.level),
+            printer.volume(burn.away),
+            if then.is_empty() { "nothing more".into() } else { then.join(" and ") },
+        ));
+    }
+    if let Some(cycles) = &impossible.cycles {
+        let shares: Vec<String> = cycles.shares.iter().map(|share| printer.grade(*share)).collect();
+        lines.push(format!(
+            "Without going below the reserve: burn down to it and fill up with {}, {} {}. The blend after each fill: {}.",
+            fuel(cycles.fuel),
+            cycles.shares.len(),
+            if cycles.shares.len() == 1 { "time" } else { "times" },
+            shares.join(", ")
+        ));
+    }
+    if let Some(plan) = &impossible.without_limit
+        && impossible.obstacle == Obstacle::StopRule
+    {
+        lines.push(format!("Without that limit it takes {}.", printer.volume(plan.added)));
+    }
+    if let Some(plan) = &impossible.fullest_at_aim
+        && matches!(impossible.obstacle, Obstacle::Overshoots | Obstacle::FuelLimit)
+    {
+        lines.push(format!(
+            "{wanted} can be held up to {} in the tank.",
+            printer.volume(plan.level)
+        ));
+    }
+    lines
+}

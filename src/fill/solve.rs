@@ -1,0 +1,110 @@
+use super::impossible::Impossible;
+use super::linear::{Solved, minimise};
+use super::problem::{Objective, Problem, in_litres, litres};
+use super::rows::Part;
+use crate::quantity::{Money, Share, Volume};
+
+/// What to pour of each fuel, and what that makes at the expected values.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Plan {
+    /// Litres of each fuel, in the order of the offers, with what is already in.
+    pub volumes: Vec<Volume>,
+    /// All that is poured in this fill.
+    pub added: Volume,
+    /// What is in the tank afterwards.
+    pub level: Volume,
+    /// The ethanol share afterwards; `None` in a tank that stays empty.
+    pub share: Option<Share>,
+    /// The octane number afterwards, at least, where it is known of all parts.
+    pub ron: Option<f64>,
+    /// What it costs, where the price of all that is poured is known.
+    pub cost: Option<Money>,
+}
+
+impl Plan {
+    /// Whether there is nothing to pour.
+    pub fn is_nothing(&self) -> bool {
+        in_litres(self.added) < 1e-9
+    }
+}
+
+/// What came of a fill.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Solution {
+    /// The aim can be reached.
+    Plan(Plan),
+    /// It cannot, with the reasons and what can be done instead.
+    Impossible(Box<Impossible>),
+}
+
+impl Problem {
+    /// Finds the best plan at the expected values, or says why there is none.
+    ///
+    /// The problem must have been [`checked`](Problem::checked).
+    pub fn solve(&self) -> Solution {
+        match self.optimum(&[]) {
+            Ok(x) => Solution::Plan(self.plan(&x)),
+            Err(weights) => Solution::Impossible(Box::new(self.explain(&weights))),
+        }
+    }
+
+    /// The best litres of each fuel, or the row weights that prove there are none.
+    pub(super) fn optimum(&self, without: &[Part]) -> Result<Vec<f64>, Vec<f64>> {
+        let cost = self.cost_vector();
+        match minimise(&cost, &self.rows(without, false)) {
+            Solved::Optimum(x) => Ok(x),
+            Solved::Infeasible(weights) => Err(weights),
+            // Every fuel is bounded by the brim.
+            Solved::Unbounded => Err(Vec::new()),
+        }
+    }
+
+    /// What is minimised, per litre of each fuel. The small second part breaks
+    /// ties: the same litres for less money, the same money with fewer litres.
+    pub(super) fn cost_vector(&self) -> Vec<f64> {
+        let prices = self.prices();
+        let price = |index: usize| prices.as_ref().map_or(0.0, |prices| prices[index]);
+        let dearest = prices.iter().flatten().copied().fold(1.0, f64::max);
+        (0..self.offers.len())
+            .map(|index| match self.objective {
+                Objective::LeastCost => price(index),
+                Objective::LeastVolume => 1.0 + 1e-7 * price(index) / dearest,
+                Objective::MostVolume => -1.0 + 1e-7 * price(index) / dearest,
+            })
+            .collect()
+    }
+
+    /// What these litres of each fuel make.
+    pub(super) fn plan(&self, x: &[f64]) -> Plan {
+        let level = self.level();
+        let added: f64 = x.iter().sum();
+        let ethanol: f64 =
+            self.offers.iter().zip(x).map(|(offer, x)| offer.share.expected().fraction() * x).sum();
+        let total = level + added;
+        let share = (total > 0.0).then(|| {
+            Share::clamped((level * self.tank.share.expected().fraction() + ethanol) / total)
+        });
+        let volumes: Vec<Volume> = x.iter().map(|&x| litres(x)).collect();
+        let cost = self
+            .offers
+            .iter()
+            .zip(&volumes)
+            .filter(|(_, volume)| in_litres(**volume) > 0.0)
+            .map(|(offer, volume)| offer.price.map(|price| price.of(*volume)))
+            .try_fold(Money::default(), |sum, part| part.map(|part| sum + part));
+        Plan {
+            volumes,
+            added: litres(added),
+            level: litres(total),
+            share,
+            ron: self.ron_of(x),
+            cost,
+        }
+    }
+
+    /// What is in the tank when these litres of each fuel have been added: the
+    /// reverse question.
+    pub fn after(&self, volumes: &[Volume]) -> Plan {
+        self.plan(&volumes.iter().map(|volume| in_litres(*volume)).collect::<Vec<_>>())
+    }
+}

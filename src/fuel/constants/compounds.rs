@@ -1,0 +1,145 @@
+//! Ethanol, methanol and water.
+
+use crate::source::{Confidence, Source, SourceKind};
+
+use super::{Constant, US_FUEL_PROPERTIES, source};
+
+const EQUATION_OF_STATE: Source = source(
+    SourceKind::Library,
+    Confidence::Checked,
+    "CoolProp 8.0.0, reference equation of state at 101.325 kPa",
+);
+
+const FORMATION_ENTHALPIES: Source = source(
+    SourceKind::Library,
+    Confidence::Checked,
+    "chemicals 1.5.2, LHV of the liquid at 25 degC from standard enthalpies of formation",
+);
+
+const NEAT_OCTANE: Source = source(
+    SourceKind::Dataset,
+    Confidence::Secondary,
+    "Compilation of pure-component octane numbers (Kubic 2017, Abdul Jameel 2018, NREL), file \
+     DCN_MON_RON_joined_all_shuffled.csv of the repository \
+     graph_neural_network_for_fuel_ignition_quality_simplest, commit 1ff9983",
+);
+
+/// Density of ethanol at 15 degC.
+pub static ETHANOL_DENSITY: Constant = Constant {
+    id: "ethanol-density",
+    name: "density of ethanol at 15 degC",
+    symbol: "rho_e",
+    unit: "kg/m3",
+    value: 793.7,
+    source: EQUATION_OF_STATE,
+};
+
+/// Lower heating value of ethanol.
+pub static ETHANOL_HEATING_VALUE: Constant = Constant {
+    id: "ethanol-heating-value",
+    name: "lower heating value of ethanol",
+    symbol: "H_e",
+    unit: "MJ/kg",
+    value: 26.816,
+    source: FORMATION_ENTHALPIES,
+};
+
+/// Heat of vaporisation of ethanol.
+pub static ETHANOL_VAPORISATION: Constant = Constant {
+    id: "ethanol-vaporisation",
+    name: "heat of vaporisation of ethanol (396 Btu/lb)",
+    symbol: "h_e",
+    unit: "kJ/kg",
+    value: 921.0,
+    source: US_FUEL_PROPERTIES,
+};
+
+/// Research octane number of neat ethanol.
+pub static ETHANOL_RON: Constant = Constant {
+    id: "ethanol-ron",
+    name: "RON of neat ethanol (not a blending number)",
+    symbol: "RON_e",
+    unit: "1",
+    value: 109.0,
+    source: NEAT_OCTANE,
+};
+
+/// Motor octane number of neat ethanol.
+pub static ETHANOL_MON: Constant = Constant {
+    id: "ethanol-mon",
+    name: "MON of neat ethanol (not a blending number)",
+    symbol: "MON_e",
+    unit: "1",
+    value: 90.0,
+    source: NEAT_OCTANE,
+};
+
+/// Density of methanol at 15 degC.
+pub static METHANOL_DENSITY: Constant = Constant {
+    id: "methanol-density",
+    name: "density of methanol at 15 degC",
+    symbol: "rho_m",
+    unit: "kg/m3",
+    value: 795.7,
+    source: EQUATION_OF_STATE,
+};
+
+/// Lower heating value of methanol.
+pub static METHANOL_HEATING_VALUE: Constant = Constant {
+    id: "methanol-heating-value",
+    name: "lower heating value of methanol",
+    symbol: "H_m",
+    unit: "MJ/kg",
+    value: 19.933,
+    source: FORMATION_ENTHALPIES,
+};
+
+/// Heat of vaporisation of methanol.
+pub static METHANOL_VAPORISATION: Constant = Constant {
+    id: "methanol-vaporisation",
+    name: "heat of vaporisation of methanol at 25 degC",
+    symbol: "h_m",
+    unit: "kJ/kg",
+    value: 1169.0,
+    source: EQUATION_OF_STATE,
+};
+
+/// Research octane number of neat methanol.
+pub static METHANOL_RON: Constant = Constant {
+    id: "methanol-ron",
+    name: "RON of neat methanol",
+    symbol: "RON_m",
+    unit: "1",
+    value: 109.6,
+    source: NEAT_OCTANE,
+};
+
+/// Motor octane number of neat methanol.
+pub static METHANOL_MON: Constant = Constant {
+    id: "methanol-mon",
+    name: "MON of neat methanol",
+    symbol: "MON_m",
+    unit: "1",
+    value: 87.4,
+    source: NEAT_OCTANE,
+};
+
+/// Density of water at 15 degC.
+pub static WATER_DENSITY: Constant = Constant {
+    id: "water-density",
+    name: "density of water at 15 degC",
+    symbol: "rho_w",
+    unit: "kg/m3",
+    value: 999.1,
+    source: EQUATION_OF_STATE,
+};
+
+/// Heat of vaporisation of water; its negative is the lower heating value.
+pub static WATER_VAPORISATION: Constant = Constant {
+    id: "water-vaporisation",
+    name: "heat of vaporisation of water at 25 degC",
+    symbol: "h_w",
+    unit: "kJ/kg",
+    value: 2441.7,
+    source: EQUATION_OF_STATE,
+};

@@ -1,0 +1,192 @@
+//! Pump fuels by the standard that they are sold under.
+//!
+//! A standard often sets only a maximum of ethanol, so what a pump gives is known
+//! as a band: the least and most that is possible, and what to expect. Why that is
+//! expected stands in each note.
+
+mod americas;
+mod europe;
+mod flex;
+mod pacific;
+
+use crate::quantity::{Band, Share};
+use crate::source::{Confidence, Source, SourceKind};
+
+/// A fuel as standards and laws describe it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Grade {
+    /// Name in stored files; never changes once published.
+    pub id: &'static str,
+    /// Name to show.
+    pub name: &'static str,
+    /// The standard or law that describes it.
+    pub standard: &'static str,
+    /// Where it is sold.
+    pub region: &'static str,
+    /// Ethanol in percent by volume.
+    ethanol_percent: Percent,
+    /// Most methanol, in percent by volume; none when the source names no limit.
+    pub methanol_max_percent: Option<f64>,
+    /// Most water, in percent by volume; none when the source names no limit.
+    pub water_max_percent: Option<f64>,
+    /// Least research octane number of the finished fuel.
+    pub ron_min: Option<f64>,
+    /// Least motor octane number of the finished fuel.
+    pub mon_min: Option<f64>,
+    /// Least anti-knock index of the finished fuel.
+    pub aki_min: Option<f64>,
+    /// The words in the circle of EN 16942: the *most* ethanol that the grade may
+    /// hold, not what it holds.
+    pub label: Option<&'static str>,
+    /// Where the limits come from.
+    pub source: Source,
+    /// Why the expected share is expected, and what to know before relying on it.
+    pub note: &'static str,
+}
+
+/// Percent by volume: the least, what is expected, the most.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Percent {
+    low: f64,
+    expected: f64,
+    high: f64,
+}
+
+impl Grade {
+    /// A grade of which nothing is known; the data files fill in what is.
+    const UNKNOWN: Self = Self {
+        id: "",
+        name: "",
+        standard: "",
+        region: "",
+        ethanol_percent: percent(0.0, 0.0, 0.0),
+        methanol_max_percent: None,
+        water_max_percent: None,
+        ron_min: None,
+        mon_min: None,
+        aki_min: None,
+        label: None,
+        source: source(SourceKind::FromMemory, Confidence::Weak, ""),
+        note: "",
+    };
+
+    /// Volume share of ethanol: least, expected, most.
+    ///
+    /// ```
+    /// use fillwright::fuel::grades;
+    /// let e85 = grades::find("astm-d5798-class-1");
+    /// assert!(e85.is_some_and(|grade| (grade.ethanol().low().percent() - 51.0).abs() < 1e-9));
+    /// ```
+    pub fn ethanol(&self) -> Band<Share> {
+        let Percent { low, expected, high } = self.ethanol_percent;
+        let [low, expected, high] =
+            [low, expected, high].map(|percent| Share::clamped(percent / 100.0));
+        // A test holds every grade to the order; the other arm is never taken.
+        Band::new(low, expected, high).unwrap_or(Band::exact(expected))
+    }
+}
+
+const fn percent(low: f64, expected: f64, high: f64) -> Percent {
+    Percent { low, expected, high }
+}
+
+const fn source(kind: SourceKind, confidence: Confidence, citation: &'static str) -> Source {
+    Source { kind, citation, confidence }
+}
+
+/// The grade with this id.
+pub fn find(id: &str) -> Option<&'static Grade> {
+    CATALOGUE.iter().find(|grade| grade.id == id)
+}
+
+/// Every grade, grouped by region.
+pub static CATALOGUE: &[Grade] = &[
+    europe::PETROL_95_E10,
+    europe::PETROL_95_E5,
+    europe::PETROL_98_E5,
+    europe::PETROL_91,
+    europe::PETROL_E20,
+    europe::GB_95_E10,
+    europe::GB_97_E5,
+    flex::EN_SUMMER,
+    flex::EN_TRANSITION,
+    flex::EN_WINTER,
+    flex::SWEDISH_WINTER,
+    flex::FRENCH,
+    flex::AUSTRALIAN,
+    flex::D5798_CLASS_1,
+    flex::D5798_CLASS_2,
+    flex::D5798_CLASS_3,
+    flex::D5798_CLASS_4,
+    americas::US_87_E0,
+    americas::US_87_E10,
+    americas::US_89_E10,
+    americas::US_91_E10,
+    americas::US_93_E10,
+    americas::US_88_E15,
+    americas::DENATURED_ETHANOL,
+    americas::BRAZIL_COMMON,
+    americas::BRAZIL_PREMIUM,
+    americas::BRAZIL_HYDROUS,
+    pacific::JAPAN_REGULAR,
+    pacific::JAPAN_PREMIUM,
+    pacific::JAPAN_100,
+    pacific::AUSTRALIA_91,
+    pacific::AUSTRALIA_95,
+    pacific::AUSTRALIA_98,
+    NEAT_ETHANOL,
+];
+
+const NEAT_ETHANOL: Grade = Grade {
+    id: "neat-ethanol",
+    name: "Neat ethanol",
+    standard: "by definition",
+    region: "anywhere",
+    ethanol_percent: percent(100.0, 100.0, 100.0),
+    source: source(SourceKind::Definition, Confidence::Checked, "ethanol and nothing else"),
+    note: "What is sold as anhydrous still holds some water, and often a denaturant: enter it as \
+           a fuel of its own when that matters.",
+    ..Grade::UNKNOWN
+};
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::collections::HashSet;
+
+    #[test]
+    fn every_grade_is_complete_and_in_order() {
+        for grade in CATALOGUE {
+            let Percent { low, expected, high } = grade.ethanol_percent;
+            assert!(
+                0.0 <= low && low <= expected && expected <= high && high <= 100.0,
+                "{grade:?}"
+            );
+            for text in [grade.name, grade.standard, grade.region, grade.note] {
+                assert!(!text.is_empty(), "{grade:?}");
+            }
+            assert!(!grade.source.citation.is_empty(), "{grade:?}");
+            let octane = [grade.ron_min, grade.mon_min, grade.aki_min].into_iter().flatten();
+            assert!(octane.into_iter().all(|number| (80.0..110.0).contains(&number)), "{grade:?}");
+        }
+    }
+
+    #[test]
+    fn ids_are_unique_kebab_case() {
+        let ids: HashSet<_> = CATALOGUE.iter().map(|grade| grade.id).collect();
+        assert_eq!(ids.len(), CATALOGUE.len());
+        let kebab =
+            |id: &str| id.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-');
+        assert!(ids.into_iter().all(|id| !id.is_empty() && kebab(id)));
+    }
+
+    #[test]
+    fn a_label_states_the_most_that_the_grade_may_hold() {
+        for grade in CATALOGUE {
+            if let Some(label) = grade.label {
+                let high = grade.ethanol_percent.high;
+                assert_eq!(label, format!("E{high:.0}"), "{}", grade.id);
+            }
+        }
+    }
+}

@@ -1,0 +1,154 @@
+//! What is wrong with a field, said beside it.
+
+/// A field that a person can fill in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Field {
+    /// The tank's size.
+    Capacity,
+    /// The reserve.
+    Reserve,
+    /// The consumption.
+    Consumption,
+    /// The blend on which the consumption was measured.
+    Reference,
+    /// The step of the pump.
+    PumpStep,
+    /// The currency's sign or name.
+    Currency,
+    /// What is in the tank.
+    Level,
+    /// The error of that.
+    LevelError,
+    /// The ethanol share of what is in the tank.
+    TankShare,
+    /// What that share may be.
+    TankShareRange,
+    /// The octane number of what is in the tank.
+    TankOctane,
+    /// Its motor octane number.
+    TankMon,
+    /// The list of fuels on offer.
+    Offers,
+    /// The share wanted.
+    AimShare,
+    /// The calibration to suit.
+    AimCalibration,
+    /// The level to stop at.
+    StopLevel,
+    /// The volume to stop after.
+    StopVolume,
+    /// The money to stop after.
+    StopMoney,
+    /// A part of a fuel.
+    Fuel(u32, FuelPart),
+    /// A part of a calibration.
+    Calibration(u32, CalibrationPart),
+}
+
+/// A part of a fuel on offer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum FuelPart {
+    /// Its name.
+    Name,
+    /// The ethanol share expected.
+    Share,
+    /// What the share may be.
+    ShareRange,
+    /// The octane number.
+    Octane,
+    /// The motor octane number.
+    Mon,
+    /// The price.
+    Price,
+    /// How much there is.
+    Limit,
+    /// What was put in.
+    PutIn,
+}
+
+/// A part of a calibration.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum CalibrationPart {
+    /// Its name.
+    Name,
+    /// The weakest blend.
+    Low,
+    /// The strongest blend.
+    High,
+    /// The blend it was written for.
+    WrittenFor,
+    /// The least octane number.
+    RonMin,
+}
+
+impl Field {
+    /// A name for the field that holds for its label, hint and error alike.
+    pub fn id(self) -> String {
+        match self {
+            Self::Capacity => "capacity".into(),
+            Self::Reserve => "reserve".into(),
+            Self::Consumption => "consumption".into(),
+            Self::Reference => "reference".into(),
+            Self::PumpStep => "pump-step".into(),
+            Self::Currency => "currency".into(),
+            Self::Level => "level".into(),
+            Self::LevelError => "level-error".into(),
+            Self::TankShare => "tank-share".into(),
+            Self::TankShareRange => "tank-share-range".into(),
+            Self::TankOctane => "tank-octane".into(),
+            Self::TankMon => "tank-mon".into(),
+            Self::Offers => "offers".into(),
+            Self::AimShare => "aim-share".into(),
+            Self::AimCalibration => "aim-calibration".into(),
+            Self::StopLevel => "stop-level".into(),
+            Self::StopVolume => "stop-volume".into(),
+            Self::StopMoney => "stop-money".into(),
+            Self::Fuel(id, part) => {
+                let part = match part {
+                    FuelPart::Name => "name",
+                    FuelPart::Share => "share",
+                    FuelPart::ShareRange => "share-range",
+                    FuelPart::Octane => "octane",
+                    FuelPart::Mon => "mon",
+                    FuelPart::Price => "price",
+                    FuelPart::Limit => "limit",
+                    FuelPart::PutIn => "put-in",
+                };
+                format!("fuel-{id}-{part}")
+            }
+            Self::Calibration(id, part) => {
+                let part = match part {
+                    CalibrationPart::Name => "name",
+                    CalibrationPart::Low => "low",
+                    CalibrationPart::High => "high",
+                    CalibrationPart::WrittenFor => "written-for",
+                    CalibrationPart::RonMin => "ron-min",
+                };
+                format!("calibration-{id}-{part}")
+            }
+        }
+    }
+
+    /// Whether the field stands in the Car view.
+    pub fn is_of_car(self) -> bool {
+        matches!(
+            self,
+            Self::Capacity
+                | Self::Reserve
+                | Self::Consumption
+                | Self::Reference
+                | Self::PumpStep
+                | Self::Currency
+                | Self::Calibration(..)
+        )
+    }
+}
+
+/// What is wrong with a field: what was given, what is allowed, what to do.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Complaint {
+    /// The field.
+    pub field: Field,
+    /// What to say beside it.
+    pub message: String,
+}

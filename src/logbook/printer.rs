@@ -1,0 +1,156 @@
+//! Quantities as the person wants to read them.
+
+use super::document::{Entry, Settings};
+use crate::quantity::notation::{
+    Consumption, DecimalMark, Decimals, DistanceUnit, Style, UnitSystem, VolumeField, VolumeUnit,
+    parse_consumption, parse_price, parse_volume, print_consumption, print_distance, print_money,
+    print_number, print_percent, print_price, print_share, print_volume,
+};
+use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
+
+/// Narrow no-break space: joins a number to its unit.
+const THIN: char = '\u{202f}';
+
+/// Prints quantities in the units, the decimal mark and the currency chosen.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Printer {
+    /// The units.
+    pub system: UnitSystem,
+    /// The decimal mark.
+    pub style: Style,
+    /// The currency's sign or name.
+    pub currency: String,
+}
+
+/// What an entry measures, for printing it in other units.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Measure {
+    /// A volume.
+    Volume,
+    /// A price per volume.
+    Price,
+    /// Fuel over distance.
+    Consumption,
+}
+
+impl Printer {
+    /// A printer for these settings; `device` is the decimal mark of the device.
+    pub fn new(settings: &Settings, device: DecimalMark) -> Self {
+        Self {
+            system: settings.system,
+            style: Style { decimal: settings.decimal.unwrap_or(device) },
+            currency: settings.currency.clone(),
+        }
+    }
+
+    /// A number with so many decimals.
+    pub fn number(&self, value: f64, decimals: usize) -> String {
+        print_number(value, decimals, self.style)
+    }
+
+    /// A volume: tenths, which is finer than a person can pump.
+    pub fn volume(&self, volume: Volume) -> String {
+        print_volume(volume, self.system.volume(), 1, self.style)
+    }
+
+    /// The number of a volume without its unit.
+    pub fn volume_number(&self, volume: Volume) -> String {
+        self.number(self.system.volume().value_of(volume), 1)
+    }
+
+    /// A share in percent, whole.
+    pub fn percent(&self, share: Share) -> String {
+        print_percent(share, 0, self.style)
+    }
+
+    /// A share as a grade: `E30`.
+    pub fn grade(&self, share: Share) -> String {
+        print_share(share, 0, self.style)
+    }
+
+    /// A band of shares as grades.
+    pub fn grade_band(&self, band: Band<Share>) -> String {
+        format!("{} to {}", self.grade(band.low()), self.grade(band.high()))
+    }
+
+    /// A sum of money.
+    pub fn money(&self, money: Money) -> String {
+        print_money(money, &self.currency, 2, self.style)
+    }
+
+    /// A price per volume.
+    pub fn price(&self, price: UnitPrice) -> String {
+        print_price(price, self.system.volume(), &self.currency, 3, self.style)
+    }
+
+    /// The distance over which running costs are told: its name, and how many
+    /// kilometres it is.
+    pub fn cost_distance(&self) -> (String, f64) {
+        let unit = self.system.distance();
+        match unit {
+            DistanceUnit::Kilometre => (format!("100{THIN}km"), 100.0),
+            DistanceUnit::Mile => ("mile".into(), unit.kilometres()),
+        }
+    }
+
+    /// A distance, whole.
+    pub fn distance(&self, distance: Length) -> String {
+        print_distance(distance, self.system.distance(), 0, self.style)
+    }
+
+    /// A consumption.
+    pub fn consumption(&self, consumption: Consumption) -> String {
+        print_consumption(consumption, self.system.consumption(), 1, self.style)
+    }
+
+    /// What to show in an entry's field: the text as typed, or, when it was typed
+    /// in other units and means something else in these, its value in these.
+    /// A text that cannot be read is shown as it is.
+    pub fn shown(&self, entry: &Entry, measure: Measure) -> String {
+        if entry.typed_in == self.system {
+            return entry.text.clone();
+        }
+        let (then, now) = (entry.typed_in, self.system);
+        let text = entry.text.as_str();
+        let reprinted = match measure {
+            Measure::Volume => {
+                let read = |unit| parse_volume(text, &anywhere(unit)).ok();
+                anew(read(then.volume()), read(now.volume())).map(|meant| {
+                    print_number(now.volume().value_of(meant), Decimals::UpTo(2), self.style)
+                })
+            }
+            Measure::Price => {
+                let read = |unit| parse_price(text, unit).ok();
+                let unit = now.volume();
+                anew(read(then.volume()), read(unit)).map(|meant| {
+                    let amount = meant.of(unit.quantity(1.0)).amount();
+                    print_number(amount, Decimals::UpTo(3), self.style)
+                })
+            }
+            Measure::Consumption => {
+                let read = |unit| parse_consumption(text, unit).ok();
+                anew(read(then.consumption()), read(now.consumption())).map(|meant| {
+                    print_number(now.consumption().value_of(meant), Decimals::UpTo(2), self.style)
+                })
+            }
+        };
+        reprinted.unwrap_or_else(|| entry.text.clone())
+    }
+}
+
+/// What was meant, when it has to be printed anew: not where the text cannot be
+/// read (a fraction of the tank, a slip), nor where it means the same in the
+/// units of today.
+fn anew<T: PartialEq>(meant: Option<T>, as_read_today: Option<T>) -> Option<T> {
+    if meant == as_read_today { None } else { meant }
+}
+
+/// A volume field that knows no tank.
+fn anywhere(unit: VolumeUnit) -> VolumeField {
+    VolumeField {
+        unit,
+        tank: None,
+        consumption: None,
+        largest: VolumeUnit::Litre.quantity(super::interpret::LARGEST_TANK_L),
+    }
+}

@@ -1,0 +1,262 @@
+use thiserror::Error;
+
+use super::text::{clean, split_number, words};
+use super::words::{distance_unit, volume_unit};
+use super::{NumberError, VolumeUnit, parse_number};
+use crate::quantity::{Money, MoneyError, UnitPrice};
+
+/// The largest amount that is taken.
+const LARGEST_AMOUNT: f64 = 1e9;
+
+/// The largest price that is taken, per unit of the price. It stays below 1000
+/// so that no price has a second reading: 1.679 is never 1679.
+const LARGEST_PRICE: f64 = 999.999;
+
+/// Why a text is not an amount of money or a price.
+#[derive(Clone, Debug, Error, PartialEq)]
+pub enum MoneyTextError {
+    /// The number in it cannot be read.
+    #[error(transparent)]
+    Number(#[from] NumberError),
+    /// The number in it is no amount.
+    #[error(transparent)]
+    Money(#[from] MoneyError),
+    /// Something else than one currency stands beside the number.
+    #[error(
+        "“{given}” is not an amount of money: type a number, with one currency sign or a word of at \
+         most three letters before or after it, such as 12.50 €"
+    )]
+    NotAnAmount {
+        /// What was typed.
+        given: String,
+    },
+    /// Cents or pence.
+    #[error("“{given}” is in hundredths of a currency: type whole ones, such as 1.459 for 145.9 p")]
+    Hundredths {
+        /// What was typed.
+        given: String,
+    },
+    /// The price is not per volume.
+    #[error("“{given}” is not a price per volume: end it in /L, /gal, /US gal or /imp gal")]
+    UnknownUnit {
+        /// What was typed.
+        given: String,
+    },
+}
+
+/// The amount of money that a text means. One currency, as a sign or a word of
+/// at most three letters, may stand before or after the number; it is a label
+/// only and changes nothing.
+///
+/// ```
+/// use fillwright::quantity::notation::{MoneyTextError, parse_money};
+/// assert_eq!(parse_money("12,50 €")?.amount(), 12.5);
+/// assert_eq!(parse_money("CHF 12.50")?.amount(), 12.5);
+/// assert!(parse_money("1250 ct").is_err());
+/// # Ok::<(), MoneyTextError>(())
+/// ```
+///
+/// # Errors
+/// When the text has no meaning or two, is in cents or pence, or is not between
+/// zero and a thousand million.
+pub fn parse_money(text: &str) -> Result<Money, MoneyTextError> {
+    let given = clean(text)?;
+    let parts = Parts::of(given);
+    parts.check_currency(&parts.after, given)?;
+    Ok(Money::new(parse_number(parts.number, 0.0..=LARGEST_AMOUNT)?)?)
+}
+
+/// The price of fuel that a text means, per `unit` unless it names another one.
+/// The currency is read as by [`parse_money`].
+///
+/// ```
+/// use fillwright::quantity::notation::{MoneyTextError, VolumeUnit, parse_price};
+/// let price = parse_price("1,679 €/l", VolumeUnit::UsGallon)?;
+/// let cost = price * VolumeUnit::Litre.quantity(10.0);
+/// assert!((cost.amount() - 16.79).abs() < 1e-9);
+/// # Ok::<(), MoneyTextError>(())
+/// ```
+///
+/// # Errors
+/// When the text has no meaning, is in cents or pence, is not per volume, or is
+/// not between 0 and 999.999.
+pub fn parse_price(text: &str, unit: VolumeUnit) -> Result<UnitPrice, MoneyTextError> {
+    let given = clean(text)?;
+    let parts = Parts::of(given);
+    let (currency, per) = match parts.after.split_once('/') {
+        Some((currency, per)) => (currency, Some(per)),
+        None => match parts.after.split_once("per ") {
+            Some((currency, per)) if currency.is_empty() || currency.ends_with(' ') => {
+                (currency.trim_end(), Some(per))
+            }
+            _ => (parts.after.as_str(), None),
+        },
+    };
+    parts.check_currency(currency, given)?;
+    let unknown = || MoneyTextError::UnknownUnit { given: given.to_owned() };
+    let unit = match per {
+        Some(word) => volume_unit(word, unit).ok_or_else(unknown)?,
+        None => unit,
+    };
+    let amount = Money::new(parse_number(parts.number, 0.0..=LARGEST_PRICE)?)?;
+    Ok(UnitPrice::new(amount, unit.quantity(1.0)))
+}
+
+/// A number and the words on either side of it.
+struct Parts<'a> {
+    before: String,
+    number: &'a str,
+    after: String,
+}
+
+impl<'a> Parts<'a> {
+    fn of(given: &'a str) -> Self {
+        let end = given.find(|c: char| !(c.is_alphabetic() || is_symbol(c))).unwrap_or(given.len());
+        let (before, rest) = given.split_at(end);
+        // The stop of an abbreviation, unless it is the point of ".50".
+        let spaced = |rest: &&str| rest.starts_with(char::is_whitespace);
+        let stop = rest.strip_prefix('.').filter(spaced).filter(|_| !before.is_empty());
+        let (number, after) = split_number(stop.unwrap_or(rest));
+        Self { before: words(before), number, after: words(after) }
+    }
+
+    /// Whether at most one currency stands beside the number, which is there.
+    fn check_currency(&self, after: &str, given: &str) -> Result<(), MoneyTextError> {
+        let given = || given.to_owned();
+        let (("", currency) | (currency, "")) = (self.before.as_str(), after) else {
+            return Err(MoneyTextError::NotAnAmount { given: given() });
+        };
+        if matches!(currency, "p" | "c" | "ct" | "cts" | "cent" | "cents" | "pence" | "¢") {
+            return Err(MoneyTextError::Hundredths { given: given() });
+        }
+        if self.number.is_empty() || !(currency.is_empty() || is_currency(currency)) {
+            return Err(MoneyTextError::NotAnAmount { given: given() });
+        }
+        Ok(())
+    }
+}
+
+/// Whether a word can be a currency: a sign, up to three letters, or both as in
+/// `US$`. Units and the E of a fuel's name are none.
+fn is_currency(word: &str) -> bool {
+    let signs = word.chars().filter(|c| is_symbol(*c)).count();
+    let letters = word.chars().filter(|c| c.is_alphabetic()).count();
+    let other = volume_unit(word, VolumeUnit::Litre).is_some()
+        || distance_unit(word).is_some()
+        || matches!(word, "e" | "per" | "mpg" | "ron" | "aki");
+    signs + letters == word.chars().count() && signs <= 1 && letters <= 3 && !other
+}
+
+/// Whether a character is the sign of a currency, or of its hundredths.
+fn is_symbol(c: char) -> bool {
+    matches!(c, '$' | '¢' | '£' | '¥' | '₠'..='\u{20cf}' | '৳' | '฿' | '៛' | '﷼' | '￡' | '￥')
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use approx::assert_relative_eq;
+
+    #[test]
+    fn one_currency_beside_the_number_is_a_label() -> Result<(), MoneyTextError> {
+        for text in [
+            "12.5",
+            "12,50 €",
+            "€12.50",
+            "$ 12.50",
+            "12.50 EUR",
+            "CHF 12.50",
+            "kr. 12,50",
+            "12,50 kr.",
+            "US$12.50",
+            "12,50 zł",
+            "R12.50",
+            "12.50\u{202f}₹",
+        ] {
+            assert_relative_eq!(parse_money(text)?.amount(), 12.5);
+        }
+        assert_relative_eq!(parse_money("£.50")?.amount(), 0.5);
+        Ok(())
+    }
+
+    #[test]
+    fn what_is_no_amount_is_refused() {
+        for text in [
+            "",
+            "€",
+            "€ 5 €",
+            "€5 EUR",
+            "5 euros",
+            "-5",
+            "$-5",
+            "5 $$",
+            "5 l",
+            "5 km",
+            "E85",
+            "1e5",
+            "5 €/l",
+            "nan",
+            "inf",
+            "USD",
+            "5 5 €",
+            "5%",
+            "5 € x",
+        ] {
+            assert!(parse_money(text).is_err(), "{text}");
+        }
+        let asked = parse_money("1.234 €");
+        let question = matches!(asked, Err(MoneyTextError::Number(NumberError::Ambiguous { .. })));
+        assert!(question, "{asked:?}");
+    }
+
+    #[test]
+    fn hundredths_are_not_taken_for_whole_ones() {
+        for text in ["145.9p", "145.9 ct", "¢99", "99 cents", "145,9 p/l"] {
+            let error = MoneyTextError::Hundredths { given: text.to_owned() };
+            assert_eq!(parse_price(text, VolumeUnit::Litre), Err(error));
+        }
+    }
+
+    #[test]
+    fn price_is_per_the_unit_it_names() -> Result<(), MoneyTextError> {
+        for (text, unit, per) in [
+            ("1.679", VolumeUnit::Litre, VolumeUnit::Litre),
+            ("1,679", VolumeUnit::UsGallon, VolumeUnit::UsGallon),
+            ("1.679 €", VolumeUnit::Litre, VolumeUnit::Litre),
+            ("1,679 €/l", VolumeUnit::UsGallon, VolumeUnit::Litre),
+            ("1.679/gal", VolumeUnit::Litre, VolumeUnit::UsGallon),
+            ("$1.679 per gal", VolumeUnit::Litre, VolumeUnit::UsGallon),
+            ("1.679 USD per US gallon", VolumeUnit::Litre, VolumeUnit::UsGallon),
+            ("£1.679 / imp gal", VolumeUnit::Litre, VolumeUnit::ImperialGallon),
+        ] {
+            let price = parse_price(text, unit)?;
+            assert_relative_eq!(price.of(per.quantity(1.0)).amount(), 1.679, max_relative = 1e-12);
+        }
+        Ok(())
+    }
+
+    #[test]
+    fn round_prices_with_three_decimals_are_no_question() -> Result<(), MoneyTextError> {
+        let price = parse_price("1.000", VolumeUnit::Litre)?;
+        assert_relative_eq!(price.of(VolumeUnit::Litre.quantity(1.0)).amount(), 1.0);
+        Ok(())
+    }
+
+    #[test]
+    fn what_is_no_price_is_refused() {
+        for text in [
+            "1.679 l",
+            "1.679/",
+            "1.679 per",
+            "1.679/km",
+            "1.679 €/l/l",
+            "€1.679 €/l",
+            "/l",
+            "1000",
+            "1.679super l",
+            "1.679 per per l",
+        ] {
+            assert!(parse_price(text, VolumeUnit::Litre).is_err(), "{text}");
+        }
+    }
+}

@@ -1,0 +1,199 @@
+use super::text::NARROW_SPACE;
+use super::{
+    Consumption, ConsumptionUnit, Decimals, DistanceUnit, OctaneFigure, Style, VolumeUnit,
+    print_number,
+};
+use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
+
+/// A number and its unit, kept on one line.
+fn joined(number: &str, unit: &str) -> String {
+    format!("{number}{NARROW_SPACE}{unit}")
+}
+
+/// A volume with its unit.
+///
+/// ```
+/// use fillwright::quantity::notation::{Style, VolumeUnit, print_volume};
+/// let volume = VolumeUnit::Litre.quantity(13.5);
+/// assert_eq!(print_volume(volume, VolumeUnit::UsGallon, 2, Style::default()), "3.57\u{202f}gal");
+/// ```
+pub fn print_volume(
+    volume: Volume,
+    unit: VolumeUnit,
+    decimals: impl Into<Decimals>,
+    style: Style,
+) -> String {
+    joined(&print_number(unit.value_of(volume), decimals, style), unit.symbol())
+}
+
+/// A share in the form of a fuel's name.
+///
+/// ```
+/// use fillwright::quantity::{Share, notation::{Style, print_share}};
+/// assert_eq!(print_share(Share::from_percent(30.0)?, 0, Style::default()), "E30");
+/// # Ok::<(), fillwright::quantity::ShareError>(())
+/// ```
+pub fn print_share(share: Share, decimals: impl Into<Decimals>, style: Style) -> String {
+    format!("E{}", print_number(share.percent(), decimals, style))
+}
+
+/// A share as a percentage.
+///
+/// ```
+/// use fillwright::quantity::{Share, notation::{Style, print_percent}};
+/// assert_eq!(print_percent(Share::from_percent(30.0)?, 0, Style::default()), "30\u{202f}%");
+/// # Ok::<(), fillwright::quantity::ShareError>(())
+/// ```
+pub fn print_percent(share: Share, decimals: impl Into<Decimals>, style: Style) -> String {
+    joined(&print_number(share.percent(), decimals, style), "%")
+}
+
+/// A share with its band: the expected percentage and the range in brackets, or
+/// one percentage where the share is exact.
+///
+/// ```
+/// use fillwright::quantity::notation::{
+///     Decimals, ShareTextError, Style, parse_share_band, print_share_band,
+/// };
+/// let band = parse_share_band("82 (70-85)")?;
+/// let text = print_share_band(band, Decimals::UpTo(1), Style::default());
+/// assert_eq!(text, "82\u{202f}(70–85)\u{202f}%");
+/// # Ok::<(), ShareTextError>(())
+/// ```
+pub fn print_share_band(band: Band<Share>, decimals: impl Into<Decimals>, style: Style) -> String {
+    let decimals = decimals.into();
+    let print = |share: Share| print_number(share.percent(), decimals, style);
+    let expected = print(band.expected());
+    if band == Band::exact(band.expected()) {
+        return joined(&expected, "%");
+    }
+    let range = format!("({}–{})", print(band.low()), print(band.high()));
+    joined(&joined(&expected, &range), "%")
+}
+
+/// An amount of money, with the currency's label after it unless that is empty.
+///
+/// ```
+/// use fillwright::quantity::{Money, notation::{DecimalMark, Style, print_money}};
+/// let style = Style { decimal: DecimalMark::Comma };
+/// assert_eq!(print_money(Money::new(12.5)?, "€", 2, style), "12,50\u{202f}€");
+/// # Ok::<(), fillwright::quantity::MoneyError>(())
+/// ```
+pub fn print_money(
+    money: Money,
+    currency: &str,
+    decimals: impl Into<Decimals>,
+    style: Style,
+) -> String {
+    let number = print_number(money.amount(), decimals, style);
+    if currency.is_empty() { number } else { joined(&number, currency) }
+}
+
+/// A price per `unit`, with the currency's label unless that is empty.
+///
+/// ```
+/// use fillwright::quantity::notation::{MoneyTextError, Style, VolumeUnit, parse_price, print_price};
+/// let price = parse_price("1,679", VolumeUnit::Litre)?;
+/// let text = print_price(price, VolumeUnit::Litre, "€", 3, Style::default());
+/// assert_eq!(text, "1.679\u{202f}€/L");
+/// # Ok::<(), MoneyTextError>(())
+/// ```
+pub fn print_price(
+    price: UnitPrice,
+    unit: VolumeUnit,
+    currency: &str,
+    decimals: impl Into<Decimals>,
+    style: Style,
+) -> String {
+    let money = price.of(unit.quantity(1.0));
+    format!("{}/{}", print_money(money, currency, decimals, style), unit.symbol())
+}
+
+/// A distance with its unit.
+///
+/// ```
+/// use fillwright::quantity::notation::{DistanceUnit, Style, print_distance};
+/// let way = DistanceUnit::Kilometre.quantity(100.0);
+/// assert_eq!(print_distance(way, DistanceUnit::Mile, 1, Style::default()), "62.1\u{202f}mi");
+/// ```
+pub fn print_distance(
+    distance: Length,
+    unit: DistanceUnit,
+    decimals: impl Into<Decimals>,
+    style: Style,
+) -> String {
+    joined(&print_number(unit.value_of(distance), decimals, style), unit.symbol())
+}
+
+/// A consumption with its unit.
+///
+/// ```
+/// use fillwright::quantity::notation::{
+///     Consumption, ConsumptionError, ConsumptionUnit, Style, print_consumption,
+/// };
+/// let car = Consumption::from_litres_per_100_km(7.5)?;
+/// let text = print_consumption(car, ConsumptionUnit::MilesPerImperialGallon, 1, Style::default());
+/// assert_eq!(text, "37.7\u{202f}mpg");
+/// # Ok::<(), ConsumptionError>(())
+/// ```
+pub fn print_consumption(
+    consumption: Consumption,
+    unit: ConsumptionUnit,
+    decimals: impl Into<Decimals>,
+    style: Style,
+) -> String {
+    joined(&print_number(unit.value_of(consumption), decimals, style), unit.symbol())
+}
+
+/// An octane number with its scale, if that is known.
+///
+/// ```
+/// use fillwright::quantity::notation::{OctaneFigure, Style, print_octane};
+/// assert_eq!(print_octane(OctaneFigure::Ron(98.0), 0, Style::default()), "98\u{202f}RON");
+/// ```
+pub fn print_octane(octane: OctaneFigure, decimals: impl Into<Decimals>, style: Style) -> String {
+    let number = print_number(octane.value(), decimals, style);
+    match octane {
+        OctaneFigure::Ron(_) => joined(&number, "RON"),
+        OctaneFigure::Aki(_) => joined(&number, "AKI"),
+        OctaneFigure::Unmarked(_) => number,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::notation::DecimalMark;
+    use crate::quantity::{MoneyError, ShareError};
+
+    const COMMA: Style = Style { decimal: DecimalMark::Comma };
+
+    #[test]
+    fn price_without_a_currency_keeps_its_unit() -> Result<(), MoneyError> {
+        let unit = VolumeUnit::ImperialGallon;
+        let price = UnitPrice::new(Money::new(6.5)?, unit.quantity(1.0));
+        assert_eq!(print_price(price, unit, "", 2, COMMA), "6,50/imp gal");
+        assert_eq!(print_money(Money::new(6.5)?, "", 2, COMMA), "6,50");
+        Ok(())
+    }
+
+    #[test]
+    fn exact_share_has_no_brackets() -> Result<(), ShareError> {
+        let band = Band::exact(Share::from_percent(12.5)?);
+        assert_eq!(print_share_band(band, Decimals::UpTo(1), COMMA), "12,5\u{202f}%");
+        assert_eq!(print_share(band.expected(), 1, COMMA), "E12,5");
+        Ok(())
+    }
+
+    #[test]
+    fn loss_of_volume_has_a_typographic_minus() {
+        let less = VolumeUnit::Litre.quantity(-2.0);
+        assert_eq!(print_volume(less, VolumeUnit::Litre, 1, COMMA), "\u{2212}2,0\u{202f}L");
+    }
+
+    #[test]
+    fn octane_without_a_scale_is_a_bare_number() {
+        assert_eq!(print_octane(OctaneFigure::Unmarked(95.5), Decimals::UpTo(1), COMMA), "95,5");
+        assert_eq!(print_octane(OctaneFigure::Aki(93.0), 0, COMMA), "93\u{202f}AKI");
+    }
+}

@@ -1,0 +1,169 @@
+use thiserror::Error;
+
+use super::style::Style;
+use super::text::{clean, split_number, words};
+use super::words::is_percent;
+use super::{NumberError, parse_number, print_number_short};
+use crate::quantity::{Share, ShareError};
+
+/// Why a text is not a share, or not a range of shares.
+#[derive(Clone, Debug, Error, PartialEq)]
+pub enum ShareTextError {
+    /// A number in it cannot be read.
+    #[error(transparent)]
+    Number(#[from] NumberError),
+    /// A number in it is not a share.
+    #[error(transparent)]
+    Share(#[from] ShareError),
+    /// Something else than a percent sign follows the number.
+    #[error("“{given}” is not a share of ethanol: type it such as 30, 30 % or E30")]
+    NotAShare {
+        /// What was typed.
+        given: String,
+    },
+    /// The number can be a percentage or a fraction.
+    #[error(
+        "“{given}” may mean {given} % or {} %: which one? Type {given} % for the first, {} % for \
+         the second",
+        print_number_short(percent * 100.0, 3, Style::default()),
+        print_number_short(percent * 100.0, 3, Style::default())
+    )]
+    PercentOrFraction {
+        /// What was typed.
+        given: String,
+        /// Its value if it is a percentage.
+        percent: f64,
+    },
+    /// The ends of the range are exchanged.
+    #[error(
+        "“{given}” runs from the higher share to the lower: type the lower one first, as 70-85"
+    )]
+    OutOfOrder {
+        /// What was typed.
+        given: String,
+    },
+    /// The expected share is outside its range.
+    #[error(
+        "“{given}” expects a share outside its own range: type the expected one, then a range \
+         around it, as 82 (70-85)"
+    )]
+    ExpectedOutside {
+        /// What was typed.
+        given: String,
+    },
+    /// The spread reaches below 0 % or above 100 %.
+    #[error(
+        "“{given}” reaches from {} % to {} %, but a share lies between 0 % and 100 %: type the \
+         range itself, as 95 (85-100)",
+        print_number_short(*low, 3, Style::default()),
+        print_number_short(*high, 3, Style::default())
+    )]
+    SpreadTooWide {
+        /// What was typed.
+        given: String,
+        /// The lower end, as a percentage.
+        low: f64,
+        /// The upper end, as a percentage.
+        high: f64,
+    },
+    /// The brackets hold no range.
+    #[error("“{given}” has no range in its brackets: type it as 82 (70-85)")]
+    NoRange {
+        /// What was typed.
+        given: String,
+    },
+}
+
+/// A percentage as typed.
+pub(super) struct Percentage<'a> {
+    pub(super) text: &'a str,
+    pub(super) value: f64,
+    /// Whether an E or a percent sign says that it is one.
+    pub(super) marked: bool,
+}
+
+impl<'a> Percentage<'a> {
+    /// The percentage that a text means, marked or not.
+    pub(super) fn read(text: &'a str) -> Result<Self, ShareTextError> {
+        let text = clean(text)?;
+        let fuel = text
+            .strip_prefix(['E', 'e'])
+            .map(str::trim_start)
+            .filter(|rest| rest.starts_with(|c: char| c.is_ascii_digit()));
+        let (number, rest) = split_number(fuel.unwrap_or(text));
+        let word = words(rest);
+        if number.is_empty() || !(word.is_empty() || is_percent(&word)) {
+            return Err(ShareTextError::NotAShare { given: text.to_owned() });
+        }
+        let value = parse_number(number, 0.0..=100.0)?;
+        Ok(Self { text, value, marked: fuel.is_some() || !word.is_empty() })
+    }
+
+    /// Whether it can only be a percentage, as no fraction is so large. Zero is
+    /// the same in both readings, and says nothing of its neighbours.
+    pub(super) fn is_clear(&self) -> bool {
+        self.marked || self.value > 1.0
+    }
+
+    /// The question to ask if the number could be a fraction.
+    pub(super) fn doubt(&self) -> Result<(), ShareTextError> {
+        if self.is_clear() || self.value <= 0.0 {
+            return Ok(());
+        }
+        let given = self.text.to_owned();
+        Err(ShareTextError::PercentOrFraction { given, percent: self.value })
+    }
+}
+
+/// The share that a text means: `E30`, `30` or `30 %`.
+///
+/// A bare number above 0 and up to 1 may be a percentage or a fraction, and is
+/// refused with a question; with a percent sign or an E it is taken.
+///
+/// ```
+/// use fillwright::quantity::notation::{ShareTextError, parse_share};
+/// assert_eq!(parse_share("E30")?.fraction(), 0.3);
+/// assert_eq!(parse_share("12,5 %")?.fraction(), 0.125);
+/// assert!(matches!(parse_share("0.3"), Err(ShareTextError::PercentOrFraction { .. })));
+/// # Ok::<(), ShareTextError>(())
+/// ```
+///
+/// # Errors
+/// When the text has no meaning or two, or is not between 0 % and 100 %.
+pub fn parse_share(text: &str) -> Result<Share, ShareTextError> {
+    let percentage = Percentage::read(text)?;
+    percentage.doubt()?;
+    Ok(Share::from_percent(percentage.value)?)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn bare_number_up_to_one_is_a_question() {
+        let asked = parse_share("0,3").map_err(|error| error.to_string());
+        let words = "“0,3” may mean 0,3 % or 30 %: which one? Type 0,3 % for the first, 30 % for \
+                     the second";
+        assert_eq!(asked, Err(words.to_owned()));
+        for text in ["1", "0.01", "1.0", ".5"] {
+            let asked = parse_share(text);
+            assert!(matches!(asked, Err(ShareTextError::PercentOrFraction { .. })), "{text}");
+        }
+    }
+
+    #[test]
+    fn marked_or_zero_is_no_question() -> Result<(), ShareTextError> {
+        for (text, percent) in [("1 %", 1.0), ("0.5%", 0.5), ("E1", 1.0), ("0", 0.0), ("E0", 0.0)] {
+            assert_eq!(parse_share(text)?, Share::from_percent(percent)?, "{text}");
+        }
+        Ok(())
+    }
+
+    #[test]
+    fn what_is_no_share_is_refused() {
+        for text in ["", "E", "e-5", "EE30", "E30E", "30 l", "30 %%", "101", "-1", "E85x", "1e1"] {
+            assert!(parse_share(text).is_err(), "{text}");
+        }
+    }
+}

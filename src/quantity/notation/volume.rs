@@ -1,0 +1,314 @@
+use thiserror::Error;
+
+use super::style::Style;
+use super::text::{clean, split_number, words};
+use super::words::{distance_unit, is_percent, volume_unit};
+use super::{Consumption, NumberError, VolumeUnit, parse_number, print_number_short};
+use crate::quantity::{Length, Volume};
+
+/// What a field for a volume knows besides the text in it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct VolumeField {
+    /// The unit of a bare number.
+    pub unit: VolumeUnit,
+    /// What the tank holds, for readings such as `1/4`.
+    pub tank: Option<Volume>,
+    /// What the car uses, for distances to empty such as `120 km`.
+    pub consumption: Option<Consumption>,
+    /// The largest volume that is taken. A number may exceed it by what rounding
+    /// up to two decimals adds (from one unit on), and then means this volume.
+    pub largest: Volume,
+}
+
+/// Why a text is not a volume.
+#[derive(Clone, Debug, Error, PartialEq)]
+pub enum VolumeTextError {
+    /// The number in it cannot be read.
+    #[error(transparent)]
+    Number(#[from] NumberError),
+    /// Something else than a unit follows the number.
+    #[error(
+        "“{given}” does not end in a unit that is known here: type L, gal, US gal, imp gal, %, km \
+         or mi after the number, or a part of the tank such as 1/4"
+    )]
+    UnknownUnit {
+        /// What was typed.
+        given: String,
+    },
+    /// A part of the tank that is none.
+    #[error(
+        "“{given}” is not a part of the tank: type two whole numbers of at most three digits, the \
+         first no larger than the second, such as 3/8"
+    )]
+    NotAPart {
+        /// What was typed.
+        given: String,
+    },
+    /// A part of a tank of unknown size.
+    #[error(
+        "“{given}” is a part of the tank, but what the tank holds is not known: give the tank's \
+         size first, or type a volume such as 13 L"
+    )]
+    NeedsTank {
+        /// What was typed.
+        given: String,
+    },
+    /// A distance to empty without a consumption.
+    #[error(
+        "“{given}” is a distance, but what the car uses is not known: give the consumption first, \
+         or type a volume such as 13 L"
+    )]
+    NeedsConsumption {
+        /// What was typed.
+        given: String,
+    },
+    /// Less than nothing or more than fits.
+    #[error(
+        "“{given}” is out of range: type from 0 to {} {unit}",
+        print_number_short(*high, 3, Style::default())
+    )]
+    OutOfRange {
+        /// What was typed.
+        given: String,
+        /// The most that is allowed.
+        high: f64,
+        /// The symbol of the unit of `high`.
+        unit: &'static str,
+    },
+}
+
+/// The volume that a text means.
+///
+/// It can be a number with a unit of volume or without, a part of the tank
+/// (`3/8`, `½`, `25 %`, `1/2 tank`, `full`, `half`, `empty`), or the distance
+/// that the fuel lasts for (`120 km`). A distance is turned into fuel by the
+/// consumption alone: a reserve that the car's own display leaves out is not
+/// added. A gallon without a country is the field's own, or else the US one.
+///
+/// ```
+/// use fillwright::quantity::notation::{Consumption, VolumeField, VolumeUnit, parse_volume};
+/// let field = VolumeField {
+///     unit: VolumeUnit::Litre,
+///     tank: Some(VolumeUnit::Litre.quantity(52.0)),
+///     consumption: Some(Consumption::from_litres_per_100_km(8.0)?),
+///     largest: VolumeUnit::Litre.quantity(60.0),
+/// };
+/// for (text, litres) in [("13,5", 13.5), ("2 US gal", 7.570_823_568), ("1/4", 13.0), ("50 km", 4.0)]
+/// {
+///     let volume = parse_volume(text, &field)?;
+///     assert!((VolumeUnit::Litre.value_of(volume) - litres).abs() < 1e-9);
+/// }
+/// assert!(parse_volume("61 l", &field).is_err());
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Errors
+/// When the text has no meaning or two, when it needs a tank or a consumption
+/// that the field lacks, or when the volume is above the largest.
+pub fn parse_volume(text: &str, field: &VolumeField) -> Result<Volume, VolumeTextError> {
+    let given = clean(text)?;
+    if let Some(part) = part_of_tank(given)? {
+        return field.part(part, given);
+    }
+    let (number, rest) = split_number(given);
+    let word = words(rest);
+    let (word, of_tank) = match without_tank(&word) {
+        Some(word) => (word, true),
+        None => (word.as_str(), false),
+    };
+    if number.is_empty() {
+        // Its error says what a number looks like.
+        parse_number(given, 0.0..=0.0)?;
+    }
+    if is_percent(word) {
+        return field.part(parse_number(number, 0.0..=100.0)? / 100.0, given);
+    }
+    if of_tank {
+        return match word {
+            "" => field.part(parse_number(number, 0.0..=1.0)?, given),
+            _ => Err(VolumeTextError::UnknownUnit { given: given.to_owned() }),
+        };
+    }
+    let volume = if let Some(unit) = distance_unit(word) {
+        let Some(consumption) = field.consumption else {
+            return Err(VolumeTextError::NeedsConsumption { given: given.to_owned() });
+        };
+        let reach: Length = consumption.reach(field.largest);
+        let value = within(number, unit.value_of(reach), unit.symbol(), given)?;
+        consumption.over(unit.quantity(value))
+    } else {
+        let unit = if word.is_empty() { Some(field.unit) } else { volume_unit(word, field.unit) };
+        let Some(unit) = unit else {
+            return Err(VolumeTextError::UnknownUnit { given: given.to_owned() });
+        };
+        unit.quantity(within(number, unit.value_of(field.largest), unit.symbol(), given)?)
+    };
+    // A printed limit may have been rounded up.
+    Ok(if volume > field.largest { field.largest } else { volume })
+}
+
+impl VolumeField {
+    /// A part of the tank.
+    fn part(&self, part: f64, given: &str) -> Result<Volume, VolumeTextError> {
+        let zero = VolumeUnit::Litre.quantity(0.0);
+        let known = |tank: &Volume| tank.is_finite() && *tank > zero;
+        let Some(tank) = self.tank.filter(known) else {
+            return Err(VolumeTextError::NeedsTank { given: given.to_owned() });
+        };
+        let volume = tank * part;
+        // A tank that is the largest volume can differ from it by rounding.
+        if zero <= volume && volume <= self.largest * (1.0 + 1e-9) {
+            Ok(if volume > self.largest { self.largest } else { volume })
+        } else {
+            Err(VolumeTextError::OutOfRange {
+                given: given.to_owned(),
+                high: self.unit.value_of(self.largest),
+                unit: self.unit.symbol(),
+            })
+        }
+    }
+}
+
+/// The number in a text, from 0 to `high` or what rounding makes of it.
+fn within(
+    number: &str,
+    high: f64,
+    unit: &'static str,
+    given: &str,
+) -> Result<f64, VolumeTextError> {
+    // A limit printed with two decimals, or exactly, can be typed again.
+    let rounded = if high >= 1.0 { ((high * 100.0 - 1e-6).ceil()) / 100.0 } else { high };
+    let high = rounded.max(high * (1.0 + 1e-11));
+    parse_number(number, 0.0..=high).map_err(|error| match error {
+        NumberError::OutOfRange { .. } => {
+            VolumeTextError::OutOfRange { given: given.to_owned(), high, unit }
+        }
+        other => VolumeTextError::Number(other),
+    })
+}
+
+/// The words before "tank", if the text ends in it.
+fn without_tank(word: &str) -> Option<&str> {
+    let before = word.strip_suffix("tank")?;
+    let before = before.strip_suffix("the ").unwrap_or(before);
+    let before = before.strip_suffix("of ").unwrap_or(before);
+    (before.is_empty() || before.ends_with(' ') || before.ends_with('%')).then(|| before.trim_end())
+}
+
+/// The part of the tank that a word or a fraction means, if it is one.
+fn part_of_tank(given: &str) -> Result<Option<f64>, VolumeTextError> {
+    let all = words(given);
+    let text = without_tank(&all).unwrap_or(&all);
+    let part = match text {
+        "full" => 1.0,
+        "empty" => 0.0,
+        "half" | "½" => 0.5,
+        "¼" => 0.25,
+        "¾" => 0.75,
+        "⅓" => 1.0 / 3.0,
+        "⅔" => 2.0 / 3.0,
+        "⅛" => 0.125,
+        "⅜" => 0.375,
+        "⅝" => 0.625,
+        "⅞" => 0.875,
+        _ => return fraction(text, given),
+    };
+    Ok(Some(part))
+}
+
+/// The value of two whole numbers with a slash between them, if the text is that.
+fn fraction(text: &str, given: &str) -> Result<Option<f64>, VolumeTextError> {
+    let Some((above, below)) = text.split_once(['/', '\u{2044}']) else { return Ok(None) };
+    let (above, below) = (above.trim(), below.trim());
+    let whole = |text: &str| text.chars().all(|c| c.is_ascii_digit());
+    if above.is_empty() || !whole(above) || !whole(below) {
+        return Ok(None);
+    }
+    let small = |text: &str| text.parse::<u16>().ok().filter(|_| text.len() <= 3);
+    match (small(above), small(below)) {
+        (Some(above), Some(below)) if below > 0 && above <= below => {
+            Ok(Some(f64::from(above) / f64::from(below)))
+        }
+        _ => Err(VolumeTextError::NotAPart { given: given.to_owned() }),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::notation::ConsumptionError;
+    use approx::assert_relative_eq;
+
+    const LITRE: VolumeUnit = VolumeUnit::Litre;
+
+    fn bare(unit: VolumeUnit, largest: f64) -> VolumeField {
+        VolumeField { unit, tank: None, consumption: None, largest: LITRE.quantity(largest) }
+    }
+
+    fn litres(text: &str, field: &VolumeField) -> Result<f64, VolumeTextError> {
+        parse_volume(text, field).map(|volume| LITRE.value_of(volume))
+    }
+
+    #[test]
+    fn parts_need_the_tank() {
+        let field = bare(LITRE, 60.0);
+        for text in ["1/4", "25 %", "full", "½", "1/2 tank", "0.5 tank", "empty"] {
+            let error = VolumeTextError::NeedsTank { given: text.to_owned() };
+            assert_eq!(litres(text, &field), Err(error));
+        }
+        let nothing = VolumeField { tank: Some(LITRE.quantity(0.0)), ..field };
+        assert!(matches!(litres("full", &nothing), Err(VolumeTextError::NeedsTank { .. })));
+    }
+
+    #[test]
+    fn distances_need_the_consumption() {
+        let error = VolumeTextError::NeedsConsumption { given: "120 km".to_owned() };
+        assert_eq!(litres("120 km", &bare(LITRE, 60.0)), Err(error));
+    }
+
+    #[test]
+    fn limit_printed_in_gallons_can_be_typed_again() -> Result<(), VolumeTextError> {
+        // 50 L are 13.2086 US gallons, which two decimals round up.
+        let field = bare(VolumeUnit::UsGallon, 50.0);
+        assert_relative_eq!(litres("13.21", &field)?, 50.0, max_relative = 1e-15);
+        let error = litres("13.22", &field).map_err(|error| error.to_string());
+        assert_eq!(error, Err("“13.22” is out of range: type from 0 to 13.21 gal".to_owned()));
+        Ok(())
+    }
+
+    #[test]
+    fn tank_above_the_largest_is_out_of_range() {
+        let field = VolumeField { tank: Some(LITRE.quantity(70.0)), ..bare(LITRE, 60.0) };
+        let error = VolumeTextError::OutOfRange { given: "full".to_owned(), high: 60.0, unit: "L" };
+        assert_eq!(litres("full", &field), Err(error));
+        assert!(litres("1/2", &field).is_ok());
+    }
+
+    #[test]
+    fn wrong_fractions_are_refused() {
+        let field = VolumeField { tank: Some(LITRE.quantity(50.0)), ..bare(LITRE, 60.0) };
+        for text in ["5/4", "1/0", "0/0", "1/", "1/1000", "99999/99999"] {
+            let error = VolumeTextError::NotAPart { given: text.to_owned() };
+            assert_eq!(litres(text, &field), Err(error));
+        }
+        for text in ["1/2/3", "1.5/2", "-1/2", "/2", "1/x", "½½", "1½", "1/2 l", "3 l tank"] {
+            assert!(litres(text, &field).is_err(), "{text}");
+        }
+    }
+
+    #[test]
+    fn distance_beyond_the_largest_volume_is_out_of_range() -> Result<(), ConsumptionError> {
+        let consumption = Some(Consumption::from_litres_per_100_km(10.0)?);
+        let field = VolumeField { consumption, ..bare(LITRE, 60.0) };
+        let error = litres("601 km", &field).map_err(|error| error.to_string());
+        assert_eq!(error, Err("“601 km” is out of range: type from 0 to 600 km".to_owned()));
+        Ok(())
+    }
+
+    #[test]
+    fn field_without_a_sensible_limit_takes_nothing() {
+        for largest in [f64::NAN, -1.0] {
+            assert!(litres("1", &bare(LITRE, largest)).is_err());
+        }
+    }
+}

@@ -1,0 +1,285 @@
+//! Workings: how a number came about, as data.
+//!
+//! A formula is written once, as an [`Expression`] over named numbers. Its
+//! letters, its letters with the numbers put in, and its value all come from
+//! that one expression, so they cannot disagree.
+
+use std::fmt::Write;
+use std::ops::{Add, Div, Mul, Sub};
+
+use crate::source::Source;
+
+/// Digits that a number keeps in the formula with the numbers put in.
+const SIGNIFICANT_DIGITS: usize = 7;
+
+/// A formula over named numbers.
+///
+/// ```
+/// use fillwright::workings::number;
+/// let share = (number("V0", 15.0) * number("e0", 0.1) + number("x", 32.0) * number("e", 0.85))
+///     / (number("V0", 15.0) + number("x", 32.0));
+/// assert_eq!(share.letters(), "(V0 * e0 + x * e) / (V0 + x)");
+/// assert_eq!(share.numbers(), "(15 * 0.1 + 32 * 0.85) / (15 + 32)");
+/// ```
+#[derive(Clone, Debug)]
+pub struct Expression {
+    node: Node,
+    value: f64,
+}
+
+#[derive(Clone, Debug)]
+enum Node {
+    Number(String),
+    Binary(Box<Expression>, Operator, Box<Expression>),
+    Call(&'static str, Box<Expression>),
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Operator {
+    Add,
+    Subtract,
+    Multiply,
+    Divide,
+}
+
+impl Operator {
+    fn sign(self) -> char {
+        match self {
+            Self::Add => '+',
+            Self::Subtract => '-',
+            Self::Multiply => '*',
+            Self::Divide => '/',
+        }
+    }
+
+    fn binds(self) -> u8 {
+        match self {
+            Self::Add | Self::Subtract => 1,
+            Self::Multiply | Self::Divide => 2,
+        }
+    }
+}
+
+/// A named number in a formula.
+pub fn number(symbol: impl Into<String>, value: f64) -> Expression {
+    Expression { node: Node::Number(symbol.into()), value }
+}
+
+/// A number that stands in a formula as itself.
+pub fn literal(value: f64) -> Expression {
+    number(plain(value), value)
+}
+
+/// The sum of terms; nothing where there are none.
+pub fn sum(terms: impl IntoIterator<Item = Expression>) -> Expression {
+    terms.into_iter().reduce(Add::add).unwrap_or_else(|| literal(0.0))
+}
+
+impl Expression {
+    /// What it comes to.
+    pub fn value(&self) -> f64 {
+        self.value
+    }
+
+    /// The square root.
+    #[must_use]
+    pub fn sqrt(self) -> Self {
+        Self { value: self.value.sqrt(), node: Node::Call("sqrt", Box::new(self)) }
+    }
+
+    /// The formula in letters.
+    pub fn letters(&self) -> String {
+        self.text(&|symbol, _| symbol.to_owned())
+    }
+
+    /// The formula with the numbers put in.
+    pub fn numbers(&self) -> String {
+        self.text(&|_, value| plain(value))
+    }
+
+    fn text(&self, leaf: &dyn Fn(&str, f64) -> String) -> String {
+        let mut text = String::new();
+        self.write(&mut text, leaf);
+        text
+    }
+
+    fn write(&self, text: &mut String, leaf: &dyn Fn(&str, f64) -> String) {
+        match &self.node {
+            Node::Number(symbol) => text.push_str(&leaf(symbol, self.value)),
+            Node::Call(name, inner) => {
+                // Writing to a string cannot fail.
+                let _ = write!(text, "{name}(");
+                inner.write(text, leaf);
+                text.push(')');
+            }
+            Node::Binary(left, operator, right) => {
+                let strict = matches!(operator, Operator::Subtract | Operator::Divide);
+                left.write_inside(text, leaf, |inner| inner < operator.binds());
+                let _ = write!(text, " {} ", operator.sign());
+                right.write_inside(text, leaf, |inner| {
+                    inner < operator.binds() || (strict && inner == operator.binds())
+                });
+            }
+        }
+    }
+
+    fn write_inside(
+        &self,
+        text: &mut String,
+        leaf: &dyn Fn(&str, f64) -> String,
+        needs_brackets: impl Fn(u8) -> bool,
+    ) {
+        let brackets = match &self.node {
+            Node::Binary(_, operator, _) => needs_brackets(operator.binds()),
+            // A negative number after an operator.
+            Node::Number(_) => self.value < 0.0 && leaf("", self.value).starts_with('-'),
+            Node::Call(..) => false,
+        };
+        if brackets {
+            text.push('(');
+        }
+        self.write(text, leaf);
+        if brackets {
+            text.push(')');
+        }
+    }
+
+    fn binary(self, operator: Operator, other: Self, value: f64) -> Self {
+        Self { node: Node::Binary(Box::new(self), operator, Box::new(other)), value }
+    }
+}
+
+impl Add for Expression {
+    type Output = Self;
+    fn add(self, other: Self) -> Self {
+        let value = self.value + other.value;
+        self.binary(Operator::Add, other, value)
+    }
+}
+
+impl Sub for Expression {
+    type Output = Self;
+    fn sub(self, other: Self) -> Self {
+        let value = self.value - other.value;
+        self.binary(Operator::Subtract, other, value)
+    }
+}
+
+impl Mul for Expression {
+    type Output = Self;
+    fn mul(self, other: Self) -> Self {
+        let value = self.value * other.value;
+        self.binary(Operator::Multiply, other, value)
+    }
+}
+
+impl Div for Expression {
+    type Output = Self;
+    fn div(self, other: Self) -> Self {
+        let value = self.value / other.value;
+        self.binary(Operator::Divide, other, value)
+    }
+}
+
+/// A number to so many significant digits, without trailing zeros.
+fn plain(value: f64) -> String {
+    if value == 0.0 || !value.is_finite() {
+        return "0".into();
+    }
+    let before_point = value.abs().log10().floor();
+    // Between 1e-7 and 1e7 all numbers of this trade fit; the count of decimals
+    // stays small and positive.
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped above")]
+    let decimals = (SIGNIFICANT_DIGITS as f64 - 1.0 - before_point).clamp(0.0, 12.0) as usize;
+    let text = format!("{value:.decimals$}");
+    if text.contains('.') {
+        text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    } else {
+        text
+    }
+}
+
+/// One line of the workings.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Working {
+    /// What is worked out.
+    pub name: String,
+    /// Its symbol.
+    pub symbol: String,
+    /// The formula in letters.
+    pub formula: String,
+    /// The formula with the numbers put in: plain arithmetic that any
+    /// calculator can check.
+    pub numbers: String,
+    /// What it comes to.
+    pub value: f64,
+    /// Decimals that are worth showing.
+    pub decimals: usize,
+    /// The unit of the value; empty for a bare number.
+    pub unit: &'static str,
+    /// Where the formula and its constants come from.
+    pub sources: Vec<Source>,
+}
+
+impl Working {
+    /// A line from its formula.
+    pub fn new(
+        name: impl Into<String>,
+        symbol: impl Into<String>,
+        expression: &Expression,
+        decimals: usize,
+        unit: &'static str,
+        sources: &[Source],
+    ) -> Self {
+        Self {
+            name: name.into(),
+            symbol: symbol.into(),
+            formula: expression.letters(),
+            numbers: expression.numbers(),
+            value: expression.value(),
+            decimals,
+            unit,
+            sources: sources.to_vec(),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn evaluated(text: &str) -> f64 {
+        exmex::eval_str(text).unwrap()
+    }
+
+    #[test]
+    fn the_text_means_what_the_value_says() {
+        let a = || number("a", 7.5);
+        let b = || number("b", -2.25);
+        let c = || number("c", 3.0);
+        for expression in [
+            a() - (b() - c()),
+            a() - b() - c(),
+            a() / (b() * c()),
+            a() / b() / c(),
+            (a() + b()) * (c() - a()),
+            a() * b() + c(),
+            (a() / c()).sqrt() * b(),
+            sum([a(), b(), c()]) / literal(100.0),
+        ] {
+            let text = expression.numbers();
+            // exmex 0.21, a general-purpose expression evaluator.
+            approx::assert_relative_eq!(evaluated(&text), expression.value(), max_relative = 1e-6);
+        }
+    }
+
+    #[test]
+    fn numbers_stay_readable() {
+        assert_eq!(plain(16.0), "16");
+        assert_eq!(plain(0.1), "0.1");
+        assert_eq!(plain(1.0 / 3.0), "0.3333333");
+        assert_eq!(plain(138.246), "138.246");
+        assert_eq!(plain(0.0), "0");
+        assert_eq!(plain(12_345_678.9), "12345679");
+    }
+}

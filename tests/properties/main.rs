@@ -1,0 +1,4 @@
+//! Properties that hold for all inputs, not for chosen examples.
+
+mod fill;
+mod notation;
