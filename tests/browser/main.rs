@@ -1,0 +1,16 @@
+//! The app in a real browser: Chromium, driven over `WebDriver`, on the release
+//! build in `dist/`. `tools/test` builds that first and says where Chromium and
+//! `ChromeDriver` are.
+
+#![allow(
+    clippy::expect_used,
+    clippy::panic,
+    clippy::unwrap_used,
+    clippy::print_stdout,
+    reason = "a test fails by panicking"
+)]
+
+mod harness;
+
+mod harness_itself;
+mod shell;
