@@ -6,11 +6,11 @@ use crate::app::state::State;
 use crate::app::widgets::Drawn;
 
 /// The picture's own units.
-const WIDTH: f64 = 132.0;
+const WIDTH: f64 = 150.0;
 const TOP: f64 = 14.0;
-const BOTTOM: f64 = 306.0;
-const LEFT: f64 = 44.0;
-const RIGHT: f64 = 88.0;
+const BOTTOM: f64 = 346.0;
+const LEFT: f64 = 56.0;
+const RIGHT: f64 = 100.0;
 
 /// One layer of fuel in the glass, from one level to another.
 #[derive(Clone, PartialEq)]
@@ -155,7 +155,7 @@ fn drawn(picture: Picture) -> impl IntoView {
             let y = height(f64::from(percent) / 100.0);
             view! {
                 <line class="mark-line" x1=RIGHT.to_string() x2=(RIGHT + 5.0).to_string() y1=y.to_string() y2=y.to_string()></line>
-                <text x=(WIDTH - 1.0).to_string() y=(y + 4.0).to_string() text-anchor="end">
+                <text x=(WIDTH - 1.0).to_string() y=(y + 5.0).to_string() text-anchor="end">
                     {format!("E{percent}")}
                 </text>
             }
@@ -169,7 +169,7 @@ fn drawn(picture: Picture) -> impl IntoView {
     let aim = f64::midpoint(picture.aim.0, picture.aim.1);
     let here = x(picture.expected);
     view! {
-        <svg class="glass" viewBox=format!("0 0 {WIDTH} 320") role="img" aria-label=picture.words>
+        <svg class="glass" viewBox=format!("0 0 {WIDTH} 360") role="img" aria-label=picture.words>
             <defs>
                 {hatches}
                 <pattern id="dots" width="6" height="6" patternUnits="userSpaceOnUse">
@@ -193,7 +193,7 @@ fn drawn(picture: Picture) -> impl IntoView {
                 fill="url(#dots)"
             ></rect>
             <line class="mark-line" x1=(LEFT - 8.0).to_string() x2=LEFT.to_string() y1=TOP.to_string() y2=TOP.to_string()></line>
-            <text x=(LEFT - 10.0).to_string() y=(TOP + 4.0).to_string() text-anchor="end">"brim"</text>
+            <text x=(LEFT - 10.0).to_string() y=(TOP + 5.0).to_string() text-anchor="end">"brim"</text>
             <line
                 class="reserve"
                 x1=(LEFT - 8.0).to_string()
@@ -201,7 +201,7 @@ fn drawn(picture: Picture) -> impl IntoView {
                 y1=height(picture.reserve).to_string()
                 y2=height(picture.reserve).to_string()
             ></line>
-            <text x=(LEFT - 10.0).to_string() y=(height(picture.reserve) + 4.0).to_string() text-anchor="end">
+            <text x=(LEFT - 10.0).to_string() y=(height(picture.reserve) + 5.0).to_string() text-anchor="end">
                 "reserve"
             </text>
             {ticks}
