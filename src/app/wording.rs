@@ -72,16 +72,24 @@ fn sentence(reason: Reason, calibration: &Calibration, printer: &Printer) -> Str
 /// What lambda does when the calibration meters fuel open loop.
 pub(crate) fn lambda(judgement: &Judgement, printer: &Printer) -> Option<String> {
     let band = judgement.open_loop_lambda?;
-    let furthest = if band.high() - 1.0 > 1.0 - band.low() { band.high() } else { band.low() };
-    let percent = (furthest - 1.0) * 100.0;
-    if percent.abs() < 0.5 {
-        return None;
-    }
-    let direction = if percent > 0.0 { "leaner" } else { "richer" };
-    Some(format!(
-        "Open loop, up to {} % {direction} than it was written for.",
-        printer.number(percent.abs(), 1)
-    ))
+    let off = |ratio: f64| {
+        let percent = (ratio - 1.0) * 100.0;
+        let direction = if percent > 0.0 { "leaner" } else { "richer" };
+        format!("{}\u{202f}% {direction}", printer.number(percent.abs(), 1))
+    };
+    // Half a per cent is less than any lambda sensor tells.
+    let is_off = |ratio: f64| (ratio - 1.0).abs() >= 0.005;
+    let (richest, leanest) = (band.low(), band.high());
+    let how_far = match (is_off(richest), is_off(leanest)) {
+        (false, false) => return None,
+        (true, true) if richest < 1.0 && leanest > 1.0 => {
+            format!("from {} to {}", off(richest), off(leanest))
+        }
+        (true, true) if leanest < 1.0 => format!("up to {}", off(richest)),
+        (true, false) => format!("up to {}", off(richest)),
+        _ => format!("up to {}", off(leanest)),
+    };
+    Some(format!("Open loop, {how_far} than it was written for."))
 }
 
 /// The plan in one line, for the foot of a phone.

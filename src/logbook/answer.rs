@@ -184,6 +184,11 @@ fn choose(asked: &Asked) -> (Plan, Order, Option<Promise>, Option<Plight>) {
         let order = problem.orders(plan).into_iter().next();
         order.unwrap_or_else(|| problem.fixed_order(plan))
     };
+    if asked.as_poured {
+        let plan = problem.after(&poured(problem));
+        let order = problem.fixed_order(&plan);
+        return (plan, order, None, None);
+    }
     match problem.solve() {
         Solution::Plan(plan) if problem.aim.low() == problem.aim.high() => {
             let order = best_order(&plan);

@@ -181,6 +181,8 @@ pub enum AimForm {
     Share,
     /// Anything that suits the calibration with this id.
     Calibration(u32),
+    /// None: what was put in is all, and the question is what that makes.
+    AsPoured,
 }
 
 /// When to stop pouring.

@@ -46,6 +46,8 @@ pub struct Asked {
     pub consumption: Option<Consumption>,
     /// The calibrations, with their ids.
     pub calibrations: Vec<(u32, Calibration)>,
+    /// Whether nothing more is wanted than to know what is in.
+    pub as_poured: bool,
     /// The injection fluid.
     pub fluid: FluidState,
     /// The step in which a person can stop the pump.
@@ -177,6 +179,7 @@ impl Reader<'_> {
                 reference: reference.unwrap_or(Share::ZERO),
                 consumption,
                 calibrations,
+                as_poured: fill.aim == AimForm::AsPoured,
                 fluid: car.fluid,
                 pump_step,
             }),
@@ -366,6 +369,8 @@ impl Reader<'_> {
                     self.required(Field::AimShare, share, "Give the blend you want: E30, say.")?;
                 Some((Aim::share(share), None))
             }
+            // Any blend will do, whatever it turns out to be.
+            AimForm::AsPoured => Some((Aim::window(Share::ZERO, Share::ONE).ok()?, None)),
             AimForm::Calibration(wanted) => {
                 let found = calibrations.iter().find(|(id, _)| *id == wanted);
                 let Some((_, calibration)) = found else {
@@ -383,6 +388,9 @@ impl Reader<'_> {
 
     fn stop(&mut self, capacity: Option<Volume>, consumption: Option<Consumption>) -> Option<Stop> {
         let fill = &self.document.fill;
+        if fill.aim == AimForm::AsPoured {
+            return Some(Stop::Least);
+        }
         match fill.stop {
             StopForm::Brim => Some(Stop::Brim),
             StopForm::Least => Some(Stop::Least),

@@ -6,11 +6,11 @@ use crate::app::state::State;
 use crate::app::widgets::Drawn;
 
 /// The picture's own units.
-const WIDTH: f64 = 150.0;
+const WIDTH: f64 = 156.0;
 const TOP: f64 = 14.0;
 const BOTTOM: f64 = 346.0;
-const LEFT: f64 = 56.0;
-const RIGHT: f64 = 100.0;
+const LEFT: f64 = 64.0;
+const RIGHT: f64 = 106.0;
 
 /// One layer of fuel in the glass, from one level to another.
 #[derive(Clone, PartialEq)]

@@ -5,6 +5,7 @@ use crate::app::state::State;
 use crate::app::widgets::{Choices, Options, TextField, When, holds, said};
 
 const SHARE: &str = "share";
+const AS_POURED: &str = "as-poured";
 
 const STOPS: [(StopForm, &str, &str); 5] = [
     (StopForm::Brim, "brim", "Full, to the click"),
@@ -24,20 +25,28 @@ pub(super) fn AimCard() -> impl IntoView {
             let share = (SHARE.to_owned(), "A blend".to_owned());
             let calibrations = it.car.calibrations.iter();
             let calibrations = calibrations.map(|form| (form.id.to_string(), form.name.clone()));
-            std::iter::once(share).chain(calibrations).collect::<Vec<_>>()
+            let as_poured = (AS_POURED.to_owned(), "No aim: what have I got?".to_owned());
+            let ends = std::iter::once(as_poured);
+            std::iter::once(share).chain(calibrations).chain(ends).collect::<Vec<_>>()
         })
     });
     let aim = said(move || match state.document.with(|it| it.fill.aim) {
         AimForm::Share => SHARE.to_owned(),
         AimForm::Calibration(id) => id.to_string(),
+        AimForm::AsPoured => AS_POURED.to_owned(),
     });
     let choose_aim = state.set(|it, key| {
-        it.fill.aim = key.parse().map_or(AimForm::Share, AimForm::Calibration);
+        it.fill.aim = match key.parse() {
+            Ok(id) => AimForm::Calibration(id),
+            Err(_) if key == AS_POURED => AimForm::AsPoured,
+            Err(_) => AimForm::Share,
+        };
     });
     let complaint = said(move || state.complaint(Field::AimCalibration).unwrap_or_default());
     let by_share = holds(move || aim.with(|aim| aim == SHARE));
     let unfit = holds(move || !by_share.get() && complaint.with(|it| !it.is_empty()));
-    let stops: Vec<_> = STOPS.iter().map(|it| (it.1.to_owned(), it.2.to_owned())).collect();
+    let stops = STOPS.iter().map(|it| (it.1.to_owned(), it.2.to_owned())).collect();
+    let stops = Signal::stored(stops);
     let stop = Memo::new(move |_| state.document.with(|it| it.fill.stop));
     let stop_key =
         said(move || STOPS.iter().find(|it| it.0 == stop.get()).map_or("", |it| it.1).to_owned());
@@ -47,7 +56,8 @@ pub(super) fn AimCard() -> impl IntoView {
         }
     });
     let currency = said(move || state.printer.with(|it| it.currency.clone()));
-    let stops_at = move |form: StopForm| holds(move || stop.get() == form);
+    let wants_more = holds(move || aim.with(|aim| aim != AS_POURED));
+    let stops_at = move |form: StopForm| holds(move || stop.get() == form && wants_more.get());
     view! {
         <section class="card" aria-labelledby="aim">
             <h2 id="aim">"Aim"</h2>
@@ -71,13 +81,15 @@ pub(super) fn AimCard() -> impl IntoView {
                     on_text=state.set(|it, text| it.fill.aim_share = text)
                 />
             </When>
-            <Choices
-                id="stop"
-                label="Stop"
-                choices=Signal::stored(stops)
-                chosen=stop_key
-                on_choice=choose_stop
-            />
+            <When condition=wants_more>
+                <Choices
+                    id="stop"
+                    label="Stop"
+                    choices=stops
+                    chosen=stop_key
+                    on_choice=choose_stop
+                />
+            </When>
             <When condition=stops_at(StopForm::Level)>
                 <TextField
                     field=Field::StopLevel

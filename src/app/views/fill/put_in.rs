@@ -89,7 +89,14 @@ fn Outcome() -> impl IntoView {
         })
     };
     let lead = of_answer(|answer, _| {
-        if answer.plight.is_some() { "Closest: " } else { "Makes " }.to_owned()
+        if answer.plight.is_some() {
+            "Closest: "
+        } else if answer.asked.as_poured {
+            "You have "
+        } else {
+            "Makes "
+        }
+        .to_owned()
     });
     let blend = of_answer(|answer, printer| {
         wording::outcome(answer, printer).map(|(blend, _)| blend).unwrap_or_default()
@@ -137,9 +144,13 @@ struct Shown {
     done: bool,
 }
 
-/// Fuels in the order of the steps; first those that are in and done with.
+/// Fuels in the order of the steps; first those that are in and done with. When
+/// only what was put in counts, all that can have been.
 fn step_ids(answer: &Answer) -> Vec<u32> {
     let id = |fuel: usize| answer.asked.fuels[fuel].id;
+    if answer.asked.as_poured {
+        return (0..answer.asked.fuels.len()).map(id).collect();
+    }
     let to_pour = |fuel: usize| answer.steps.iter().any(|step| step.fuel == fuel);
     let done = (0..answer.asked.fuels.len()).filter(|&fuel| {
         answer.asked.problem.offers[fuel].poured > Volume::default() && !to_pour(fuel)
@@ -153,7 +164,8 @@ fn step_shown(answer: &Answer, printer: &Printer, id: u32) -> Option<Shown> {
     let poured = answer.asked.problem.offers[fuel].poured;
     let Some(step) = answer.steps.iter().find(|step| step.fuel == fuel) else {
         let number = printer.volume_number(poured);
-        return Some(Shown { name, number, aside: "Done.".into(), done: true, ..Shown::default() });
+        let aside = if answer.asked.as_poured { "Put in." } else { "Done." }.to_owned();
+        return Some(Shown { name, number, aside, done: true, ..Shown::default() });
     };
     let mut aside = String::new();
     if poured > Volume::default() {
@@ -233,7 +245,7 @@ fn StepItem(id: u32) -> impl IntoView {
                 </div>
             </When>
             <details class="put-in-field">
-                <summary>"Poured differently"</summary>
+                <summary>"Enter what went in"</summary>
                 <TextField
                     field=Field::Fuel(id, FuelPart::PutIn)
                     label="Actually put in, in all"

@@ -76,7 +76,7 @@ fn facts(answer: &Answer, printer: &Printer) -> Vec<Fact> {
             "below that, {} costs less per distance than {}",
             names[strong].name, names[weak].name
         );
-        push("It pays below", printer.price(price), aside);
+        push("The stronger pays below", printer.price(price), aside);
     }
     facts
 }
