@@ -10,7 +10,7 @@ use std::ops::{Add, Div, Mul, Sub};
 use crate::source::Source;
 
 /// Digits that a number keeps in the formula with the numbers put in.
-const SIGNIFICANT_DIGITS: usize = 7;
+const SIGNIFICANT_DIGITS: f64 = 7.0;
 
 /// A formula over named numbers.
 ///
@@ -190,7 +190,7 @@ fn plain(value: f64) -> String {
     // Between 1e-7 and 1e7 all numbers of this trade fit; the count of decimals
     // stays small and positive.
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped above")]
-    let decimals = (SIGNIFICANT_DIGITS as f64 - 1.0 - before_point).clamp(0.0, 12.0) as usize;
+    let decimals = (SIGNIFICANT_DIGITS - 1.0 - before_point).clamp(0.0, 12.0) as usize;
     let text = format!("{value:.decimals$}");
     if text.contains('.') {
         text.trim_end_matches('0').trim_end_matches('.').to_owned()

@@ -37,8 +37,8 @@ pub(crate) fn App() -> impl IntoView {
         }
     });
     view! {
-        <a class="skip" href="#/fill/main">"Skip to the content"</a>
         <header class="page-head">
+            <a class="skip" href="#/fill/main">"Skip to the content"</a>
             <div class="top"><h1>"Fillwright"</h1></div>
             <nav class="tabs" aria-label="Views">
                 {View::ALL

@@ -12,7 +12,7 @@ use super::storage;
 use super::widgets::said;
 
 /// The answer on show.
-#[derive(Clone, PartialEq)]
+#[derive(Clone)]
 pub(crate) struct Shown {
     /// The last answer there was.
     pub(crate) answer: Option<Arc<Answer>>,
@@ -44,17 +44,22 @@ impl State {
         let document = RwSignal::new(loaded.document.unwrap_or_else(Document::empty));
         let device = storage::device_decimal_mark();
         let printer = Memo::new(move |_| document.with(|it| Printer::new(&it.settings, device)));
-        let reading =
-            Memo::new(move |_| document.with(|it| printer.with(|printer| interpret(it, printer))));
-        let shown = Memo::new(move |before: Option<&Shown>| {
-            match reading.with(|reading| reading.asked.clone()) {
-                Some(asked) => Shown { answer: Some(Arc::new(Answer::of(asked))), stale: false },
-                None => {
-                    let answer = before.and_then(|before| before.answer.clone());
-                    Shown { stale: answer.is_some(), answer }
+        // Whether these two really changed is not asked: what is made of them is
+        // compared where it is shown, as text.
+        let reading = Memo::new_with_compare(
+            move |_| document.with(|it| printer.with(|printer| interpret(it, printer))),
+            |_, _| true,
+        );
+        let shown = Memo::new_with_compare(
+            move |before: Option<&Shown>| {
+                if let Some(asked) = reading.with(|reading| reading.asked.clone()) {
+                    return Shown { answer: Some(Arc::new(Answer::of(asked))), stale: false };
                 }
-            }
-        });
+                let answer = before.and_then(|before| before.answer.clone());
+                Shown { stale: answer.is_some(), answer }
+            },
+            |_, _| true,
+        );
         Self {
             document,
             previous: RwSignal::new(None),

@@ -105,8 +105,6 @@ pub struct Answer {
     /// The price of the strongest fuel at which it is as dear per kilometre as
     /// the weakest: the indices of the two fuels and the price.
     pub break_even: Option<(usize, usize, UnitPrice)>,
-    /// The workings.
-    pub workings: Vec<Working>,
 }
 
 impl Answer {
@@ -134,21 +132,21 @@ impl Answer {
             .fuels
             .iter()
             .zip(&plan.volumes)
-            .map(|(fuel, volume)| fuel.litre.clone() * in_litres(*volume))
+            .map(|(fuel, volume)| fuel.litre * in_litres(*volume))
             .sum();
         let cost_per_kilometre = asked.consumption.zip(cost).and_then(|(consumption, cost)| {
             economics::cost_per_kilometre(cost, &added, consumption, &reference)
         });
         let range = asked.consumption.zip(blend.as_ref()).and_then(|(consumption, blend)| {
-            let full_of_reference = reference.clone() * in_litres(blend.mixture.volume());
+            let full_of_reference = reference * in_litres(blend.mixture.volume());
             Some((
                 economics::range(&blend.mixture, consumption, &reference)?,
                 economics::range(&full_of_reference, consumption, &reference)?,
             ))
         });
         let break_even = break_even(&asked);
-        let workings = super::derivation::workings(&asked, &plan, &order, blend.as_ref());
         Self {
+            asked,
             plan,
             order,
             orders,
@@ -161,9 +159,12 @@ impl Answer {
             cost_per_kilometre,
             range,
             break_even,
-            workings,
-            asked,
         }
+    }
+
+    /// How each number came about.
+    pub fn workings(&self) -> Vec<Working> {
+        super::derivation::workings(&self.asked, &self.plan, &self.order, self.blend.as_ref())
     }
 
     /// Whether there is nothing left to pour.
@@ -237,7 +238,7 @@ fn tank_mixture(asked: &Asked) -> Option<Mixture> {
         .fuels
         .iter()
         .zip(&asked.problem.offers)
-        .map(|(fuel, offer)| fuel.litre.clone() * in_litres(offer.poured))
+        .map(|(fuel, offer)| fuel.litre * in_litres(offer.poured))
         .sum();
     let all = present + added;
     (in_litres(all.volume()) > 0.0).then_some(all)
@@ -290,7 +291,7 @@ fn blend(asked: &Asked, plan: &Plan, order: &Order) -> Option<Blend> {
         .fuels
         .iter()
         .zip(&plan.volumes)
-        .map(|(fuel, volume)| fuel.litre.clone() * in_litres(*volume))
+        .map(|(fuel, volume)| fuel.litre * in_litres(*volume))
         .sum();
     let mixture = present + added;
     if in_litres(mixture.volume()) <= 0.0 {

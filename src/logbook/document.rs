@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use crate::calibration::FluidState;
 use crate::fuel::grades::Grade;
 use crate::quantity::Share;
-use crate::quantity::notation::{DecimalMark, UnitSystem};
+use crate::quantity::notation::{DecimalMark, Style, UnitSystem, print_number_short};
 use crate::tank::LevelReading;
 
 /// The number that tells apart the ways in which a document was written.
@@ -131,11 +131,12 @@ impl FuelForm {
     /// The form of a catalogue grade. Its price and its id are left to be given.
     pub fn of_grade(grade: &Grade) -> Self {
         let ethanol = grade.ethanol();
-        // Percent of a fraction may carry a last digit that nobody wrote.
-        let percent = |share: Share| ((share.percent() * 1e6).round() / 1e6).to_string();
+        let short =
+            |value: f64| print_number_short(value, 2, Style { decimal: DecimalMark::Point });
+        let percent = |share: Share| short(share.percent());
         let octane = match (grade.ron_min, grade.aki_min) {
-            (Some(ron), _) => ron.to_string(),
-            (None, Some(aki)) => format!("{aki} AKI"),
+            (Some(ron), _) => short(ron),
+            (None, Some(aki)) => format!("{} AKI", short(aki)),
             (None, None) => String::new(),
         };
         Self {
@@ -144,7 +145,7 @@ impl FuelForm {
             share: percent(ethanol.expected()),
             share_range: format!("{}-{}", percent(ethanol.low()), percent(ethanol.high())),
             octane,
-            mon: grade.mon_min.map(|mon| mon.to_string()).unwrap_or_default(),
+            mon: grade.mon_min.map(short).unwrap_or_default(),
             ..Self::default()
         }
     }

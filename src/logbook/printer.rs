@@ -142,7 +142,10 @@ impl Printer {
 /// read (a fraction of the tank, a slip), nor where it means the same in the
 /// units of today.
 fn anew<T: PartialEq>(meant: Option<T>, as_read_today: Option<T>) -> Option<T> {
-    if meant == as_read_today { None } else { meant }
+    match (meant, as_read_today) {
+        (Some(meant), Some(today)) if meant == today => None,
+        (meant, _) => meant,
+    }
 }
 
 /// A volume field that knows no tank.

@@ -1,4 +1,6 @@
 //! Properties that hold for all inputs, not for chosen examples.
 
+#![allow(clippy::unwrap_used, reason = "a test fails by panicking")]
+
 mod fill;
 mod notation;

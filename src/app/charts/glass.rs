@@ -5,12 +5,12 @@ use leptos::prelude::*;
 use crate::app::state::State;
 use crate::app::widgets::Drawn;
 
-/// The picture's own units.
-const WIDTH: f64 = 156.0;
-const TOP: f64 = 14.0;
-const BOTTOM: f64 = 346.0;
-const LEFT: f64 = 64.0;
-const RIGHT: f64 = 106.0;
+/// The picture's own units: whole numbers are fine enough.
+const WIDTH: i32 = 156;
+const TOP: i32 = 14;
+const BOTTOM: i32 = 346;
+const LEFT: i32 = 64;
+const RIGHT: i32 = 106;
 
 /// One layer of fuel in the glass, from one level to another.
 #[derive(Clone, PartialEq)]
@@ -32,8 +32,13 @@ struct Picture {
     words: String,
 }
 
-fn height(fraction: f64) -> f64 {
-    BOTTOM - fraction.clamp(0.0, 1.0) * (BOTTOM - TOP)
+fn height(fraction: f64) -> i32 {
+    BOTTOM - whole(fraction.clamp(0.0, 1.0) * f64::from(BOTTOM - TOP))
+}
+
+#[expect(clippy::cast_possible_truncation, reason = "a coordinate inside the picture")]
+fn whole(value: f64) -> i32 {
+    value.round() as i32
 }
 
 impl Picture {
@@ -76,23 +81,20 @@ impl Picture {
 /// The picture in words.
 fn words(answer: &Answer, printer: &Printer) -> String {
     let tank = &answer.asked.problem.tank;
-    let mut text = format!(
+    let tank = format!(
         "Sight glass of a {} tank: {} in it",
         printer.volume(tank.capacity),
         printer.volume(tank.level.expected())
     );
-    for step in &answer.steps {
+    let steps = answer.steps.iter().map(|step| {
         let name = &answer.asked.fuels[step.fuel].name;
-        text += &format!(", then {} of {name}", printer.volume(step.volume));
-    }
-    if let Some(blend) = &answer.blend {
-        text += &format!(
-            ". The blend is {}, at worst {}.",
-            printer.grade(blend.share.expected()),
-            printer.grade_band(blend.share)
-        );
-    }
-    text
+        format!(", then {} of {name}", printer.volume(step.volume))
+    });
+    let blend = answer.blend.as_ref().map(|blend| {
+        let share = printer.grade(blend.share.expected());
+        format!(". The blend is {share}, at worst {}.", printer.grade_band(blend.share))
+    });
+    std::iter::once(tank).chain(steps).chain(blend).collect()
 }
 
 /// The tank as a tall glass: what is in it, each addition as a layer, the brim
@@ -110,107 +112,103 @@ pub(crate) fn SightGlass() -> impl IntoView {
 }
 
 fn drawn(picture: Picture) -> impl IntoView {
-    let x = |share: f64| height(share);
-    let hatches: Vec<_> = picture
-        .layers
-        .iter()
-        .enumerate()
-        .map(|(index, layer)| {
-            let stripe = 8.0 * layer.share;
-            view! {
-                <pattern
-                    id=format!("hatch-{index}")
-                    width="8"
-                    height="8"
-                    patternUnits="userSpaceOnUse"
-                    patternTransform="rotate(45)"
-                >
-                    <rect class="petrol" width="8" height="8"></rect>
-                    <rect class="ethanol" width=stripe.to_string() height="8"></rect>
-                </pattern>
-            }
-        })
-        .collect();
-    let layers: Vec<_> = picture
-        .layers
-        .iter()
-        .enumerate()
-        .map(|(index, layer)| {
-            let y = height(layer.to);
-            view! {
-                <rect
-                    class="layer edge"
-                    x=LEFT.to_string()
-                    width=(RIGHT - LEFT).to_string()
-                    y=y.to_string()
-                    height=(height(layer.from) - y).max(0.0).to_string()
-                    fill=format!("url(#hatch-{index})")
-                ></rect>
-            }
-        })
-        .collect();
-    let ticks: Vec<_> = [0_u32, 25, 50, 75, 100]
-        .into_iter()
-        .map(|percent| {
-            let y = height(f64::from(percent) / 100.0);
-            view! {
-                <line class="mark-line" x1=RIGHT.to_string() x2=(RIGHT + 5.0).to_string() y1=y.to_string() y2=y.to_string()></line>
-                <text x=(WIDTH - 1.0).to_string() y=(y + 5.0).to_string() text-anchor="end">
-                    {format!("E{percent}")}
-                </text>
-            }
-        })
-        .collect();
-    let (low, high) = picture.worst;
-    let bracket =
-        format!("M{a} {top} h6 V{bottom} h-6", a = RIGHT + 3.0, top = x(high), bottom = x(low));
-    let (uncertain_low, uncertain_high) = picture.level;
-    let dots_y = height(uncertain_high);
-    let aim = f64::midpoint(picture.aim.0, picture.aim.1);
-    let here = x(picture.expected);
+    let hatches: Vec<_> = picture.layers.iter().enumerate().map(hatch).collect();
+    let layers: Vec<_> = picture.layers.iter().enumerate().map(layer).collect();
+    let dots = bar(height(picture.level.1), height(picture.level.0), "glass-dots", "layer");
     view! {
         <svg class="glass" viewBox=format!("0 0 {WIDTH} 360") role="img" aria-label=picture.words>
             <defs>
                 {hatches}
-                <pattern id="dots" width="6" height="6" patternUnits="userSpaceOnUse">
+                <pattern id="glass-dots" width="6" height="6" patternUnits="userSpaceOnUse">
                     <circle class="dots" cx="2" cy="2" r="1.1"></circle>
                 </pattern>
             </defs>
-            <rect
-                class="wall"
-                x=LEFT.to_string()
-                y=TOP.to_string()
-                width=(RIGHT - LEFT).to_string()
-                height=(BOTTOM - TOP).to_string()
-                rx="4"
-            ></rect>
+            <path class="wall" d=outline()></path>
             {layers}
-            <rect
-                x=LEFT.to_string()
-                width=(RIGHT - LEFT).to_string()
-                y=dots_y.to_string()
-                height=(height(uncertain_low) - dots_y).max(0.0).to_string()
-                fill="url(#dots)"
-            ></rect>
-            <line class="mark-line" x1=(LEFT - 8.0).to_string() x2=LEFT.to_string() y1=TOP.to_string() y2=TOP.to_string()></line>
-            <text x=(LEFT - 10.0).to_string() y=(TOP + 5.0).to_string() text-anchor="end">"brim"</text>
-            <line
-                class="reserve"
-                x1=(LEFT - 8.0).to_string()
-                x2=RIGHT.to_string()
-                y1=height(picture.reserve).to_string()
-                y2=height(picture.reserve).to_string()
-            ></line>
-            <text x=(LEFT - 10.0).to_string() y=(height(picture.reserve) + 5.0).to_string() text-anchor="end">
-                "reserve"
-            </text>
-            {ticks}
-            <path class="bracket" d=bracket></path>
-            <circle class="dots" cx=(RIGHT + 9.0).to_string() cy=here.to_string() r="4"></circle>
-            <path
-                class="aim"
-                d=format!("M{} {} l-7 -4 v8 z", RIGHT + 2.0, x(aim))
-            ></path>
+            {dots}
+            {mark(1.0, "brim", LEFT, "mark-line")}
+            {mark(picture.reserve, "reserve", RIGHT, "reserve")}
+            {scale()}
+            <path class="bracket" d=bracket(picture.worst)></path>
+            <path class="dots" d=disc(picture.expected)></path>
+            <path class="aim" d=pointer(f64::midpoint(picture.aim.0, picture.aim.1))></path>
         </svg>
     }
+}
+
+fn outline() -> String {
+    format!("M{LEFT} {TOP} V{BOTTOM} H{RIGHT} V{TOP} z")
+}
+
+/// The pattern of a layer: stripes as wide as its ethanol share of the period.
+fn hatch((index, layer): (usize, &Layer)) -> AnyView {
+    let stripe = format!("M0 0 h{} v20 H0 z", whole(20.0 * layer.share));
+    view! {
+        <pattern
+            id=format!("glass-hatch-{index}")
+            width="20"
+            height="20"
+            patternUnits="userSpaceOnUse"
+            patternTransform="rotate(45) scale(0.4)"
+        >
+            <path class="petrol" d="M0 0 h20 v20 H0 z"></path>
+            <path class="ethanol" d=stripe></path>
+        </pattern>
+    }
+    .into_any()
+}
+
+fn layer((index, layer): (usize, &Layer)) -> AnyView {
+    let pattern = format!("glass-hatch-{index}");
+    bar(height(layer.to), height(layer.from), &pattern, "layer edge")
+}
+
+/// A part of the glass, filled with a pattern.
+fn bar(top: i32, bottom: i32, pattern: &str, class: &'static str) -> AnyView {
+    let d = format!("M{LEFT} {top} H{RIGHT} V{bottom} H{LEFT} z");
+    view! { <path class=class d=d fill=format!("url(#{pattern})")></path> }.into_any()
+}
+
+/// A level with its name on the left.
+fn mark(level: f64, name: &'static str, to: i32, class: &'static str) -> AnyView {
+    let y = height(level);
+    let line = format!("M{} {y} H{to}", LEFT - 8);
+    label(LEFT - 10, y, name.to_owned(), line, class)
+}
+
+fn label(x: i32, y: i32, name: String, line: String, class: &'static str) -> AnyView {
+    view! {
+        <path class=class d=line></path>
+        <text x=x.to_string() y=(y + 5).to_string() text-anchor="end">
+            {name}
+        </text>
+    }
+    .into_any()
+}
+
+/// The scale of shares on the right.
+fn scale() -> Vec<AnyView> {
+    [0_u32, 25, 50, 75, 100]
+        .into_iter()
+        .map(|percent| {
+            let y = height(f64::from(percent) / 100.0);
+            let line = format!("M{RIGHT} {y} h5");
+            label(WIDTH - 1, y, format!("E{percent}"), line, "mark-line")
+        })
+        .collect()
+}
+
+/// The worst case, beside the scale.
+fn bracket((low, high): (f64, f64)) -> String {
+    format!("M{} {} h6 V{} h-6", RIGHT + 3, height(high), height(low))
+}
+
+/// A disc where the blend is expected.
+fn disc(share: f64) -> String {
+    format!("M{} {} a4 4 0 1 0 8 0 a4 4 0 1 0 -8 0 z", RIGHT + 5, height(share))
+}
+
+/// A pointer where the blend is wanted.
+fn pointer(share: f64) -> String {
+    format!("M{} {} l-8 -5 v10 z", RIGHT + 1, height(share))
 }

@@ -1,6 +1,6 @@
 use leptos::prelude::*;
 
-use super::flow::holds;
+use super::flow::{Drawn, holds};
 
 /// Key and label of each option.
 pub(crate) type Table = Vec<(String, String)>;
@@ -32,12 +32,14 @@ pub(crate) fn Options(
                 {label}
             </label>
         }
+        .into_any()
     };
+    let drawn = Callback::new(move |()| options.get().into_iter().map(option).collect());
     view! {
         <fieldset class="options">
             <legend class="legend">{legend}</legend>
             <div class="row">
-                <For each=move || options.get() key=Clone::clone children=option />
+                <Drawn what=drawn />
             </div>
         </fieldset>
     }
@@ -62,7 +64,9 @@ pub(crate) fn Choices(
                 {label}
             </option>
         }
+        .into_any()
     };
+    let drawn = Callback::new(move |()| choices.get().into_iter().map(choice).collect());
     view! {
         <div class="field">
             <label for=id>{label}</label>
@@ -72,7 +76,7 @@ pub(crate) fn Choices(
                 prop:value=chosen
                 on:change:target=move |event| on_choice.run(event.target().value())
             >
-                <For each=move || choices.get() key=Clone::clone children=choice />
+                <Drawn what=drawn />
             </select>
         </div>
     }

@@ -19,7 +19,6 @@ const STOPS: [(StopForm, &str, &str); 5] = [
 #[component]
 pub(super) fn AimCard() -> impl IntoView {
     let state = State::here();
-    let unit = state.volume_unit();
     let aims = Memo::new(move |_| {
         state.document.with(|it| {
             let share = (SHARE.to_owned(), "A blend".to_owned());
@@ -55,9 +54,7 @@ pub(super) fn AimCard() -> impl IntoView {
             it.fill.stop = found.0;
         }
     });
-    let currency = said(move || state.printer.with(|it| it.currency.clone()));
     let wants_more = holds(move || aim.with(|aim| aim != AS_POURED));
-    let stops_at = move |form: StopForm| holds(move || stop.get() == form && wants_more.get());
     view! {
         <section class="card" aria-labelledby="aim">
             <h2 id="aim">"Aim"</h2>
@@ -90,36 +87,48 @@ pub(super) fn AimCard() -> impl IntoView {
                     on_choice=choose_stop
                 />
             </When>
-            <When condition=stops_at(StopForm::Level)>
-                <TextField
-                    field=Field::StopLevel
-                    label="Level to stop at"
-                    hint="3/4, 75 % or a volume"
-                    words=true
-                    unit=unit
-                    value=state.entry(Measure::Volume, |it| Some(&it.fill.stop_level))
-                    on_text=state.set_entry(|it| Some(&mut it.fill.stop_level))
-                />
-            </When>
-            <When condition=stops_at(StopForm::AtMost)>
-                <TextField
-                    field=Field::StopVolume
-                    label="Volume to stop after"
-                    unit=unit
-                    words=true
-                    value=state.entry(Measure::Volume, |it| Some(&it.fill.stop_volume))
-                    on_text=state.set_entry(|it| Some(&mut it.fill.stop_volume))
-                />
-            </When>
-            <When condition=stops_at(StopForm::Budget)>
-                <TextField
-                    field=Field::StopMoney
-                    label="Money to stop after"
-                    unit=currency
-                    value=state.text(|it| Some(&it.fill.stop_money))
-                    on_text=state.set(|it, text| it.fill.stop_money = text)
-                />
-            </When>
+            <StopFields stop=stop wants_more=wants_more />
         </section>
+    }
+}
+
+/// The field that the chosen stop rule needs.
+#[component]
+fn StopFields(stop: Memo<StopForm>, wants_more: Signal<bool>) -> impl IntoView {
+    let state = State::here();
+    let unit = state.volume_unit();
+    let currency = said(move || state.printer.with(|it| it.currency.clone()));
+    let stops_at = move |form: StopForm| holds(move || stop.get() == form && wants_more.get());
+    view! {
+        <When condition=stops_at(StopForm::Level)>
+            <TextField
+                field=Field::StopLevel
+                label="Level to stop at"
+                hint="3/4, 75 % or a volume"
+                words=true
+                unit=unit
+                value=state.entry(Measure::Volume, |it| Some(&it.fill.stop_level))
+                on_text=state.set_entry(|it| Some(&mut it.fill.stop_level))
+            />
+        </When>
+        <When condition=stops_at(StopForm::AtMost)>
+            <TextField
+                field=Field::StopVolume
+                label="Volume to stop after"
+                unit=unit
+                words=true
+                value=state.entry(Measure::Volume, |it| Some(&it.fill.stop_volume))
+                on_text=state.set_entry(|it| Some(&mut it.fill.stop_volume))
+            />
+        </When>
+        <When condition=stops_at(StopForm::Budget)>
+            <TextField
+                field=Field::StopMoney
+                label="Money to stop after"
+                unit=currency
+                value=state.text(|it| Some(&it.fill.stop_money))
+                on_text=state.set(|it, text| it.fill.stop_money = text)
+            />
+        </When>
     }
 }

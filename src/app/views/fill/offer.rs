@@ -13,23 +13,75 @@ fn find_mut(document: &mut Document, id: u32) -> Option<&mut FuelForm> {
     document.fill.offers.iter_mut().find(|offer| offer.id == id)
 }
 
+/// A text of a fuel.
+fn text(id: u32, read: fn(&FuelForm) -> &String) -> Signal<String> {
+    State::here().text(move |it| find(it, id).map(read))
+}
+
+/// Changes a text of a fuel.
+fn set(id: u32, write: fn(&mut FuelForm) -> &mut String) -> Callback<String> {
+    State::here().set(move |it, text| {
+        if let Some(offer) = find_mut(it, id) {
+            *write(offer) = text;
+        }
+    })
+}
+
 /// One fuel on offer.
 #[component]
 pub(super) fn OfferForm(id: u32) -> impl IntoView {
     let state = State::here();
-    let text = move |read: fn(&FuelForm) -> &String| state.text(move |it| find(it, id).map(read));
-    let set = move |write: fn(&mut FuelForm) -> &mut String| {
-        state.set(move |it, text| {
-            if let Some(offer) = find_mut(it, id) {
-                *write(offer) = text;
-            }
-        })
-    };
-    let name = text(|offer| &offer.name);
-    let unit = state.volume_unit();
+    let name = text(id, |offer| &offer.name);
     let per_unit = said(move || {
         state.printer.with(|it| format!("{}/{}", it.currency, it.system.volume().symbol()))
     });
+    view! {
+        <fieldset class="offer">
+            <legend class="legend">{name}</legend>
+            <div class="pair">
+                <TextField
+                    field=Field::Fuel(id, FuelPart::Share)
+                    label="Ethanol"
+                    unit="%"
+                    hint="What you expect"
+                    value=text(id, |offer| &offer.share)
+                    on_text=set(id, |offer| &mut offer.share)
+                />
+                <TextField
+                    field=Field::Fuel(id, FuelPart::ShareRange)
+                    label="May be"
+                    unit="%"
+                    hint="From–to: 70–85"
+                    words=true
+                    value=text(id, |offer| &offer.share_range)
+                    on_text=set(id, |offer| &mut offer.share_range)
+                />
+                <TextField
+                    field=Field::Fuel(id, FuelPart::Octane)
+                    label="RON, at least"
+                    hint="Or AKI: 93 AKI"
+                    words=true
+                    value=text(id, |offer| &offer.octane)
+                    on_text=set(id, |offer| &mut offer.octane)
+                />
+                <TextField
+                    field=Field::Fuel(id, FuelPart::Price)
+                    label="Price"
+                    unit=per_unit
+                    value=state.entry(Measure::Price, move |it| find(it, id).map(|offer| &offer.price))
+                    on_text=state.set_entry(move |it| find_mut(it, id).map(|offer| &mut offer.price))
+                />
+            </div>
+            <MoreOfOffer id=id />
+        </fieldset>
+    }
+}
+
+/// What is seldom needed of a fuel on offer.
+#[component]
+fn MoreOfOffer(id: u32) -> impl IntoView {
+    let state = State::here();
+    let unit = state.volume_unit();
     let use_all =
         holds(move || state.document.with(|it| find(it, id).is_some_and(|offer| offer.use_all)));
     let tick = Callback::new(move |all| {
@@ -68,80 +120,43 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
         })
     });
     view! {
-        <fieldset class="offer">
-            <legend class="legend">{name}</legend>
+        <details>
+            <summary>"Name, how much there is, MON"</summary>
+            <TextField
+                field=Field::Fuel(id, FuelPart::Name)
+                label="Name"
+                words=true
+                value=text(id, |offer| &offer.name)
+                on_text=set(id, |offer| &mut offer.name)
+            />
             <div class="pair">
                 <TextField
-                    field=Field::Fuel(id, FuelPart::Share)
-                    label="Ethanol"
-                    unit="%"
-                    hint="What you expect"
-                    value=text(|offer| &offer.share)
-                    on_text=set(|offer| &mut offer.share)
-                />
-                <TextField
-                    field=Field::Fuel(id, FuelPart::ShareRange)
-                    label="May be"
-                    unit="%"
-                    hint="From–to: 70–85"
+                    field=Field::Fuel(id, FuelPart::Limit)
+                    label="At most"
+                    hint="A can, say"
                     words=true
-                    value=text(|offer| &offer.share_range)
-                    on_text=set(|offer| &mut offer.share_range)
+                    unit=unit
+                    value=state.entry(Measure::Volume, move |it| find(it, id).map(|offer| &offer.limit))
+                    on_text=state.set_entry(move |it| find_mut(it, id).map(|offer| &mut offer.limit))
                 />
                 <TextField
-                    field=Field::Fuel(id, FuelPart::Octane)
-                    label="RON, at least"
-                    hint="Or AKI: 93 AKI"
-                    words=true
-                    value=text(|offer| &offer.octane)
-                    on_text=set(|offer| &mut offer.octane)
-                />
-                <TextField
-                    field=Field::Fuel(id, FuelPart::Price)
-                    label="Price"
-                    unit=per_unit
-                    value=state.entry(Measure::Price, move |it| find(it, id).map(|offer| &offer.price))
-                    on_text=state.set_entry(move |it| find_mut(it, id).map(|offer| &mut offer.price))
+                    field=Field::Fuel(id, FuelPart::Mon)
+                    label="MON, at least"
+                    value=text(id, |offer| &offer.mon)
+                    on_text=set(id, |offer| &mut offer.mon)
                 />
             </div>
-            <details>
-                <summary>"Name, how much there is, MON"</summary>
-                <TextField
-                    field=Field::Fuel(id, FuelPart::Name)
-                    label="Name"
-                    words=true
-                    value=name
-                    on_text=set(|offer| &mut offer.name)
-                />
-                <div class="pair">
-                    <TextField
-                        field=Field::Fuel(id, FuelPart::Limit)
-                        label="At most"
-                        hint="A can, say"
-                        words=true
-                        unit=unit
-                        value=state.entry(Measure::Volume, move |it| find(it, id).map(|offer| &offer.limit))
-                        on_text=state.set_entry(move |it| find_mut(it, id).map(|offer| &mut offer.limit))
-                    />
-                    <TextField
-                        field=Field::Fuel(id, FuelPart::Mon)
-                        label="MON, at least"
-                        value=text(|offer| &offer.mon)
-                        on_text=set(|offer| &mut offer.mon)
-                    />
-                </div>
-                <CheckBox label="Use all of that" checked=use_all on_tick=tick />
-                <p class="hint">{grade_note}</p>
-                <div class="buttons">
-                    <When condition=holds(move || !kept.get())>
-                        <Button label="Keep among my fuels" look="small" on_press=keep />
-                    </When>
-                    <When condition=kept>
-                        <p class="hint">"Kept among your fuels."</p>
-                    </When>
-                    <Button label="Remove" look="small" on_press=remove />
-                </div>
-            </details>
-        </fieldset>
+            <CheckBox label="Use all of that" checked=use_all on_tick=tick />
+            <p class="hint">{grade_note}</p>
+            <div class="buttons">
+                <When condition=holds(move || !kept.get())>
+                    <Button label="Keep among my fuels" look="small" on_press=keep />
+                </When>
+                <When condition=kept>
+                    <p class="hint">"Kept among your fuels."</p>
+                </When>
+                <Button label="Remove" look="small" on_press=remove />
+            </div>
+        </details>
     }
 }

@@ -167,18 +167,21 @@ fn step_shown(answer: &Answer, printer: &Printer, id: u32) -> Option<Shown> {
         let aside = if answer.asked.as_poured { "Put in." } else { "Done." }.to_owned();
         return Some(Shown { name, number, aside, done: true, ..Shown::default() });
     };
-    let mut aside = String::new();
-    if poured > Volume::default() {
-        aside += &format!("More, on top of the {} in it. ", printer.volume(poured));
-    }
-    if step.to_click {
-        aside += "Fill until the nozzle clicks off";
-        if let Some((least, most)) = step.range {
-            let (least, most) = (printer.volume_number(least), printer.volume(most));
-            aside += &format!(": {least} to {most}, as the level really is");
-        }
-        aside += ".";
-    }
+    let on_top = if poured > Volume::default() {
+        format!("More, on top of the {} in it. ", printer.volume(poured))
+    } else {
+        String::new()
+    };
+    let to_click = match step.range {
+        _ if !step.to_click => String::new(),
+        None => "Fill until the nozzle clicks off.".to_owned(),
+        Some((least, most)) => format!(
+            "Fill until the nozzle clicks off: {} to {}, as the level really is.",
+            printer.volume_number(least),
+            printer.volume(most)
+        ),
+    };
+    let aside = on_top + &to_click;
     Some(Shown {
         name,
         number: printer.volume_number(step.volume),

@@ -22,8 +22,8 @@ pub(super) fn Workings() -> impl IntoView {
     let answer = move || state.answer().filter(|_| open.get());
     let lines = Callback::new(move |()| {
         let Some(answer) = answer() else { return Vec::new() };
-        let lines = answer.workings.iter();
-        state.printer.with(|printer| lines.map(|line| line_shown(line, printer)).collect())
+        let lines = answer.workings();
+        state.printer.with(|printer| lines.iter().map(|line| line_shown(line, printer)).collect())
     });
     let orders = Callback::new(move |()| {
         let Some(answer) = answer() else { return Vec::new() };
