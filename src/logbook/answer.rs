@@ -164,7 +164,7 @@ impl Answer {
 
     /// How each number came about.
     pub fn workings(&self) -> Vec<Working> {
-        super::derivation::workings(&self.asked, &self.plan, &self.order, self.blend.as_ref())
+        super::derivation::workings(self)
     }
 
     /// Whether there is nothing left to pour.

@@ -5,8 +5,9 @@ use std::fmt::Display;
 use super::complaint::{CalibrationPart, Complaint, Field, FuelPart};
 use super::document::{AimForm, CalibrationForm, Document, Entry, FuelForm, StopForm};
 use super::printer::Printer;
+use super::refusal::say;
 use crate::calibration::{Calibration, FluidState};
-use crate::fill::{Aim, FillError, Offer, Problem, Stop, Tank};
+use crate::fill::{Aim, Offer, Problem, Stop, Tank};
 use crate::fuel::{HydrocarbonBase, Mixture, MolarDensity, ron_mon_from_aki};
 use crate::quantity::notation::{
     Consumption, OctaneFigure, VolumeField, VolumeUnit, parse_consumption, parse_money,
@@ -184,7 +185,7 @@ impl Reader<'_> {
                 pump_step,
             }),
             Err(error) => {
-                let (field, message) = self.say(&error);
+                let (field, message) = say(&error, &self.document.fill.offers, self.printer);
                 self.complain(field, message);
                 None
             }
@@ -409,74 +410,6 @@ impl Reader<'_> {
                 self.required(Field::StopMoney, money, "Give the sum of money to stop after.")
                     .map(Stop::Budget)
             }
-        }
-    }
-
-    /// Where a refusal of the fill belongs, in the person's own units.
-    fn say(&self, error: &FillError) -> (Field, String) {
-        let volume = |litres: f64| self.printer.volume(VolumeUnit::Litre.quantity(litres));
-        let fuel = |index: &usize, part| {
-            let id = self.document.fill.offers.get(*index).map_or(0, |form| form.id);
-            Field::Fuel(id, part)
-        };
-        match error {
-            FillError::NoCapacity => (Field::Capacity, "Give the size of the tank.".into()),
-            FillError::NoOffer => (Field::Offers, "No fuel is on offer: add one.".into()),
-            FillError::Overfull { level_l, capacity_l } => (
-                Field::Level,
-                format!(
-                    "{} cannot be in a tank of {}. Correct the level, or the tank's size under Car.",
-                    volume(*level_l),
-                    volume(*capacity_l)
-                ),
-            ),
-            FillError::Overpoured { poured_l, free_l } => {
-                let last =
-                    self.document.fill.offers.iter().rposition(|form| !form.put_in.is_blank());
-                (
-                    fuel(&last.unwrap_or(0), FuelPart::PutIn),
-                    format!(
-                        "{} cannot have gone in: even at the lowest level given, {} were free. \
-                         Correct what was put in, or the level.",
-                        volume(*poured_l),
-                        volume(*free_l)
-                    ),
-                )
-            }
-            FillError::AboveLevel { level_l, wanted_l } => (
-                Field::StopLevel,
-                format!(
-                    "The tank already holds {}, more than {}. Choose a higher level.",
-                    volume(*level_l),
-                    volume(*wanted_l)
-                ),
-            ),
-            FillError::LevelAboveBrim { wanted_l, capacity_l } => (
-                Field::StopLevel,
-                format!(
-                    "{} do not fit a tank of {}. Choose a lower level.",
-                    volume(*wanted_l),
-                    volume(*capacity_l)
-                ),
-            ),
-            FillError::WindowReversed { .. } => (Field::AimCalibration, error.to_string()),
-            FillError::PriceMissing { index } => (
-                fuel(index, FuelPart::Price),
-                "A sum of money needs the price of every fuel: give this one's.".into(),
-            ),
-            FillError::OctaneMissing { index } => (
-                fuel(index, FuelPart::Octane),
-                "The calibration asks for an octane number: give this fuel's.".into(),
-            ),
-            FillError::TankOctaneMissing => (
-                Field::TankOctane,
-                "The calibration asks for an octane number: give that of what is in the tank."
-                    .into(),
-            ),
-            FillError::AmountMissing { index } => (
-                fuel(index, FuelPart::Limit),
-                "All of it is to go in: say how much there is.".into(),
-            ),
         }
     }
 }

@@ -12,6 +12,7 @@ mod derivation;
 mod document;
 mod interpret;
 mod printer;
+mod refusal;
 
 pub use answer::{Answer, Blend, Plight, Promise, Step};
 pub use complaint::{CalibrationPart, Complaint, Field, FuelPart};

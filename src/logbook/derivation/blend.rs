@@ -1,0 +1,184 @@
+//! What the blend is: density, air-fuel ratio, heating value, octane, lambda.
+
+use uom::si::molar_concentration::mole_per_liter;
+
+use super::{CONSERVATION, Derivation, constant, derived, letter};
+use crate::fuel::MolarDensity;
+use crate::fuel::constants as c;
+use crate::logbook::answer::Blend;
+use crate::quantity::Share;
+use crate::source::{Confidence, Source, SourceKind};
+use crate::workings::{Expression, literal, number, sum};
+
+const MASS_BALANCE: Source = derived("mean by mass; complete combustion of C, H and O with air");
+const EQUAL_AIR: Source = derived("equal air and equal lambda, fuel metered by volume");
+const ENERGY: Source = derived("mean by volume of density times lower heating value");
+const INJECTOR: Source = derived(
+    "Bernoulli: at given pressure and time an injector's mass flow goes with the square root of density",
+);
+const AKI: Source = Source {
+    kind: SourceKind::Definition,
+    citation: "anti-knock index (RON + MON) / 2, as posted under ASTM D4814",
+    confidence: Confidence::Secondary,
+};
+const MOLAR_RULE: Source = Source {
+    kind: SourceKind::Paper,
+    citation: "linear rule by moles: SAE 2012-01-1274 (abstract), which finds measured blends somewhat greater",
+    confidence: Confidence::Secondary,
+};
+
+/// Densities and air-fuel ratios of a blend, as expressions.
+struct OfBlend {
+    density: Expression,
+    afr: Expression,
+}
+
+impl Derivation<'_> {
+    /// Air-fuel ratios of the constituents.
+    fn neat(&mut self) -> (Expression, Expression) {
+        let air = literal(2.0) * constant(&c::OXYGEN_MASS)
+            + constant(&c::NITROGEN_PER_OXYGEN) * constant(&c::NITROGEN_MOLAR_MASS);
+        let sources = [MASS_BALANCE, c::NITROGEN_PER_OXYGEN.source, c::CARBON_MASS.source];
+        let air =
+            self.push("Air that brings a mole of oxygen", "K", &air, (3, "g/mol"), &sources[1..]);
+        let hydrogen = || constant(&c::PETROL_HYDROGEN);
+        let petrol = (literal(1.0) + hydrogen() / literal(4.0)) * air.clone()
+            / (constant(&c::CARBON_MASS) + hydrogen() * constant(&c::HYDROGEN_MASS));
+        let with_petrol = [sources[0], sources[1], sources[2], c::PETROL_HYDROGEN.source];
+        let petrol = self.push(
+            "Stoichiometric AFR of the petrol base",
+            "AFR_g",
+            &petrol,
+            (3, ""),
+            &with_petrol,
+        );
+        let ethanol = (literal(2.0) + literal(6.0) / literal(4.0) - literal(1.0) / literal(2.0))
+            * air.clone()
+            / (literal(2.0) * constant(&c::CARBON_MASS)
+                + literal(6.0) * constant(&c::HYDROGEN_MASS)
+                + constant(&c::OXYGEN_MASS));
+        let ethanol =
+            self.push("Stoichiometric AFR of ethanol", "AFR_e", &ethanol, (3, ""), &sources);
+        (petrol, ethanol)
+    }
+
+    /// Density and air-fuel ratio of a blend, written out.
+    fn of_blend(share: Share, suffix: &str, neat: &(Expression, Expression)) -> OfBlend {
+        let v = || number(format!("v{suffix}"), share.fraction());
+        let of_ethanol = || v() * constant(&c::ETHANOL_DENSITY);
+        let of_petrol = || (literal(1.0) - v()) * constant(&c::PETROL_DENSITY);
+        OfBlend {
+            density: of_ethanol() + of_petrol(),
+            afr: (of_ethanol() * neat.1.clone() + of_petrol() * neat.0.clone())
+                / (of_ethanol() + of_petrol()),
+        }
+    }
+
+    pub(super) fn blend(&mut self, blend: &Blend) {
+        let densities = [CONSERVATION, c::ETHANOL_DENSITY.source, c::PETROL_DENSITY.source];
+        let neat = self.neat();
+        let share = blend.share.expected();
+        let of = Self::of_blend(share, "", &neat);
+        let density = self.push("Density at 15 °C", "rho", &of.density, (1, "kg/m³"), &densities);
+        let afr = self.push(
+            "Stoichiometric AFR, mean by mass",
+            "AFR",
+            &of.afr,
+            (2, ""),
+            &[MASS_BALANCE, densities[1], densities[2]],
+        );
+        let reference = Self::of_blend(self.asked.reference, "_ref", &neat);
+        let density_ref = self.push(
+            "Density of the reference fuel",
+            "rho_ref",
+            &reference.density,
+            (1, "kg/m³"),
+            &densities,
+        );
+        let afr_ref = self.push(
+            "Stoichiometric AFR of the reference fuel",
+            "AFR_ref",
+            &reference.afr,
+            (2, ""),
+            &[MASS_BALANCE],
+        );
+        self.push(
+            "Fuel volume at equal air, against the reference fuel",
+            "m_V",
+            &(afr_ref / afr * density_ref / density),
+            (3, ""),
+            &[EQUAL_AIR],
+        );
+        let v = || number("v", share.fraction());
+        let energy = (v() * constant(&c::ETHANOL_DENSITY) * constant(&c::ETHANOL_HEATING_VALUE)
+            + (literal(1.0) - v())
+                * constant(&c::PETROL_DENSITY)
+                * constant(&c::PETROL_HEATING_VALUE))
+            / literal(1000.0);
+        self.push(
+            "Lower heating value",
+            "LHV_V",
+            &energy,
+            (2, "MJ/L"),
+            &[ENERGY, c::ETHANOL_HEATING_VALUE.source, c::PETROL_HEATING_VALUE.source],
+        );
+        let tank = &self.asked.problem.tank;
+        let ron: Vec<_> = self.asked.problem.offers.iter().map(|offer| offer.ron).collect();
+        let mon: Vec<_> = self.asked.fuels.iter().map(|fuel| fuel.mon).collect();
+        self.octane("RON", blend.ron.map(|_| (tank.ron, ron)));
+        self.octane("MON", blend.mon.map(|_| (self.asked.tank_mon, mon)));
+        if blend.aki().is_some() {
+            let [ron, mon] = ["RON", "MON"].map(|symbol| number(symbol, self.value_of(symbol)));
+            let mean = (ron + mon) / literal(2.0);
+            self.push("AKI, at least", "AKI", &mean, (1, ""), &[AKI]);
+        }
+    }
+
+    fn octane(&mut self, which: &str, known: Option<(Option<f64>, Vec<Option<f64>>)>) {
+        let Some((of_tank, of_offers)) = known else { return };
+        let molar = MolarDensity::default();
+        let [of_petrol, of_ethanol] =
+            [molar.hydrocarbon, molar.ethanol].map(|density| density.get::<mole_per_liter>());
+        let per_litre = |e: Expression| {
+            number("c_g", of_petrol) * (literal(1.0) - e.clone()) + number("c_e", of_ethanol) * e
+        };
+        let mut moles = Vec::new();
+        let mut octane = Vec::new();
+        let mut part = |litres: Expression, e: Expression, number: Expression| {
+            moles.push(litres.clone() * per_litre(e.clone()));
+            octane.push(litres * per_litre(e) * number);
+        };
+        if let (Some(ron), true) = (of_tank, self.level().value() > 0.0) {
+            part(self.level(), self.present(), number(format!("{which}_0"), ron));
+        }
+        for fuel in self.taken() {
+            let (x, e) = self.poured(fuel);
+            if let Some(ron) = of_offers[fuel] {
+                part(x, e, number(format!("{which}_{}", letter(fuel)), ron));
+            }
+        }
+        let sources = [MOLAR_RULE, c::ETHANOL_DENSITY.source, c::PETROL_MOLAR_MASS.source];
+        let name = format!("{which} by moles, at least");
+        self.push(name, which, &(sum(octane) / sum(moles)), (1, ""), &sources);
+    }
+
+    pub(super) fn calibrations(&mut self, share: Share) {
+        let neat =
+            (number("AFR_g", self.value_of("AFR_g")), number("AFR_e", self.value_of("AFR_e")));
+        for (_, calibration) in &self.asked.calibrations {
+            let actual = Self::of_blend(share, "", &neat);
+            let intended = Self::of_blend(calibration.written_for, "_cal", &neat);
+            let ratio = number("AFR_cal", intended.afr.value()) / number("AFR", actual.afr.value())
+                * (number("rho_cal", intended.density.value())
+                    / number("rho", actual.density.value()))
+                .sqrt();
+            self.push(
+                format!("{}: lambda over that intended, open loop", calibration.name),
+                "λ_r",
+                &ratio,
+                (3, ""),
+                &[INJECTOR, MASS_BALANCE],
+            );
+        }
+    }
+}
