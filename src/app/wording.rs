@@ -197,7 +197,20 @@ pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec
             "{wanted} cannot be reached with these fuels: the weakest is {}. A weaker fuel is needed.",
             printer.grade(limit)
         ),
-        Obstacle::TooFull => format!("{wanted} cannot be reached now: the tank is too full."),
+        Obstacle::TooFull => {
+            let already: Vec<Rule> = impossible
+                .binding
+                .iter()
+                .copied()
+                .filter(|rule| matches!(rule, Rule::AlreadyIn(_)))
+                .collect();
+            if already.is_empty() {
+                format!("{wanted} cannot be reached now: the tank is too full.")
+            } else {
+                let already = together(&already, answer);
+                format!("{wanted} cannot be reached any more, because of {already}.")
+            }
+        }
         Obstacle::StopRule => {
             format!(
                 "{wanted} cannot be reached with so little: {}.",

@@ -12,8 +12,16 @@ impl Problem {
     /// The plan rounded to the pump's step, for the given order: doses become
     /// whole steps; the fuel poured to the click takes what is left. Of all ways
     /// to round up or down the one closest to the aim is taken, then the one
-    /// closest to the plan, then the cheapest.
-    pub fn rounded(&self, plan: &Plan, order: &Order, step: Volume) -> Plan {
+    /// closest to the plan, then the cheapest. Only what is acceptable counts, so
+    /// that rounding cannot break what was promised of the plan; where nothing is,
+    /// the plan stays as it is.
+    pub fn rounded(
+        &self,
+        plan: &Plan,
+        order: &Order,
+        step: Volume,
+        is_acceptable: impl Fn(&Plan) -> bool,
+    ) -> Plan {
         let step = in_litres(step);
         let doses: Vec<usize> =
             order.pours.iter().filter(|pour| !pour.to_click).map(|pour| pour.fuel).collect();
@@ -38,8 +46,8 @@ impl Problem {
                 x[fuel] = 0.0;
                 x[fuel] = self.capacity() - self.level() - x.iter().sum::<f64>();
             }
-            if self.can_pour(&x) {
-                let candidate = self.plan(&x);
+            let candidate = self.plan(&x);
+            if self.can_pour(&x) && is_acceptable(&candidate) {
                 let key = self.distance(plan, &candidate);
                 if best.as_ref().is_none_or(|(least, _)| {
                     key.iter()

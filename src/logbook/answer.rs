@@ -250,7 +250,7 @@ fn reference(asked: &Asked) -> Mixture {
     Mixture::splash(litre, asked.reference, &HydrocarbonBase::default())
 }
 
-/// The plan in steps of the pump, unless rounding would break the promise.
+/// The plan in steps of the pump, so rounded that the promise still holds.
 fn rounded(
     problem: &Problem,
     plan: Plan,
@@ -259,12 +259,15 @@ fn rounded(
     step: Option<Volume>,
 ) -> (Plan, Order) {
     let Some(step) = step else { return (plan, order) };
-    let rounded = problem.rounded(&plan, &order, step);
-    let again = problem.again(&rounded, &order);
-    let share = again.worst.share;
-    let keeps =
-        problem.aim.admits(share.low()) && problem.aim.admits(share.high()) && again.worst.fits;
-    if promise == Some(&Promise::Safe) && !keeps { (plan, order) } else { (rounded, again) }
+    let keeps_promise = |candidate: &Plan| {
+        let worst = problem.again(candidate, &order).worst;
+        let inside = |share| problem.aim.admits(share);
+        promise != Some(&Promise::Safe)
+            || (worst.fits && inside(worst.share.low()) && inside(worst.share.high()))
+    };
+    let plan = problem.rounded(&plan, &order, step, keeps_promise);
+    let order = problem.again(&plan, &order);
+    (plan, order)
 }
 
 fn steps(problem: &Problem, order: &Order) -> Vec<Step> {

@@ -8,8 +8,11 @@ use crate::app::widgets::Drawn;
 
 fn cited(source: &Source) -> String {
     match source.caveat() {
-        Some(caveat) => format!("{caveat}: {}", source.citation),
-        None => source.citation.to_owned(),
+        // Some citations say so in their own words.
+        Some(caveat) if !source.citation.contains(caveat) => {
+            format!("{caveat}: {}", source.citation)
+        }
+        _ => source.citation.to_owned(),
     }
 }
 
