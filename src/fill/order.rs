@@ -43,12 +43,15 @@ impl Problem {
         if self.stop != Stop::Brim {
             return vec![fixed];
         }
-        let mut orders: Vec<Order> =
-            fuels.iter().map(|&top_up| self.order(plan, &fuels, Some(top_up))).collect();
+        let mut orders: Vec<Order> = Vec::new();
+        for &top_up in &fuels {
+            let order = self.order(plan, &fuels, Some(top_up));
+            let place = orders.partition_point(|other| other.width() <= order.width());
+            orders.insert(place, order);
+        }
         if orders.is_empty() {
             orders.push(fixed);
         }
-        orders.sort_by(|a, b| a.width().total_cmp(&b.width()));
         orders
     }
 
@@ -59,10 +62,12 @@ impl Problem {
 
     /// The fuels of a plan of which some is left to pour, the strongest first.
     pub(super) fn still_to_pour(&self, plan: &Plan) -> Vec<usize> {
-        let mut fuels: Vec<usize> =
-            (0..self.offers.len()).filter(|&fuel| self.left(plan, fuel) > 1e-9).collect();
-        let share = |fuel: usize| self.offers[fuel].share.expected().fraction();
-        fuels.sort_by(|&a, &b| share(b).total_cmp(&share(a)));
+        let share = |fuel: usize| self.offers[fuel].share.expected();
+        let mut fuels: Vec<usize> = Vec::new();
+        for fuel in (0..self.offers.len()).filter(|&fuel| self.left(plan, fuel) > 1e-9) {
+            let place = fuels.partition_point(|&other| share(other) >= share(fuel));
+            fuels.insert(place, fuel);
+        }
         fuels
     }
 

@@ -4,10 +4,11 @@ use thiserror::Error;
 use uom::si::volume::liter;
 
 use super::Volume;
+use super::notation::plain;
 
 /// Why a number is not an amount of money or a price.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
-#[error("{given} is not an amount of money: give zero or more")]
+#[error("{} is not an amount of money: give zero or more", plain(*given))]
 pub struct MoneyError {
     /// The number that was given.
     pub given: f64,

@@ -1,9 +1,11 @@
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
+use super::notation::plain;
+
 /// Why a number is not a volume share.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
-#[error("{given} is not a volume share: a share lies between 0 and 1 (0 % and 100 %)")]
+#[error("{} is not a volume share: a share lies between 0 and 1 (0 % and 100 %)", plain(*given))]
 pub struct ShareError {
     /// The number that was given, as a fraction.
     pub given: f64,

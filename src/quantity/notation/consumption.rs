@@ -1,6 +1,7 @@
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
+use super::style::plain;
 use super::{DistanceUnit, KILOMETRES_PER_MILE, VolumeUnit};
 use crate::quantity::{Length, Volume};
 
@@ -12,8 +13,9 @@ const HIGHEST: f64 = 1e6;
 /// Why a number is not a consumption.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
 #[error(
-    "{given} L/100 km is not a consumption: it must lie between {LOWEST} and {HIGHEST} L/100 km, \
-     so give what the car uses, such as 7.5 L/100 km or 31 mpg"
+    "{} L/100 km is not a consumption: it must lie between a millionth and a million L/100 km, so \
+     give what the car uses, such as 7.5 L/100 km or 31 mpg",
+    plain(*given)
 )]
 pub struct ConsumptionError {
     /// The number that was given, as litres per 100 km.

@@ -49,6 +49,7 @@ pub use print::{
 };
 pub use share::{ShareTextError, parse_share};
 pub use share_band::parse_share_band;
+pub(crate) use style::plain;
 pub use style::{DecimalMark, Decimals, Style, print_number, print_number_short};
 pub use units::{
     DistanceUnit, KILOMETRES_PER_MILE, LITRES_PER_IMPERIAL_GALLON, LITRES_PER_US_GALLON,
