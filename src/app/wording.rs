@@ -1,7 +1,7 @@
 //! What is said of results: short sentences, in the person's units.
 
 use fillwright::calibration::{Calibration, Judgement, Reason, Verdict};
-use fillwright::fill::{Obstacle, Rule, Stop};
+use fillwright::fill::{Cycles, Impossible, Obstacle, Rule, Stop};
 use fillwright::logbook::{Answer, Plight, Printer, Promise};
 
 /// The word for a verdict.
@@ -186,9 +186,34 @@ pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec
     } else {
         format!("{} to {}", printer.grade(aim.low()), printer.grade(aim.high()))
     };
-    let fuel = |index: usize| answer.asked.fuels[index].name.clone();
-    let mut lines = Vec::new();
-    let why = match impossible.obstacle {
+    let mut lines = vec![obstacle(impossible, &wanted, answer, printer)];
+    if let Some((low, high)) = impossible.reachable {
+        lines.push(format!("Within reach: {} to {}.", printer.grade(low), printer.grade(high)));
+    }
+    if let Some((ron, _)) = &impossible.highest_ron {
+        lines.push(format!("The highest RON inside the window is {}.", printer.number(*ron, 1)));
+    }
+    lines.extend(burn_down(plight, &wanted, answer, printer));
+    lines.extend(impossible.cycles.as_ref().map(|cycles| refills(cycles, answer, printer)));
+    match (impossible.obstacle, &impossible.without_limit, &impossible.fullest_at_aim) {
+        (Obstacle::StopRule, Some(plan), _) => {
+            lines.push(format!("Without that limit it takes {}.", printer.volume(plan.added)));
+        }
+        (Obstacle::Overshoots | Obstacle::FuelLimit, _, Some(plan)) => {
+            let level = printer.volume(plan.level);
+            lines.push(format!("{wanted} can be held up to {level} in the tank."));
+        }
+        _ => {}
+    }
+    lines
+}
+
+fn obstacle(impossible: &Impossible, wanted: &str, answer: &Answer, printer: &Printer) -> String {
+    let those = |is_meant: fn(&Rule) -> bool| {
+        let rules: Vec<Rule> = impossible.binding.iter().copied().filter(is_meant).collect();
+        (!rules.is_empty()).then(|| together(&rules, answer))
+    };
+    match impossible.obstacle {
         Obstacle::TooWeakEver(limit) => format!(
             "{wanted} cannot be reached with these fuels: the strongest is {}. A stronger fuel is needed.",
             printer.grade(limit)
@@ -197,37 +222,18 @@ pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec
             "{wanted} cannot be reached with these fuels: the weakest is {}. A weaker fuel is needed.",
             printer.grade(limit)
         ),
-        Obstacle::TooFull => {
-            let already: Vec<Rule> = impossible
-                .binding
-                .iter()
-                .copied()
-                .filter(|rule| matches!(rule, Rule::AlreadyIn(_)))
-                .collect();
-            if already.is_empty() {
-                format!("{wanted} cannot be reached now: the tank is too full.")
-            } else {
-                let already = together(&already, answer);
-                format!("{wanted} cannot be reached any more, because of {already}.")
-            }
-        }
-        Obstacle::StopRule => {
-            format!(
-                "{wanted} cannot be reached with so little: {}.",
-                together(&impossible.binding, answer)
-            )
-        }
+        Obstacle::TooFull => match those(|rule| matches!(rule, Rule::AlreadyIn(_))) {
+            Some(already) => format!("{wanted} cannot be reached any more, because of {already}."),
+            None => format!("{wanted} cannot be reached now: the tank is too full."),
+        },
+        Obstacle::StopRule => format!(
+            "{wanted} cannot be reached with so little: {}.",
+            together(&impossible.binding, answer)
+        ),
         Obstacle::FuelLimit => {
-            let limits: Vec<Rule> = impossible
-                .binding
-                .iter()
-                .copied()
-                .filter(|rule| matches!(rule, Rule::FuelLimit(_) | Rule::UseAll(_)))
-                .collect();
-            format!(
-                "{wanted} cannot be reached: what stands in the way is {}.",
-                together(&limits, answer)
-            )
+            let limits = those(|rule| matches!(rule, Rule::FuelLimit(_) | Rule::UseAll(_)));
+            let limits = limits.unwrap_or_else(|| "a limit".into());
+            format!("{wanted} cannot be reached: what stands in the way is {limits}.")
         }
         Obstacle::Overshoots => {
             format!("{wanted} is reached on the way, but lost again before the tank is that full.")
@@ -235,56 +241,38 @@ pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec
         Obstacle::Octane => {
             format!("{wanted} can be reached, but not with the octane number needed.")
         }
-    };
-    lines.push(why);
-    if let Some((low, high)) = impossible.reachable {
-        lines.push(format!("Within reach: {} to {}.", printer.grade(low), printer.grade(high)));
     }
-    if let Some((ron, _)) = &impossible.highest_ron {
-        lines.push(format!("The highest RON inside the window is {}.", printer.number(*ron, 1)));
-    }
-    if let Some(burn) = &impossible.burn_down {
-        let distance = plight
-            .burn_distance
-            .map(|distance| format!(" (about {})", printer.distance(distance)))
-            .unwrap_or_default();
-        let then: Vec<String> = burn
-            .then
-            .iter()
-            .enumerate()
-            .filter(|(_, volume)| printer.system.volume().value_of(**volume) > 0.05)
-            .map(|(index, volume)| format!("{} {}", printer.volume(*volume), fuel(index)))
-            .collect();
-        let caveat = if burn.below_reserve { " That is below the reserve." } else { "" };
-        lines.push(format!(
-            "Drive the tank down to {}{distance}, or have {} drained by somebody equipped for it; then {} makes {wanted}.{caveat}",
-            printer.volume(burn.level),
-            printer.volume(burn.away),
-            if then.is_empty() { "nothing more".into() } else { then.join(" and ") },
-        ));
-    }
-    if let Some(cycles) = &impossible.cycles {
-        let shares: Vec<String> = cycles.shares.iter().map(|share| printer.grade(*share)).collect();
-        lines.push(format!(
-            "Without going below the reserve: burn down to it and fill up with {}, {} {}. The blend after each fill: {}.",
-            fuel(cycles.fuel),
-            cycles.shares.len(),
-            if cycles.shares.len() == 1 { "time" } else { "times" },
-            shares.join(", ")
-        ));
-    }
-    if let Some(plan) = &impossible.without_limit
-        && impossible.obstacle == Obstacle::StopRule
-    {
-        lines.push(format!("Without that limit it takes {}.", printer.volume(plan.added)));
-    }
-    if let Some(plan) = &impossible.fullest_at_aim
-        && matches!(impossible.obstacle, Obstacle::Overshoots | Obstacle::FuelLimit)
-    {
-        lines.push(format!(
-            "{wanted} can be held up to {} in the tank.",
-            printer.volume(plan.level)
-        ));
-    }
-    lines
+}
+
+fn burn_down(plight: &Plight, wanted: &str, answer: &Answer, printer: &Printer) -> Option<String> {
+    let burn = plight.impossible.burn_down.as_ref()?;
+    let distance = plight
+        .burn_distance
+        .map(|distance| format!(" (about {})", printer.distance(distance)))
+        .unwrap_or_default();
+    let then: Vec<String> = burn
+        .then
+        .iter()
+        .zip(&answer.asked.fuels)
+        .filter(|(volume, _)| printer.system.volume().value_of(**volume) > 0.05)
+        .map(|(volume, fuel)| format!("{} {}", printer.volume(*volume), fuel.name))
+        .collect();
+    let then = if then.is_empty() { "nothing more".into() } else { then.join(" and ") };
+    let caveat = if burn.below_reserve { " That is below the reserve." } else { "" };
+    Some(format!(
+        "Drive the tank down to {}{distance}, or have {} drained by somebody equipped for it; then {then} makes {wanted}.{caveat}",
+        printer.volume(burn.level),
+        printer.volume(burn.away),
+    ))
+}
+
+fn refills(cycles: &Cycles, answer: &Answer, printer: &Printer) -> String {
+    let shares: Vec<String> = cycles.shares.iter().map(|share| printer.grade(*share)).collect();
+    format!(
+        "Without going below the reserve: burn down to it and fill up with {}, {} {}. The blend after each fill: {}.",
+        answer.asked.fuels[cycles.fuel].name,
+        cycles.shares.len(),
+        if cycles.shares.len() == 1 { "time" } else { "times" },
+        shares.join(", ")
+    )
 }
