@@ -120,6 +120,29 @@ impl Page {
     }
 }
 
+impl Page {
+    /// Fails if anything in sight that a finger has to hit is lower than this many
+    /// pixels. What a label belongs to is hit by its label.
+    #[track_caller]
+    pub(crate) fn targets_at_least(&self, height: u32) -> impl Future<Output = ()> {
+        const TOO_LOW: &str = "
+            const targets = 'button, nav a, input, select, summary';
+            const hit = element =>
+                element.matches('[type=radio], [type=checkbox]') && element.closest('label')
+                || element;
+            return [...document.querySelectorAll(targets)]
+                .filter(element => element.checkVisibility())
+                .map(element => [hit(element).getBoundingClientRect().height, element])
+                .filter(([height]) => height < arguments[0])
+                .map(([height, element]) => `${height} px: ${element.outerHTML.slice(0, 160)}`);";
+        self.note_step();
+        async move {
+            let too_low = self.script(TOO_LOW, vec![height.into()]).await;
+            assert_eq!(too_low, json!([]), "some targets are lower than {height} px");
+        }
+    }
+}
+
 /// The address in an entry of the performance log that tells of a request.
 fn requested(entry: &str) -> Option<String> {
     let entry: Value = serde_json::from_str(entry).ok()?;

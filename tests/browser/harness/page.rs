@@ -15,6 +15,8 @@ use super::server::Server;
 
 /// How long anything may take to appear.
 const PATIENCE: Duration = Duration::from_secs(10);
+/// Joins a number to its unit.
+const NARROW_SPACE: char = '\u{202f}';
 const BETWEEN_LOOKS: Duration = Duration::from_millis(25);
 
 /// Roles of the things that carry a label and take a value.
@@ -51,6 +53,19 @@ pub(crate) struct Accessible {
     pub(crate) role: String,
     pub(crate) name: String,
     node: i64,
+}
+
+/// A part of the page, such as the group of one fuel's fields: what is looked for
+/// is looked for inside of it. It is found anew each time, so it may come later.
+pub(crate) struct Part<'a> {
+    page: &'a Page,
+    place: Place,
+}
+
+/// Role and accessible name of a part.
+struct Place {
+    role: String,
+    name: String,
 }
 
 impl fmt::Display for Accessible {
@@ -95,6 +110,20 @@ impl Page {
         }
     }
 
+    /// Goes back in the history, as with the browser's button.
+    #[track_caller]
+    pub(crate) fn back(&self) -> impl Future<Output = ()> {
+        self.note_step();
+        async move { done(self.driver.back().await, "going back") }
+    }
+
+    /// Goes forward again.
+    #[track_caller]
+    pub(crate) fn forward(&self) -> impl Future<Output = ()> {
+        self.note_step();
+        async move { done(self.driver.forward().await, "going forward") }
+    }
+
     /// The address after the page's own, `"#fill"` for instance.
     #[track_caller]
     pub(crate) fn hash(&self) -> impl Future<Output = String> {
@@ -111,7 +140,36 @@ impl Page {
         self.note_step();
         async move {
             let name = Some(name).filter(|name| !name.is_empty());
-            self.single(|node| node.role == role, Some(role), name).await
+            self.single(None, |node| node.role == role, Some(role), name).await
+        }
+    }
+
+    /// Of the things of this role and name, in the order of the page, the one at
+    /// this place; counted from 0.
+    #[track_caller]
+    pub(crate) fn nth(
+        &self,
+        role: &str,
+        name: &str,
+        place: usize,
+    ) -> impl Future<Output = WebElement> {
+        self.note_step();
+        async move {
+            let deadline = Instant::now() + PATIENCE;
+            loop {
+                let found = self.accessible(None, Some(role), Some(name)).await.unwrap_or_default();
+                if let Some(wanted) = found.get(place)
+                    && let Ok(element) = self.element(wanted).await
+                {
+                    return element;
+                }
+                assert!(
+                    Instant::now() < deadline,
+                    "there is no {role} {name:?} with {place} before it, but {} in all",
+                    found.len()
+                );
+                tokio::time::sleep(BETWEEN_LOOKS).await;
+            }
         }
     }
 
@@ -119,16 +177,19 @@ impl Page {
     #[track_caller]
     pub(crate) fn field(&self, label: &str) -> impl Future<Output = WebElement> {
         self.note_step();
-        async move {
-            self.single(|node| FIELD_ROLES.contains(&node.role.as_str()), None, Some(label)).await
-        }
+        async move { self.single(None, is_field, None, Some(label)).await }
+    }
+
+    /// The one part of this role and name, to look for things inside of it.
+    pub(crate) fn within(&self, role: &str, name: &str) -> Part<'_> {
+        Part { page: self, place: Place { role: role.to_owned(), name: name.to_owned() } }
     }
 
     /// Everything of an ARIA role that is there now, in the order of the page.
     #[track_caller]
     pub(crate) fn all(&self, role: &str) -> impl Future<Output = Vec<Accessible>> {
         self.note_step();
-        async move { self.accessible(Some(role), None).await.expect("a page to look at") }
+        async move { self.accessible(None, Some(role), None).await.expect("a page to look at") }
     }
 
     /// Whether such a thing is there now; does not wait.
@@ -137,7 +198,7 @@ impl Page {
         self.note_step();
         async move {
             let name = Some(name).filter(|name| !name.is_empty());
-            !self.accessible(Some(role), name).await.expect("a page to look at").is_empty()
+            !self.accessible(None, Some(role), name).await.expect("a page to look at").is_empty()
         }
     }
 
@@ -181,9 +242,7 @@ impl Page {
     pub(crate) fn type_in(&self, label: &str, text: &str) -> impl Future<Output = ()> {
         self.note_step();
         async move {
-            let field = self.field(label).await;
-            done(field.send_keys(Key::Control + "a").await, "selecting what a field holds");
-            done(field.send_keys(Key::Delete + text).await, &format!("typing into {label:?}"));
+            replace(&self.field(label).await, label, text).await;
         }
     }
 
@@ -238,12 +297,28 @@ impl Page {
     /// Presses Tab until the thing of this role and name has the focus.
     #[track_caller]
     pub(crate) fn tab_to(&self, role: &str, name: &str) -> impl Future<Output = ()> {
-        const ENOUGH: usize = 100;
         self.note_step();
+        self.pressing_to(|| Key::Tab.into(), role, name)
+    }
+
+    /// The same backwards, with Shift and Tab.
+    #[track_caller]
+    pub(crate) fn tab_back_to(&self, role: &str, name: &str) -> impl Future<Output = ()> {
+        self.note_step();
+        self.pressing_to(|| Key::Shift + Key::Tab, role, name)
+    }
+
+    fn pressing_to(
+        &self,
+        key: impl Fn() -> TypingData,
+        role: &str,
+        name: &str,
+    ) -> impl Future<Output = ()> {
+        const ENOUGH: usize = 100;
         async move {
             let mut passed = Vec::new();
             while passed.len() < ENOUGH {
-                self.press(Key::Tab).await;
+                self.press(key()).await;
                 let focused = self.focused().await;
                 if focused.role == role && focused.name == name {
                     return;
@@ -274,14 +349,38 @@ impl Page {
         }
     }
 
-    /// Waits until the page shows this text.
+    /// Waits until what is read of the page is this.
+    #[track_caller]
+    pub(crate) fn becomes<T: PartialEq + fmt::Debug>(
+        &self,
+        expected: T,
+        read: impl AsyncFn() -> T,
+    ) -> impl Future<Output = ()> {
+        self.note_step();
+        async move {
+            let deadline = Instant::now() + PATIENCE;
+            loop {
+                let found = read().await;
+                if found == expected {
+                    return;
+                }
+                assert!(
+                    Instant::now() < deadline,
+                    "waited in vain for\n{expected:#?}\nthere is\n{found:#?}"
+                );
+                tokio::time::sleep(BETWEEN_LOOKS).await;
+            }
+        }
+    }
+
+    /// Waits until the page shows this text. Spaces of any width are alike.
     #[track_caller]
     pub(crate) fn sees(&self, text: &str) -> impl Future<Output = ()> {
         self.note_step();
         async move {
             let deadline = Instant::now() + PATIENCE;
             loop {
-                let shown = self.visible_text().await;
+                let shown = self.visible_text().await.replace(NARROW_SPACE, " ");
                 if shown.contains(text) {
                     return;
                 }
@@ -404,7 +503,7 @@ impl Page {
 
     async fn drawn(&self) {
         self.until("the app to draw its main region", async || {
-            self.accessible(Some("main"), None).await.is_ok_and(|found| !found.is_empty())
+            self.accessible(None, Some("main"), None).await.is_ok_and(|found| !found.is_empty())
         })
         .await;
     }
@@ -412,15 +511,18 @@ impl Page {
     /// The only thing that fits, waited for.
     async fn single(
         &self,
+        place: Option<&Place>,
         fits: impl Fn(&Accessible) -> bool,
         role: Option<&str>,
         name: Option<&str>,
     ) -> WebElement {
-        let described = format!("{} {}", role.unwrap_or("field"), name.unwrap_or("of any name"));
+        let inside = place.map_or_else(String::new, |it| format!(" in {} {}", it.role, it.name));
+        let described =
+            format!("{} {}{inside}", role.unwrap_or("field"), name.unwrap_or("of any name"));
         let deadline = Instant::now() + PATIENCE;
         loop {
             // Fails only while one document replaces another.
-            let mut found = self.accessible(role, name).await.unwrap_or_default();
+            let mut found = self.accessible(place, role, name).await.unwrap_or_default();
             found.retain(&fits);
             match found.as_slice() {
                 [only] => {
@@ -433,7 +535,7 @@ impl Page {
                 several => panic!("{} things are {described:?}: {several:?}", several.len()),
             }
             if Instant::now() > deadline {
-                let mut present = self.accessible(role, None).await.unwrap_or_default();
+                let mut present = self.accessible(place, role, None).await.unwrap_or_default();
                 present.retain(&fits);
                 let present: Vec<String> = present.iter().map(ToString::to_string).collect();
                 panic!("no {described:?} appears; there are {present:#?}");
@@ -442,23 +544,40 @@ impl Page {
         }
     }
 
-    /// What the browser's accessibility tree holds of this role and name.
+    /// What the browser's accessibility tree holds of this role and name, on the
+    /// whole page or in one part of it.
     async fn accessible(
         &self,
+        place: Option<&Place>,
         role: Option<&str>,
         name: Option<&str>,
     ) -> WebDriverResult<Vec<Accessible>> {
-        let cdp = self.driver.cdp();
-        let document =
-            cdp.send_raw("Runtime.evaluate", json!({ "expression": "document" })).await?;
-        let mut query = json!({ "objectId": document["result"]["objectId"] });
+        let expression = json!({ "expression": "document" });
+        let document = self.driver.cdp().send_raw("Runtime.evaluate", expression).await?;
+        let document = ("objectId", document["result"]["objectId"].clone());
+        let Some(place) = place else { return self.below(document, role, name).await };
+        let mut found = Vec::new();
+        for part in self.below(document, Some(&place.role), Some(&place.name)).await? {
+            found.extend(self.below(("backendNodeId", part.node.into()), role, name).await?);
+        }
+        Ok(found)
+    }
+
+    /// What the accessibility tree holds below a node.
+    async fn below(
+        &self,
+        (key, node): (&str, Value),
+        role: Option<&str>,
+        name: Option<&str>,
+    ) -> WebDriverResult<Vec<Accessible>> {
+        let mut query = json!({ key: node });
         if let Some(role) = role {
             query["role"] = role.into();
         }
         if let Some(name) = name {
             query["accessibleName"] = name.into();
         }
-        let found = cdp.send_raw("Accessibility.queryAXTree", query).await?;
+        let found = self.driver.cdp().send_raw("Accessibility.queryAXTree", query).await?;
         let nodes = found["nodes"].as_array().map(Vec::as_slice).unwrap_or_default();
         Ok(nodes.iter().filter(|node| node["ignored"] != true).map(Accessible::read).collect())
     }
@@ -487,6 +606,59 @@ impl Page {
     async fn devtools(&self, method: &str, parameters: Value) -> Value {
         done(self.driver.cdp().send_raw(method, parameters).await, method)
     }
+}
+
+impl Part<'_> {
+    /// As [`Page::find`].
+    #[track_caller]
+    pub(crate) fn find(&self, role: &str, name: &str) -> impl Future<Output = WebElement> {
+        self.page.note_step();
+        async move {
+            let name = Some(name).filter(|name| !name.is_empty());
+            let fits = |node: &Accessible| node.role == role;
+            self.page.single(Some(&self.place), fits, Some(role), name).await
+        }
+    }
+
+    /// As [`Page::field`].
+    #[track_caller]
+    pub(crate) fn field(&self, label: &str) -> impl Future<Output = WebElement> {
+        self.page.note_step();
+        async move { self.page.single(Some(&self.place), is_field, None, Some(label)).await }
+    }
+
+    /// As [`Page::value`].
+    #[track_caller]
+    pub(crate) fn value(&self, label: &str) -> impl Future<Output = String> {
+        self.page.note_step();
+        async move { done(self.field(label).await.value().await, "reading a field").unwrap_or_default() }
+    }
+
+    /// As [`Page::type_in`].
+    #[track_caller]
+    pub(crate) fn type_in(&self, label: &str, text: &str) -> impl Future<Output = ()> {
+        self.page.note_step();
+        async move { replace(&self.field(label).await, label, text).await }
+    }
+
+    /// As [`Page::click`].
+    #[track_caller]
+    pub(crate) fn click(&self, role: &str, name: &str) -> impl Future<Output = ()> {
+        self.page.note_step();
+        async move {
+            done(self.find(role, name).await.click().await, &format!("clicking {role} {name:?}"));
+        }
+    }
+}
+
+fn is_field(node: &Accessible) -> bool {
+    FIELD_ROLES.contains(&node.role.as_str())
+}
+
+/// Replaces what a field holds, with keys.
+async fn replace(field: &WebElement, label: &str, text: &str) {
+    done(field.send_keys(Key::Control + "a").await, "selecting what a field holds");
+    done(field.send_keys(Key::Delete + text).await, &format!("typing into {label:?}"));
 }
 
 impl Accessible {
