@@ -41,7 +41,7 @@ pub(super) fn OffersCard() -> impl IntoView {
         state.document.update(|it| add_offer(it, &key));
     });
     view! {
-        <section class="card" aria-labelledby="on-offer">
+        <section class="card" id="offers" aria-labelledby="on-offer">
             <h2 id="on-offer">"On offer here"</h2>
             <When condition=holds(move || nothing.with(|it| !it.is_empty()))>
                 <p class="note caution">{nothing}</p>
