@@ -73,7 +73,7 @@ fn Invented() -> impl IntoView {
     let undo = holds(move || state.previous.with(Option::is_some));
     view! {
         <When condition=is_demo>
-            <p class="invented">
+            <aside class="invented" aria-label="Example">
                 <strong>"Invented example."</strong>
                 " Every figure is made up."
                 <Button
@@ -81,7 +81,7 @@ fn Invented() -> impl IntoView {
                     look="small"
                     on_press=Callback::new(move |()| state.start(false))
                 />
-            </p>
+            </aside>
         </When>
         <When condition=undo>
             <p class="invented" role="status">
