@@ -10,7 +10,10 @@
     reason = "a test fails by panicking"
 )]
 
+mod app;
 mod harness;
+mod reckoning;
 
+mod first_start;
 mod harness_itself;
-mod shell;
+mod main_job;
