@@ -14,6 +14,8 @@ mod app;
 mod harness;
 mod reckoning;
 
+mod at_the_pump;
 mod first_start;
 mod harness_itself;
 mod main_job;
+mod units;
