@@ -18,4 +18,7 @@ mod at_the_pump;
 mod first_start;
 mod harness_itself;
 mod main_job;
+mod out_of_reach;
 mod units;
+mod windows;
+mod wrong_entries;

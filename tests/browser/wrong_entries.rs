@@ -1,0 +1,65 @@
+//! Entries that cannot be.
+
+use serde_json::{Value, json};
+
+use crate::app::{self, quarter_full};
+use crate::harness::{Key, Page, browse};
+
+#[test]
+fn more_than_the_tank_holds_is_refused_beside_its_field() {
+    browse(async |page| {
+        quarter_full(page).await;
+        assert_eq!(beside(page, "level").await["invalid"], Value::Null);
+        // Seven litres would do; with the next digit they are seventy.
+        page.type_in(app::LEVEL, "7").await;
+        let good = vec!["E85: 16.0 L".to_owned(), "Petrol: 37.0 L".to_owned()];
+        page.becomes(good.clone(), async || app::steps(page).await).await;
+        page.press("0").await;
+        page.press(Key::Tab).await;
+        page.becomes(json!("true"), async || beside(page, "level").await["invalid"].clone()).await;
+        let said = beside(page, "level").await["described"].to_string();
+        assert!(said.contains("70.0\u{202f}L") && said.contains("60.0\u{202f}L"), "{said}");
+
+        // The last good answer stays, marked as one of before.
+        page.sees(app::NOT_UPDATED).await;
+        assert_eq!(app::steps(page).await, good);
+        assert!(page.has("link", said.trim_matches('"')).await, "no link to the field");
+
+        page.type_in(app::LEVEL, "30").await;
+        page.becomes(Value::Null, async || beside(page, "level").await["invalid"].clone()).await;
+        page.becomes(vec!["E85: 16.0 L".to_owned(), "Petrol: 14.0 L".to_owned()], async || {
+            app::steps(page).await
+        })
+        .await;
+        assert!(!page.visible_text().await.contains(app::NOT_UPDATED));
+    });
+}
+
+#[test]
+fn a_slip_is_quoted_and_an_empty_field_asks() {
+    browse(async |page| {
+        quarter_full(page).await;
+        page.type_in(app::AIM, "E3O").await;
+        page.press(Key::Tab).await;
+        page.becomes(json!("true"), async || beside(page, "aim-share").await["invalid"].clone())
+            .await;
+        let said = beside(page, "aim-share").await["described"].to_string();
+        assert!(said.contains("E3O"), "{said}");
+        page.type_in(app::AIM, "").await;
+        page.press(Key::Tab).await;
+        page.sees("Give the blend you want").await;
+        page.type_in(app::AIM, "30").await;
+        page.becomes(Value::Null, async || beside(page, "aim-share").await["invalid"].clone())
+            .await;
+        assert!(app::outcome(page).await.starts_with("Makes E30"));
+    });
+}
+
+/// What a field says of itself to assistive technology.
+async fn beside(page: &Page, id: &str) -> Value {
+    const READ: &str = "
+        const field = document.getElementById(arguments[0]);
+        const text = document.getElementById(field.getAttribute('aria-describedby'));
+        return { invalid: field.getAttribute('aria-invalid'), described: text?.innerText };";
+    page.script(READ, vec![id.into()]).await
+}
