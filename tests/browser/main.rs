@@ -16,7 +16,9 @@ mod reckoning;
 
 mod at_the_pump;
 mod first_start;
+mod for_all;
 mod harness_itself;
+mod keyboard;
 mod main_job;
 mod memory;
 mod out_of_reach;

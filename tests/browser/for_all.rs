@@ -1,0 +1,91 @@
+//! What every view owes everybody: contrast, names, room for a finger, no
+//! scrolling sideways, in light and dark, on a phone and at a desk.
+
+use crate::app::{self, CAPACITY, LEVEL};
+use crate::harness::{Key, Page, Scheme, browse};
+
+#[test]
+fn the_first_start_is_for_all() {
+    browse(async |page| {
+        page.open("").await;
+        for_all(page, "welcome").await;
+    });
+}
+
+#[test]
+fn the_fill_is_for_all() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", app::EXAMPLE).await;
+        page.sees("Makes E30").await;
+        for_all(page, "fill").await;
+        open_everything(page).await;
+        page.sees("Orders of pouring").await;
+        for_all(page, "fill-open").await;
+    });
+}
+
+#[test]
+fn the_car_is_for_all() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", app::EXAMPLE).await;
+        page.open("#/car").await;
+        page.field(CAPACITY).await;
+        for_all(page, "car").await;
+    });
+}
+
+#[test]
+fn what_is_missing_is_for_all() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", app::OWN_CAR).await;
+        page.sees(app::SOMETHING_MISSING).await;
+        for_all(page, "missing").await;
+    });
+}
+
+#[test]
+fn an_impossible_aim_is_for_all() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", app::EXAMPLE).await;
+        page.type_in(LEVEL, "54").await;
+        page.type_in(app::AIM, "E60").await;
+        page.sees("cannot be reached").await;
+        for_all(page, "impossible").await;
+    });
+}
+
+#[test]
+fn a_wrong_entry_is_for_all() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", app::EXAMPLE).await;
+        page.sees("Makes E30").await;
+        page.type_in(LEVEL, "90").await;
+        page.press(Key::Tab).await;
+        page.sees(app::NOT_UPDATED).await;
+        for_all(page, "wrong").await;
+    });
+}
+
+async fn for_all(page: &Page, name: &str) {
+    for (width, height) in [(360, 740), (1280, 800)] {
+        page.viewport(width, height).await;
+        page.no_horizontal_scroll().await;
+        page.targets_at_least(44).await;
+        for scheme in [Scheme::Light, Scheme::Dark] {
+            page.colour_scheme(scheme).await;
+            page.axe().await;
+            page.screenshot(&format!("{name}-{width}-{scheme:?}").to_lowercase()).await;
+        }
+    }
+    page.viewport(320, 640).await;
+    page.no_horizontal_scroll().await;
+}
+
+async fn open_everything(page: &Page) {
+    page.script("document.querySelectorAll('details').forEach(it => it.open = true)", vec![]).await;
+}
