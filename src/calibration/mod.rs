@@ -183,6 +183,6 @@ impl Calibration {
         let intended = blend(self.written_for);
         let ratio = |share: Share| blend(share).open_loop_lambda_ratio(&intended);
         // More ethanol is always leaner: AFR falls faster than density rises.
-        Band::new(ratio(share.low())?, ratio(share.expected())?, ratio(share.high())?).ok()
+        Band::enclosing(ratio(share.expected())?, [ratio(share.low())?, ratio(share.high())?])
     }
 }

@@ -82,11 +82,10 @@ impl Problem {
     /// of the level band and those breaks are all that need be looked at.
     pub fn worst(&self, pours: &Pours) -> Worst {
         let expected = self.end_of(pours, self.level(), End::Expected);
-        let low = self.worst_end(pours, End::Low).share.min(expected.share);
-        let high = self.worst_end(pours, End::High).share.max(expected.share);
-        let share =
-            Band::new(Share::clamped(low), Share::clamped(expected.share), Share::clamped(high))
-                .unwrap_or(Band::exact(Share::clamped(expected.share)));
+        let ends =
+            [End::Low, End::High].map(|end| Share::clamped(self.worst_end(pours, end).share));
+        let expected = Share::clamped(expected.share);
+        let share = Band::enclosing(expected, ends).unwrap_or(Band::exact(expected));
         let level_from = |level| self.end_of(pours, in_litres(level), End::Expected).total;
         let level = self.tank.level.map(|level| litres(level_from(level)));
         let planned = self.poured() + doses(pours);

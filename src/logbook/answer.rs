@@ -66,12 +66,8 @@ impl Blend {
     pub fn aki(&self) -> Option<Band<f64>> {
         let (ron, mon) = (self.ron?, self.mon?);
         let mean = f64::midpoint;
-        Band::new(
-            mean(ron.low(), mon.low()),
-            mean(ron.expected(), mon.expected()),
-            mean(ron.high(), mon.high()),
-        )
-        .ok()
+        let ends = [mean(ron.low(), mon.low()), mean(ron.high(), mon.high())];
+        Band::enclosing(mean(ron.expected(), mon.expected()), ends)
     }
 }
 
@@ -303,10 +299,11 @@ fn blend(asked: &Asked, plan: &Plan, order: &Order) -> Option<Blend> {
     let reference = reference(asked);
     let litre = reference.volume();
     let share = order.worst.share;
-    // AFR falls and the multiplier rises with the share.
     let at = |share: Share| Mixture::splash(litre, share, &base);
-    let afr = |share: Share| at(share).stoichiometric_afr();
-    let multiplier = |share: Share| at(share).fuel_volume_multiplier(&reference);
+    let over_band = |of: &dyn Fn(Mixture) -> Option<f64>| {
+        let ends = [of(at(share.low()))?, of(at(share.high()))?];
+        Band::enclosing(of(at(share.expected()))?, ends)
+    };
     let ron: Vec<Option<f64>> = problem.offers.iter().map(|offer| offer.ron).collect();
     let mon: Vec<Option<f64>> = asked.fuels.iter().map(|fuel| fuel.mon).collect();
     Some(Blend {
@@ -314,14 +311,8 @@ fn blend(asked: &Asked, plan: &Plan, order: &Order) -> Option<Blend> {
         share,
         ron: problem.worst_octane(&order.pours, tank.ron, &ron),
         mon: problem.worst_octane(&order.pours, asked.tank_mon, &mon),
-        stoichiometric_afr: afr(share.high())
-            .zip(afr(share.expected()))
-            .zip(afr(share.low()))
-            .and_then(|((low, expected), high)| Band::new(low, expected, high).ok()),
-        volume_multiplier: multiplier(share.low())
-            .zip(multiplier(share.expected()))
-            .zip(multiplier(share.high()))
-            .and_then(|((low, expected), high)| Band::new(low, expected, high).ok()),
+        stoichiometric_afr: over_band(&|fuel| fuel.stoichiometric_afr()),
+        volume_multiplier: over_band(&|fuel| fuel.fuel_volume_multiplier(&reference)),
         mixture,
     })
 }

@@ -36,6 +36,32 @@ impl<T: PartialOrd + Copy> Band<T> {
         }
     }
 
+    /// The band of what was worked out at the two ends of another band, whichever
+    /// way round they come; `None` when the values cannot be compared.
+    ///
+    /// Where the ends meet, rounding alone can put the expected value outside
+    /// them: it then widens the band by that much.
+    ///
+    /// ```
+    /// use fillwright::quantity::Band;
+    /// // More ethanol needs less air.
+    /// let ratio = Band::enclosing(12.8, [13.2, 12.6]).unwrap();
+    /// assert_eq!((ratio.low(), ratio.high()), (12.6, 13.2));
+    /// ```
+    pub fn enclosing(expected: T, ends: [T; 2]) -> Option<Self> {
+        let mut band = Self::exact(expected);
+        for end in ends {
+            if end < band.low {
+                band.low = end;
+            } else if end > band.high {
+                band.high = end;
+            } else if !band.contains(end) {
+                return None;
+            }
+        }
+        band.contains(expected).then_some(band)
+    }
+
     /// A value that is known exactly.
     pub fn exact(value: T) -> Self {
         Self { low: value, expected: value, high: value }

@@ -3,4 +3,5 @@
 #![allow(clippy::unwrap_used, reason = "a test fails by panicking")]
 
 mod fill;
+mod logbook;
 mod notation;
