@@ -95,9 +95,10 @@ impl Problem {
         Order { pours, worst, from_level }
     }
 
-    /// Another plan carried out in the same order.
+    /// Another plan carried out in the same order, without what it leaves out.
     pub fn again(&self, plan: &Plan, order: &Order) -> Order {
-        let fuels: Vec<usize> = order.pours.iter().map(|pour| pour.fuel).collect();
+        let is_left = |fuel: &usize| order.top_up() == Some(*fuel) || self.left(plan, *fuel) > 1e-9;
+        let fuels: Vec<usize> = order.pours.iter().map(|pour| pour.fuel).filter(is_left).collect();
         self.order(plan, &fuels, order.top_up())
     }
 

@@ -65,7 +65,6 @@ fn a_wide_window_is_kept_for_sure_and_a_narrow_one_is_not() {
 }
 
 #[test]
-#[ignore = "the dose is kept at the very edge of the window and then rounded outwards for show"]
 fn a_promise_holds_for_the_litres_that_are_shown() {
     let (least, most) = safe_doses(15.0, 40.0);
 
