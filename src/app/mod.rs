@@ -25,20 +25,28 @@ pub(crate) fn App() -> impl IntoView {
         state.route.set(Route::of_location());
     });
     on_cleanup(move || handle.remove());
-    Effect::new(move |_| storage::save(state));
-    // What the link points at comes into sight, as with a plain anchor.
-    Effect::new(move |_| {
-        if let Some(part) = state.route.get().part {
-            request_animation_frame(move || {
-                if let Some(element) = document().get_element_by_id(&part) {
-                    element.scroll_into_view();
-                }
-            });
+    // A link to the address already shown changes no hash, yet should lead there.
+    let handle = window_event_listener(ev::click, move |event| {
+        if route::leads_here(&event) {
+            state.route.set(Route::of_location());
         }
     });
+    on_cleanup(move || handle.remove());
+    Effect::new(move |_| storage::save(state));
+    Effect::new(move |_| {
+        if let Some(part) = state.route.get().part {
+            request_animation_frame(move || route::show(&part));
+        }
+    });
+    let skip = move |event: ev::MouseEvent| {
+        event.prevent_default();
+        route::show("main");
+    };
     view! {
         <header class="page-head">
-            <a class="skip" href="#/fill/main">"Skip to the content"</a>
+            <a class="skip" href="#main" on:click=skip>
+                "Skip to the content"
+            </a>
             <div class="top"><h1>"Fillwright"</h1></div>
             <nav class="tabs" aria-label="Views">
                 {View::ALL

@@ -1,7 +1,10 @@
 //! Links inside the app. They live in the fragment, so that any plain file
 //! server serves them and Back works without a rule on the server.
 
-use leptos::prelude::window;
+use leptos::ev::MouseEvent;
+use leptos::prelude::{document, window};
+use wasm_bindgen::JsCast;
+use web_sys::{Element, HtmlElement};
 
 /// A view.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -47,5 +50,27 @@ impl Route {
             _ => View::Fill,
         };
         Self { view, part: parts.next().filter(|part| !part.is_empty()).map(Into::into) }
+    }
+}
+
+/// Whether a click was on a link to the very address that is shown.
+pub(crate) fn leads_here(event: &MouseEvent) -> bool {
+    let target = event.target().and_then(|target| target.dyn_into::<Element>().ok());
+    let link = target.and_then(|target| target.closest("a[href^='#/']").ok().flatten());
+    let href = link.and_then(|link| link.get_attribute("href"));
+    href.is_some() && href == window().location().hash().ok()
+}
+
+/// Brings a part of the page into sight: opens what hides it and gives it the
+/// focus where it can have it.
+pub(crate) fn show(id: &str) {
+    let Some(element) = document().get_element_by_id(id) else { return };
+    if let Ok(Some(details)) = element.closest("details") {
+        // Setting an attribute of this name cannot fail.
+        let _ = details.set_attribute("open", "");
+    }
+    element.scroll_into_view();
+    if let Some(element) = element.dyn_ref::<HtmlElement>() {
+        let _ = element.focus();
     }
 }

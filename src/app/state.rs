@@ -34,6 +34,9 @@ pub(crate) struct State {
     pub(crate) printer: Memo<Printer>,
     pub(crate) reading: Memo<Interpretation>,
     pub(crate) shown: Memo<Shown>,
+    /// The answer when a field was last entered or left: what was asked on
+    /// purpose, not in passing while typing.
+    settled: RwSignal<Option<Arc<Answer>>>,
 }
 
 impl State {
@@ -50,12 +53,13 @@ impl State {
             move |_| document.with(|it| printer.with(|printer| interpret(it, printer))),
             |_, _| true,
         );
+        let settled = RwSignal::new(None::<Arc<Answer>>);
         let shown = Memo::new_with_compare(
-            move |before: Option<&Shown>| {
+            move |_| {
                 if let Some(asked) = reading.with(|reading| reading.asked.clone()) {
                     return Shown { answer: Some(Arc::new(Answer::of(asked))), stale: false };
                 }
-                let answer = before.and_then(|before| before.answer.clone());
+                let answer = settled.get_untracked();
                 Shown { stale: answer.is_some(), answer }
             },
             |_, _| true,
@@ -69,6 +73,7 @@ impl State {
             printer,
             reading,
             shown,
+            settled,
         }
     }
 
@@ -103,6 +108,14 @@ impl State {
     pub(crate) fn change_undoably(self, change: impl FnOnce(&mut Document)) {
         self.previous.set(Some(self.document.get_untracked()));
         self.document.update(change);
+    }
+
+    /// Takes the answer on show for the one to fall back on.
+    pub(crate) fn settle(self) {
+        let shown = self.shown.get_untracked();
+        if !shown.stale {
+            self.settled.set(shown.answer);
+        }
     }
 
     /// What is wrong with a field.

@@ -9,8 +9,8 @@ use super::state::State;
 
 /// Where the document lies.
 const DOCUMENT: &str = "fillwright.document";
-/// Where a text lies that could not be read: it is never overwritten by a
-/// document, so that nothing stored is lost.
+/// Where texts lie that could not be read, numbered: they are never overwritten,
+/// so that nothing stored is lost.
 const UNREADABLE: &str = "fillwright.unreadable";
 
 /// What storage held.
@@ -41,7 +41,7 @@ pub(crate) fn load() -> Loaded {
     match Document::from_json(&text) {
         Ok(document) => Loaded { document: Some(document), trouble: None },
         Err(error) => {
-            let kept = LocalStorage::raw().set_item(UNREADABLE, &text).is_ok();
+            let kept = keep_aside(&text);
             let kept = if kept { "It is kept aside." } else { "It could not be kept aside." };
             Loaded {
                 document: None,
@@ -49,6 +49,15 @@ pub(crate) fn load() -> Loaded {
             }
         }
     }
+}
+
+/// Keeps a text that could not be read, beside those kept before.
+fn keep_aside(text: &str) -> bool {
+    let storage = LocalStorage::raw();
+    let key = (1..1000)
+        .map(|count| format!("{UNREADABLE}.{count}"))
+        .find(|key| !matches!(storage.get_item(key), Ok(Some(kept)) if kept != text));
+    key.is_some_and(|key| storage.set_item(&key, text).is_ok())
 }
 
 /// Stores the document, once there is one to store.

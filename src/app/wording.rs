@@ -188,7 +188,12 @@ pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec
     };
     let mut lines = vec![obstacle(impossible, &wanted, answer, printer)];
     if let Some((low, high)) = impossible.reachable {
-        lines.push(format!("Within reach: {} to {}.", printer.grade(low), printer.grade(high)));
+        let (low, high) = (printer.grade(low), printer.grade(high));
+        lines.push(if low == high {
+            format!("Within reach: only {low}.")
+        } else {
+            format!("Within reach: {low} to {high}.")
+        });
     }
     if let Some((ron, _)) = &impossible.highest_ron {
         lines.push(format!("The highest RON inside the window is {}.", printer.number(*ron, 1)));

@@ -2,7 +2,9 @@
 
 use super::interpret::Asked;
 use crate::calibration::{Contents, Judgement};
-use crate::fill::{BurnDown, Impossible, NoRobustPlan, Order, Plan, Problem, Solution, economics};
+use crate::fill::{
+    BurnDown, Impossible, NoRobustPlan, Obstacle, Order, Plan, Problem, Solution, Stop, economics,
+};
 use crate::fuel::{HydrocarbonBase, Mixture};
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 use crate::workings::Working;
@@ -205,14 +207,33 @@ fn choose(asked: &Asked) -> (Plan, Order, Option<Promise>, Option<Plight>) {
             }
         },
         Solution::Impossible(impossible) => {
-            let plan =
-                impossible.closest.clone().unwrap_or_else(|| problem.after(&poured(problem)));
+            let closest = impossible.closest.clone();
+            let plan = closest.unwrap_or_else(|| problem.after(&poured(problem)));
             let order = best_order(&plan);
+            if is_near_enough(problem, &plan) && impossible.obstacle != Obstacle::Octane {
+                return (plan, order, Some(Promise::Expected), None);
+            }
             let burn_distance =
                 impossible.burn_down.as_ref().and_then(|burn| distance(asked, burn));
             (plan, order, None, Some(Plight { impossible: *impossible, burn_distance }))
         }
     }
+}
+
+/// Whether a plan misses a single share by less than half a point: what rounding
+/// to the pump's step leaves, and less than any uncertainty of a fill.
+fn is_near_enough(problem: &Problem, plan: &Plan) -> bool {
+    const HALF_A_POINT: f64 = 0.005;
+    let wanted = match problem.stop {
+        Stop::Brim => problem.tank.capacity,
+        Stop::Level(level) => level,
+        Stop::AtMost(_) | Stop::Budget(_) | Stop::Least => return false,
+    };
+    (in_litres(plan.level) - in_litres(wanted)).abs() < 1e-6
+        && problem.aim.low() == problem.aim.high()
+        && plan.share.is_some_and(|share| {
+            (share.fraction() - problem.aim.low().fraction()).abs() <= HALF_A_POINT
+        })
 }
 
 fn poured(problem: &Problem) -> Vec<Volume> {

@@ -223,6 +223,8 @@ pub struct FillForm {
     pub mon: String,
     /// The fuels on offer.
     pub offers: Vec<FuelForm>,
+    /// Whether the nozzle clicked off at what was put in: the tank is full then.
+    pub clicked: bool,
     /// The blend wanted.
     pub aim: AimForm,
     /// The share wanted, when one is.

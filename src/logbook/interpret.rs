@@ -14,7 +14,7 @@ use crate::quantity::notation::{
     parse_octane, parse_price, parse_share, parse_share_band, parse_volume,
 };
 use crate::quantity::{Band, Share, Volume};
-use crate::tank::DISPENSER_ERROR;
+use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR};
 
 /// The largest tank, in litres, that a text is taken for.
 pub(super) const LARGEST_TANK_L: f64 = 1000.0;
@@ -162,8 +162,12 @@ impl Reader<'_> {
         if offers.len() < fill.offers.len() || offers.is_empty() {
             return None;
         }
+        let mut tank = tank?;
+        if fill.clicked {
+            tank.level = level_by_click(&tank, &offers);
+        }
         let problem = Problem {
-            tank: tank?,
+            tank,
             offers,
             aim,
             ron_min,
@@ -207,10 +211,11 @@ impl Reader<'_> {
         );
         let error = self.volume(Field::LevelError, &fill.level_error, capacity, None);
         let nothing = level? * 0.0;
-        let is_empty = level? <= nothing;
+        let is_empty =
+            level? <= nothing && fill.share.trim().is_empty() && fill.share_range.trim().is_empty();
         let share = if is_empty {
-            // An empty tank has no share; nothing reads it.
-            Some(Band::exact(Share::ZERO))
+            // What a gauge leaves in an empty tank may be anything.
+            Band::new(Share::ZERO, Share::ZERO, Share::ONE).ok()
         } else {
             self.share(
                 (Field::TankShare, &fill.share),
@@ -412,6 +417,20 @@ impl Reader<'_> {
             }
         }
     }
+}
+
+/// The level before the fill, told by the click at the end of it: what was put in
+/// made the tank full, give or take how well a click repeats.
+fn level_by_click(tank: &Tank, offers: &[Offer]) -> Band<Volume> {
+    let poured: Volume = offers.iter().map(|offer| offer.poured).sum();
+    let nothing = poured * 0.0;
+    if poured <= nothing || poured > tank.capacity {
+        return tank.level;
+    }
+    let before = tank.capacity - poured;
+    let low = before - VolumeUnit::Litre.quantity(CLICK_ERROR_L.value);
+    Band::enclosing(before, [if low > nothing { low } else { nothing }, before])
+        .unwrap_or(tank.level)
 }
 
 /// A motor octane number: the same notation, never AKI.

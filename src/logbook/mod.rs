@@ -11,6 +11,7 @@ mod demo;
 mod derivation;
 mod document;
 mod interpret;
+mod next_fill;
 mod printer;
 mod refusal;
 

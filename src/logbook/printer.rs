@@ -60,12 +60,12 @@ impl Printer {
 
     /// A share in percent, whole.
     pub fn percent(&self, share: Share) -> String {
-        print_percent(share, 0, self.style)
+        print_percent(steady(share), 0, self.style)
     }
 
     /// A share as a grade: `E30`.
     pub fn grade(&self, share: Share) -> String {
-        print_share(share, 0, self.style)
+        print_share(steady(share), 0, self.style)
     }
 
     /// A band of shares as grades.
@@ -136,6 +136,11 @@ impl Printer {
         };
         reprinted.unwrap_or_else(|| entry.text.clone())
     }
+}
+
+/// A share whose last digits of arithmetic do not decide how it is rounded.
+fn steady(share: Share) -> Share {
+    Share::clamped((share.fraction() * 1e9).round() / 1e9)
 }
 
 /// What was meant, when it has to be printed anew: not where the text cannot be

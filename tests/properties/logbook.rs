@@ -119,7 +119,8 @@ proptest! {
         let slack = Volume::new::<liter>(1e-6);
         prop_assert!(answer.plan.level <= capacity + slack);
         for step in &answer.steps {
-            prop_assert!(step.volume > Volume::default(), "an empty step");
+            // To the click there may be nothing to pour as expected, yet some in fact.
+            prop_assert!(step.volume > Volume::default() || step.to_click, "an empty step");
         }
         if let Some(blend) = &answer.blend {
             let share = blend.share;

@@ -6,11 +6,11 @@ use crate::app::state::State;
 use crate::app::widgets::Drawn;
 
 /// The picture's own units: whole numbers are fine enough.
-const WIDTH: i32 = 156;
+const WIDTH: i32 = 166;
 const TOP: i32 = 14;
 const BOTTOM: i32 = 346;
-const LEFT: i32 = 64;
-const RIGHT: i32 = 106;
+const LEFT: i32 = 74;
+const RIGHT: i32 = 116;
 
 /// One layer of fuel in the glass, from one level to another.
 #[derive(Clone, PartialEq)]

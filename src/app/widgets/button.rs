@@ -10,13 +10,13 @@ pub(crate) fn Button(
     look: &'static str,
     /// What a screen reader says instead of the label.
     #[prop(optional, into)]
-    name: Option<String>,
+    name: MaybeProp<String>,
 ) -> impl IntoView {
     view! {
         <button
             type="button"
             class=format!("button {look}")
-            aria-label=name
+            aria-label=move || name.get()
             on:click=move |_| on_press.run(())
         >
             {label}

@@ -50,8 +50,14 @@ pub(crate) fn TextField(
                     aria-describedby=below.clone()
                     aria-invalid=invalid
                     prop:value=value
-                    on:focus=move |_| focused.set(true)
-                    on:blur=move |_| focused.set(false)
+                    on:focus=move |_| {
+                        focused.set(true);
+                        state.settle();
+                    }
+                    on:blur=move |_| {
+                        focused.set(false);
+                        state.settle();
+                    }
                     on:input:target=move |event| {
                         if !when_left {
                             on_text.run(event.target().value());

@@ -1,5 +1,5 @@
 use fillwright::fuel::grades::CATALOGUE;
-use fillwright::logbook::{Document, Field, FuelForm};
+use fillwright::logbook::{Document, Field, FuelForm, FuelPart};
 use leptos::prelude::*;
 
 use super::offer::{OfferForm, OfferFormProps};
@@ -39,6 +39,9 @@ pub(super) fn OffersCard() -> impl IntoView {
     let add = Callback::new(move |()| {
         let key = to_add.get_untracked();
         state.document.update(|it| add_offer(it, &key));
+        let added = state.document.with_untracked(|it| it.last_id);
+        let part = Some(Field::Fuel(added, FuelPart::Share).id());
+        state.route.update(|route| route.part = part);
     });
     view! {
         <section class="card" id="offers" aria-labelledby="on-offer">

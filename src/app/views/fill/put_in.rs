@@ -6,7 +6,7 @@ use super::results::Results;
 use super::workings::Workings;
 use crate::app::charts::SightGlass;
 use crate::app::state::State;
-use crate::app::widgets::{Button, Drawn, Rows, TextField, When, holds, said};
+use crate::app::widgets::{Button, CheckBox, Drawn, Rows, TextField, When, holds, said};
 use crate::app::wording;
 
 /// What to put in, and what that makes.
@@ -141,6 +141,7 @@ struct Shown {
     aside: String,
     /// What to enter when it went as planned.
     planned: String,
+    to_click: bool,
     done: bool,
 }
 
@@ -187,23 +188,49 @@ fn step_shown(answer: &Answer, printer: &Printer, id: u32) -> Option<Shown> {
         number: printer.volume_number(step.volume),
         aside,
         planned: printer.volume_number(poured + step.volume),
+        to_click: step.to_click,
         done: false,
     })
 }
 
-/// The steps at the pump.
+/// The steps at the pump, and what comes after them.
 #[component]
 fn Steps() -> impl IntoView {
     let state = State::here();
     let ids = Memo::new(move |_| state.answer().map_or_else(Vec::new, |answer| step_ids(&answer)));
+    let nothing_left = holds(move || {
+        state.answer().is_some_and(|answer| answer.is_done() && !answer.asked.as_poured)
+    });
+    let some_in = holds(move || {
+        state.answer().is_some_and(|answer| {
+            let mut offers = answer.asked.problem.offers.iter();
+            offers.any(|offer| offer.poured > Volume::default())
+        })
+    });
+    let clicked = holds(move || state.document.with(|it| it.fill.clicked));
+    let tick = Callback::new(move |clicked| state.document.update(|it| it.fill.clicked = clicked));
+    let take = Callback::new(move |()| {
+        let Some(answer) = state.answer() else { return };
+        let Some(blend) = &answer.blend else { return };
+        let printer = state.printer.get_untracked();
+        state.change_undoably(|it| it.take_as_contents(&answer, blend, &printer));
+    });
     view! {
         <div>
-            <When condition=holds(move || ids.with(Vec::is_empty))>
-                <p>"Nothing to pour."</p>
-            </When>
             <ol class="steps">
                 <Rows ids=ids.into() row=|id| StepItem(StepItemProps { id }).into_any() />
             </ol>
+            <When condition=nothing_left>
+                <p role="status">"Nothing left to pour."</p>
+            </When>
+            <When condition=some_in>
+                <CheckBox
+                    label="The nozzle clicked off: the tank is full"
+                    checked=clicked
+                    on_tick=tick
+                />
+                <Button label="Take this as what is in the tank" look="small" on_press=take />
+            </When>
         </div>
     }
 }
@@ -229,14 +256,18 @@ fn StepItem(id: u32) -> impl IntoView {
     let as_planned = Callback::new(move |()| {
         if let Some(shown) = shown.get_untracked() {
             set_put_in.run(shown.planned);
+            if shown.to_click {
+                state.document.update(|it| it.fill.clicked = true);
+            }
         }
     });
+    let name = part(|shown| &shown.name);
     let put_in_now = state.entry(Measure::Volume, move |it| {
         it.fill.offers.iter().find(|offer| offer.id == id).map(|offer| &offer.put_in)
     });
     view! {
         <li class="step">
-            <p class="what">{part(|shown| &shown.name)}</p>
+            <p class="what">{name}</p>
             <p class="volume number">
                 {part(|shown| &shown.number)}
                 <span class="unit">"\u{202f}" {unit}</span>
@@ -244,11 +275,18 @@ fn StepItem(id: u32) -> impl IntoView {
             <p class="aside">{part(|shown| &shown.aside)}</p>
             <When condition=to_do>
                 <div>
-                    <Button label="Poured as planned" look="small" on_press=as_planned />
+                    <Button
+                        label="Poured as planned"
+                        look="small"
+                        name=said(move || format!("Poured as planned: {}", name.get()))
+                        on_press=as_planned
+                    />
                 </div>
             </When>
             <details class="put-in-field">
-                <summary>"Enter what went in"</summary>
+                <summary>
+                    "Enter what went in" <span class="visually-hidden">": " {name}</span>
+                </summary>
                 <TextField
                     field=Field::Fuel(id, FuelPart::PutIn)
                     label="Actually put in, in all"
