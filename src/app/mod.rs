@@ -38,6 +38,8 @@ pub(crate) fn App() -> impl IntoView {
             request_animation_frame(move || route::show(&part));
         }
     });
+    // A link to another part of the same view must not draw the view anew.
+    let view = Memo::new(move |_| state.route.with(|route| route.view));
     let skip = move |event: ev::MouseEvent| {
         event.prevent_default();
         route::show("main");
@@ -51,7 +53,7 @@ pub(crate) fn App() -> impl IntoView {
             <nav class="tabs" aria-label="Views">
                 {View::ALL
                     .map(|tab| {
-                        let current = move || (state.route.get().view == tab).then_some("page");
+                        let current = move || (view.get() == tab).then_some("page");
                         view! { <a href=tab.link() aria-current=current>{tab.name()}</a> }
                     })}
             </nav>
@@ -63,7 +65,7 @@ pub(crate) fn App() -> impl IntoView {
                 if state.is_new.get() {
                     Welcome().into_any()
                 } else {
-                    match state.route.get().view {
+                    match view.get() {
                         View::Fill => FillView().into_any(),
                         View::Car => CarView().into_any(),
                     }

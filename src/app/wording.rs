@@ -95,7 +95,7 @@ pub(crate) fn lambda(judgement: &Judgement, printer: &Printer) -> Option<String>
 /// The plan in one line, for the foot of a phone.
 pub(crate) fn in_short(answer: &Answer, printer: &Printer) -> String {
     if answer.is_done() {
-        return "Nothing to pour".into();
+        return "Nothing left to pour".into();
     }
     let steps: Vec<String> = answer
         .steps

@@ -46,7 +46,8 @@ pub(crate) const AS_PLANNED: &str = "Poured as planned";
 pub(crate) const WHAT_WENT_IN: &str = "Enter what went in";
 pub(crate) const PUT_IN: &str = "Actually put in, in all";
 pub(crate) const WORKINGS: &str = "Workings and sources";
-pub(crate) const NOTHING_TO_POUR: &str = "Nothing to pour";
+pub(crate) const TAKE_AS_CONTENTS: &str = "Take this as what is in the tank";
+pub(crate) const NOTHING_TO_POUR: &str = "Nothing left to pour";
 
 /// The role of what opens and closes a part of the page.
 pub(crate) const OPENER: &str = "DisclosureTriangle";
@@ -148,13 +149,15 @@ pub(crate) async fn pick(page: &Page, name: &str) {
 
 /// Says of a step that it went as planned; steps still to do are counted from 0.
 pub(crate) async fn as_planned(page: &Page, step: usize) {
-    page.nth("button", AS_PLANNED, step).await.click().await.expect("a button to press");
+    let name = format!("{AS_PLANNED}: {}", fuel_of_step(page, step).await);
+    page.click("button", &name).await;
 }
 
 /// Says what went in at a step, counted from 0. The steps before it must have been
 /// told in this way, so that their fields are open too.
 pub(crate) async fn put_in(page: &Page, step: usize, volume: &str) {
-    page.nth(OPENER, WHAT_WENT_IN, step).await.click().await.expect("a part to open");
+    let name = format!("{WHAT_WENT_IN} for {}", fuel_of_step(page, step).await);
+    page.click(OPENER, &name).await;
     let field = page.nth("textbox", PUT_IN, step).await;
     field.send_keys(volume).await.expect("a field to type in");
     page.press(Key::Tab).await;
@@ -211,6 +214,11 @@ pub(crate) async fn promise(page: &Page) -> String {
 /// Why the aim is out of reach, and what helps.
 pub(crate) async fn plight(page: &Page) -> String {
     text(page, "#plight").await
+}
+
+/// The fuel that a step pours.
+async fn fuel_of_step(page: &Page, step: usize) -> String {
+    texts(page, "#put-in ol .what").await.swap_remove(step)
 }
 
 /// The steps at the pump: the fuel and how much of it.

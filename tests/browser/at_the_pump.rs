@@ -24,11 +24,15 @@ fn two_litres_too_much_change_the_rest_of_the_plan() {
         assert!(["E32", "E33"].iter().any(|grade| outcome.contains(grade)), "{outcome}");
         assert!(app::plight(page).await.contains("E30"), "it says that E30 is no longer made");
 
-        page.click("button", app::AS_PLANNED).await;
+        app::as_planned(page, 1).await;
         app::done(page, 2).await;
         assert_eq!(app::steps(page).await, ["E85: 18.0 L", "Petrol: 27.0 L"]);
         assert_eq!(
-            page.all("button").await.iter().filter(|it| it.name == app::AS_PLANNED).count(),
+            page.all("button")
+                .await
+                .iter()
+                .filter(|it| it.name.starts_with(app::AS_PLANNED))
+                .count(),
             0
         );
         page.reload().await;
@@ -44,11 +48,33 @@ fn as_planned_leaves_the_rest_as_it_was() {
         app::done(page, 1).await;
         assert_eq!(app::steps(page).await, ["E85: 16.0 L", "Petrol: 29.0 L"]);
         assert!(app::outcome(page).await.starts_with("Makes E30"));
-        page.click("button", app::AS_PLANNED).await;
+        app::as_planned(page, 1).await;
         app::done(page, 2).await;
         // The line at the foot of a phone says so too.
         page.viewport(360, 740).await;
         page.sees(app::NOTHING_TO_POUR).await;
+    });
+}
+
+#[test]
+fn what_was_filled_becomes_what_is_in_the_tank() {
+    browse(async |page| {
+        quarter_full(page).await;
+        app::as_planned(page, 0).await;
+        app::done(page, 1).await;
+        app::as_planned(page, 1).await;
+        app::done(page, 2).await;
+        page.sees(app::NOTHING_TO_POUR).await;
+        page.click("button", app::TAKE_AS_CONTENTS).await;
+        page.becomes("60.0".to_owned(), async || page.value(app::LEVEL).await).await;
+        assert_eq!(page.value(app::TANK_SHARE).await, "30.0");
+        // 16 L that may hold 70 %, the rest E10, half a litre of doubt at the click.
+        let weakest = reckoning::share(&[(16.0, 70.0), (44.0, 10.0)]);
+        let range = page.within("region", app::IN_TANK).value(app::MAY_BE).await;
+        let low: f64 = range.split('-').next().and_then(|low| low.parse().ok()).expect("a range");
+        assert!(low <= weakest && weakest - low < 0.5, "{range} against {weakest}");
+        page.click("button", app::BRING_BACK).await;
+        page.becomes("1/4".to_owned(), async || page.value(app::LEVEL).await).await;
     });
 }
 

@@ -38,7 +38,8 @@ fn the_keyboard_alone_leads_from_the_first_start_to_a_plan() {
             page.press(" ").await;
             let new = format!("Fuel {}", number + 1);
             page.within("group", &new).field(app::SHARE).await;
-            page.tab_back_to("textbox", app::SHARE).await;
+            // The new fuel's first field has the focus.
+            page.becomes(app::SHARE.to_owned(), async || page.focused().await.name).await;
             page.press(fuel.share).await;
         }
         page.tab_to("textbox", app::AIM).await;
@@ -48,7 +49,7 @@ fn the_keyboard_alone_leads_from_the_first_start_to_a_plan() {
         })
         .await;
 
-        page.tab_to("button", app::AS_PLANNED).await;
+        page.tab_to("button", &format!("{}: Fuel 1", app::AS_PLANNED)).await;
         seen(page).await;
         page.press(Key::Enter).await;
         app::done(page, 1).await;

@@ -56,7 +56,6 @@ fn back_and_forward_go_between_the_views() {
 }
 
 #[test]
-#[ignore = "a link to where the address points already does nothing"]
 fn the_line_at_the_foot_leads_to_the_plan_each_time() {
     browse(async |page| {
         page.open("").await;
@@ -73,7 +72,6 @@ fn the_line_at_the_foot_leads_to_the_plan_each_time() {
 }
 
 #[test]
-#[ignore = "the link leads to the Fill view and leaves the focus behind"]
 fn the_first_link_skips_to_the_content_of_the_view_in_sight() {
     browse(async |page| {
         page.open("").await;

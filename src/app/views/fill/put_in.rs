@@ -285,7 +285,7 @@ fn StepItem(id: u32) -> impl IntoView {
             </When>
             <details class="put-in-field">
                 <summary>
-                    "Enter what went in" <span class="visually-hidden">": " {name}</span>
+                    "Enter what went in" <span class="visually-hidden">" for " {name}</span>
                 </summary>
                 <TextField
                     field=Field::Fuel(id, FuelPart::PutIn)
