@@ -126,12 +126,7 @@ impl Answer {
         });
         let cost = plan.cost;
         let reference = reference(&asked);
-        let added: Mixture = asked
-            .fuels
-            .iter()
-            .zip(&plan.volumes)
-            .map(|(fuel, volume)| fuel.litre * in_litres(*volume))
-            .sum();
+        let added = asked.mixture_of(&plan.volumes);
         let cost_per_kilometre = asked.consumption.zip(cost).and_then(|(consumption, cost)| {
             economics::cost_per_kilometre(cost, &added, consumption, &reference)
         });
@@ -251,13 +246,7 @@ fn tank_mixture(asked: &Asked) -> Option<Mixture> {
     let tank = &asked.problem.tank;
     let present =
         Mixture::splash(tank.level.expected(), tank.share.expected(), &HydrocarbonBase::default());
-    let added: Mixture = asked
-        .fuels
-        .iter()
-        .zip(&asked.problem.offers)
-        .map(|(fuel, offer)| fuel.litre * in_litres(offer.poured))
-        .sum();
-    let all = present + added;
+    let all = present + asked.mixture_of(&poured(&asked.problem));
     (in_litres(all.volume()) > 0.0).then_some(all)
 }
 
@@ -307,12 +296,7 @@ fn blend(asked: &Asked, plan: &Plan, order: &Order) -> Option<Blend> {
     let tank = &problem.tank;
     let base = HydrocarbonBase::default();
     let present = Mixture::splash(tank.level.expected(), tank.share.expected(), &base);
-    let added: Mixture = asked
-        .fuels
-        .iter()
-        .zip(&plan.volumes)
-        .map(|(fuel, volume)| fuel.litre * in_litres(*volume))
-        .sum();
+    let added = asked.mixture_of(&plan.volumes);
     let mixture = present + added;
     if in_litres(mixture.volume()) <= 0.0 {
         return None;

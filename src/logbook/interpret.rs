@@ -55,6 +55,15 @@ pub struct Asked {
     pub pump_step: Option<Volume>,
 }
 
+impl Asked {
+    /// These volumes of the fuels on offer, poured together.
+    pub(super) fn mixture_of(&self, volumes: &[Volume]) -> Mixture {
+        let litre = VolumeUnit::Litre.quantity(1.0);
+        let parts = self.fuels.iter().zip(volumes);
+        parts.map(|(fuel, volume)| fuel.litre * (*volume / litre).value).sum()
+    }
+}
+
 /// What the texts mean, and what is wrong with them.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Interpretation {

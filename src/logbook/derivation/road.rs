@@ -34,13 +34,7 @@ impl Derivation<'_> {
             self.push("Range then", "s", &range, (0, "km"), &[EQUAL_ENERGY]);
         }
         if let (Some(_), Some(cost)) = (answer.cost_per_kilometre, answer.cost) {
-            let added: Mixture = self
-                .asked
-                .fuels
-                .iter()
-                .zip(&self.plan.volumes)
-                .map(|(fuel, volume)| fuel.litre * litres(*volume))
-                .sum();
+            let added = self.asked.mixture_of(&self.plan.volumes);
             let volume = number("V_add", litres(added.volume()));
             let range = distance(volume, number("LHV_add", heat(&added)));
             let per_100_km = number("cost", cost.amount()) / range * literal(100.0);
