@@ -40,6 +40,13 @@ pub(crate) fn App() -> impl IntoView {
     });
     // A link to another part of the same view must not draw the view anew.
     let view = Memo::new(move |_| state.route.with(|route| route.view));
+    Effect::new(move |before: Option<View>| {
+        let now = view.get();
+        if before.is_some_and(|before| before != now) {
+            window().scroll_to_with_x_and_y(0.0, 0.0);
+        }
+        now
+    });
     let skip = move |event: ev::MouseEvent| {
         event.prevent_default();
         route::show("main");

@@ -31,6 +31,7 @@ pub(super) fn PutInCard() -> impl IntoView {
                         <Steps />
                     </div>
                 </div>
+                <Afterwards />
                 <Cautions />
                 <Results />
                 <Workings />
@@ -193,11 +194,22 @@ fn step_shown(answer: &Answer, printer: &Printer, id: u32) -> Option<Shown> {
     })
 }
 
-/// The steps at the pump, and what comes after them.
+/// The steps at the pump.
 #[component]
 fn Steps() -> impl IntoView {
     let state = State::here();
     let ids = Memo::new(move |_| state.answer().map_or_else(Vec::new, |answer| step_ids(&answer)));
+    view! {
+        <ol class="steps">
+            <Rows ids=ids.into() row=|id| StepItem(StepItemProps { id }).into_any() />
+        </ol>
+    }
+}
+
+/// What comes after the steps.
+#[component]
+fn Afterwards() -> impl IntoView {
+    let state = State::here();
     let nothing_left = holds(move || {
         state.answer().is_some_and(|answer| answer.is_done() && !answer.asked.as_poured)
     });
@@ -216,22 +228,19 @@ fn Steps() -> impl IntoView {
         state.change_undoably(|it| it.take_as_contents(&answer, blend, &printer));
     });
     view! {
-        <div>
-            <ol class="steps">
-                <Rows ids=ids.into() row=|id| StepItem(StepItemProps { id }).into_any() />
-            </ol>
-            <When condition=nothing_left>
-                <p role="status">"Nothing left to pour."</p>
-            </When>
-            <When condition=some_in>
+        <When condition=nothing_left>
+            <p role="status">"Nothing left to pour."</p>
+        </When>
+        <When condition=some_in>
+            <div>
                 <CheckBox
                     label="The nozzle clicked off: the tank is full"
                     checked=clicked
                     on_tick=tick
                 />
                 <Button label="Take this as what is in the tank" look="small" on_press=take />
-            </When>
-        </div>
+            </div>
+        </When>
     }
 }
 
