@@ -87,10 +87,4 @@ impl Problem {
         let cost = rounded.cost.map_or(0.0, Money::amount);
         [outside + octane_short / 100.0, (share - wanted).abs(), cost]
     }
-
-    /// The step rule for a single amount: the nearest whole number of steps.
-    pub fn to_step(volume: Volume, step: Volume) -> Volume {
-        let step = in_litres(step);
-        if step <= 0.0 { volume } else { litres((in_litres(volume) / step).round() * step) }
-    }
 }

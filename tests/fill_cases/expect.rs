@@ -8,7 +8,7 @@ use fillwright::quantity::{Band, Share, Volume};
 use serde_json::{Map, Value};
 use uom::si::volume::liter;
 
-/// The cases are exact; this is what the issue of floating point may cost.
+/// The cases are exact; this is what floating point may cost.
 const EXACT: f64 = 1e-9;
 /// Fields named `..._decimal` carry six digits.
 const DECIMAL: f64 = 1e-6;
