@@ -1,7 +1,7 @@
 //! Rounding a plan to what a person can pump.
 
 use super::order::Order;
-use super::problem::{Problem, in_litres, litres};
+use super::problem::{Problem, in_litres};
 use super::solve::Plan;
 use crate::quantity::{Money, Share, Volume};
 
