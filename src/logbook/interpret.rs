@@ -14,7 +14,7 @@ use crate::quantity::notation::{
     parse_octane, parse_price, parse_share, parse_share_band, parse_volume,
 };
 use crate::quantity::{Band, Share, Volume};
-use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR};
+use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR, LevelReading};
 
 /// The largest tank, in litres, that a text is taken for.
 pub(super) const LARGEST_TANK_L: f64 = 1000.0;
@@ -239,6 +239,15 @@ impl Reader<'_> {
                 "{} cannot be in a tank of {}. Correct the level, or the tank's size under Car.",
                 self.printer.volume(level?),
                 self.printer.volume(capacity)
+            );
+            self.complain(Field::Level, message);
+            return None;
+        }
+        let click = VolumeUnit::Litre.quantity(CLICK_ERROR_L.value);
+        if fill.reading == LevelReading::Brimmed && level? < capacity - click * 2.0 {
+            let message = format!(
+                "{} is not a brimmed tank. Say full, or how the level was read.",
+                self.printer.volume(level?)
             );
             self.complain(Field::Level, message);
             return None;

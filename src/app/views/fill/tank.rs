@@ -1,4 +1,4 @@
-use fillwright::logbook::{Field, Measure};
+use fillwright::logbook::{Entry, Field, Measure};
 use fillwright::tank::LevelReading;
 use leptos::prelude::*;
 
@@ -28,6 +28,10 @@ pub(super) fn TankCard() -> impl IntoView {
     let choose_reading = state.set(|it, key| {
         if let Some(found) = READINGS.iter().find(|it| it.1 == key) {
             it.fill.reading = found.0;
+            // Brimmed says how full as well.
+            if found.0 == LevelReading::Brimmed {
+                it.fill.level = Entry { text: "full".into(), typed_in: it.settings.system };
+            }
         }
     });
     let put = state.set_entry(|it| Some(&mut it.fill.level));
