@@ -186,3 +186,99 @@ impl Calibration {
         Band::enclosing(ratio(share.expected())?, [ratio(share.low())?, ratio(share.high())?])
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn percent(value: f64) -> Share {
+        Share::from_percent(value).unwrap()
+    }
+
+    fn band(low: f64, expected: f64, high: f64) -> Band<Share> {
+        Band::new(percent(low), percent(expected), percent(high)).unwrap()
+    }
+
+    /// Written for E30, allowed from E24 to E40, from RON 98.
+    fn mid_blend() -> Calibration {
+        Calibration {
+            name: "mid blend".into(),
+            low: percent(24.0),
+            high: percent(40.0),
+            written_for: percent(30.0),
+            ron_min: Some(98.0),
+            needs_fluid: false,
+        }
+    }
+
+    fn verdict(share: Band<Share>, ron: Option<(f64, f64)>) -> (Verdict, Vec<Reason>) {
+        let ron = ron.map(|(low, expected)| Band::new(low, expected, expected).unwrap());
+        let judged = mid_blend().judge(&Contents { share, ron }, FluidState::Unknown);
+        (judged.verdict, judged.reasons)
+    }
+
+    const ENOUGH: Option<(f64, f64)> = Some((98.5, 99.0));
+
+    #[test]
+    fn the_whole_band_decides_not_the_expected_blend() {
+        let is = |low, expected, high| verdict(band(low, expected, high), ENOUGH);
+        assert_eq!(is(24.0, 30.0, 40.0), (Verdict::Usable, vec![]));
+        let low_end = Reason::MaybeTooWeak { expected_outside: false };
+        assert_eq!(is(23.0, 30.0, 40.0), (Verdict::ConfirmFirst, vec![low_end]));
+        let likely_weak = Reason::MaybeTooWeak { expected_outside: true };
+        assert_eq!(is(18.0, 22.0, 25.0), (Verdict::ConfirmFirst, vec![likely_weak]));
+        let likely_strong = Reason::MaybeTooStrong { expected_outside: true };
+        assert_eq!(is(39.0, 42.0, 45.0), (Verdict::ConfirmFirst, vec![likely_strong]));
+        assert_eq!(is(10.0, 15.0, 23.9), (Verdict::DoNotSelect, vec![Reason::TooWeak]));
+        assert_eq!(is(40.1, 50.0, 60.0), (Verdict::DoNotSelect, vec![Reason::TooStrong]));
+        let both = is(20.0, 30.0, 50.0);
+        assert_eq!((both.0, both.1.len()), (Verdict::ConfirmFirst, 2));
+    }
+
+    #[test]
+    fn octane_only_speaks_against() {
+        let is = |ron| verdict(band(28.0, 30.0, 32.0), ron);
+        assert_eq!(is(Some((98.0, 98.0))).0, Verdict::Usable);
+        let worst = Reason::MaybeOctaneShort { at_least: 97.5 };
+        assert_eq!(is(Some((97.5, 98.5))), (Verdict::ConfirmFirst, vec![worst]));
+        let short = Reason::OctaneShort { at_least: 97.0 };
+        assert_eq!(is(Some((96.0, 97.0))), (Verdict::DoNotSelect, vec![short]));
+        assert_eq!(is(None), (Verdict::ConfirmFirst, vec![Reason::OctaneUnknown]));
+        // A high octane number does not make up for a blend outside the window.
+        assert_eq!(verdict(band(50.0, 52.0, 55.0), Some((120.0, 120.0))).0, Verdict::DoNotSelect);
+    }
+
+    #[test]
+    fn fluid_counts_where_it_is_needed() {
+        let contents = Contents { share: band(28.0, 30.0, 32.0), ron: Some(Band::exact(99.0)) };
+        let verdict = |needs_fluid, fluid| {
+            Calibration { needs_fluid, ..mid_blend() }.judge(&contents, fluid).verdict
+        };
+        assert_eq!(verdict(false, FluidState::Absent), Verdict::Usable);
+        assert_eq!(verdict(true, FluidState::Ready), Verdict::Usable);
+        assert_eq!(verdict(true, FluidState::Unknown), Verdict::ConfirmFirst);
+        assert_eq!(verdict(true, FluidState::Absent), Verdict::DoNotSelect);
+    }
+
+    /// Arithmetic on cited inputs (petrol 745 kg/m3 and AFR 14.571, ethanol 793.7
+    /// kg/m3 and AFR 9.0025 with Heywood's air): a calibration written for E10, AFR
+    /// 13.9817 at 749.87 kg/m3, run on E85, AFR 9.7942 at 786.39 kg/m3, is leaner
+    /// by 13.9817 / 9.7942 times the root of 749.87 / 786.39. The mistake to leave
+    /// density out gives 1.4275.
+    #[test]
+    fn more_ethanol_than_written_for_is_leaner() {
+        let written_for_e10 = Calibration { written_for: percent(10.0), ..mid_blend() };
+        let contents = Contents { share: Band::exact(percent(85.0)), ron: None };
+        let judged = written_for_e10.judge(&contents, FluidState::Ready);
+        let ratio = judged.open_loop_lambda.unwrap().expected();
+        approx::assert_abs_diff_eq!(ratio, 1.3940, epsilon = 5e-4);
+        assert!((ratio - 1.4275).abs() > 0.02);
+        let as_written = Contents { share: Band::exact(percent(10.0)), ron: None };
+        let judged = written_for_e10.judge(&as_written, FluidState::Ready);
+        approx::assert_abs_diff_eq!(
+            judged.open_loop_lambda.unwrap().expected(),
+            1.0,
+            epsilon = 1e-12
+        );
+    }
+}

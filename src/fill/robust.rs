@@ -5,7 +5,7 @@ use super::linear::{Relation, Row, Solved, minimise};
 use super::order::Order;
 use super::problem::{Objective, Problem, Stop, in_litres};
 use super::rows::Rule;
-use super::solve::Plan;
+use super::solve::{Plan, unless_hollow};
 use crate::quantity::{Band, Share};
 
 /// A plan that is safe over the whole box.
@@ -94,14 +94,22 @@ impl Problem {
     }
 
     fn robust_by(&self, top_up: Option<usize>) -> Result<(f64, RobustPlan), Vec<(Rule, f64)>> {
-        let rows = self.robust_rows(top_up);
+        let mut rows = self.robust_rows(top_up);
         let mut cost = self.cost_vector();
         // What is dosed more is topped up less.
         let saved = top_up.map_or(0.0, |fuel| cost[fuel]);
         for entry in &mut cost {
             *entry -= saved;
         }
-        match minimise(&cost, &rows) {
+        let stays_empty = self.level() <= 0.0 && top_up.is_none();
+        let solved = match minimise(&cost, &rows) {
+            Solved::Optimum(x) if stays_empty => match unless_hollow(x, &mut rows) {
+                Ok(x) => Solved::Optimum(x),
+                Err(weights) => Solved::Infeasible(weights),
+            },
+            solved => solved,
+        };
+        match solved {
             Solved::Optimum(x) => {
                 let value: f64 = cost.iter().zip(&x).map(|(c, x)| c * x).sum();
                 let free = self.capacity() - self.level();

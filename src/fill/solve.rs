@@ -1,7 +1,7 @@
 use super::impossible::Impossible;
-use super::linear::{Solved, minimise};
+use super::linear::{Relation, Row, Solved, minimise};
 use super::problem::{Objective, Problem, in_litres, litres};
-use super::rows::Part;
+use super::rows::{Part, Rule};
 use crate::quantity::{Money, Share, Volume};
 
 /// What to pour of each fuel, and what that makes at the expected values.
@@ -37,6 +37,33 @@ pub enum Solution {
     Impossible(Box<Impossible>),
 }
 
+/// A drop, in litres: less is nothing.
+const DROP: f64 = 1e-3;
+
+/// An empty tank that stays empty meets every row about its blend, and has none.
+/// So what pours nothing into it counts only where something could be poured too;
+/// else the row weights that prove the contrary are returned.
+pub(super) fn unless_hollow(x: Vec<f64>, rows: &mut Vec<Row<Rule>>) -> Result<Vec<f64>, Vec<f64>> {
+    if x.iter().sum::<f64>() >= DROP {
+        return Ok(x);
+    }
+    rows.push(Row {
+        rule: Rule::Space,
+        coefficients: vec![1.0; x.len()],
+        relation: Relation::AtLeast,
+        bound: DROP,
+    });
+    let solved = minimise(&vec![0.0; x.len()], rows);
+    rows.pop();
+    match solved {
+        Solved::Infeasible(mut weights) => {
+            weights.pop();
+            Err(weights)
+        }
+        Solved::Optimum(_) | Solved::Unbounded => Ok(x),
+    }
+}
+
 impl Problem {
     /// Finds the best plan at the expected values, or says why there is none.
     ///
@@ -51,7 +78,9 @@ impl Problem {
     /// The best litres of each fuel, or the row weights that prove there are none.
     pub(super) fn optimum(&self, without: &[Part]) -> Result<Vec<f64>, Vec<f64>> {
         let cost = self.cost_vector();
-        match minimise(&cost, &self.rows(without, false)) {
+        let mut rows = self.rows(without, false);
+        match minimise(&cost, &rows) {
+            Solved::Optimum(x) if self.level() <= 0.0 => unless_hollow(x, &mut rows),
             Solved::Optimum(x) => Ok(x),
             Solved::Infeasible(weights) => Err(weights),
             // Every fuel is bounded by the brim.

@@ -109,7 +109,7 @@ impl Problem {
     fn worst_end(&self, pours: &Pours, end: End) -> Ending {
         let low = in_litres(self.tank.level.low());
         let high = in_litres(self.tank.level.high());
-        let mut levels = vec![high];
+        let mut levels = vec![low, high];
         let mut planned = self.poured();
         for pour in pours.iter().filter(|pour| !pour.to_click) {
             planned += in_litres(pour.volume);
@@ -119,12 +119,15 @@ impl Problem {
             }
         }
         let sign = if matches!(end, End::High) { 1.0 } else { -1.0 };
-        levels.into_iter().map(|level| self.end_of(pours, level, end)).fold(
-            self.end_of(pours, low, end),
-            |worst, next| {
-                if sign * (next.share - worst.share) > 0.0 { next } else { worst }
-            },
-        )
+        levels
+            .into_iter()
+            .map(|level| self.end_of(pours, level, end))
+            // A tank that ends empty has no share.
+            .filter(|ending| ending.total > 0.0)
+            .reduce(
+                |worst, next| if sign * (next.share - worst.share) > 0.0 { next } else { worst },
+            )
+            .unwrap_or_else(|| self.end_of(pours, self.level(), end))
     }
 
     /// The share after these pours from one level, when only the level is in

@@ -33,6 +33,8 @@ pub enum Field {
     AimShare,
     /// The calibration to suit.
     AimCalibration,
+    /// When to stop.
+    Stop,
     /// The level to stop at.
     StopLevel,
     /// The volume to stop after.
@@ -100,6 +102,7 @@ impl Field {
             Self::Offers => "offers".into(),
             Self::AimShare => "aim-share".into(),
             Self::AimCalibration => "aim-calibration".into(),
+            Self::Stop => "stop".into(),
             Self::StopLevel => "stop-level".into(),
             Self::StopVolume => "stop-volume".into(),
             Self::StopMoney => "stop-money".into(),

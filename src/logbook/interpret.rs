@@ -175,6 +175,14 @@ impl Reader<'_> {
         if fill.clicked {
             tank.level = level_by_click(&tank, &offers);
         }
+        let is_empty = tank.level.expected() <= tank.capacity * 0.0;
+        if is_empty && stop == Stop::Least && fill.aim != AimForm::AsPoured {
+            self.complain(
+                Field::Stop,
+                "An empty tank has no blend to change: choose how much to fill.",
+            );
+            return None;
+        }
         let problem = Problem {
             tank,
             offers,

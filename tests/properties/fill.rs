@@ -85,8 +85,15 @@ fn tally(level: f64, present: f64, parts: &[(f64, f64)]) -> (f64, f64) {
         .fold((level, level * present), |(total, ethanol), (x, e)| (total + x, ethanol + x * e))
 }
 
-/// Pours an order into a tank, from scratch: litres in, share out.
-fn carry_out(order: &[Pour], capacity: f64, level: f64, present: f64, shares: &[f64]) -> f64 {
+/// Pours an order into a tank, from scratch: litres in, share out; none where the
+/// tank stays empty.
+fn carry_out(
+    order: &[Pour],
+    capacity: f64,
+    level: f64,
+    present: f64,
+    shares: &[f64],
+) -> Option<f64> {
     let mut total = level;
     let mut ethanol = level * present;
     for pour in order {
@@ -95,7 +102,7 @@ fn carry_out(order: &[Pour], capacity: f64, level: f64, present: f64, shares: &[
         total += x;
         ethanol += x * shares[pour.fuel];
     }
-    if total > 0.0 { ethanol / total } else { 0.0 }
+    (total > 0.0).then(|| ethanol / total)
 }
 
 fn between(band: &Band<Share>, at: f64) -> f64 {
@@ -109,7 +116,7 @@ fn random_point(parts: usize) -> impl Strategy<Value = Vec<f64>> {
 }
 
 /// The share after an order at one point of the box.
-fn share_at(problem: &Problem, order: &Order, point: &[f64]) -> f64 {
+fn share_at(problem: &Problem, order: &Order, point: &[f64]) -> Option<f64> {
     let level = problem.tank.level;
     let (low, high) = (level.low().get::<liter>(), level.high().get::<liter>());
     let shares: Vec<f64> = problem
@@ -277,19 +284,19 @@ proptest! {
         let per_order = 10_000 / orders.len().max(1);
         for order in orders {
             let worst = order.worst.share;
-            let (mut least, mut most) = (1.0_f64, 0.0_f64);
+            let (mut least, mut most) = (f64::INFINITY, f64::NEG_INFINITY);
             for _ in 0..per_order {
                 let point = random_point(problem.offers.len() + 2)
                     .new_tree(&mut points)
                     .map_err(TestCaseError::fail)?
                     .current();
-                let share = share_at(&problem, &order, &point);
+                let Some(share) = share_at(&problem, &order, &point) else { continue };
                 least = least.min(share);
                 most = most.max(share);
             }
             prop_assert!(least >= worst.low().fraction() - 1e-9, "{least} below {worst:?}");
             prop_assert!(most <= worst.high().fraction() + 1e-9, "{most} above {worst:?}");
-            if order.worst.fits {
+            if order.worst.fits && least.is_finite() {
                 // With every pour in full, the ends are corners, and half the
                 // coordinates were corners.
                 prop_assert!(least <= worst.low().fraction() + 1e-6, "{least} never near {worst:?}");
@@ -314,6 +321,7 @@ proptest! {
             Ok(robust) => {
                 for point in points {
                     let share = share_at(&problem, &robust.order, &point);
+                    let Some(share) = share else { continue };
                     prop_assert!(share >= problem.aim.low().fraction() - 1e-9);
                     prop_assert!(share <= problem.aim.high().fraction() + 1e-9);
                 }
@@ -333,6 +341,87 @@ proptest! {
                     }
                 }
             }
+        }
+    }
+}
+
+/// Pours that may overflow: litres planned for an expected level that is wrong.
+fn any_pours(offers: usize) -> impl Strategy<Value = Vec<Pour>> {
+    let pour = (0..offers, 0.0..40.0_f64, prop::bool::weighted(0.3));
+    prop::collection::vec(pour, 1..4).prop_map(|pours| {
+        let last = pours.len() - 1;
+        let pour = |(place, (fuel, volume, to_click))| Pour {
+            fuel,
+            volume: litres(volume),
+            to_click: to_click && place == last,
+        };
+        pours.into_iter().enumerate().map(pour).collect()
+    })
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(300))]
+
+    /// The worst case holds even where the planned pours do not all fit, and
+    /// inside the box, not only at its corners.
+    #[test]
+    fn the_worst_case_holds_when_pours_overflow(
+        (problem, pours) in any_problem()
+            .prop_flat_map(|problem| { let n = problem.offers.len(); (Just(problem), any_pours(n)) }),
+        points in prop::collection::vec(random_point(6), 400),
+    ) {
+        let Ok(problem) = problem.checked() else { return Ok(()) };
+        let worst = problem.worst(&pours).share;
+        let order = Order { pours, worst: problem.worst(&[]), from_level: (Share::ZERO, Share::ZERO) };
+        for point in points {
+            let Some(share) = share_at(&problem, &order, &point) else { continue };
+            prop_assert!(share >= worst.low().fraction() - 1e-9, "{share} below {worst:?}");
+            prop_assert!(share <= worst.high().fraction() + 1e-9, "{share} above {worst:?}");
+        }
+    }
+
+    /// So does the worst octane number: the mean by moles, reckoned from scratch
+    /// at points of the box.
+    #[test]
+    fn the_worst_octane_holds_over_the_box(
+        problem in any_problem(),
+        numbers in prop::collection::vec(80.0..110.0_f64, 6),
+        points in prop::collection::vec(random_point(6), 400),
+    ) {
+        let Ok(problem) = problem.checked() else { return Ok(()) };
+        let Solution::Plan(plan) = problem.solve() else { return Ok(()) };
+        let order = problem.fixed_order(&plan);
+        if !order.worst.fits {
+            return Ok(());
+        }
+        let of_offers: Vec<_> = numbers[1..=problem.offers.len()].iter().copied().map(Some).collect();
+        let Some(worst) = problem.worst_octane(&order.pours, Some(numbers[0]), &of_offers) else {
+            return Ok(());
+        };
+        // Moles per litre of the bases, by the densities and molar masses of
+        // tests/published: 745 / 100 and 793.7 / 46.069.
+        let moles = |share: f64| 7.45 * (1.0 - share) + 793.7 / 46.069 * share;
+        let (mut least, mut most) = (f64::INFINITY, f64::NEG_INFINITY);
+        for point in points {
+            let level = problem.tank.level;
+            let (low, high) = (level.low().get::<liter>(), level.high().get::<liter>());
+            let in_tank = low + point[0] * (high - low);
+            let mut total = moles(between(&problem.tank.share, point[1])) * in_tank;
+            let mut octane = total * numbers[0];
+            for (fuel, offer) in problem.offers.iter().enumerate() {
+                let n = moles(between(&offer.share, point[fuel + 2]))
+                    * plan.volumes[fuel].get::<liter>();
+                total += n;
+                octane += n * numbers[fuel + 1];
+            }
+            if total > 0.0 {
+                least = least.min(octane / total);
+                most = most.max(octane / total);
+            }
+        }
+        if least.is_finite() {
+            prop_assert!(least >= worst.low() - 1e-3, "{least} below {worst:?}");
+            prop_assert!(most <= worst.high() + 1e-3, "{most} above {worst:?}");
         }
     }
 }
