@@ -5,7 +5,9 @@ use leptos::prelude::*;
 
 use super::calibrations::CalibrationsCard;
 use crate::app::state::State;
-use crate::app::widgets::{Button, Options, Rows, TextField, When, holds, said};
+use crate::app::widgets::{
+    Button, Options, Rows, TextField, When, holds, key_of, options, said, value_of,
+};
 
 const SYSTEMS: [(UnitSystem, &str, &str); 3] = [
     (UnitSystem::Metric, "metric", "Litre, km"),
@@ -24,21 +26,6 @@ const FLUIDS: [(FluidState, &str, &str); 3] = [
     (FluidState::Unknown, "unknown", "Not checked"),
     (FluidState::Absent, "absent", "None"),
 ];
-
-/// Keys and labels of a table of options.
-fn options<T>(table: &[(T, &str, &str)]) -> Signal<Vec<(String, String)>> {
-    Signal::stored(table.iter().map(|it| (it.1.to_owned(), it.2.to_owned())).collect())
-}
-
-/// The key of a value in a table of options.
-fn key_of<T: PartialEq>(table: &[(T, &str, &str)], value: &T) -> String {
-    table.iter().find(|it| it.0 == *value).map_or("", |it| it.1).to_owned()
-}
-
-/// The value of a key in a table of options.
-fn value_of<T: Copy>(table: &[(T, &str, &str)], key: &str) -> Option<T> {
-    table.iter().find(|it| it.1 == key).map(|it| it.0)
-}
 
 /// The Car view: what is set once.
 #[component]

@@ -10,4 +10,4 @@ mod options;
 pub(crate) use button::Button;
 pub(crate) use field::TextField;
 pub(crate) use flow::{Drawn, Rows, When, holds, said};
-pub(crate) use options::{CheckBox, Choices, Options};
+pub(crate) use options::{CheckBox, Choices, Options, key_of, options, value_of};

@@ -5,6 +5,21 @@ use super::flow::{Drawn, holds};
 /// Key and label of each option.
 pub(crate) type Table = Vec<(String, String)>;
 
+/// Keys and labels of a table of options.
+pub(crate) fn options<T>(table: &[(T, &str, &str)]) -> Signal<Table> {
+    Signal::stored(table.iter().map(|it| (it.1.to_owned(), it.2.to_owned())).collect())
+}
+
+/// The key of a value in a table of options.
+pub(crate) fn key_of<T: PartialEq>(table: &[(T, &str, &str)], value: &T) -> String {
+    table.iter().find(|it| it.0 == *value).map_or("", |it| it.1).to_owned()
+}
+
+/// The value of a key in a table of options.
+pub(crate) fn value_of<T: Copy>(table: &[(T, &str, &str)], key: &str) -> Option<T> {
+    table.iter().find(|it| it.1 == key).map(|it| it.0)
+}
+
 /// One of a few, all in sight: radio buttons that look like chips.
 #[component]
 pub(crate) fn Options(

@@ -2,7 +2,9 @@ use fillwright::logbook::{AimForm, Field, Measure, StopForm};
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Choices, Options, TextField, When, holds, said};
+use crate::app::widgets::{
+    Choices, Options, TextField, When, holds, key_of, options, said, value_of,
+};
 
 const SHARE: &str = "share";
 const AS_POURED: &str = "as-poured";
@@ -44,16 +46,14 @@ pub(super) fn AimCard() -> impl IntoView {
     let complaint = said(move || state.complaint(Field::AimCalibration).unwrap_or_default());
     let by_share = holds(move || aim.with(|aim| aim == SHARE));
     let unfit = holds(move || !by_share.get() && complaint.with(|it| !it.is_empty()));
-    let stops = STOPS.iter().map(|it| (it.1.to_owned(), it.2.to_owned())).collect();
-    let stops = Signal::stored(stops);
     let stop = Memo::new(move |_| state.document.with(|it| it.fill.stop));
-    let stop_key =
-        said(move || STOPS.iter().find(|it| it.0 == stop.get()).map_or("", |it| it.1).to_owned());
+    let stop_key = said(move || key_of(&STOPS, &stop.get()));
     let choose_stop = state.set(|it, key| {
-        if let Some(found) = STOPS.iter().find(|it| it.1 == key) {
-            it.fill.stop = found.0;
+        if let Some(stop) = value_of(&STOPS, &key) {
+            it.fill.stop = stop;
         }
     });
+    let stops = options(&STOPS);
     let wants_more = holds(move || aim.with(|aim| aim != AS_POURED));
     view! {
         <section class="card" id="aim-calibration" aria-labelledby="aim">

@@ -3,7 +3,7 @@ use fillwright::tank::LevelReading;
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Button, Options, TextField, said};
+use crate::app::widgets::{Button, Options, TextField, key_of, options, said, value_of};
 
 /// Levels that a gauge shows, for one tap.
 const MARKS: [(&str, &str); 5] =
@@ -20,18 +20,13 @@ const READINGS: [(LevelReading, &str, &str); 3] = [
 pub(super) fn TankCard() -> impl IntoView {
     let state = State::here();
     let unit = state.volume_unit();
-    let reading = said(move || {
-        let now = state.document.with(|it| it.fill.reading);
-        READINGS.iter().find(|it| it.0 == now).map_or("", |it| it.1).to_owned()
-    });
-    let readings: Vec<_> = READINGS.iter().map(|it| (it.1.to_owned(), it.2.to_owned())).collect();
+    let reading = said(move || state.document.with(|it| key_of(&READINGS, &it.fill.reading)));
     let choose_reading = state.set(|it, key| {
-        if let Some(found) = READINGS.iter().find(|it| it.1 == key) {
-            it.fill.reading = found.0;
-            // Brimmed says how full as well.
-            if found.0 == LevelReading::Brimmed {
-                it.fill.level = Entry { text: "full".into(), typed_in: it.settings.system };
-            }
+        let Some(reading) = value_of(&READINGS, &key) else { return };
+        it.fill.reading = reading;
+        // Brimmed says how full as well.
+        if reading == LevelReading::Brimmed {
+            it.fill.level = Entry { text: "full".into(), typed_in: it.settings.system };
         }
     });
     let put = state.set_entry(|it| Some(&mut it.fill.level));
@@ -58,7 +53,7 @@ pub(super) fn TankCard() -> impl IntoView {
             <Options
                 legend="How it was read"
                 name="reading"
-                options=Signal::stored(readings)
+                options=options(&READINGS)
                 chosen=reading
                 on_choice=choose_reading
             />
