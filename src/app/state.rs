@@ -34,8 +34,9 @@ pub(crate) struct State {
     pub(crate) printer: Memo<Printer>,
     pub(crate) reading: Memo<Interpretation>,
     pub(crate) shown: Memo<Shown>,
-    /// The answer when a field was last entered or left: what was asked on
-    /// purpose, not in passing while typing.
+    /// Whether somebody is in a text field.
+    pub(crate) typing: RwSignal<bool>,
+    /// The last answer that was asked for on purpose, not in passing while typing.
     settled: RwSignal<Option<Arc<Answer>>>,
 }
 
@@ -53,6 +54,7 @@ impl State {
             move |_| document.with(|it| printer.with(|printer| interpret(it, printer))),
             |_, _| true,
         );
+        let typing = RwSignal::new(false);
         let settled = RwSignal::new(None::<Arc<Answer>>);
         let shown = Memo::new_with_compare(
             move |_| {
@@ -64,7 +66,7 @@ impl State {
             },
             |_, _| true,
         );
-        Self {
+        let state = Self {
             document,
             previous: RwSignal::new(None),
             is_new: RwSignal::new(is_new),
@@ -73,8 +75,32 @@ impl State {
             printer,
             reading,
             shown,
+            typing,
             settled,
+        };
+        // Outside of text fields every change is made on purpose.
+        Effect::new(move |_| {
+            shown.track();
+            if !typing.get() {
+                state.settle();
+            }
+        });
+        state
+    }
+
+    /// Takes the answer on show for the one to fall back on.
+    fn settle(self) {
+        let shown = self.shown.get_untracked();
+        if !shown.stale {
+            self.settled.set(shown.answer);
         }
+    }
+
+    /// Notes that a text field was left. The next may be entered before any effect
+    /// runs, so what was typed is taken at once.
+    pub(crate) fn leave_field(self) {
+        self.typing.set(false);
+        self.settle();
     }
 
     /// The state of the app around this component.
@@ -92,6 +118,8 @@ impl State {
         let mut next = if demo { Document::demo() } else { Document::empty() };
         next.settings.system = before.settings.system;
         next.settings.decimal = before.settings.decimal;
+        // The answer for another car is no answer for this one.
+        self.settled.set(None);
         self.document.set(next);
         self.is_new.set(false);
     }
@@ -108,14 +136,6 @@ impl State {
     pub(crate) fn change_undoably(self, change: impl FnOnce(&mut Document)) {
         self.previous.set(Some(self.document.get_untracked()));
         self.document.update(change);
-    }
-
-    /// Takes the answer on show for the one to fall back on.
-    pub(crate) fn settle(self) {
-        let shown = self.shown.get_untracked();
-        if !shown.stale {
-            self.settled.set(shown.answer);
-        }
     }
 
     /// What is wrong with a field.

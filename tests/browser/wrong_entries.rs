@@ -35,6 +35,25 @@ fn more_than_the_tank_holds_is_refused_beside_its_field() {
 }
 
 #[test]
+fn an_answer_of_before_stays_in_sight_but_never_with_another_car() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", app::EXAMPLE).await;
+        page.sees("Makes E30").await;
+        let steps = app::steps(page).await;
+        assert_eq!(steps.len(), 2);
+        // No field was entered yet; the stop rule now misses its level.
+        page.choose("Stop", "At a level").await;
+        page.sees(app::NOT_UPDATED).await;
+        assert_eq!(app::steps(page).await, steps);
+        page.click("button", app::OWN_CAR).await;
+        page.sees(app::SOMETHING_MISSING).await;
+        assert!(app::steps(page).await.is_empty());
+        assert!(!page.visible_text().await.contains(app::NOT_UPDATED));
+    });
+}
+
+#[test]
 fn a_slip_is_quoted_and_an_empty_field_asks() {
     browse(async |page| {
         quarter_full(page).await;

@@ -52,11 +52,11 @@ pub(crate) fn TextField(
                     prop:value=value
                     on:focus=move |_| {
                         focused.set(true);
-                        state.settle();
+                        state.typing.set(true);
                     }
                     on:blur=move |_| {
                         focused.set(false);
-                        state.settle();
+                        state.leave_field();
                     }
                     on:input:target=move |event| {
                         if !when_left {
