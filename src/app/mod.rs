@@ -1,6 +1,7 @@
 //! The app's frame: the views, the tabs between them, and what is always there.
 
 mod charts;
+mod device;
 mod route;
 mod state;
 mod storage;
@@ -86,7 +87,7 @@ pub(crate) fn App() -> impl IntoView {
 #[component]
 fn Invented() -> impl IntoView {
     let state = State::here();
-    let is_demo = holds(move || !state.is_new.get() && state.document.with(|it| it.demo));
+    let is_demo = holds(move || !state.is_new.get() && state.document.with(|it| it.here.demo));
     let undo = holds(move || state.previous.with(Option::is_some));
     view! {
         <When condition=is_demo>

@@ -7,6 +7,7 @@ use fillwright::logbook::{
 };
 use leptos::prelude::*;
 
+use super::device;
 use super::route::Route;
 use super::storage;
 use super::widgets::said;
@@ -45,8 +46,9 @@ impl State {
     pub(crate) fn load() -> Self {
         let loaded = storage::load();
         let is_new = loaded.document.is_none();
-        let document = RwSignal::new(loaded.document.unwrap_or_else(Document::empty));
-        let device = storage::device_decimal_mark();
+        let document =
+            RwSignal::new(loaded.document.unwrap_or_else(|| Document::empty(device::new_id())));
+        let device = device::decimal_mark();
         let printer = Memo::new(move |_| document.with(|it| Printer::new(&it.settings, device)));
         // Whether these two really changed is not asked: what is made of them is
         // compared where it is shown, as text.
@@ -115,7 +117,7 @@ impl State {
         if !self.is_new.get_untracked() {
             self.previous.set(Some(before.clone()));
         }
-        let mut next = if demo { Document::demo() } else { Document::empty() };
+        let mut next = if demo { Document::demo() } else { Document::empty(device::new_id()) };
         next.settings.system = before.settings.system;
         next.settings.decimal = before.settings.decimal;
         // The answer for another car is no answer for this one.

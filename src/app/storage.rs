@@ -1,7 +1,6 @@
 //! The document in the browser's own storage.
 
 use fillwright::logbook::Document;
-use fillwright::quantity::notation::DecimalMark;
 use gloo_storage::{LocalStorage, Storage, errors::StorageError};
 use leptos::prelude::*;
 
@@ -75,11 +74,4 @@ pub(crate) fn save(state: State) {
             "The last change could not be stored ({reason}). It holds until the page is closed."
         )));
     }
-}
-
-/// The decimal mark that this device writes numbers with.
-pub(crate) fn device_decimal_mark() -> DecimalMark {
-    let sample = js_sys::Number::from(0.5).to_locale_string("default");
-    let sample = sample.as_string().unwrap_or_default();
-    if sample.contains(',') { DecimalMark::Comma } else { DecimalMark::Point }
 }

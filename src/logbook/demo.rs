@@ -2,33 +2,31 @@
 //! up: an estate car with a 1.9-litre turbo four, at home on the Swedish west
 //! coast.
 
-use super::document::{
-    AimForm, CalibrationForm, Car, Document, Entry, FillForm, FuelForm, SCHEMA, Settings, StopForm,
-};
+use super::document::Document;
+use super::forms::{CalibrationForm, Car, Entry, FuelForm};
+use super::id::Id;
 use crate::calibration::FluidState;
-use crate::quantity::notation::UnitSystem;
-use crate::tank::LevelReading;
 
 impl Document {
     /// The invented example.
     pub fn demo() -> Self {
-        let mut document = Self::empty();
-        document.demo = true;
+        let mut document = Self::empty(Id::of_content("the invented example"));
+        document.here.demo = true;
         document.settings.currency = "kr".into();
-        document.car = Car {
+        document.here.car = Car {
             name: "Estate car, 1.9-litre turbo".into(),
             capacity: Entry::metric("58"),
             reserve: Entry::metric("7"),
             consumption: Entry::metric("8.2"),
             reference: "E10".into(),
             fluid: FluidState::Unknown,
-            calibrations: Vec::new(),
-            own_fuels: Vec::new(),
+            line: Entry::metric("0.6"),
+            ..Car::default()
         };
         let mut calibration =
             |name: &str, window: (&str, &str), written_for: &str, ron: &str, fluid| {
-                let id = document.next_id();
-                document.car.calibrations.push(CalibrationForm {
+                let id = document.here.next_id();
+                document.here.car.calibrations.push(CalibrationForm {
                     id,
                     name: name.into(),
                     low: window.0.into(),
@@ -46,8 +44,8 @@ impl Document {
             ("en228-95-e10", "95 E10", "9.5", "5-10", ("95", "85"), "17.29"),
         ];
         for (grade, name, share, range, (ron, mon), price) in fuels {
-            let id = document.next_id();
-            document.fill.offers.push(FuelForm {
+            let id = document.here.next_id();
+            document.here.fill.offers.push(FuelForm {
                 id,
                 grade: Some(grade.into()),
                 name: name.into(),
@@ -59,35 +57,13 @@ impl Document {
                 ..FuelForm::default()
             });
         }
-        document.fill.level = Entry::metric("1/4");
-        document.fill.share = "12".into();
-        document.fill.share_range = "10-15".into();
-        document.fill.octane = "95".into();
-        document.fill.mon = "85".into();
-        document.fill.aim_share = "E30".into();
+        document.here.fill.level = Entry::metric("1/4");
+        document.here.fill.share = "12".into();
+        document.here.fill.share_range = "10-15".into();
+        document.here.fill.octane = "95".into();
+        document.here.fill.mon = "85".into();
+        document.here.fill.aim_share = "E30".into();
         document
-    }
-
-    /// A document in which nothing has been typed.
-    pub fn empty() -> Self {
-        Self {
-            schema: SCHEMA,
-            last_id: 0,
-            demo: false,
-            settings: Settings {
-                system: UnitSystem::Metric,
-                decimal: None,
-                currency: String::new(),
-                pump_step: Entry::metric("0.5"),
-            },
-            car: Car { reference: "E10".into(), ..Car::default() },
-            fill: FillForm {
-                reading: LevelReading::Gauge,
-                aim: AimForm::Share,
-                stop: StopForm::Brim,
-                ..FillForm::default()
-            },
-        }
     }
 }
 

@@ -3,7 +3,8 @@
 use std::fmt::Display;
 
 use super::complaint::{CalibrationPart, Complaint, Field, FuelPart};
-use super::document::{AimForm, CalibrationForm, Document, Entry, FuelForm, StopForm};
+use super::document::Document;
+use super::forms::{AimForm, CalibrationForm, Entry, FuelForm, StopForm};
 use super::printer::Printer;
 use super::refusal::say;
 use crate::calibration::{Calibration, FluidState};
@@ -143,7 +144,7 @@ impl Reader<'_> {
 
     fn asked(&mut self) -> Option<Asked> {
         let document = self.document;
-        let (car, fill) = (&document.car, &document.fill);
+        let (car, fill) = (&document.here.car, &document.here.fill);
         let capacity = self.volume(Field::Capacity, &car.capacity, None, None);
         let capacity = self.required(Field::Capacity, capacity, "Give the size of the tank.");
         let reserve = self.volume(Field::Reserve, &car.reserve, capacity, None);
@@ -206,7 +207,7 @@ impl Reader<'_> {
                 pump_step,
             }),
             Err(error) => {
-                let (field, message) = say(&error, &self.document.fill.offers, self.printer);
+                let (field, message) = say(&error, &self.document.here.fill.offers, self.printer);
                 self.complain(field, message);
                 None
             }
@@ -219,7 +220,7 @@ impl Reader<'_> {
         reserve: Option<Volume>,
         consumption: Option<Consumption>,
     ) -> Option<Tank> {
-        let fill = &self.document.fill;
+        let fill = &self.document.here.fill;
         let level = self.volume(Field::Level, &fill.level, capacity, consumption);
         let level = self.required(
             Field::Level,
@@ -315,7 +316,7 @@ impl Reader<'_> {
 
     fn fuels(&mut self, capacity: Option<Volume>) -> (Vec<Offer>, Vec<Fuel>) {
         let document = self.document;
-        document.fill.offers.iter().filter_map(|form| self.fuel(form, capacity)).unzip()
+        document.here.fill.offers.iter().filter_map(|form| self.fuel(form, capacity)).unzip()
     }
 
     fn fuel(&mut self, form: &FuelForm, capacity: Option<Volume>) -> Option<(Offer, Fuel)> {
@@ -355,7 +356,7 @@ impl Reader<'_> {
     }
 
     fn calibrations(&mut self) -> Vec<(u32, Calibration)> {
-        let forms = &self.document.car.calibrations;
+        let forms = &self.document.here.car.calibrations;
         forms.iter().filter_map(|form| Some((form.id, self.calibration(form)?))).collect()
     }
 
@@ -393,7 +394,7 @@ impl Reader<'_> {
     }
 
     fn aim(&mut self, calibrations: &[(u32, Calibration)]) -> Option<(Aim, Option<f64>)> {
-        let fill = &self.document.fill;
+        let fill = &self.document.here.fill;
         match fill.aim {
             AimForm::Share => {
                 let share = self.optional(Field::AimShare, &fill.aim_share, parse_share);
@@ -419,7 +420,7 @@ impl Reader<'_> {
     }
 
     fn stop(&mut self, capacity: Option<Volume>, consumption: Option<Consumption>) -> Option<Stop> {
-        let fill = &self.document.fill;
+        let fill = &self.document.here.fill;
         if fill.aim == AimForm::AsPoured {
             return Some(Stop::Least);
         }

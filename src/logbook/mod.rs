@@ -10,16 +10,26 @@ mod complaint;
 mod demo;
 mod derivation;
 mod document;
+mod event;
+mod forms;
+mod id;
 mod interpret;
-mod next_fill;
+mod log;
+mod migration;
+mod moment;
 mod printer;
 mod refusal;
 
 pub use answer::{Answer, Blend, Plight, Promise, Step};
 pub use complaint::{CalibrationPart, Complaint, Field, FuelPart};
-pub use document::{
-    AimForm, CalibrationForm, Car, Document, DocumentError, Entry, FillForm, FuelForm,
-    LARGEST_DOCUMENT, SCHEMA, Settings, StopForm,
+pub use document::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
+pub use event::{
+    BeforeForm, ContentsForm, Draft, Event, FillEntry, LevelForm, SensorForm, TripForm,
+    TubeTestForm, What,
 };
+pub use forms::{AimForm, CalibrationForm, Car, Entry, FillForm, FuelForm, StartForm, StopForm};
+pub use id::{Id, IdError};
 pub use interpret::{Asked, Fuel, Interpretation, interpret};
+pub use log::Log;
+pub use moment::{Moment, MomentError};
 pub use printer::{Measure, Printer};

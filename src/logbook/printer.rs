@@ -1,6 +1,7 @@
 //! Quantities as the person wants to read them.
 
-use super::document::{Entry, Settings};
+use super::document::Settings;
+use super::forms::Entry;
 use crate::quantity::notation::{
     Consumption, DecimalMark, Decimals, DistanceUnit, Style, UnitSystem, VolumeField, VolumeUnit,
     parse_consumption, parse_price, parse_volume, print_consumption, print_distance, print_money,

@@ -1,7 +1,7 @@
 //! What a refusal of the fill says, and beside which field.
 
 use super::complaint::{Field, FuelPart};
-use super::document::FuelForm;
+use super::forms::FuelForm;
 use super::printer::Printer;
 use crate::fill::FillError;
 use crate::quantity::notation::VolumeUnit;

@@ -14,6 +14,6 @@ pub use share::{Share, ShareError};
 pub use uom::si::f64::AvailableEnergy as SpecificEnergy;
 /// Dimensions used as they stand.
 pub use uom::si::f64::{
-    AmountOfSubstance, Energy, Length, Mass, MassDensity, MolarMass, TemperatureInterval,
-    ThermodynamicTemperature, Volume,
+    AmountOfSubstance, Energy, Frequency, Length, Mass, MassDensity, MolarMass,
+    TemperatureInterval, ThermodynamicTemperature, Time, Volume,
 };

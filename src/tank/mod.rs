@@ -1,10 +1,19 @@
-//! What a reading of the tank's level is worth.
+//! The tank: what readings of it are worth, and what it then holds.
+
+mod sensor;
+mod tube_test;
 
 use serde::{Deserialize, Serialize};
 use uom::si::volume::liter;
 
 use crate::quantity::{Band, Volume};
 use crate::source::{Confidence, Source, SourceKind, Sourced};
+
+pub use sensor::{
+    SENSOR_ERROR, SENSOR_FAULT_HZ, SENSOR_ZERO_HZ, SensorError, SensorScale, share_of_frequency,
+    temperature_of_pulse,
+};
+pub use tube_test::{BOUNDARY_ERROR, CONTRACTION, TubeTest, TubeTestError, TubeTestMethod};
 
 /// How the level was read.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]

@@ -79,11 +79,11 @@ prop_compose! {
         document.settings.system = system;
         document.settings.decimal = mark;
         if !usual_tank {
-            document.car.capacity = capacity;
+            document.here.car.capacity = capacity;
         }
-        document.car.consumption = Entry { text: consumption, typed_in: system };
-        document.car.fluid = fluid;
-        let fill = &mut document.fill;
+        document.here.car.consumption = Entry { text: consumption, typed_in: system };
+        document.here.car.fluid = fluid;
+        let fill = &mut document.here.fill;
         fill.level = level;
         fill.level_error = if known { level_error } else { Entry::default() };
         fill.reading = reading;
@@ -143,7 +143,7 @@ proptest! {
     fn nothing_typed_is_lost(document in document()) {
         let text = document.to_json().unwrap();
         prop_assert_eq!(&Document::from_json(&text).unwrap(), &document);
-        for entry in [&document.fill.level, &document.car.capacity, &document.fill.stop_volume] {
+        for entry in [&document.here.fill.level, &document.here.car.capacity, &document.here.fill.stop_volume] {
             let mut settings = document.settings.clone();
             settings.system = entry.typed_in;
             let printer = Printer::new(&settings, DecimalMark::Point);

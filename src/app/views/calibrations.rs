@@ -5,11 +5,11 @@ use crate::app::state::State;
 use crate::app::widgets::{Button, CheckBox, Rows, TextField, holds};
 
 fn find(document: &Document, id: u32) -> Option<&CalibrationForm> {
-    document.car.calibrations.iter().find(|form| form.id == id)
+    document.here.car.calibrations.iter().find(|form| form.id == id)
 }
 
 fn find_mut(document: &mut Document, id: u32) -> Option<&mut CalibrationForm> {
-    document.car.calibrations.iter_mut().find(|form| form.id == id)
+    document.here.car.calibrations.iter_mut().find(|form| form.id == id)
 }
 
 /// The calibrations and what their author allows.
@@ -17,13 +17,19 @@ fn find_mut(document: &mut Document, id: u32) -> Option<&mut CalibrationForm> {
 pub(super) fn CalibrationsCard() -> impl IntoView {
     let state = State::here();
     let ids = Memo::new(move |_| {
-        state.document.with(|it| it.car.calibrations.iter().map(|form| form.id).collect::<Vec<_>>())
+        state
+            .document
+            .with(|it| it.here.car.calibrations.iter().map(|form| form.id).collect::<Vec<_>>())
     });
     let add = Callback::new(move |()| {
         state.document.update(|it| {
-            let id = it.next_id();
-            let name = format!("Calibration {}", it.car.calibrations.len() + 1);
-            it.car.calibrations.push(CalibrationForm { id, name, ..CalibrationForm::default() });
+            let id = it.here.next_id();
+            let name = format!("Calibration {}", it.here.car.calibrations.len() + 1);
+            it.here.car.calibrations.push(CalibrationForm {
+                id,
+                name,
+                ..CalibrationForm::default()
+            });
         });
     });
     view! {
@@ -61,7 +67,7 @@ fn OneCalibration(id: u32) -> impl IntoView {
         });
     });
     let remove = Callback::new(move |()| {
-        state.change_undoably(|it| it.car.calibrations.retain(|form| form.id != id));
+        state.change_undoably(|it| it.here.car.calibrations.retain(|form| form.id != id));
     });
     view! {
         <fieldset class="offer">

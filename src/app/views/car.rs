@@ -59,8 +59,8 @@ fn TankCard() -> impl IntoView {
                 label="Holds, to the brim"
                 unit=unit
                 words=true
-                value=state.entry(Measure::Volume, |it| Some(&it.car.capacity))
-                on_text=state.set_entry(|it| Some(&mut it.car.capacity))
+                value=state.entry(Measure::Volume, |it| Some(&it.here.car.capacity))
+                on_text=state.set_entry(|it| Some(&mut it.here.car.capacity))
             />
             <TextField
                 field=Field::Reserve
@@ -68,23 +68,23 @@ fn TankCard() -> impl IntoView {
                 unit=unit
                 words=true
                 hint="No plan goes below it without saying so"
-                value=state.entry(Measure::Volume, |it| Some(&it.car.reserve))
-                on_text=state.set_entry(|it| Some(&mut it.car.reserve))
+                value=state.entry(Measure::Volume, |it| Some(&it.here.car.reserve))
+                on_text=state.set_entry(|it| Some(&mut it.here.car.reserve))
             />
             <TextField
                 field=Field::Consumption
                 label="Consumption"
                 unit=per_distance
-                value=state.entry(Measure::Consumption, |it| Some(&it.car.consumption))
-                on_text=state.set_entry(|it| Some(&mut it.car.consumption))
+                value=state.entry(Measure::Consumption, |it| Some(&it.here.car.consumption))
+                on_text=state.set_entry(|it| Some(&mut it.here.car.consumption))
             />
             <TextField
                 field=Field::Reference
                 label="Measured on"
                 hint="E10, say: also what blends are compared with"
                 words=true
-                value=state.text(|it| Some(&it.car.reference))
-                on_text=state.set(|it, text| it.car.reference = text)
+                value=state.text(|it| Some(&it.here.car.reference))
+                on_text=state.set(|it, text| it.here.car.reference = text)
             />
         </section>
     }
@@ -156,9 +156,9 @@ fn Currency() -> impl IntoView {
 #[component]
 fn OwnFuelsCard() -> impl IntoView {
     let state = State::here();
-    let fluid = said(move || state.document.with(|it| key_of(&FLUIDS, &it.car.fluid)));
+    let fluid = said(move || state.document.with(|it| key_of(&FLUIDS, &it.here.car.fluid)));
     let own = Memo::new(move |_| {
-        state.document.with(|it| it.car.own_fuels.iter().map(|own| own.id).collect::<Vec<_>>())
+        state.document.with(|it| it.here.car.own_fuels.iter().map(|own| own.id).collect::<Vec<_>>())
     });
     view! {
         <section class="card" aria-labelledby="fluid-title">
@@ -171,7 +171,7 @@ fn OwnFuelsCard() -> impl IntoView {
                 on_choice=state
                     .set(|it, key| {
                         if let Some(fluid) = value_of(&FLUIDS, &key) {
-                            it.car.fluid = fluid;
+                            it.here.car.fluid = fluid;
                         }
                     })
             />
@@ -196,11 +196,11 @@ fn OwnFuelsCard() -> impl IntoView {
 fn OwnFuel(id: u32) -> impl IntoView {
     let state = State::here();
     let name = state.document.with_untracked(|it| {
-        let own = it.car.own_fuels.iter().find(|own| own.id == id);
+        let own = it.here.car.own_fuels.iter().find(|own| own.id == id);
         own.map(|own| own.name.clone()).unwrap_or_default()
     });
     let remove = Callback::new(move |()| {
-        state.change_undoably(|it| it.car.own_fuels.retain(|own| own.id != id));
+        state.change_undoably(|it| it.here.car.own_fuels.retain(|own| own.id != id));
     });
     view! {
         <li class="head">

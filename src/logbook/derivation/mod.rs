@@ -182,8 +182,8 @@ mod tests {
     #[test]
     fn the_burn_down_is_derived_as_well() {
         let mut document = Document::demo();
-        document.fill.level = Entry::metric("3/4");
-        document.fill.aim_share = "E60".into();
+        document.here.fill.level = Entry::metric("3/4");
+        document.here.fill.aim_share = "E60".into();
         let answer = answer_to(&document);
         let burn = answer.plight.as_ref().and_then(|it| it.impossible.burn_down.clone()).unwrap();
         let line = answer.workings().into_iter().find(|line| line.symbol == "X").unwrap();

@@ -24,20 +24,20 @@ pub(super) fn AimCard() -> impl IntoView {
     let aims = Memo::new(move |_| {
         state.document.with(|it| {
             let share = (SHARE.to_owned(), "A blend".to_owned());
-            let calibrations = it.car.calibrations.iter();
+            let calibrations = it.here.car.calibrations.iter();
             let calibrations = calibrations.map(|form| (form.id.to_string(), form.name.clone()));
             let as_poured = (AS_POURED.to_owned(), "No aim: what have I got?".to_owned());
             let ends = std::iter::once(as_poured);
             std::iter::once(share).chain(calibrations).chain(ends).collect::<Vec<_>>()
         })
     });
-    let aim = said(move || match state.document.with(|it| it.fill.aim) {
+    let aim = said(move || match state.document.with(|it| it.here.fill.aim) {
         AimForm::Share => SHARE.to_owned(),
         AimForm::Calibration(id) => id.to_string(),
         AimForm::AsPoured => AS_POURED.to_owned(),
     });
     let choose_aim = state.set(|it, key| {
-        it.fill.aim = match key.parse() {
+        it.here.fill.aim = match key.parse() {
             Ok(id) => AimForm::Calibration(id),
             Err(_) if key == AS_POURED => AimForm::AsPoured,
             Err(_) => AimForm::Share,
@@ -46,11 +46,11 @@ pub(super) fn AimCard() -> impl IntoView {
     let complaint = said(move || state.complaint(Field::AimCalibration).unwrap_or_default());
     let by_share = holds(move || aim.with(|aim| aim == SHARE));
     let unfit = holds(move || !by_share.get() && complaint.with(|it| !it.is_empty()));
-    let stop = Memo::new(move |_| state.document.with(|it| it.fill.stop));
+    let stop = Memo::new(move |_| state.document.with(|it| it.here.fill.stop));
     let stop_key = said(move || key_of(&STOPS, &stop.get()));
     let choose_stop = state.set(|it, key| {
         if let Some(stop) = value_of(&STOPS, &key) {
-            it.fill.stop = stop;
+            it.here.fill.stop = stop;
         }
     });
     let stops = options(&STOPS);
@@ -74,8 +74,8 @@ pub(super) fn AimCard() -> impl IntoView {
                     label="Blend wanted"
                     hint="E30, 30 or 30 %"
                     words=true
-                    value=state.text(|it| Some(&it.fill.aim_share))
-                    on_text=state.set(|it, text| it.fill.aim_share = text)
+                    value=state.text(|it| Some(&it.here.fill.aim_share))
+                    on_text=state.set(|it, text| it.here.fill.aim_share = text)
                 />
             </When>
             <When condition=wants_more>
@@ -107,8 +107,8 @@ fn StopFields(stop: Memo<StopForm>, wants_more: Signal<bool>) -> impl IntoView {
                 hint="3/4, 75 % or a volume"
                 words=true
                 unit=unit
-                value=state.entry(Measure::Volume, |it| Some(&it.fill.stop_level))
-                on_text=state.set_entry(|it| Some(&mut it.fill.stop_level))
+                value=state.entry(Measure::Volume, |it| Some(&it.here.fill.stop_level))
+                on_text=state.set_entry(|it| Some(&mut it.here.fill.stop_level))
             />
         </When>
         <When condition=stops_at(StopForm::AtMost)>
@@ -117,8 +117,8 @@ fn StopFields(stop: Memo<StopForm>, wants_more: Signal<bool>) -> impl IntoView {
                 label="Volume to stop after"
                 unit=unit
                 words=true
-                value=state.entry(Measure::Volume, |it| Some(&it.fill.stop_volume))
-                on_text=state.set_entry(|it| Some(&mut it.fill.stop_volume))
+                value=state.entry(Measure::Volume, |it| Some(&it.here.fill.stop_volume))
+                on_text=state.set_entry(|it| Some(&mut it.here.fill.stop_volume))
             />
         </When>
         <When condition=stops_at(StopForm::Budget)>
@@ -126,8 +126,8 @@ fn StopFields(stop: Memo<StopForm>, wants_more: Signal<bool>) -> impl IntoView {
                 field=Field::StopMoney
                 label="Money to stop after"
                 unit=currency
-                value=state.text(|it| Some(&it.fill.stop_money))
-                on_text=state.set(|it, text| it.fill.stop_money = text)
+                value=state.text(|it| Some(&it.here.fill.stop_money))
+                on_text=state.set(|it, text| it.here.fill.stop_money = text)
             />
         </When>
     }

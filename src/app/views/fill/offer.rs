@@ -6,11 +6,11 @@ use crate::app::state::State;
 use crate::app::widgets::{Button, CheckBox, TextField, When, holds, said};
 
 fn find(document: &Document, id: u32) -> Option<&FuelForm> {
-    document.fill.offers.iter().find(|offer| offer.id == id)
+    document.here.fill.offers.iter().find(|offer| offer.id == id)
 }
 
 fn find_mut(document: &mut Document, id: u32) -> Option<&mut FuelForm> {
-    document.fill.offers.iter_mut().find(|offer| offer.id == id)
+    document.here.fill.offers.iter_mut().find(|offer| offer.id == id)
 }
 
 /// A text of a fuel.
@@ -92,20 +92,20 @@ fn MoreOfOffer(id: u32) -> impl IntoView {
         });
     });
     let remove = Callback::new(move |()| {
-        state.change_undoably(|it| it.fill.offers.retain(|offer| offer.id != id));
+        state.change_undoably(|it| it.here.fill.offers.retain(|offer| offer.id != id));
     });
     let keep = Callback::new(move |()| {
         state.document.update(|it| {
             if let Some(mut own) = find(it, id).cloned() {
-                own.id = it.next_id();
+                own.id = it.here.next_id();
                 own.put_in = fillwright::logbook::Entry::default();
-                it.car.own_fuels.push(own);
+                it.here.car.own_fuels.push(own);
             }
         });
     });
     let kept = holds(move || {
         state.document.with(|it| {
-            let own = &it.car.own_fuels;
+            let own = &it.here.car.own_fuels;
             find(it, id).is_some_and(|offer| {
                 own.iter().any(|own| own.name == offer.name && own.share == offer.share)
             })

@@ -15,7 +15,9 @@ const OWN: &str = "own-";
 pub(super) fn OffersCard() -> impl IntoView {
     let state = State::here();
     let ids = Memo::new(move |_| {
-        state.document.with(|it| it.fill.offers.iter().map(|offer| offer.id).collect::<Vec<_>>())
+        state
+            .document
+            .with(|it| it.here.fill.offers.iter().map(|offer| offer.id).collect::<Vec<_>>())
     });
     let nothing = said(move || state.complaint(Field::Offers).unwrap_or_default());
     let to_add = RwSignal::new(OTHER.to_owned());
@@ -23,7 +25,8 @@ pub(super) fn OffersCard() -> impl IntoView {
         let mut choices = vec![(OTHER.to_owned(), "Another fuel, to be filled in".to_owned())];
         state.document.with(|it| {
             choices.extend(
-                it.car
+                it.here
+                    .car
                     .own_fuels
                     .iter()
                     .map(|own| (format!("{OWN}{}", own.id), format!("My {}", own.name))),
@@ -39,7 +42,7 @@ pub(super) fn OffersCard() -> impl IntoView {
     let add = Callback::new(move |()| {
         let key = to_add.get_untracked();
         state.document.update(|it| add_offer(it, &key));
-        let added = state.document.with_untracked(|it| it.last_id);
+        let added = state.document.with_untracked(|it| it.here.last_id);
         let part = Some(Field::Fuel(added, FuelPart::Share).id());
         state.route.update(|route| route.part = part);
     });
@@ -67,12 +70,13 @@ pub(super) fn OffersCard() -> impl IntoView {
 /// Adds the fuel that a choice names.
 fn add_offer(document: &mut Document, key: &str) {
     let own = key.strip_prefix(OWN).and_then(|id| id.parse::<u32>().ok());
-    let own = own.and_then(|id| document.car.own_fuels.iter().find(|own| own.id == id)).cloned();
+    let own =
+        own.and_then(|id| document.here.car.own_fuels.iter().find(|own| own.id == id)).cloned();
     let grade = CATALOGUE.iter().find(|grade| grade.id == key);
     let mut form = own.or_else(|| grade.map(FuelForm::of_grade)).unwrap_or_default();
-    form.id = document.next_id();
+    form.id = document.here.next_id();
     if form.name.is_empty() {
-        form.name = format!("Fuel {}", document.fill.offers.len() + 1);
+        form.name = format!("Fuel {}", document.here.fill.offers.len() + 1);
     }
-    document.fill.offers.push(form);
+    document.here.fill.offers.push(form);
 }

@@ -219,14 +219,9 @@ fn Afterwards() -> impl IntoView {
             offers.any(|offer| offer.poured > Volume::default())
         })
     });
-    let clicked = holds(move || state.document.with(|it| it.fill.clicked));
-    let tick = Callback::new(move |clicked| state.document.update(|it| it.fill.clicked = clicked));
-    let take = Callback::new(move |()| {
-        let Some(answer) = state.answer() else { return };
-        let Some(blend) = &answer.blend else { return };
-        let printer = state.printer.get_untracked();
-        state.change_undoably(|it| it.take_as_contents(&answer, blend, &printer));
-    });
+    let clicked = holds(move || state.document.with(|it| it.here.fill.clicked));
+    let tick =
+        Callback::new(move |clicked| state.document.update(|it| it.here.fill.clicked = clicked));
     view! {
         <When condition=nothing_left>
             <p role="status">"Nothing left to pour."</p>
@@ -238,14 +233,14 @@ fn Afterwards() -> impl IntoView {
                     checked=clicked
                     on_tick=tick
                 />
-                <Button label="Take this as what is in the tank" look="small" on_press=take />
             </div>
         </When>
     }
 }
 
 fn put_in(document: &mut Document, id: u32) -> Option<&mut Entry> {
-    let offer = document.fill.offers.iter_mut().find(|offer: &&mut FuelForm| offer.id == id)?;
+    let offer =
+        document.here.fill.offers.iter_mut().find(|offer: &&mut FuelForm| offer.id == id)?;
     Some(&mut offer.put_in)
 }
 
@@ -266,13 +261,13 @@ fn StepItem(id: u32) -> impl IntoView {
         if let Some(shown) = shown.get_untracked() {
             set_put_in.run(shown.planned);
             if shown.to_click {
-                state.document.update(|it| it.fill.clicked = true);
+                state.document.update(|it| it.here.fill.clicked = true);
             }
         }
     });
     let name = part(|shown| &shown.name);
     let put_in_now = state.entry(Measure::Volume, move |it| {
-        it.fill.offers.iter().find(|offer| offer.id == id).map(|offer| &offer.put_in)
+        it.here.fill.offers.iter().find(|offer| offer.id == id).map(|offer| &offer.put_in)
     });
     view! {
         <li class="step">

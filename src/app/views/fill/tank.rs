@@ -20,16 +20,16 @@ const READINGS: [(LevelReading, &str, &str); 3] = [
 pub(super) fn TankCard() -> impl IntoView {
     let state = State::here();
     let unit = state.volume_unit();
-    let reading = said(move || state.document.with(|it| key_of(&READINGS, &it.fill.reading)));
+    let reading = said(move || state.document.with(|it| key_of(&READINGS, &it.here.fill.reading)));
     let choose_reading = state.set(|it, key| {
         let Some(reading) = value_of(&READINGS, &key) else { return };
-        it.fill.reading = reading;
+        it.here.fill.reading = reading;
         // Brimmed says how full as well.
         if reading == LevelReading::Brimmed {
-            it.fill.level = Entry { text: "full".into(), typed_in: it.settings.system };
+            it.here.fill.level = Entry { text: "full".into(), typed_in: it.settings.system };
         }
     });
-    let put = state.set_entry(|it| Some(&mut it.fill.level));
+    let put = state.set_entry(|it| Some(&mut it.here.fill.level));
     let error_hint = "Leave empty for the usual error of that reading";
     view! {
         <section class="card" aria-labelledby="in-tank">
@@ -40,7 +40,7 @@ pub(super) fn TankCard() -> impl IntoView {
                 hint="20, 1/4, 25 % or a distance to empty like 90 km"
                 words=true
                 unit=unit
-                value=state.entry(Measure::Volume, |it| Some(&it.fill.level))
+                value=state.entry(Measure::Volume, |it| Some(&it.here.fill.level))
                 on_text=put
             />
             <div class="buttons" role="group" aria-label="Level by the gauge">
@@ -63,8 +63,8 @@ pub(super) fn TankCard() -> impl IntoView {
                     label="Ethanol in it"
                     unit="%"
                     hint="What you expect"
-                    value=state.text(|it| Some(&it.fill.share))
-                    on_text=state.set(|it, text| it.fill.share = text)
+                    value=state.text(|it| Some(&it.here.fill.share))
+                    on_text=state.set(|it, text| it.here.fill.share = text)
                 />
                 <TextField
                     field=Field::TankShareRange
@@ -72,8 +72,8 @@ pub(super) fn TankCard() -> impl IntoView {
                     unit="%"
                     hint="From–to: 8–12"
                     words=true
-                    value=state.text(|it| Some(&it.fill.share_range))
-                    on_text=state.set(|it, text| it.fill.share_range = text)
+                    value=state.text(|it| Some(&it.here.fill.share_range))
+                    on_text=state.set(|it, text| it.here.fill.share_range = text)
                 />
             </div>
             <details>
@@ -84,14 +84,14 @@ pub(super) fn TankCard() -> impl IntoView {
                         label="RON, at least"
                         hint="Or AKI: 93 AKI"
                         words=true
-                        value=state.text(|it| Some(&it.fill.octane))
-                        on_text=state.set(|it, text| it.fill.octane = text)
+                        value=state.text(|it| Some(&it.here.fill.octane))
+                        on_text=state.set(|it, text| it.here.fill.octane = text)
                     />
                     <TextField
                         field=Field::TankMon
                         label="MON, at least"
-                        value=state.text(|it| Some(&it.fill.mon))
-                        on_text=state.set(|it, text| it.fill.mon = text)
+                        value=state.text(|it| Some(&it.here.fill.mon))
+                        on_text=state.set(|it, text| it.here.fill.mon = text)
                     />
                 </div>
                 <TextField
@@ -100,8 +100,8 @@ pub(super) fn TankCard() -> impl IntoView {
                     hint=error_hint
                     words=true
                     unit=unit
-                    value=state.entry(Measure::Volume, |it| Some(&it.fill.level_error))
-                    on_text=state.set_entry(|it| Some(&mut it.fill.level_error))
+                    value=state.entry(Measure::Volume, |it| Some(&it.here.fill.level_error))
+                    on_text=state.set_entry(|it| Some(&mut it.here.fill.level_error))
                 />
             </details>
         </section>

@@ -1,0 +1,232 @@
+//! What a person typed or chose, as it is stored: the texts themselves, so that
+//! nothing typed is ever lost or rounded.
+
+use serde::{Deserialize, Serialize};
+
+use crate::calibration::FluidState;
+use crate::fuel::grades::Grade;
+use crate::quantity::Share;
+use crate::quantity::notation::{DecimalMark, Style, UnitSystem, print_number_short};
+use crate::tank::{LevelReading, SensorScale};
+
+/// A text whose meaning depends on the units that were chosen when it was typed.
+///
+/// The text stays as it was typed for ever; in other units it is printed anew
+/// from there, so that switching to and fro cannot make it drift.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Entry {
+    /// What was typed.
+    pub text: String,
+    /// The units chosen when it was typed.
+    pub typed_in: UnitSystem,
+}
+
+impl Entry {
+    /// A text typed in metric units.
+    pub fn metric(text: &str) -> Self {
+        Self { text: text.into(), typed_in: UnitSystem::Metric }
+    }
+
+    /// Whether nothing was typed.
+    pub fn is_blank(&self) -> bool {
+        self.text.trim().is_empty()
+    }
+
+    /// Whether nobody ever typed here.
+    pub(super) fn is_untouched(&self) -> bool {
+        *self == Self::default()
+    }
+}
+
+/// A calibration as it was typed.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CalibrationForm {
+    /// Tells it apart; never used again.
+    pub id: u32,
+    /// Its name.
+    pub name: String,
+    /// The weakest blend allowed.
+    pub low: String,
+    /// The strongest blend allowed.
+    pub high: String,
+    /// The blend it was written for.
+    pub written_for: String,
+    /// The least octane number.
+    pub ron_min: String,
+    /// Whether it counts on injection fluid.
+    pub needs_fluid: bool,
+}
+
+/// A fuel as it was typed: on offer, kept as one's own, or in an entry of the log.
+///
+/// What was left blank is not written down: a log holds many of these.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct FuelForm {
+    /// Tells it apart; never used again.
+    pub id: u32,
+    /// The catalogue grade that filled it in.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub grade: Option<String>,
+    /// Its name.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub name: String,
+    /// The ethanol share expected.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub share: String,
+    /// What the ethanol share may be.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub share_range: String,
+    /// The octane number, at least: RON, or marked AKI.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub octane: String,
+    /// The motor octane number, at least.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub mon: String,
+    /// The price per volume.
+    #[serde(skip_serializing_if = "Entry::is_untouched")]
+    pub price: Entry,
+    /// How much there is of it.
+    #[serde(skip_serializing_if = "Entry::is_untouched")]
+    pub limit: Entry,
+    /// Whether all of it has to go in.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub use_all: bool,
+    /// What of it was actually put in.
+    #[serde(skip_serializing_if = "Entry::is_untouched")]
+    pub put_in: Entry,
+}
+
+impl FuelForm {
+    /// The form of a catalogue grade. Its price and its id are left to be given.
+    pub fn of_grade(grade: &Grade) -> Self {
+        let ethanol = grade.ethanol();
+        let short =
+            |value: f64| print_number_short(value, 2, Style { decimal: DecimalMark::Point });
+        let percent = |share: Share| short(share.percent());
+        let octane = match (grade.ron_min, grade.aki_min) {
+            (Some(ron), _) => short(ron),
+            (None, Some(aki)) => format!("{} AKI", short(aki)),
+            (None, None) => String::new(),
+        };
+        Self {
+            grade: Some(grade.id.into()),
+            name: grade.name.into(),
+            share: percent(ethanol.expected()),
+            share_range: format!("{}-{}", percent(ethanol.low()), percent(ethanol.high())),
+            octane,
+            mon: grade.mon_min.map(short).unwrap_or_default(),
+            ..Self::default()
+        }
+    }
+}
+
+/// The car, as it was typed.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Car {
+    /// Its name.
+    pub name: String,
+    /// What the tank holds to the brim.
+    pub capacity: Entry,
+    /// The level below which nobody should plan to drive.
+    pub reserve: Entry,
+    /// What it burns.
+    pub consumption: Entry,
+    /// The fuel between the tank and the nozzles: pump, lines, rail.
+    #[serde(default)]
+    pub line: Entry,
+    /// The fuel temperature at the sensor's longest pulse, in degrees Celsius.
+    #[serde(default)]
+    pub sensor_scale: SensorScale,
+    /// The blend on which that was measured: the reference for comparisons.
+    pub reference: String,
+    /// The injection fluid.
+    pub fluid: FluidState,
+    /// Its calibrations.
+    pub calibrations: Vec<CalibrationForm>,
+    /// Fuels that its owner keeps.
+    pub own_fuels: Vec<FuelForm>,
+}
+
+/// Which blend is wanted.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case", deny_unknown_fields)]
+pub enum AimForm {
+    /// The share that was typed.
+    #[default]
+    Share,
+    /// Anything that suits the calibration with this id.
+    Calibration(u32),
+    /// None: what was put in is all, and the question is what that makes.
+    AsPoured,
+}
+
+/// When to stop pouring.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum StopForm {
+    /// When the tank is full.
+    #[default]
+    Brim,
+    /// At a level.
+    Level,
+    /// After so much fuel.
+    AtMost,
+    /// After so much money.
+    Budget,
+    /// As soon as the aim is reached.
+    Least,
+}
+
+/// Where a fill starts from.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum StartForm {
+    /// From what was typed.
+    #[default]
+    Typed,
+    /// From what the log tells, and a level read now, if one was typed.
+    Log,
+}
+
+/// The fill, as it was typed.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct FillForm {
+    /// Where it starts from.
+    #[serde(default)]
+    pub start: StartForm,
+    /// What is in the tank.
+    pub level: Entry,
+    /// How that was read.
+    pub reading: LevelReading,
+    /// The error of that reading, where the person knows better.
+    pub level_error: Entry,
+    /// The ethanol share of what is in the tank.
+    pub share: String,
+    /// What that share may be.
+    pub share_range: String,
+    /// The octane number of what is in the tank, at least.
+    pub octane: String,
+    /// Its motor octane number, at least.
+    pub mon: String,
+    /// The fuels on offer.
+    pub offers: Vec<FuelForm>,
+    /// Whether the nozzle clicked off at what was put in: the tank is full then.
+    pub clicked: bool,
+    /// The blend wanted.
+    pub aim: AimForm,
+    /// The share wanted, when one is.
+    pub aim_share: String,
+    /// When to stop.
+    pub stop: StopForm,
+    /// The level to stop at.
+    pub stop_level: Entry,
+    /// The volume to stop after.
+    pub stop_volume: Entry,
+    /// The money to stop after.
+    pub stop_money: String,
+}

@@ -1,0 +1,42 @@
+//! Documents of earlier versions.
+//!
+//! Schema 1 held one car and its fill, and no log. Schema 0 was the same without
+//! settings, example and numbering.
+
+use serde::Deserialize;
+
+use super::document::{CarFile, Document, DocumentError, SCHEMA, Settings};
+use super::forms::{Car, FillForm, FuelForm};
+use super::id::Id;
+
+/// Schemas 0 and 1.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct OneCar {
+    schema: u32,
+    #[serde(default)]
+    last_id: u32,
+    #[serde(default)]
+    demo: bool,
+    #[serde(default)]
+    settings: Settings,
+    car: Car,
+    fill: FillForm,
+}
+
+/// Reads a document of an earlier version.
+pub(super) fn read(text: &str) -> Result<Document, DocumentError> {
+    let old: OneCar = serde_json::from_str(text)?;
+    // The same text gets the same identity wherever it is read, so that two
+    // copies of it are one car again when they meet.
+    let mut here = CarFile::new(Id::of_content(text));
+    here.demo = old.demo;
+    let in_use = [&old.car.own_fuels, &old.fill.offers];
+    let fuels = in_use.into_iter().flatten().map(|fuel: &FuelForm| fuel.id);
+    let calibrations = old.car.calibrations.iter().map(|calibration| calibration.id);
+    here.last_id = fuels.chain(calibrations).fold(old.last_id, u32::max);
+    here.car = old.car;
+    here.fill = old.fill;
+    debug_assert!(old.schema < SCHEMA, "later schemas have their own shape");
+    Ok(Document { schema: SCHEMA, settings: old.settings, here, others: Vec::new() })
+}
