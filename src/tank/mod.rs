@@ -1,4 +1,10 @@
-//! What a reading of the tank's level is worth.
+//! What a reading of the tank's level is worth, and what is in the tank.
+
+mod estimate;
+
+pub use estimate::{
+    Doubt, Estimate, Estimator, Evidence, Pour, ShareReading, ShareReadingKind, Vehicle,
+};
 
 use serde::{Deserialize, Serialize};
 use uom::si::volume::liter;
