@@ -4,8 +4,9 @@ use super::document::Settings;
 use super::forms::Entry;
 use crate::quantity::notation::{
     Consumption, DecimalMark, Decimals, DistanceUnit, Style, UnitSystem, VolumeField, VolumeUnit,
-    parse_consumption, parse_price, parse_volume, print_consumption, print_distance, print_money,
-    print_number, print_percent, print_price, print_share, print_volume,
+    parse_consumption, parse_distance, parse_price, parse_volume, print_consumption,
+    print_distance, print_money, print_number, print_percent, print_price, print_share,
+    print_volume,
 };
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 
@@ -32,6 +33,8 @@ pub enum Measure {
     Price,
     /// Fuel over distance.
     Consumption,
+    /// A distance.
+    Distance,
 }
 
 impl Printer {
@@ -134,6 +137,12 @@ impl Printer {
                     print_number(now.consumption().value_of(meant), Decimals::UpTo(2), self.style)
                 })
             }
+            Measure::Distance => {
+                let read = |unit| parse_distance(text, unit).ok();
+                anew(read(then.distance()), read(now.distance())).map(|meant| {
+                    print_number(now.distance().value_of(meant), Decimals::UpTo(1), self.style)
+                })
+            }
         };
         reprinted.unwrap_or_else(|| entry.text.clone())
     }
@@ -160,6 +169,6 @@ fn anywhere(unit: VolumeUnit) -> VolumeField {
         unit,
         tank: None,
         consumption: None,
-        largest: VolumeUnit::Litre.quantity(super::interpret::LARGEST_TANK_L),
+        largest: VolumeUnit::Litre.quantity(super::reader::LARGEST_TANK_L),
     }
 }
