@@ -39,6 +39,8 @@ pub enum Field {
     AimShare,
     /// The calibration to suit.
     AimCalibration,
+    /// Where the fill is.
+    Place,
     /// When to stop.
     Stop,
     /// The level to stop at.
@@ -199,6 +201,7 @@ impl Field {
             Self::Offers => "offers".into(),
             Self::AimShare => "aim-share".into(),
             Self::AimCalibration => "aim-calibration".into(),
+            Self::Place => "place".into(),
             Self::Stop => "stop".into(),
             Self::StopLevel => "stop-level".into(),
             Self::StopVolume => "stop-volume".into(),
@@ -217,6 +220,11 @@ impl Field {
                 format!("calibration-{id}-{part}")
             }
         }
+    }
+
+    /// Whether the field belongs to the entry of the log that is being written.
+    pub fn is_of_draft(self) -> bool {
+        matches!(self, Self::Entry(_) | Self::Poured(..))
     }
 
     /// Whether the field stands in the Car view.

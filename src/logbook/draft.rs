@@ -8,6 +8,9 @@ use super::id::Id;
 use super::moment::Moment;
 use super::printer::Printer;
 use super::reader::Reader;
+use crate::quantity::ThermodynamicTemperature;
+use crate::quantity::notation::parse_pulse_width;
+use crate::tank::temperature_of_pulse;
 
 impl Draft {
     /// A new entry, at what the clock shows.
@@ -97,6 +100,13 @@ impl CarFile {
             })),
             _ => Err(reader.complaints),
         }
+    }
+
+    /// The fuel temperature that the pulse of the sensor reading being written
+    /// tells, on this car's scale.
+    pub fn draft_temperature(&self) -> Option<ThermodynamicTemperature> {
+        let What::Sensor(form) = &self.draft.as_ref()?.what else { return None };
+        temperature_of_pulse(parse_pulse_width(&form.pulse).ok()?, self.car.sensor_scale).ok()
     }
 
     /// Writes the entry into the log, if nothing is wrong with it. Returns

@@ -1,5 +1,7 @@
 //! Quantities as the person wants to read them.
 
+use uom::si::thermodynamic_temperature::degree_celsius;
+
 use super::document::Settings;
 use super::forms::Entry;
 use crate::quantity::notation::{
@@ -8,7 +10,7 @@ use crate::quantity::notation::{
     print_distance, print_money, print_number, print_percent, print_price, print_share,
     print_volume,
 };
-use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
+use crate::quantity::{Band, Length, Money, Share, ThermodynamicTemperature, UnitPrice, Volume};
 
 /// Narrow no-break space: joins a number to its unit.
 const THIN: char = '\u{202f}';
@@ -100,6 +102,11 @@ impl Printer {
     /// A distance, whole.
     pub fn distance(&self, distance: Length) -> String {
         print_distance(distance, self.system.distance(), 0, self.style)
+    }
+
+    /// A temperature in degrees Celsius, whole.
+    pub fn temperature(&self, temperature: ThermodynamicTemperature) -> String {
+        format!("{}{THIN}°C", self.number(temperature.get::<degree_celsius>(), 0))
     }
 
     /// A consumption.
