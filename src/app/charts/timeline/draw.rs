@@ -7,10 +7,10 @@ use leptos::prelude::*;
 use super::dates::date_ticks;
 use super::frame::{Frame, value_ticks, whole, width_of};
 use super::reading::Print;
-use super::{Mark, MarkKind, Timeline, Window, trace};
+use super::{Mark, MarkKind, Timeline, Window, names, trace};
 
-/// The least distance of two lines of text.
-const LINE: f64 = 16.0;
+/// Within less than this, one mark covers most of another.
+const GLYPH: f64 = 10.0;
 
 /// The axes, the windows, the band, the line, the marks, and the value at the end.
 pub(super) fn picture(
@@ -29,16 +29,19 @@ pub(super) fn picture(
         return parts;
     }
     parts.extend(date_axis(frame, print.date));
-    parts.extend(windows(id, timeline, frame, print.value));
+    parts.extend(windows(id, frame, &timeline.windows));
+    let alone = frame.from == frame.to;
     let points = trace::thinned(&timeline.points, frame);
     parts.push(shape("band", trace::area(frame, &points)));
     parts.push(shape("bound", trace::line(frame, &points, |it| it.low)));
     parts.push(shape("bound", trace::line(frame, &points, |it| it.high)));
     parts.push(shape("expected", trace::line(frame, &points, |it| it.expected)));
     parts.extend(marks(frame, &timeline.marks));
+    let names = names::placed(frame, &timeline.windows, &points, print.value);
+    parts.extend(names.into_iter().map(|it| text("name", it.left, it.base, "start", it.words)));
     if let Some(last) = timeline.points.last() {
-        let (x, y) = (frame.x(last.minute) + 10.0, frame.y(last.expected) + 5.0);
-        parts.push(text("end", x, y, "start", label));
+        let x = frame.x(last.minute).max(if alone { 0.0 } else { frame.right });
+        parts.push(text("end", x + 10.0, frame.y(last.expected) + 5.0, "start", label));
     }
     parts
 }
@@ -110,52 +113,16 @@ fn date_axis(frame: &Frame, date: Callback<(i64, bool), String>) -> Vec<AnyView>
 }
 
 /// Each calibration's window as a hatched band between its two limits.
-fn windows(
-    id: &str,
-    timeline: &Timeline,
-    frame: &Frame,
-    value: Callback<f64, String>,
-) -> Vec<AnyView> {
-    let Frame { left, right, bottom, .. } = frame;
-    let mut parts = Vec::new();
-    let mut labels: Vec<(f64, String)> = Vec::new();
-    for (index, window) in timeline.windows.iter().enumerate() {
+fn windows(id: &str, frame: &Frame, windows: &[Window]) -> Vec<AnyView> {
+    let Frame { left, right, .. } = frame;
+    let drawn = windows.iter().enumerate().flat_map(|(index, window)| {
         let (low, high) = (frame.y(window.low), frame.y(window.high));
         let fill = format!("url(#{id}-hatch{})", index % 2);
         let area = format!("M{left:.1} {high:.1}H{right:.1}V{low:.1}H{left:.1}z");
-        parts.push(view! { <path d=area fill=fill></path> }.into_any());
         let limits = format!("M{left:.1} {high:.1}H{right:.1}M{left:.1} {low:.1}H{right:.1}");
-        parts.push(shape("limit", limits));
-        let inside = if low - high < LINE + 4.0 { -5.0 } else { LINE };
-        let mut y = high + inside;
-        while y < bottom - LINE && labels.iter().any(|(other, _)| (other - y).abs() < LINE) {
-            y += 1.0;
-        }
-        labels.push((y, named(window, right - left - 12.0, value)));
-    }
-    // Over all hatches, not under the next.
-    parts.extend(labels.into_iter().map(|(y, name)| text("name", left + 6.0, y, "start", name)));
-    parts
-}
-
-/// The name of a window with its limits, as far as there is room.
-fn named(window: &Window, room: f64, value: Callback<f64, String>) -> String {
-    let (low, high) = (value.run(window.low), value.run(window.high));
-    let full = format!("{}: {low} to {high}", window.name);
-    if width_of(&full) <= room {
-        return full;
-    }
-    if width_of(&window.name) <= room {
-        return window.name.clone();
-    }
-    let mut cut = String::new();
-    for letter in window.name.chars() {
-        if width_of(&cut) + width_of("m…") > room {
-            break;
-        }
-        cut.push(letter);
-    }
-    cut + "…"
+        [view! { <path class="window" d=area fill=fill></path> }.into_any(), shape("limit", limits)]
+    });
+    drawn.collect()
 }
 
 /// The marks; of those of one kind that would cover each other, the first.
@@ -163,7 +130,7 @@ fn marks(frame: &Frame, marks: &[Mark]) -> Vec<AnyView> {
     let mut taken = HashSet::new();
     let mut free = |mark: &Mark| {
         let (x, y) = (frame.x(mark.minute), frame.y(mark.value));
-        taken.insert((mark.kind, whole(x / 4.0), whole(y / 4.0))).then_some((mark.kind, x, y))
+        taken.insert((mark.kind, whole(x / GLYPH), whole(y / GLYPH))).then_some((mark.kind, x, y))
     };
     marks.iter().filter_map(&mut free).map(|(kind, x, y)| glyph(kind, x, y)).collect()
 }

@@ -9,7 +9,7 @@ use crate::app::widgets::Drawn;
 /// So many rows are read in a table; the whole log is for a spreadsheet.
 const ROWS: usize = 50;
 
-const HEADINGS: [&str; 4] = ["When", "Expected", "Between", "Noted"];
+const HEADINGS: [&str; 3] = ["When", "Expected", "Noted"];
 
 /// The points and what was noted at them, newest first.
 #[component]
@@ -56,12 +56,15 @@ fn heading(words: &'static str) -> AnyView {
 }
 
 fn row(reading: Reading) -> AnyView {
-    let ends = reading.between.map_or(String::new(), |(low, high)| format!("{low} and {high}"));
+    let ends = reading.ends();
     view! {
         <tr>
             <th scope="row">{reading.when}</th>
-            <td class="number">{reading.value}</td>
-            <td>{ends}</td>
+            <td>
+                <strong class="number">{reading.value}</strong>
+                " "
+                <span>{ends}</span>
+            </td>
             <td>{noted(reading.noted)}</td>
         </tr>
     }
