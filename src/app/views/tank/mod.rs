@@ -1,5 +1,6 @@
 //! What is in the tank between fills, and which calibration may be selected.
 
+mod charts;
 mod entry;
 mod entry_fields;
 mod log;
@@ -7,6 +8,7 @@ mod now;
 
 use leptos::prelude::*;
 
+use charts::ChartsCard;
 use entry::EntryCard;
 use log::LogCard;
 use now::{NowCard, VerdictsCard};
@@ -19,6 +21,7 @@ pub(crate) fn TankView() -> impl IntoView {
             <div class="question">
                 <NowCard />
                 <VerdictsCard />
+                <ChartsCard />
             </div>
             <div class="question">
                 <EntryCard />
