@@ -4,7 +4,7 @@ use fillwright::logbook::{
     BeforeForm, Entry, Event, FillEntry, FuelForm, Measure, OldBlend, Passage, Printer, Remedy,
     TankAnswer, What,
 };
-use fillwright::quantity::{Band, Share, Volume};
+use fillwright::quantity::{Band, Length, Share, Volume};
 use fillwright::tank::{Doubt, Estimate, ShareReadingKind};
 
 /// The blend: `about E31`, and between what.
@@ -83,19 +83,15 @@ pub(crate) fn remedies(remedies: &[Remedy], answer: &TankAnswer, printer: &Print
     }
 }
 
-/// How far the old blend feeds the engine.
-pub(crate) fn old_blend(old: OldBlend, printer: &Printer) -> String {
-    let reach = printer.distance(old.reach);
-    if old.left <= old.left * 0.0 {
+/// How far the old blend still feeds the engine, where it does.
+pub(crate) fn old_blend(old: OldBlend, printer: &Printer) -> Option<String> {
+    (old.left > Length::default()).then(|| {
         format!(
-            "After the last fill the old blend fed the engine for about {reach}; that is driven."
-        )
-    } else {
-        format!(
-            "The old blend still feeds the engine: about {reach} from the fill on, {} of it left by the log.",
+            "The old blend still feeds the engine: about {} from the fill on, {} of it left by the distances in the log. A sensor shows the old blend until then.",
+            printer.distance(old.reach),
             printer.distance(old.left)
         )
-    }
+    })
 }
 
 /// What does not fit, as a question.

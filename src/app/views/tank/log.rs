@@ -81,7 +81,7 @@ fn entry(event: &Event, passage: &Passage, printer: &Printer) -> AnyView {
                 " "
                 {detail}
             </p>
-            <p class="hint">{place}</p>
+            <p class="place">{place}</p>
             <p class="then">{then}</p>
             {trouble}
             <div class="buttons">

@@ -114,7 +114,7 @@ pub(super) fn VerdictsCard() -> impl IntoView {
         })
     });
     let old = of_tank(|it, printer| {
-        it.old_blend.map(|old| tank::old_blend(old, printer)).unwrap_or_default()
+        it.old_blend.and_then(|old| tank::old_blend(old, printer)).unwrap_or_default()
     });
     view! {
         <When condition=known>
