@@ -43,7 +43,7 @@ pub(super) fn TankCard() -> impl IntoView {
             </When>
             <TextField
                 field=Field::Level
-                label="Level now"
+                label="Level"
                 hint="20, 1/4, 25 % or a distance to empty like 90 km"
                 words=true
                 unit=unit
