@@ -130,15 +130,20 @@ impl Replay {
         let mut reader = Reader::new(&course.printer);
         let told = reader.told(&event.what, &self.known, course.car.sensor_scale);
         let vehicle = self.known.vehicle();
-        match (told, vehicle) {
-            (Some(told), Some(vehicle)) => {
+        match (vehicle, told) {
+            (None, _) => {
+                passage.unused = Some("The size of the tank is not known: see Car.".into());
+            }
+            (_, None) => {
+                passage.unused = reader.complaints.into_iter().next().map(|it| it.message);
+            }
+            (Some(vehicle), Some(told)) => {
                 let last = told.evidence.len().saturating_sub(1);
                 for (index, evidence) in told.evidence.iter().enumerate() {
                     if self.estimator.is_none() && !tells_anything(evidence) {
                         continue;
                     }
-                    let estimator =
-                        self.estimator.get_or_insert_with(|| Estimator::new(vehicle.clone()));
+                    let estimator = self.estimator.get_or_insert_with(|| Estimator::new(vehicle));
                     if index == last && matches!(evidence, Evidence::Fill { .. }) {
                         passage.before = Some(estimator.estimate());
                     }
@@ -151,12 +156,6 @@ impl Replay {
                 if !told.evidence.is_empty() {
                     passage.after = self.estimator.as_ref().map(Estimator::estimate);
                 }
-            }
-            (None, _) => {
-                passage.unused = reader.complaints.into_iter().next().map(|it| it.message);
-            }
-            (_, None) => {
-                passage.unused = Some("The size of the tank is not known: see Car.".into());
             }
         }
         self.passages.push(passage);

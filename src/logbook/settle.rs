@@ -55,7 +55,6 @@ impl Prospects {
         };
         let readings = (0..=100_u8)
             .map(|percent| Share::clamped(f64::from(percent) / 100.0))
-            .filter(|share| now.possible_share.contains(*share))
             .filter_map(|share| Some((share, after(&Evidence::Share(reading(share)))?)))
             .collect();
         let free = capacity - now.level.high();
