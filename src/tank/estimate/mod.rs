@@ -182,7 +182,12 @@ impl Estimator {
             }
             Evidence::State { level, share, ron, mon } => {
                 self.correct(level, share);
-                (self.ron, self.mon) = (Floor::given(*ron), Floor::given(*mon));
+                let empty = litres(level.high()) <= 0.0;
+                (self.ron, self.mon) = if empty {
+                    (Floor::Nothing, Floor::Nothing)
+                } else {
+                    (Floor::given(*ron), Floor::given(*mon))
+                };
                 self.latest = Latest::Level;
                 None
             }
@@ -191,17 +196,24 @@ impl Estimator {
 
     /// What is in the tank now.
     pub fn estimate(&self) -> Estimate {
-        let (level, share) = (self.bank.level_band(&self.car), self.bank.share_band());
+        let level = self.bank.level_band(&self.car);
+        let share = self.share_band();
         let possible_level = self.envelope.level_about(level.expected());
         let possible_share = self.envelope.share_about(share.expected());
         Estimate {
             level: cut(level, &possible_level).map(volume),
-            share: cut(share, &possible_share).map(Share::clamped),
+            share: share.map(Share::clamped),
             possible_level: possible_level.map(volume),
             possible_share: possible_share.map(Share::clamped),
             ron: self.ron.band(),
             mon: self.mon.band(),
         }
+    }
+
+    /// The share, 95 %, within what is possible.
+    fn share_band(&self) -> Band<f64> {
+        let share = self.bank.share_band();
+        cut(share, &self.envelope.share_about(share.expected()))
     }
 
     fn use_unknown(&mut self) {
@@ -220,7 +232,7 @@ impl Estimator {
             let variance = CLICK_ERROR_L.value.powi(2);
             let empty = LevelRead { litres: 0.0, variance, by_gauge: false };
             self.bank.each(|filter| filter.set_level(&self.car, &empty));
-            self.envelope.empty(HARD * CLICK_ERROR_L.value);
+            self.envelope.empty(&self.car, HARD * CLICK_ERROR_L.value);
             (self.ron, self.mon) = (Floor::Nothing, Floor::Nothing);
         }
     }
@@ -337,24 +349,35 @@ impl Estimator {
             return None;
         }
         let doubt = self.room_for(pours, poured, clicked);
-        let (level, share) = (self.bank.level_band(&self.car), self.estimate().share);
+        let before = self.clone();
         for pour in pours {
             let (amount, content) = (litres(pour.volume), Content::of(&pour.share));
             self.bank.each(|filter| filter.pour(&self.car, amount, &content));
             self.envelope.pour(&self.car, amount, &pour.share);
             self.fuels.remember(&content, pour, amount);
         }
-        let floor = |before: Floor, of: fn(&Pour) -> Option<f64>| {
-            let mut parts = vec![Part::new(level, share, before, &self.density)];
-            parts.extend(pours.iter().map(|pour| {
-                let amount = Band::exact(litres(pour.volume));
-                Part::new(amount, pour.share, Floor::given(of(pour)), &self.density)
-            }));
-            Floor::of_mixture(&parts)
-        };
-        (self.ron, self.mon) = (floor(self.ron, |pour| pour.ron), floor(self.mon, |pour| pour.mon));
+        (self.ron, self.mon) = (
+            before.floor(self.ron, pours, |pour| pour.ron),
+            before.floor(self.mon, pours, |pour| pour.mon),
+        );
         self.latest = Latest::Level;
         doubt
+    }
+
+    /// The octane of the contents, of which this is that before, after the pours.
+    fn floor(&self, own: Floor, pours: &[Pour], of: fn(&Pour) -> Option<f64>) -> Floor {
+        let poured = || pours.iter().filter(|pour| litres(pour.volume) > 0.0);
+        if own == Floor::Unknown || poured().any(|pour| of(pour).is_none()) {
+            return Floor::Unknown;
+        }
+        let level = self.bank.level_band(&self.car);
+        let share = self.share_band().map(Share::clamped);
+        let mut parts = vec![Part::new(level, share, own, &self.density)];
+        parts.extend(poured().map(|pour| {
+            let amount = Band::exact(litres(pour.volume));
+            Part::new(amount, pour.share, Floor::given(of(pour)), &self.density)
+        }));
+        Floor::of_mixture(&parts)
     }
 
     /// What a fill tells of the level before it: at the click there was room for
