@@ -40,14 +40,22 @@ pub(crate) fn log() -> Result<Log, Box<dyn std::error::Error>> {
             }),
         ])
     };
+    // A known beginning, or there would be no octane to reckon.
+    let beginning = Evidence::State {
+        level: Band::exact(litres(58.0)),
+        share: Band::exact(Share::from_percent(40.0)?),
+        ron: Some(98.0),
+        mon: Some(86.0),
+    };
     let both = [stop(true)?, stop(false)?].concat();
+    let stops = both.into_iter().cycle();
     Ok(Log {
         vehicle: Vehicle {
             capacity: litres(60.0),
             consumption: Some(Consumption::from_litres_per_100_km(8.5)?),
             reference: Share::ZERO,
         },
-        evidence: both.into_iter().cycle().take(EVENTS).collect(),
+        evidence: std::iter::once(beginning).chain(stops).take(EVENTS).collect(),
     })
 }
 

@@ -43,10 +43,6 @@ impl Bank {
         self.mean(Filter::level)
     }
 
-    pub(super) fn share(&self) -> f64 {
-        self.mean(Filter::share)
-    }
-
     /// The mean and variance of an innovation over all filters.
     fn pooled(&self, of: impl Fn(&Filter) -> Innovation) -> Innovation {
         let each = self.filters.map(|filter| of(&filter));
