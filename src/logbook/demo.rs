@@ -73,6 +73,7 @@ impl Document {
 /// Five weeks of the invented car: from petrol to a mid blend at home, diluted on
 /// the way south, where there was no E85.
 fn log(offers: &[FuelForm]) -> Log {
+    const MINUTES_AHEAD: i32 = 120;
     let poured = |fuel: &FuelForm, volume: &str| FuelForm {
         price: Entry::default(),
         put_in: Entry::metric(volume),
@@ -122,7 +123,6 @@ fn log(offers: &[FuelForm]) -> Log {
         ("2026-05-20T16:30", "", drive("325")),
         ("2026-05-22T07:45", "Home", What::Level(gauge("1/4"))),
     ];
-    const MINUTES_AHEAD: i32 = 120;
     let event = |(time, place, what): (&str, &str, What)| {
         Some(Event {
             id: Id::of_content(time),

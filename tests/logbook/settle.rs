@@ -27,7 +27,7 @@ fn unsure() -> Document {
         id: 9,
         name: "Mid blend".into(),
         low: "E33".into(),
-        high: "E48".into(),
+        high: "E60".into(),
         ron_min: "95".into(),
         ..CalibrationForm::default()
     }];

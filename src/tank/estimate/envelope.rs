@@ -21,6 +21,10 @@ pub(super) const COUNTED: Sourced<(f64, f64)> =
 /// Litres that any leg may burn beside that.
 const BESIDE_L: Sourced<f64> = generous(0.7, "a start and a short way take less than 0.7 litres");
 
+/// What pumps sell.
+const SOLD: Sourced<[f64; 2]> =
+    generous([0.0, 0.85], "pumps sell anything from petrol without ethanol to E85");
+
 /// An interval: low, high.
 type Interval = [f64; 2];
 
@@ -40,13 +44,13 @@ fn hull(one: Interval, other: Interval) -> Interval {
 pub(super) struct Envelope {
     level: Interval,
     share: Interval,
-    /// All that the fuels of the log may hold; any share while there was none.
-    fuels: Option<Interval>,
+    /// What a fill that nobody logged may have held.
+    fuels: Interval,
 }
 
 impl Envelope {
     pub(super) fn new(car: &Car) -> Self {
-        Self { level: [0.0, car.capacity], share: [0.0, 1.0], fuels: None }
+        Self { level: [0.0, car.capacity], share: [0.0, 1.0], fuels: SOLD.value }
     }
 
     /// The bounds of the level, in litres, about a value that is moved inside.
@@ -89,8 +93,9 @@ impl Envelope {
     }
 
     /// Takes out all but so many litres at most.
-    pub(super) fn empty(&mut self, left: f64) {
+    pub(super) fn empty(&mut self, car: &Car, left: f64) {
         self.level = [0.0, left];
+        self.keep_in_tank(car);
     }
 
     /// Fuel may have been burned that nobody logged.
@@ -138,14 +143,14 @@ impl Envelope {
             high.into_iter().flatten().fold(f64::NEG_INFINITY, f64::max),
         ];
         self.level = [self.level[0] + poured[0], self.level[1] + poured[1]];
-        self.fuels = Some(self.fuels.map_or(content, |fuels| hull(fuels, content)));
+        self.fuels = hull(self.fuels, content);
         self.keep_in_tank(car);
     }
 
-    /// A fill may have been made that nobody logged, of the kinds of fuel that
-    /// the log knows.
+    /// A fill may have been made that nobody logged, of any fuel that is sold or
+    /// that the log knows.
     pub(super) fn doubt_log(&mut self) {
-        self.share = hull(self.share, self.fuels.unwrap_or([0.0, 1.0]));
+        self.share = hull(self.share, self.fuels);
     }
 
     /// A correction.

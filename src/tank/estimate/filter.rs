@@ -6,7 +6,7 @@ use super::gaussian::{
 };
 use super::prior::{
     COUNTED_LEG_SD, Content, GAIN_SD, GAUGE_BIAS_SD, LASTING_PART, LASTING_TO_NEXT, LEG_SD,
-    LEG_VARIANCE, SENSOR_BIAS_SD, STOOD,
+    LEG_VARIANCE, SENSOR_BIAS_SD, STOOD, WEAK_SPREAD,
 };
 use super::vehicle::Car;
 use crate::tank::DISPENSER_ERROR;
@@ -148,7 +148,7 @@ impl Filter {
         let lasting = if content.strong { LASTING_PART.value } else { 0.0 };
         let by_offset = sd * lasting.sqrt();
         let poured_share = content.mean + by_offset * self.state.mean(STRONG_OFFSET);
-        let spread = if content.strong { self.spread } else { 1.0 };
+        let spread = if content.strong { self.spread } else { WEAK_SPREAD.value };
         let of_this_fill = content.variance * (1.0 - lasting) * spread * spread;
 
         let (kept, added) = (level / total, litres / total);

@@ -3,7 +3,7 @@
 
 use super::filter::{Filter, LevelRead, ShareRead};
 use super::gaussian::Innovation;
-use super::normal::{Component, quantile};
+use super::normal::{Component, HIGH, LOW, quantile};
 use super::prior::SPREADS;
 use super::vehicle::Car;
 use crate::quantity::Band;
@@ -12,9 +12,6 @@ const FILTERS: usize = SPREADS.value.len();
 
 /// What a spread keeps of its weight however badly it did, so that it can return.
 const LEAST_WEIGHT: f64 = 1e-6;
-
-/// The tails that a 95 % band leaves out.
-const TAIL: f64 = 0.025;
 
 /// Filters with their probabilities.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -44,10 +41,6 @@ impl Bank {
 
     pub(super) fn level(&self) -> f64 {
         self.mean(Filter::level)
-    }
-
-    pub(super) fn share(&self) -> f64 {
-        self.mean(Filter::share)
     }
 
     /// The mean and variance of an innovation over all filters.
@@ -105,7 +98,7 @@ impl Bank {
             *component = Component { weight, mean, sd: variance.sqrt() };
         }
         let expected = self.mean(|filter| of(filter).0).clamp(0.0, most);
-        let ends = [TAIL, 1.0 - TAIL].map(|p| quantile(&components, p).clamp(0.0, most));
+        let ends = [LOW, HIGH].map(|tail| quantile(&components, tail).clamp(0.0, most));
         Band::enclosing(expected, ends).unwrap_or(Band::exact(expected))
     }
 }

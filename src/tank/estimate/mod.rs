@@ -8,12 +8,14 @@
 mod doubt;
 mod envelope;
 mod evidence;
+mod fill;
 mod filter;
 mod gaussian;
 mod mixture;
 mod normal;
 mod octane_floor;
 mod prior;
+mod reading;
 mod unlogged;
 mod vehicle;
 
@@ -23,27 +25,16 @@ pub use vehicle::Vehicle;
 
 use uom::si::volume::liter;
 
-use super::{CLICK_ERROR_L, LevelReading};
+use super::CLICK_ERROR_L;
 use crate::fuel::MolarDensity;
 use crate::quantity::{Band, Share, Volume};
 use envelope::Envelope;
-use filter::{LevelRead, Moments, ShareRead, dispenser_variance};
+use filter::{LevelRead, Moments, dispenser_variance};
 use mixture::Bank;
-use octane_floor::{Floor, Part};
-use prior::{Content, GAUGE_BIAS_SD, GAUGE_SD, GAUGE_STEP, MISREAD, SENSOR_BIAS_SD};
+use octane_floor::Floor;
+use reading::{HARD, LEAST_SD};
 use unlogged::KnownFuels;
 use vehicle::Car;
-
-/// Deviations from which on a level does not fit with the log.
-const LEVEL_GATE: f64 = 3.0;
-/// Deviations from which on a share does not fit with the log.
-const SHARE_GATE: f64 = 4.0;
-/// What a share that does not fit still counts as.
-const SHARE_COUNTS_AS: f64 = 3.0;
-/// Deviations that hard bounds allow a reading.
-const HARD: f64 = 3.0;
-/// No reading is better than this: a thousandth of a litre, or of a point.
-const LEAST_SD: (f64, f64) = (1e-3, 1e-5);
 
 /// What is thought of the tank, from the evidence taken in so far.
 ///
@@ -182,7 +173,12 @@ impl Estimator {
             }
             Evidence::State { level, share, ron, mon } => {
                 self.correct(level, share);
-                (self.ron, self.mon) = (Floor::given(*ron), Floor::given(*mon));
+                let empty = litres(level.high()) <= 0.0;
+                (self.ron, self.mon) = if empty {
+                    (Floor::Nothing, Floor::Nothing)
+                } else {
+                    (Floor::given(*ron), Floor::given(*mon))
+                };
                 self.latest = Latest::Level;
                 None
             }
@@ -191,17 +187,24 @@ impl Estimator {
 
     /// What is in the tank now.
     pub fn estimate(&self) -> Estimate {
-        let (level, share) = (self.bank.level_band(&self.car), self.bank.share_band());
+        let level = self.bank.level_band(&self.car);
+        let share = self.share_band();
         let possible_level = self.envelope.level_about(level.expected());
         let possible_share = self.envelope.share_about(share.expected());
         Estimate {
             level: cut(level, &possible_level).map(volume),
-            share: cut(share, &possible_share).map(Share::clamped),
+            share: share.map(Share::clamped),
             possible_level: possible_level.map(volume),
             possible_share: possible_share.map(Share::clamped),
             ron: self.ron.band(),
             mon: self.mon.band(),
         }
+    }
+
+    /// The share, 95 %, within what is possible.
+    fn share_band(&self) -> Band<f64> {
+        let share = self.bank.share_band();
+        cut(share, &self.envelope.share_about(share.expected()))
     }
 
     fn use_unknown(&mut self) {
@@ -220,7 +223,7 @@ impl Estimator {
             let variance = CLICK_ERROR_L.value.powi(2);
             let empty = LevelRead { litres: 0.0, variance, by_gauge: false };
             self.bank.each(|filter| filter.set_level(&self.car, &empty));
-            self.envelope.empty(HARD * CLICK_ERROR_L.value);
+            self.envelope.empty(&self.car, HARD * CLICK_ERROR_L.value);
             (self.ron, self.mon) = (Floor::Nothing, Floor::Nothing);
         }
     }
@@ -235,157 +238,5 @@ impl Estimator {
         let (of_level, of_share) = (moments(&level, LEAST_SD.0), moments(&share, LEAST_SD.1));
         self.bank.each(|filter| filter.correct(&self.car, of_level, of_share));
         self.envelope.correct(&self.car, [level.low(), level.high()], [share.low(), share.high()]);
-    }
-
-    fn level(
-        &mut self,
-        level: Volume,
-        reading: LevelReading,
-        error: Option<Volume>,
-    ) -> Option<Doubt> {
-        let capacity = self.car.capacity;
-        let read = litres(level).min(capacity);
-        let by_gauge = reading == LevelReading::Gauge;
-        let own_error = litres(reading.error(volume(read), volume(capacity)));
-        let (variance, half_step) = match (error, reading) {
-            (Some(error), _) => ((litres(error) / 2.0).powi(2), 0.0),
-            (None, LevelReading::Gauge) => {
-                let step = GAUGE_STEP.value * capacity;
-                ((GAUGE_SD.value * capacity).powi(2) + step * step / 12.0, step / 2.0)
-            }
-            (None, LevelReading::Counted) => ((own_error / 2.0).powi(2), 0.0),
-            (None, LevelReading::Brimmed) => (own_error.powi(2), 0.0),
-        };
-        let variance = variance.max(LEAST_SD.0.powi(2));
-        let bias = if by_gauge { GAUGE_BIAS_SD.value * capacity } else { 0.0 };
-        let noise = match (error, by_gauge) {
-            (None, true) => GAUGE_SD.value * capacity,
-            _ => variance.sqrt(),
-        };
-        let read = LevelRead { litres: read, variance, by_gauge };
-        self.read_level(&read, HARD * (noise + bias) + half_step)
-    }
-
-    /// Takes in a level; `largest_error` is that of the hard bounds.
-    fn read_level(&mut self, read: &LevelRead, largest_error: f64) -> Option<Doubt> {
-        let innovation = self.bank.level_innovation(read);
-        let limit = LEVEL_GATE * innovation.variance.sqrt();
-        let nothing_logged = self.latest == Latest::Level;
-        let doubt = if innovation.residual > limit {
-            Some(Doubt::UnloggedFill { volume: volume(innovation.residual) })
-        } else if innovation.residual < -limit && !nothing_logged {
-            Some(Doubt::UnloggedUse { volume: volume(-innovation.residual) })
-        } else {
-            None
-        };
-        match doubt {
-            Some(Doubt::UnloggedFill { .. }) => {
-                let added = innovation.residual;
-                let (kept, content) = self.fuels.unlogged_fill(&self.car, added);
-                self.bank.each(|filter| {
-                    let logged = *filter;
-                    filter.set_level(&self.car, read);
-                    filter.mix_unlogged(&self.car, kept, content);
-                    *filter = logged.or(MISREAD.value, filter);
-                });
-                self.ron = self.ron.or_mixed_with(self.fuels.least_ron());
-                self.mon = self.mon.or_mixed_with(self.fuels.least_mon());
-                self.envelope.doubt_log();
-            }
-            Some(_) => self.bank.each(|filter| {
-                let logged = *filter;
-                filter.set_level(&self.car, read);
-                *filter = logged.or(MISREAD.value, filter);
-            }),
-            None if nothing_logged => {
-                self.bank.each(|filter| filter.read_level_after_unknown_use(&self.car, read));
-            }
-            None => self.bank.each(|filter| filter.read_level(&self.car, read)),
-        }
-        if nothing_logged {
-            self.envelope.use_unknown();
-        }
-        self.envelope.read_level(&self.car, read.litres, largest_error);
-        doubt
-    }
-
-    fn share(&mut self, reading: &ShareReading) -> Option<Doubt> {
-        let by_sensor = reading.kind == ShareReadingKind::Sensor;
-        let sd = reading.standard_error.fraction().max(LEAST_SD.1);
-        let share = reading.share.fraction();
-        let mut read = ShareRead { share, variance: sd * sd, by_sensor };
-        let innovation = self.bank.share_innovation(&read);
-        let square = innovation.residual * innovation.residual;
-        let contradicts = square > SHARE_GATE * SHARE_GATE * innovation.variance;
-        let doubt = contradicts.then(|| {
-            let expected =
-                cut(self.bank.share_band(), &self.envelope.share_about(self.bank.share()));
-            Doubt::ShareContradicts { expected: expected.map(Share::clamped), read: reading.share }
-        });
-        if contradicts {
-            read.variance += square / (SHARE_COUNTS_AS * SHARE_COUNTS_AS) - innovation.variance;
-        }
-        self.bank.read_share(&self.car, &read);
-        let bias = if by_sensor { SENSOR_BIAS_SD.value } else { 0.0 };
-        self.envelope.read_share(&self.car, share, HARD * (sd + bias));
-        doubt
-    }
-
-    fn fill(&mut self, pours: &[Pour], clicked: bool) -> Option<Doubt> {
-        let poured: f64 = pours.iter().map(|pour| litres(pour.volume)).sum();
-        if poured <= 0.0 && !clicked {
-            return None;
-        }
-        let doubt = self.room_for(pours, poured, clicked);
-        let (level, share) = (self.bank.level_band(&self.car), self.estimate().share);
-        for pour in pours {
-            let (amount, content) = (litres(pour.volume), Content::of(&pour.share));
-            self.bank.each(|filter| filter.pour(&self.car, amount, &content));
-            self.envelope.pour(&self.car, amount, &pour.share);
-            self.fuels.remember(&content, pour, amount);
-        }
-        let floor = |before: Floor, of: fn(&Pour) -> Option<f64>| {
-            let mut parts = vec![Part::new(level, share, before, &self.density)];
-            parts.extend(pours.iter().map(|pour| {
-                let amount = Band::exact(litres(pour.volume));
-                Part::new(amount, pour.share, Floor::given(of(pour)), &self.density)
-            }));
-            Floor::of_mixture(&parts)
-        };
-        (self.ron, self.mon) = (floor(self.ron, |pour| pour.ron), floor(self.mon, |pour| pour.mon));
-        self.latest = Latest::Level;
-        doubt
-    }
-
-    /// What a fill tells of the level before it: at the click there was room for
-    /// just that much, and otherwise for no less.
-    fn room_for(&mut self, pours: &[Pour], poured: f64, clicked: bool) -> Option<Doubt> {
-        let click = CLICK_ERROR_L.value;
-        let room = self.car.capacity - poured;
-        let dispensers: f64 =
-            pours.iter().map(|pour| dispenser_variance(litres(pour.volume))).sum();
-        let read = LevelRead {
-            litres: room.max(0.0),
-            variance: click * click + dispensers,
-            by_gauge: false,
-        };
-        let largest_error = HARD * read.variance.sqrt();
-        let overfull = (-room > largest_error).then(|| Doubt::Overfull { volume: volume(-room) });
-        if clicked {
-            let doubt = self.read_level(&read, largest_error);
-            return overfull.or(doubt);
-        }
-        let over = self.bank.level() - room;
-        if over <= 0.0 {
-            return overfull;
-        }
-        if self.latest == Latest::Level {
-            self.bank.each(|filter| filter.use_unknown(room));
-            self.envelope.use_unknown();
-            self.envelope.read_at_most(&self.car, room + largest_error);
-            return overfull;
-        }
-        let misfit = self.read_level(&read, largest_error);
-        overfull.or(misfit.map(|_| Doubt::Overfull { volume: volume(over) }))
     }
 }

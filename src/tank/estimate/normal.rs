@@ -21,28 +21,46 @@ impl Component {
     }
 }
 
-/// How many deviations from a mean a quantile is looked for: further out lies less
-/// than one in a million million.
-const REACH: f64 = 7.0;
+/// A quantile by the probability below it and by how many deviations above the
+/// mean it lies in a normal distribution.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Tail {
+    probability: f64,
+    deviations: f64,
+}
 
-/// The value that the mixture stays below with probability `p`.
+/// The lower end of a 95 % band.
+pub(super) const LOW: Tail = Tail { probability: 0.025, deviations: -1.959_963_984_540_054 };
+/// The upper end of a 95 % band.
+pub(super) const HIGH: Tail = Tail { probability: 0.975, deviations: 1.959_963_984_540_054 };
+
+/// How near the probability must come: far nearer than any band is worth.
+const NEAR: f64 = 1e-7;
+
+/// The quantile of a mixture.
 ///
-/// Regula falsi in the Illinois form: it keeps the quantile between two values, as
-/// bisection does, and needs a quarter of the steps.
-pub(super) fn quantile(mixture: &[Component], p: f64) -> f64 {
-    let excess = |value| mixture.iter().map(|own| own.weight * own.at_most(value)).sum::<f64>() - p;
-    let end = |reach: f64| mixture.iter().map(move |own| own.mean + reach * own.sd);
-    let mut low = end(-REACH).fold(f64::INFINITY, f64::min);
-    let mut high = end(REACH).fold(f64::NEG_INFINITY, f64::max);
-    let close_enough = 1e-7 * (high - low);
-    let (mut below, mut above) = (-p, 1.0 - p);
+/// It lies between the least and the greatest of the components' own. Regula falsi
+/// in the Illinois form narrows that down: it keeps the quantile between two values,
+/// as bisection does, and needs a quarter of the steps.
+pub(super) fn quantile(mixture: &[Component], tail: Tail) -> f64 {
+    let excess = |value| {
+        mixture.iter().map(|own| own.weight * own.at_most(value)).sum::<f64>() - tail.probability
+    };
+    let own = || mixture.iter().map(|own| own.mean + tail.deviations * own.sd);
+    let mut low = own().fold(f64::INFINITY, f64::min);
+    let mut high = own().fold(f64::NEG_INFINITY, f64::max);
+    let (mut below, mut above) = (excess(low), excess(high));
+    // Where all components agree, rounding decides the signs.
+    if below >= 0.0 {
+        return low;
+    }
+    if above <= 0.0 {
+        return high;
+    }
     for _ in 0..60 {
-        if high - low <= close_enough {
-            break;
-        }
         let between = (low * above - high * below) / (above - below);
         let found = excess(between);
-        if found.abs() < 1e-9 {
+        if found.abs() < NEAR {
             return between;
         }
         if found < 0.0 {
@@ -67,9 +85,8 @@ mod tests {
     #[test]
     fn one_component_has_the_quantiles_of_the_tables() {
         let one = [Component { weight: 1.0, mean: 3.0, sd: 2.0 }];
-        assert_abs_diff_eq!(quantile(&one, 0.975), 3.0 + 2.0 * 1.959_964, epsilon = 1e-5);
-        assert_abs_diff_eq!(quantile(&one, 0.025), 3.0 - 2.0 * 1.959_964, epsilon = 1e-5);
-        assert_abs_diff_eq!(quantile(&one, 0.5), 3.0, epsilon = 1e-6);
+        assert_abs_diff_eq!(quantile(&one, HIGH), 3.0 + 2.0 * 1.959_964, epsilon = 1e-5);
+        assert_abs_diff_eq!(quantile(&one, LOW), 3.0 - 2.0 * 1.959_964, epsilon = 1e-5);
     }
 
     /// The defining property, with the probabilities summed over the density.
@@ -80,8 +97,8 @@ mod tests {
             Component { weight: 0.6, mean: 8.0, sd: 0.1 },
             Component { weight: 0.1, mean: 3.0, sd: 5.0 },
         ];
-        for p in [0.025, 0.3, 0.5, 0.975] {
-            let end = quantile(&mixture, p);
+        for (p, tail) in [(0.025, LOW), (0.975, HIGH)] {
+            let end = quantile(&mixture, tail);
             let (start, steps) = (-40.0, 400_000_u32);
             let width = (end - start) / f64::from(steps);
             let below: f64 = (0..steps)
@@ -101,6 +118,6 @@ mod tests {
     #[test]
     fn what_is_certain_is_its_own_quantile() {
         let certain = [Component { weight: 1.0, mean: 5.0, sd: 0.0 }];
-        assert_abs_diff_eq!(quantile(&certain, 0.025), 5.0, epsilon = 1e-9);
+        assert_abs_diff_eq!(quantile(&certain, LOW), 5.0, epsilon = 1e-9);
     }
 }

@@ -42,10 +42,13 @@ pub(super) const LASTING_PART: Sourced<f64> =
 /// What of a pump's offset is still there at the next fill.
 pub(super) const LASTING_TO_NEXT: Sourced<f64> =
     chosen(0.99, "a pump's offset outlives a season, but not for good");
+/// How many times wider than their bands weak fuels spread.
+pub(super) const WEAK_SPREAD: Sourced<f64> =
+    chosen(1.5, "petrol keeps to its label, but seldom lies in the middle of what that allows");
 /// How many times wider than their bands strong fuels may spread, with the
 /// probability of each.
 pub(super) const SPREADS: Sourced<[(f64, f64); 4]> = chosen(
-    [(0.7, 0.15), (1.2, 0.25), (1.9, 0.35), (2.8, 0.25)],
+    [(0.7, 0.20), (1.2, 0.35), (1.8, 0.30), (2.6, 0.15)],
     "nobody knows how far to trust a typed range: up to twice is likely, thrice is not excluded",
 );
 /// Whether a reading is wrong that shows far more or less than the log allows;

@@ -1,5 +1,5 @@
 use fillwright::logbook::{
-    ContentsForm, Draft, EntryPart, Field, FillEntry, LevelForm, SensorForm, TripForm,
+    ContentsForm, Draft, Entry, EntryPart, Field, FillEntry, LevelForm, SensorForm, TripForm,
     TubeTestForm, What,
 };
 use leptos::prelude::*;
@@ -17,10 +17,10 @@ fn kinds() -> [What; 9] {
         What::Level(LevelForm::default()),
         What::Sensor(SensorForm::default()),
         What::TubeTest(TubeTestForm::default()),
-        What::Drive(Default::default()),
+        What::Drive(Entry::default()),
         What::Trip(TripForm::default()),
         What::Fill(FillEntry::default()),
-        What::Drain(Default::default()),
+        What::Drain(Entry::default()),
         What::Correction(ContentsForm::default()),
         What::Note,
     ]

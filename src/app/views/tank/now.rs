@@ -47,11 +47,13 @@ pub(super) fn NowCard() -> impl IntoView {
     }
 }
 
+/// Questions asked at a time.
+const SHOWN: usize = 3;
+
 /// What does not fit in the log, the latest first.
 #[component]
 fn Doubts() -> impl IntoView {
     let state = State::here();
-    const SHOWN: usize = 3;
     let doubts = Callback::new(move |()| {
         state.history.with(|history| {
             let open = history.passages.iter().rev().filter(|it| !it.doubts.is_empty());
