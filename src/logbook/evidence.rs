@@ -153,7 +153,7 @@ impl Reader<'_> {
         if form.old_fuel {
             return Some(Told::default());
         }
-        let standard_error = Share::clamped(SENSOR_ERROR.value.0);
+        let standard_error = Share::clamped(SENSOR_ERROR.value);
         Some(Told::only(Evidence::Share(ShareReading {
             share,
             standard_error,

@@ -107,14 +107,13 @@ impl TankAnswer {
 /// The reading that such an instrument would give.
 fn reading_of(kind: ShareReadingKind) -> impl Fn(Share) -> ShareReading {
     let standard_error = match kind {
-        ShareReadingKind::Sensor => Share::clamped(SENSOR_ERROR.value.0),
+        ShareReadingKind::Sensor => Share::clamped(SENSOR_ERROR.value),
         // With marks a millilitre apart; the error does not depend on the share.
         ShareReadingKind::TubeTest => {
             let ml = |value| Volume::new::<milliliter>(value);
-            TubeTest::with_salt_water(ml(50.0))
-                .map_or(Share::clamped(SENSOR_ERROR.value.0), |test| {
-                    test.reading(ml(1.0)).standard_error
-                })
+            TubeTest::with_salt_water(ml(50.0)).map_or(Share::clamped(SENSOR_ERROR.value), |test| {
+                test.reading(ml(1.0)).standard_error
+            })
         }
     };
     move |share| ShareReading { share, standard_error, kind }
