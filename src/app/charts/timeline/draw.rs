@@ -12,6 +12,9 @@ use super::{Mark, MarkKind, Timeline, Window, names, trace};
 /// Within less than this, one mark covers most of another.
 const GLYPH: f64 = 10.0;
 
+/// How far a date reaches over the end of its axis.
+const OVER: f64 = 12.0;
+
 /// The axes, the windows, the band, the line, the marks, and the value at the end.
 pub(super) fn picture(
     id: &str,
@@ -88,28 +91,33 @@ fn value_axis(frame: &Frame, timeline: &Timeline) -> Vec<AnyView> {
 }
 
 fn date_axis(frame: &Frame, date: Callback<(i64, bool), String>) -> Vec<AnyView> {
-    let most = |with_time| {
-        let ends = [frame.from, frame.to].map(|minute| width_of(&date.run((minute, with_time))));
-        let room = (frame.right - frame.left) / (ends[0].max(ends[1]) + 12.0);
-        (2..=6).rfind(|count| f64::from(*count) <= room).map_or(1, |count: u8| count.into())
+    let Frame { left, right, bottom, from, to, .. } = *frame;
+    let apart = |with_time| {
+        let ends = [from, to].map(|minute| width_of(&date.run((minute, with_time))));
+        frame.minute_at(left + ends[0].max(ends[1]) + GLYPH) - from
     };
-    let ticks = date_ticks(frame.from, frame.to, most);
-    let tick = |minute: &i64| {
-        let x = frame.x(*minute);
-        let words = date.run((*minute, ticks.with_time));
-        let half = width_of(&words) / 2.0;
+    let ticks = date_ticks(from, to, apart);
+    let mut taken = 0.0;
+    let mut parts = Vec::new();
+    for minute in ticks.minutes {
+        let x = frame.x(minute);
+        let words = date.run((minute, ticks.with_time));
+        let width = width_of(&words);
+        parts.push(shape("axis", format!("M{x:.1} {bottom:.1}v5")));
         // The first and the last label stay under the axis.
-        let (anchor, at) = if x - half < frame.left - 12.0 {
-            ("start", frame.left - 12.0)
-        } else if x + half > frame.right + 12.0 {
-            ("end", frame.right + 12.0)
+        let (anchor, at, start) = if x - width / 2.0 < left - OVER {
+            ("start", left - OVER, left - OVER)
+        } else if x + width / 2.0 > right + OVER {
+            ("end", right + OVER, right + OVER - width)
         } else {
-            ("middle", x)
+            ("middle", x, x - width / 2.0)
         };
-        let line = shape("axis", format!("M{x:.1} {:.1}v5", frame.bottom));
-        [line, text("tick", at, frame.bottom + 20.0, anchor, words)]
-    };
-    ticks.minutes.iter().flat_map(tick).collect()
+        if start >= taken {
+            taken = start + width;
+            parts.push(text("tick", at, bottom + 20.0, anchor, words));
+        }
+    }
+    parts
 }
 
 /// Each calibration's window as a hatched band between its two limits.
@@ -125,12 +133,16 @@ fn windows(id: &str, frame: &Frame, windows: &[Window]) -> Vec<AnyView> {
     drawn.collect()
 }
 
-/// The marks; of those of one kind that would cover each other, the first.
+/// The marks; of those of one kind that would cover each other, the first, and where
+/// there are more than fit side by side, fewer still.
 fn marks(frame: &Frame, marks: &[Mark]) -> Vec<AnyView> {
+    let fit = whole((frame.right - frame.left) / GLYPH);
+    let crowded = i64::try_from(marks.len()).map_or(true, |count| count > fit);
+    let apart = if crowded { 3.0 * GLYPH } else { GLYPH };
     let mut taken = HashSet::new();
     let mut free = |mark: &Mark| {
         let (x, y) = (frame.x(mark.minute), frame.y(mark.value));
-        taken.insert((mark.kind, whole(x / GLYPH), whole(y / GLYPH))).then_some((mark.kind, x, y))
+        taken.insert((mark.kind, whole(x / apart), whole(y / apart))).then_some((mark.kind, x, y))
     };
     marks.iter().filter_map(&mut free).map(|(kind, x, y)| glyph(kind, x, y)).collect()
 }

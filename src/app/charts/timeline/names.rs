@@ -1,7 +1,6 @@
 //! The names of the windows, where they cover least of the line.
 
-use leptos::prelude::Callable;
-use leptos::prelude::Callback;
+use leptos::prelude::{Callable, Callback};
 
 use super::frame::{Frame, width_of};
 use super::{Point, Window};
@@ -44,33 +43,45 @@ pub(super) fn placed(
             };
             [at(0.0), at(1.0), at(0.5)]
         });
-        names.extend(places.min_by_key(|place| covered(place, frame, points, &names)));
+        names.extend(places.min_by_key(|place| covered(place, frame, windows, points, &names)));
     }
     names
 }
 
-/// How much a name would cover in a place. Other names and the axis weigh more than
-/// any line.
-fn covered(place: &Name, frame: &Frame, points: &[Point], names: &[Name]) -> usize {
+/// How much a name would cover in a place: lengths of the line between two points,
+/// and limits. Other names and the axis weigh more than any of those.
+fn covered(
+    place: &Name,
+    frame: &Frame,
+    windows: &[Window],
+    points: &[Point],
+    names: &[Name],
+) -> usize {
     let sides = |name: &Name| (name.left, name.left + width_of(&name.words));
     let (left, right) = sides(place);
+    let (top, bottom) = (place.base - LINE, place.base + GAP);
     let over = |name: &&Name| {
         let (from, to) = sides(name);
         (name.base - place.base).abs() < LINE && from < right && left < to
     };
-    let lines = points.windows(2).filter(|pair| {
-        let x = [frame.x(pair[0].minute), frame.x(pair[1].minute)];
-        let y = [frame.y(pair[0].expected), frame.y(pair[1].expected)];
+    let line = |pair: &(&Point, &Point)| {
+        let x = [pair.0, pair.1].map(|it| frame.x(it.minute));
+        let y = [pair.0, pair.1].map(|it| frame.y(it.expected));
         // A mark reaches so far from the line.
-        let (top, bottom) = (place.base - LINE - GAP, place.base + GAP);
-        x[0] < right
-            && left < x[1].max(x[0] + GAP)
-            && y[0].min(y[1]) < bottom
-            && top < y[0].max(y[1])
-    });
-    let outside = place.base - LINE < frame.top || place.base > frame.bottom;
-    let weight = points.len() + 1;
-    lines.count() + weight * (names.iter().filter(over).count() + usize::from(outside))
+        x[0] - GAP < right
+            && left < x[1] + GAP
+            && y[0].min(y[1]) - GAP < bottom
+            && top < y[0].max(y[1]) + GAP
+    };
+    // The last point counts on its own, too: it may be the only one.
+    let next = points.iter().skip(1).chain(points.last());
+    let lines = points.iter().zip(next).filter(line).count();
+    // Its own limit is right beside it.
+    let limits = windows.iter().flat_map(|it| [it.low, it.high]);
+    let limits = limits.filter(|it| (top + 1.0..bottom - 1.0).contains(&frame.y(*it))).count();
+    let outside = top < frame.top || place.base > frame.bottom;
+    let weight = points.len() + 2 * windows.len() + 1;
+    lines + limits + weight * (names.iter().filter(over).count() + usize::from(outside))
 }
 
 /// The name of a window with its limits, as far as there is room.
@@ -133,6 +144,15 @@ mod tests {
     }
 
     #[test]
+    fn a_name_stands_inside_its_window_where_it_can() {
+        Owner::new().with(|| {
+            let (frame, names) = place(&[20.0], "Map", &[90.0, 90.0]);
+            assert!(names[0].base < frame.y(20.0) && names[0].base > frame.y(40.0));
+            assert!(names[0].left - frame.left < 10.0);
+        });
+    }
+
+    #[test]
     fn names_do_not_cover_each_other() {
         Owner::new().with(|| {
             let (_, names) = place(&[20.0, 20.0, 20.0, 20.0], "Map", &[80.0, 80.0]);
@@ -141,6 +161,18 @@ mod tests {
                     let apart = (name.base - other.base).abs() >= LINE
                         || (name.left - other.left).abs() >= width_of(&name.words);
                     assert!(apart, "{name:?} {other:?}");
+                }
+            }
+        });
+    }
+
+    #[test]
+    fn a_name_keeps_off_other_limits() {
+        Owner::new().with(|| {
+            let (frame, names) = place(&[20.0, 44.0], "Map", &[90.0, 90.0]);
+            for name in names {
+                for limit in [20.0, 40.0, 44.0, 64.0].map(|limit| frame.y(limit)) {
+                    assert!(limit <= name.base - 13.0 || name.base < limit, "{name:?} {limit}");
                 }
             }
         });
