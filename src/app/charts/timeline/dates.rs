@@ -6,12 +6,11 @@ const DAY: i64 = 24 * 60;
 /// 1970 began on a Thursday; the first Monday was the fifth.
 const MONDAY: i64 = 4 * DAY;
 
-/// The distance of two ticks. The first tick is on a round one: a full hour,
-/// midnight, a Monday, the first of a month, of a quarter, of a year.
+/// The distance of two ticks. They are on round times: a full hour, midnight, a
+/// Monday, the first of a month, of a quarter, of a year.
 #[derive(Clone, Copy)]
 enum Step {
     Minutes(i64),
-    Weeks(i64),
     Months(i64),
 }
 
@@ -28,8 +27,8 @@ const STEPS: [Step; 22] = [
     Step::Minutes(DAY),
     Step::Minutes(2 * DAY),
     Step::Minutes(3 * DAY),
-    Step::Weeks(1),
-    Step::Weeks(2),
+    Step::Minutes(7 * DAY),
+    Step::Minutes(14 * DAY),
     Step::Months(1),
     Step::Months(2),
     Step::Months(3),
@@ -58,34 +57,35 @@ const MOST: usize = 6;
 pub(super) fn date_ticks(from: i64, to: i64, apart: impl Fn(bool) -> i64) -> DateTicks {
     for step in STEPS {
         let with_time = matches!(step, Step::Minutes(minutes) if minutes < DAY);
-        let minutes: Vec<i64> = step.between(from, to).take(MOST + 1).collect();
-        let least = minutes.windows(2).map(|pair| pair[1] - pair[0]).min();
-        if minutes.len() <= MOST && least.is_some_and(|least| least >= apart(with_time)) {
+        let apart = apart(with_time);
+        let mut minutes = vec![step.first_from(from)];
+        while let Some(last) = minutes.last().copied().filter(|_| minutes.len() <= MOST) {
+            let next = step.first_from(last + 1);
+            if next > to || next - last < apart {
+                break;
+            }
+            minutes.push(next);
+        }
+        let all = minutes.last().is_some_and(|last| step.first_from(last + 1) > to);
+        if all && (2..=MOST).contains(&minutes.len()) {
             return DateTicks { minutes, with_time };
         }
     }
-    let mut minutes = vec![from, to];
-    minutes.dedup();
+    let minutes = if from < to { vec![from, to] } else { vec![from] };
     DateTicks { minutes, with_time: to - from < 2 * DAY }
 }
 
 impl Step {
-    /// The round times between two.
-    fn between(self, from: i64, to: i64) -> Box<dyn Iterator<Item = i64>> {
-        let every = |step: i64, start: i64| {
-            let first = from + (start - from).rem_euclid(step);
-            (0..).map(move |count| first + count * step)
-        };
-        let times: Box<dyn Iterator<Item = i64>> = match self {
-            Self::Minutes(minutes) => Box::new(every(minutes, 0)),
-            Self::Weeks(weeks) => Box::new(every(weeks * 7 * DAY, MONDAY)),
+    /// The first round time that is not before another.
+    fn first_from(self, minute: i64) -> i64 {
+        match self {
+            Self::Minutes(step) => minute + (MONDAY - minute).rem_euclid(step),
             Self::Months(step) => {
-                let first = month_of(from.div_euclid(DAY)).div_euclid(step) * step;
-                let months = (0..).map(move |count| first_of(first + count * step) * DAY);
-                Box::new(months.skip_while(move |minute| *minute < from))
+                let before = month_of(minute.div_euclid(DAY)).div_euclid(step) * step;
+                let start = first_of(before) * DAY;
+                if start < minute { first_of(before + step) * DAY } else { start }
             }
-        };
-        Box::new(times.take_while(move |minute| *minute <= to))
+        }
     }
 }
 

@@ -35,15 +35,18 @@ pub(super) fn placed(
         let inside = [high + LINE, low - GAP];
         let outside = [high - GAP, low + LINE];
         let bases = if low - high < LINE + GAP { [outside, inside] } else { [inside, outside] };
-        let places = bases.into_iter().flatten().flat_map(|base| {
-            let at = |part: f64| Name {
-                words: words.clone(),
-                left: frame.left + GAP + part * free,
-                base,
-            };
-            [at(0.0), at(1.0), at(0.5)]
-        });
-        names.extend(places.min_by_key(|place| covered(place, frame, windows, points, &names)));
+        let mut best: Option<(usize, Name)> = None;
+        for base in bases.into_iter().flatten() {
+            for part in [0.0, 1.0, 0.5] {
+                let left = frame.left + GAP + part * free;
+                let place = Name { words: words.clone(), left, base };
+                let cost = covered(&place, frame, windows, points, &names);
+                if best.as_ref().is_none_or(|(least, _)| cost < *least) {
+                    best = Some((cost, place));
+                }
+            }
+        }
+        names.extend(best.map(|(_, place)| place));
     }
     names
 }
@@ -60,28 +63,34 @@ fn covered(
     let sides = |name: &Name| (name.left, name.left + width_of(&name.words));
     let (left, right) = sides(place);
     let (top, bottom) = (place.base - LINE, place.base + GAP);
-    let over = |name: &&Name| {
-        let (from, to) = sides(name);
-        (name.base - place.base).abs() < LINE && from < right && left < to
-    };
-    let line = |pair: &(&Point, &Point)| {
-        let x = [pair.0, pair.1].map(|it| frame.x(it.minute));
-        let y = [pair.0, pair.1].map(|it| frame.y(it.expected));
+    let mut cost = 0;
+    for (index, point) in points.iter().enumerate() {
+        // The last point counts on its own: it may be the only one.
+        let next = points.get(index + 1).unwrap_or(point);
+        let (y, to) = (frame.y(point.expected), frame.y(next.expected));
         // A mark reaches so far from the line.
-        x[0] - GAP < right
-            && left < x[1] + GAP
-            && y[0].min(y[1]) - GAP < bottom
-            && top < y[0].max(y[1]) + GAP
-    };
-    // The last point counts on its own, too: it may be the only one.
-    let next = points.iter().skip(1).chain(points.last());
-    let lines = points.iter().zip(next).filter(line).count();
-    // Its own limit is right beside it.
-    let limits = windows.iter().flat_map(|it| [it.low, it.high]);
-    let limits = limits.filter(|it| (top + 1.0..bottom - 1.0).contains(&frame.y(*it))).count();
-    let outside = top < frame.top || place.base > frame.bottom;
+        let across = frame.x(point.minute) - GAP < right && left < frame.x(next.minute) + GAP;
+        if across && y.min(to) - GAP < bottom && top < y.max(to) + GAP {
+            cost += 1;
+        }
+    }
+    for limit in windows.iter().flat_map(|it| [it.low, it.high]) {
+        // Its own limit is right beside it.
+        if (top + 1.0..bottom - 1.0).contains(&frame.y(limit)) {
+            cost += 1;
+        }
+    }
     let weight = points.len() + 2 * windows.len() + 1;
-    lines + limits + weight * (names.iter().filter(over).count() + usize::from(outside))
+    for name in names {
+        let (from, to) = sides(name);
+        if (name.base - place.base).abs() < LINE && from < right && left < to {
+            cost += weight;
+        }
+    }
+    if top < frame.top || place.base > frame.bottom {
+        cost += weight;
+    }
+    cost
 }
 
 /// The name of a window with its limits, as far as there is room.
