@@ -62,13 +62,14 @@ impl Log {
     /// Writes an entry: as a new one, or as the next version of the one with this
     /// identity.
     pub fn write(&mut self, mut event: Event) {
-        (event.revision, event.sequence) = match self.find(&event.id) {
-            Some(known) => (known.revision.saturating_add(1), known.sequence),
-            None => {
-                let last = self.events.iter().map(|known| known.sequence).max();
-                (1, last.unwrap_or(0).saturating_add(1))
-            }
-        };
+        if let Some(known) = self.find(&event.id) {
+            event.revision = known.revision.saturating_add(1);
+            event.sequence = known.sequence;
+        } else {
+            let last = self.events.iter().map(|known| known.sequence).max();
+            event.revision = 1;
+            event.sequence = last.unwrap_or(0).saturating_add(1);
+        }
         self.merge(event);
     }
 
