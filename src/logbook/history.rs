@@ -95,14 +95,7 @@ impl History {
     pub fn of(course: &Course) -> Self {
         let mut reader = Reader::new(&course.printer);
         let known = reader.car(&course.car);
-        let line = reader.volume(super::complaint::Field::Line, &course.car.line, None, None);
-        let mut replay = Replay {
-            known,
-            line: line.flatten(),
-            estimator: None,
-            last_fill: None,
-            passages: Vec::new(),
-        };
+        let mut replay = Replay { known, estimator: None, last_fill: None, passages: Vec::new() };
         for event in course.log.events() {
             replay.take(event, course);
         }
@@ -128,7 +121,6 @@ impl History {
 
 struct Replay {
     known: Known,
-    line: Option<Volume>,
     estimator: Option<Estimator>,
     /// Where among the passages the last fill is, and how far was driven since.
     last_fill: Option<(usize, Length)>,
@@ -187,7 +179,7 @@ impl Replay {
         let (fill, driven) = self.last_fill?;
         let before = self.passages[fill].before()?;
         let base = HydrocarbonBase::default();
-        let old = Mixture::splash(self.line?, before.share.expected(), &base);
+        let old = Mixture::splash(self.known.line?, before.share.expected(), &base);
         let litre = Volume::new::<liter>(1.0);
         let reference = Mixture::splash(litre, self.known.reference, &base);
         let reach = economics::range(&old, self.known.consumption?, &reference)?;
