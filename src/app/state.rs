@@ -34,6 +34,8 @@ pub(crate) struct State {
     pub(crate) trouble: RwSignal<Option<String>>,
     pub(crate) route: RwSignal<Route>,
     pub(crate) printer: Memo<Printer>,
+    /// What the log's replay depends on.
+    pub(crate) course: Memo<Course>,
     /// The log of the car in use, replayed.
     pub(crate) history: Memo<History>,
     /// What is in its tank, by the log.
@@ -108,6 +110,7 @@ impl State {
             trouble: RwSignal::new(loaded.trouble),
             route: RwSignal::new(Route::of_location()),
             printer,
+            course,
             history,
             tank,
             reading,
