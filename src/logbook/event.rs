@@ -156,6 +156,11 @@ pub struct Event {
 }
 
 impl Event {
+    /// This entry as the next version after the one that is known.
+    pub(super) fn after(self, known: Option<&Self>) -> Self {
+        Self { revision: known.map_or(1, |known| known.revision.saturating_add(1)), ..self }
+    }
+
     /// Whether this version holds against another of the same entry: the later
     /// one does; of two changes made at the same time without knowledge of each
     /// other, the same one on every device.

@@ -14,7 +14,9 @@ mod event;
 mod forms;
 mod id;
 mod interpret;
+pub mod keeping;
 mod log;
+mod merge;
 mod migration;
 mod moment;
 mod printer;
@@ -30,6 +32,7 @@ pub use event::{
 pub use forms::{AimForm, CalibrationForm, Car, Entry, FillForm, FuelForm, StartForm, StopForm};
 pub use id::{Id, IdError};
 pub use interpret::{Asked, Fuel, Interpretation, interpret};
-pub use log::Log;
+pub use log::{ById, Log};
+pub use merge::CarMerge;
 pub use moment::{Moment, MomentError};
 pub use printer::{Measure, Printer};

@@ -2,6 +2,8 @@
 
 #![allow(clippy::unwrap_used, reason = "a test fails by panicking")]
 
+mod documents;
 mod fill;
+mod keeping;
 mod logbook;
 mod notation;
