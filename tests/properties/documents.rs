@@ -49,14 +49,14 @@ prop_compose! {
     }
 }
 
-fn what() -> impl Strategy<Value = What> {
+fn what() -> BoxedStrategy<What> {
     let before = prop_oneof![
         Just(BeforeForm::Nothing),
         level().prop_map(BeforeForm::Level),
         contents().prop_map(BeforeForm::Contents),
     ];
     prop_oneof![
-        (before, prop::collection::vec(fuel(), 0..3), any::<bool>())
+        (before.boxed(), prop::collection::vec(fuel().boxed(), 0..3), any::<bool>())
             .prop_map(|(before, fuels, clicked)| What::Fill(FillEntry { before, fuels, clicked })),
         level().prop_map(What::Level),
         (words(), words(), any::<bool>()).prop_map(|(reading, pulse, old_fuel)| What::Sensor(
@@ -74,6 +74,7 @@ fn what() -> impl Strategy<Value = What> {
         contents().prop_map(What::Correction),
         Just(What::Note),
     ]
+    .boxed()
 }
 
 fn moment() -> impl Strategy<Value = Moment> {
@@ -94,15 +95,15 @@ prop_compose! {
 }
 
 fn log() -> impl Strategy<Value = Log> {
-    prop::collection::vec(event(), 0..8).prop_map(|events| events.into_iter().collect())
+    prop::collection::vec(event().boxed(), 0..8).prop_map(|events| events.into_iter().collect())
 }
 
 prop_compose! {
     fn car(number: usize)(
         flags in any::<(bool, bool)>(), last_id in 0_u32..9, name in words(), capacity in entry(),
-        own_fuels in prop::collection::vec(fuel(), 0..2), offers in prop::collection::vec(fuel(), 0..2),
-        level in entry(), log in log(),
-        draft in prop::option::of((event(), any::<bool>())),
+        own_fuels in prop::collection::vec(fuel().boxed(), 0..2), offers in prop::collection::vec(fuel().boxed(), 0..2),
+        level in entry(), log in log().boxed(),
+        draft in prop::option::of((event().boxed(), any::<bool>())),
     ) -> CarFile {
         let mut file = CarFile::new(Id::new(&format!("car-{number}")).unwrap());
         (file.demo, file.removed) = (flags.0, flags.1 && number > 0);
@@ -121,14 +122,13 @@ prop_compose! {
 
 /// A document with one to three cars, of three that there are.
 pub(crate) fn document() -> impl Strategy<Value = Document> {
-    (car(0), prop::option::of(car(1)), prop::option::of(car(2)), words()).prop_map(
-        |(here, second, third, currency)| {
+    (car(0).boxed(), prop::option::of(car(1).boxed()), prop::option::of(car(2).boxed()), words())
+        .prop_map(|(here, second, third, currency)| {
             let mut document = Document::empty(here.id.clone());
             document.here = here;
             document.others.extend(second);
             document.others.extend(third);
             document.settings.currency = currency;
             document
-        },
-    )
+        })
 }
