@@ -1,6 +1,6 @@
 //! What only the device knows: chance, the clock, and how it writes numbers.
 
-use fillwright::logbook::Id;
+use fillwright::logbook::{Id, Moment, MomentError};
 use fillwright::quantity::notation::DecimalMark;
 use js_sys::{Date, Math, Number};
 use leptos::prelude::window;
@@ -26,6 +26,12 @@ pub(crate) fn now() -> String {
     text.chars().take("2026-05-03T17:40".len()).collect()
 }
 
+/// This moment.
+pub(crate) fn this_moment() -> Result<Moment, MomentError> {
+    let now = now();
+    Moment::new(&now, minutes_ahead(&now))
+}
+
 /// How many minutes the clock here is ahead of UTC at a moment that it shows.
 pub(crate) fn minutes_ahead(local: &str) -> i32 {
     let offset = Date::new(&local.into()).get_timezone_offset();
@@ -43,4 +49,25 @@ pub(crate) fn decimal_mark() -> DecimalMark {
     let sample = Number::from(0.5).to_locale_string("default");
     let sample = sample.as_string().unwrap_or_default();
     if sample.contains(',') { DecimalMark::Comma } else { DecimalMark::Point }
+}
+
+/// A moment, given in minutes since 1970 as the clock showed them, in the words
+/// of this device: the date, and the time of day where that is wanted.
+pub(crate) fn date(minute: i64, with_time: bool) -> String {
+    #[expect(clippy::cast_precision_loss, reason = "minutes of any year are exact")]
+    let date = Date::new(&(minute as f64 * 60_000.0).into());
+    let options = js_sys::Object::new();
+    let set = |key: &str, value: &str| {
+        // Setting a property of a plain object cannot fail.
+        let _ = js_sys::Reflect::set(&options, &key.into(), &value.into());
+    };
+    set("timeZone", "UTC");
+    set("day", "numeric");
+    set("month", "short");
+    if with_time {
+        set("year", "numeric");
+        set("hour", "2-digit");
+        set("minute", "2-digit");
+    }
+    String::from(date.to_locale_string("default", &options))
 }

@@ -14,7 +14,7 @@ use leptos::prelude::*;
 
 use route::{Route, View};
 use state::State;
-use views::{CarView, FillView, Welcome};
+use views::{CarView, FillView, TankView, Welcome};
 use widgets::{Button, When, holds, said};
 
 /// The whole app.
@@ -75,6 +75,7 @@ pub(crate) fn App() -> impl IntoView {
                 } else {
                     match view.get() {
                         View::Fill => FillView().into_any(),
+                        View::Tank => TankView().into_any(),
                         View::Car => CarView().into_any(),
                     }
                 }

@@ -11,16 +11,19 @@ use web_sys::{Element, HtmlElement};
 pub(crate) enum View {
     /// What to put in, here and now.
     Fill,
+    /// What is in the tank between fills.
+    Tank,
     /// The car, its calibrations, the units.
     Car,
 }
 
 impl View {
-    pub(crate) const ALL: [Self; 2] = [Self::Fill, Self::Car];
+    pub(crate) const ALL: [Self; 3] = [Self::Fill, Self::Tank, Self::Car];
 
     pub(crate) fn name(self) -> &'static str {
         match self {
             Self::Fill => "Fill",
+            Self::Tank => "Tank",
             Self::Car => "Car",
         }
     }
@@ -28,6 +31,7 @@ impl View {
     pub(crate) fn link(self) -> &'static str {
         match self {
             Self::Fill => "#/fill",
+            Self::Tank => "#/tank",
             Self::Car => "#/car",
         }
     }
@@ -47,6 +51,7 @@ impl Route {
         let mut parts = hash.trim_start_matches('#').trim_start_matches('/').splitn(2, '/');
         let view = match parts.next() {
             Some("car") => View::Car,
+            Some("tank") => View::Tank,
             _ => View::Fill,
         };
         Self { view, part: parts.next().filter(|part| !part.is_empty()).map(Into::into) }

@@ -3,7 +3,8 @@
 use std::sync::Arc;
 
 use fillwright::logbook::{
-    Answer, Complaint, Document, Entry, Field, Interpretation, Measure, Printer, interpret,
+    Answer, Complaint, Course, Document, Entry, Field, History, Interpretation, Measure, Printer,
+    TankAnswer, interpret,
 };
 use leptos::prelude::*;
 
@@ -33,7 +34,15 @@ pub(crate) struct State {
     pub(crate) trouble: RwSignal<Option<String>>,
     pub(crate) route: RwSignal<Route>,
     pub(crate) printer: Memo<Printer>,
+    /// The log of the car in use, replayed.
+    pub(crate) history: Memo<History>,
+    /// What is in its tank, by the log.
+    pub(crate) tank: Memo<Option<Arc<TankAnswer>>>,
     pub(crate) reading: Memo<Interpretation>,
+    /// What is wrong with the entry that is being written.
+    draft_complaints: Memo<Vec<Complaint>>,
+    /// Whether the person tried to keep that entry: only then is anything wrong.
+    pub(crate) tried: RwSignal<bool>,
     pub(crate) shown: Memo<Shown>,
     /// Whether somebody is in a text field.
     pub(crate) typing: RwSignal<bool>,
@@ -50,10 +59,34 @@ impl State {
             RwSignal::new(loaded.document.unwrap_or_else(|| Document::empty(device::new_id())));
         let device = device::decimal_mark();
         let printer = Memo::new(move |_| document.with(|it| Printer::new(&it.settings, device)));
+        // A replay costs more than a look at what it depends on.
+        let course = Memo::new(move |_| {
+            document.with(|it| printer.with(|printer| Course::of(&it.here, printer)))
+        });
+        let history = Memo::new_with_compare(move |_| course.with(History::of), |_, _| true);
+        let tank = Memo::new_with_compare(
+            move |_| {
+                history
+                    .with(|history| {
+                        document
+                            .with(|it| printer.with(|printer| TankAnswer::of(it, history, printer)))
+                    })
+                    .map(Arc::new)
+            },
+            |_, _| true,
+        );
+        let draft_complaints = Memo::new(move |_| {
+            document.with(|it| printer.with(|printer| it.here.draft_complaints(printer)))
+        });
         // Whether these two really changed is not asked: what is made of them is
         // compared where it is shown, as text.
         let reading = Memo::new_with_compare(
-            move |_| document.with(|it| printer.with(|printer| interpret(it, printer))),
+            move |_| {
+                history.with(|history| {
+                    let log = history.estimator.as_ref();
+                    document.with(|it| printer.with(|printer| interpret(it, log, printer)))
+                })
+            },
             |_, _| true,
         );
         let typing = RwSignal::new(false);
@@ -75,7 +108,11 @@ impl State {
             trouble: RwSignal::new(loaded.trouble),
             route: RwSignal::new(Route::of_location()),
             printer,
+            history,
+            tank,
             reading,
+            draft_complaints,
+            tried: RwSignal::new(false),
             shown,
             typing,
             settled,
@@ -136,17 +173,33 @@ impl State {
 
     /// Changes the document in a way that a person may want to take back.
     pub(crate) fn change_undoably(self, change: impl FnOnce(&mut Document)) {
+        let mut next = self.document.get_untracked();
+        change(&mut next);
+        self.replace_undoably(next);
+    }
+
+    /// The same with the document after the change.
+    pub(crate) fn replace_undoably(self, next: Document) {
         self.previous.set(Some(self.document.get_untracked()));
-        self.document.update(change);
+        self.document.set(next);
     }
 
     /// What is wrong with a field.
     pub(crate) fn complaint(self, field: Field) -> Option<String> {
-        self.reading.with(|reading| {
-            let found: Option<&Complaint> =
-                reading.complaints.iter().find(|complaint| complaint.field == field);
+        let find = |complaints: &[Complaint]| {
+            let found = complaints.iter().find(|complaint| complaint.field == field);
             found.map(|complaint| complaint.message.clone())
-        })
+        };
+        if field.is_of_draft() {
+            if self.tried.get() { self.draft_complaints.with(|it| find(it)) } else { None }
+        } else {
+            self.reading.with(|reading| find(&reading.complaints))
+        }
+    }
+
+    /// The first thing that is wrong with the entry being written.
+    pub(crate) fn first_wrong_of_draft(self) -> Option<String> {
+        self.draft_complaints.with(|it| it.first().map(|complaint| complaint.message.clone()))
     }
 
     /// The answer on show.

@@ -15,6 +15,12 @@ pub enum Field {
     PumpStep,
     /// The currency's sign or name.
     Currency,
+    /// The car's name.
+    CarName,
+    /// The fuel in lines and rail.
+    Line,
+    /// Where the fill starts from.
+    Start,
     /// What is in the tank.
     Level,
     /// The error of that.
@@ -33,6 +39,8 @@ pub enum Field {
     AimShare,
     /// The calibration to suit.
     AimCalibration,
+    /// Where the fill is.
+    Place,
     /// When to stop.
     Stop,
     /// The level to stop at.
@@ -45,6 +53,10 @@ pub enum Field {
     Fuel(u32, FuelPart),
     /// A part of a calibration.
     Calibration(u32, CalibrationPart),
+    /// A part of the entry that is being written.
+    Entry(EntryPart),
+    /// A part of a fuel in that entry.
+    Poured(u32, FuelPart),
 }
 
 /// A part of a fuel on offer.
@@ -68,6 +80,49 @@ pub enum FuelPart {
     PutIn,
 }
 
+/// A part of an entry of the log.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum EntryPart {
+    /// When it happened.
+    Time,
+    /// Where.
+    Place,
+    /// What the person noted.
+    Note,
+    /// A level.
+    Level,
+    /// The error of that.
+    LevelError,
+    /// A share.
+    Share,
+    /// What that may be.
+    ShareRange,
+    /// An octane number.
+    Octane,
+    /// A motor octane number.
+    Mon,
+    /// What the sensor shows.
+    Sensor,
+    /// The width of its pulse.
+    Pulse,
+    /// The fuel in a tube.
+    TubeFuel,
+    /// The water in a tube.
+    TubeWater,
+    /// The boundary in a tube.
+    Boundary,
+    /// The step of a tube's marks.
+    TubeStep,
+    /// A distance.
+    Distance,
+    /// A consumption.
+    Consumption,
+    /// A volume drained.
+    Drained,
+    /// The list of fuels.
+    Fuels,
+}
+
 /// A part of a calibration.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum CalibrationPart {
@@ -83,6 +138,47 @@ pub enum CalibrationPart {
     RonMin,
 }
 
+impl FuelPart {
+    fn id(self) -> &'static str {
+        match self {
+            Self::Name => "name",
+            Self::Share => "share",
+            Self::ShareRange => "share-range",
+            Self::Octane => "octane",
+            Self::Mon => "mon",
+            Self::Price => "price",
+            Self::Limit => "limit",
+            Self::PutIn => "put-in",
+        }
+    }
+}
+
+impl EntryPart {
+    fn id(self) -> &'static str {
+        match self {
+            Self::Time => "time",
+            Self::Place => "place",
+            Self::Note => "note",
+            Self::Level => "level",
+            Self::LevelError => "level-error",
+            Self::Share => "share",
+            Self::ShareRange => "share-range",
+            Self::Octane => "octane",
+            Self::Mon => "mon",
+            Self::Sensor => "sensor",
+            Self::Pulse => "pulse",
+            Self::TubeFuel => "tube-fuel",
+            Self::TubeWater => "tube-water",
+            Self::Boundary => "boundary",
+            Self::TubeStep => "tube-step",
+            Self::Distance => "distance",
+            Self::Consumption => "consumption",
+            Self::Drained => "drained",
+            Self::Fuels => "fuels",
+        }
+    }
+}
+
 impl Field {
     /// A name for the field that holds for its label, hint and error alike.
     pub fn id(self) -> String {
@@ -93,6 +189,9 @@ impl Field {
             Self::Reference => "reference".into(),
             Self::PumpStep => "pump-step".into(),
             Self::Currency => "currency".into(),
+            Self::CarName => "car-name".into(),
+            Self::Line => "line".into(),
+            Self::Start => "start".into(),
             Self::Level => "level".into(),
             Self::LevelError => "level-error".into(),
             Self::TankShare => "tank-share".into(),
@@ -102,23 +201,14 @@ impl Field {
             Self::Offers => "offers".into(),
             Self::AimShare => "aim-share".into(),
             Self::AimCalibration => "aim-calibration".into(),
+            Self::Place => "place".into(),
             Self::Stop => "stop".into(),
             Self::StopLevel => "stop-level".into(),
             Self::StopVolume => "stop-volume".into(),
             Self::StopMoney => "stop-money".into(),
-            Self::Fuel(id, part) => {
-                let part = match part {
-                    FuelPart::Name => "name",
-                    FuelPart::Share => "share",
-                    FuelPart::ShareRange => "share-range",
-                    FuelPart::Octane => "octane",
-                    FuelPart::Mon => "mon",
-                    FuelPart::Price => "price",
-                    FuelPart::Limit => "limit",
-                    FuelPart::PutIn => "put-in",
-                };
-                format!("fuel-{id}-{part}")
-            }
+            Self::Fuel(id, part) => format!("fuel-{id}-{}", part.id()),
+            Self::Poured(id, part) => format!("poured-{id}-{}", part.id()),
+            Self::Entry(part) => format!("entry-{}", part.id()),
             Self::Calibration(id, part) => {
                 let part = match part {
                     CalibrationPart::Name => "name",
@@ -132,6 +222,11 @@ impl Field {
         }
     }
 
+    /// Whether the field belongs to the entry of the log that is being written.
+    pub fn is_of_draft(self) -> bool {
+        matches!(self, Self::Entry(_) | Self::Poured(..))
+    }
+
     /// Whether the field stands in the Car view.
     pub fn is_of_car(self) -> bool {
         matches!(
@@ -142,6 +237,8 @@ impl Field {
                 | Self::Reference
                 | Self::PumpStep
                 | Self::Currency
+                | Self::CarName
+                | Self::Line
                 | Self::Calibration(..)
         )
     }

@@ -3,9 +3,15 @@
 //! coast.
 
 use super::document::Document;
-use super::forms::{CalibrationForm, Car, Entry, FuelForm};
+use super::event::{
+    BeforeForm, ContentsForm, Event, FillEntry, LevelForm, SensorForm, TubeTestForm, What,
+};
+use super::forms::{CalibrationForm, Car, Entry, FuelForm, StartForm};
 use super::id::Id;
+use super::log::Log;
+use super::moment::Moment;
 use crate::calibration::FluidState;
+use crate::tank::LevelReading;
 
 impl Document {
     /// The invented example.
@@ -57,24 +63,102 @@ impl Document {
                 ..FuelForm::default()
             });
         }
-        document.here.fill.level = Entry::metric("1/4");
-        document.here.fill.share = "12".into();
-        document.here.fill.share_range = "10-15".into();
-        document.here.fill.octane = "95".into();
-        document.here.fill.mon = "85".into();
+        document.here.fill.start = StartForm::Log;
         document.here.fill.aim_share = "E30".into();
+        document.here.log = log(&document.here.fill.offers);
         document
     }
+}
+
+/// Five weeks of the invented car: from petrol to a mid blend at home, diluted on
+/// the way south, where there was no E85.
+fn log(offers: &[FuelForm]) -> Log {
+    const MINUTES_AHEAD: i32 = 120;
+    let poured = |fuel: &FuelForm, volume: &str| FuelForm {
+        price: Entry::default(),
+        put_in: Entry::metric(volume),
+        ..fuel.clone()
+    };
+    let abroad = FuelForm {
+        id: 1,
+        name: "98 E5".into(),
+        share: "4".into(),
+        share_range: "0-5".into(),
+        octane: "98".into(),
+        mon: "87".into(),
+        ..FuelForm::default()
+    };
+    let gauge = |level: &str| LevelForm { level: Entry::metric(level), ..LevelForm::default() };
+    let fill = |fuels, clicked| {
+        What::Fill(FillEntry { before: BeforeForm::Level(gauge("1/4")), fuels, clicked })
+    };
+    let drive = |distance: &str| What::Drive(Entry::metric(distance));
+    let at_home = [("21", 0), ("22.4", 1)].map(|(volume, fuel)| poured(&offers[fuel], volume));
+    let entries = [
+        (
+            "2026-04-18T09:30",
+            "Home",
+            What::Correction(ContentsForm {
+                level: LevelForm { reading: LevelReading::Brimmed, ..gauge("full") },
+                share: "9".into(),
+                share_range: "5-10".into(),
+                octane: "95".into(),
+                mon: "85".into(),
+            }),
+        ),
+        ("2026-05-06T18:05", "", drive("480")),
+        ("2026-05-08T17:40", "Home", fill(at_home.to_vec(), true)),
+        (
+            "2026-05-10T11:20",
+            "",
+            What::Sensor(SensorForm { reading: "84 Hz".into(), ..SensorForm::default() }),
+        ),
+        ("2026-05-15T19:10", "Jutland", drive("445")),
+        ("2026-05-15T19:25", "Jutland", fill(vec![poured(&abroad, "27")], false)),
+        (
+            "2026-05-17T08:50",
+            "Harz",
+            What::TubeTest(TubeTestForm { boundary: "57.5".into(), ..TubeTestForm::default() }),
+        ),
+        ("2026-05-20T16:30", "", drive("325")),
+        ("2026-05-22T07:45", "Home", What::Level(gauge("1/4"))),
+    ];
+    let event = |(time, place, what): (&str, &str, What)| {
+        Some(Event {
+            id: Id::of_content(time),
+            revision: 1,
+            removed: false,
+            time: Moment::new(time, MINUTES_AHEAD).ok()?,
+            place: place.into(),
+            note: String::new(),
+            what,
+        })
+    };
+    entries.into_iter().filter_map(event).collect()
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::logbook::{Course, History, Printer};
+    use crate::quantity::notation::DecimalMark;
 
     #[test]
     fn the_example_survives_storage_unchanged() {
         let demo = Document::demo();
         let text = demo.to_json().unwrap();
         assert_eq!(Document::from_json(&text).unwrap(), demo);
+    }
+
+    #[test]
+    fn every_entry_of_the_example_is_used_and_fits() {
+        let demo = Document::demo();
+        let printer = Printer::new(&demo.settings, DecimalMark::Comma);
+        let history = History::of(&Course::of(&demo.here, &printer));
+        assert_eq!(history.passages.len(), 9);
+        for passage in history.passages.iter() {
+            assert_eq!((&passage.unused, &passage.doubts), (&None, &vec![]), "{passage:?}");
+        }
+        assert_eq!(history.passages.last().unwrap().time.local(), "2026-05-22T07:45");
     }
 }

@@ -215,6 +215,9 @@ pub struct FillForm {
     pub mon: String,
     /// The fuels on offer.
     pub offers: Vec<FuelForm>,
+    /// Where it is.
+    #[serde(default)]
+    pub place: String,
     /// Whether the nozzle clicked off at what was put in: the tank is full then.
     pub clicked: bool,
     /// The blend wanted.

@@ -44,7 +44,8 @@ impl Id {
 
     /// An identity drawn by chance: 80 bits, so that no two are ever the same.
     pub fn of_chance(bytes: [u8; 10]) -> Self {
-        Self(bytes.iter().map(|byte| format!("{byte:02x}")).collect())
+        let digits = bytes.iter().flat_map(|byte| [byte >> 4, byte & 15]);
+        Self(digits.filter_map(|digit| char::from_digit(digit.into(), 16)).collect())
     }
 
     /// The identity of what a text stands for, the same wherever it is worked

@@ -10,8 +10,11 @@ mod complaint;
 mod demo;
 mod derivation;
 mod document;
+mod draft;
 mod event;
+mod evidence;
 mod forms;
+mod history;
 mod id;
 mod interpret;
 pub mod keeping;
@@ -19,20 +22,28 @@ mod log;
 mod merge;
 mod migration;
 mod moment;
+mod parts;
 mod printer;
+mod reader;
+mod record;
 mod refusal;
+mod settle;
+mod tank_answer;
 
 pub use answer::{Answer, Blend, Plight, Promise, Step};
-pub use complaint::{CalibrationPart, Complaint, Field, FuelPart};
+pub use complaint::{CalibrationPart, Complaint, EntryPart, Field, FuelPart};
 pub use document::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
 pub use event::{
     BeforeForm, ContentsForm, Draft, Event, FillEntry, LevelForm, SensorForm, TripForm,
     TubeTestForm, What,
 };
 pub use forms::{AimForm, CalibrationForm, Car, Entry, FillForm, FuelForm, StartForm, StopForm};
+pub use history::{Course, History, OldBlend, Passage};
 pub use id::{Id, IdError};
 pub use interpret::{Asked, Fuel, Interpretation, interpret};
 pub use log::{ById, Log};
 pub use merge::CarMerge;
 pub use moment::{Moment, MomentError};
 pub use printer::{Measure, Printer};
+pub use settle::Remedy;
+pub use tank_answer::{TankAnswer, TankVerdict};

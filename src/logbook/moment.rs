@@ -54,6 +54,11 @@ impl Moment {
         text
     }
 
+    /// How many minutes that clock was ahead of UTC.
+    pub fn minutes_ahead(self) -> i32 {
+        self.0.offset().whole_seconds() / 60
+    }
+
     /// Minutes since the beginning of 1970, as the clock showed them.
     pub fn local_minutes(self) -> i64 {
         (self.0.unix_timestamp() + i64::from(self.0.offset().whole_seconds())).div_euclid(60)

@@ -1,13 +1,16 @@
 //! Quantities as the person wants to read them.
 
+use uom::si::thermodynamic_temperature::degree_celsius;
+
 use super::document::Settings;
 use super::forms::Entry;
 use crate::quantity::notation::{
     Consumption, DecimalMark, Decimals, DistanceUnit, Style, UnitSystem, VolumeField, VolumeUnit,
-    parse_consumption, parse_price, parse_volume, print_consumption, print_distance, print_money,
-    print_number, print_percent, print_price, print_share, print_volume,
+    parse_consumption, parse_distance, parse_price, parse_volume, print_consumption,
+    print_distance, print_money, print_number, print_percent, print_price, print_share,
+    print_volume,
 };
-use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
+use crate::quantity::{Band, Length, Money, Share, ThermodynamicTemperature, UnitPrice, Volume};
 
 /// Narrow no-break space: joins a number to its unit.
 const THIN: char = '\u{202f}';
@@ -32,6 +35,8 @@ pub enum Measure {
     Price,
     /// Fuel over distance.
     Consumption,
+    /// A distance.
+    Distance,
 }
 
 impl Printer {
@@ -99,6 +104,11 @@ impl Printer {
         print_distance(distance, self.system.distance(), 0, self.style)
     }
 
+    /// A temperature in degrees Celsius, whole.
+    pub fn temperature(&self, temperature: ThermodynamicTemperature) -> String {
+        format!("{}{THIN}°C", self.number(temperature.get::<degree_celsius>(), 0))
+    }
+
     /// A consumption.
     pub fn consumption(&self, consumption: Consumption) -> String {
         print_consumption(consumption, self.system.consumption(), 1, self.style)
@@ -134,6 +144,12 @@ impl Printer {
                     print_number(now.consumption().value_of(meant), Decimals::UpTo(2), self.style)
                 })
             }
+            Measure::Distance => {
+                let read = |unit| parse_distance(text, unit).ok();
+                anew(read(then.distance()), read(now.distance())).map(|meant| {
+                    print_number(now.distance().value_of(meant), Decimals::UpTo(1), self.style)
+                })
+            }
         };
         reprinted.unwrap_or_else(|| entry.text.clone())
     }
@@ -160,6 +176,6 @@ fn anywhere(unit: VolumeUnit) -> VolumeField {
         unit,
         tank: None,
         consumption: None,
-        largest: VolumeUnit::Litre.quantity(super::interpret::LARGEST_TANK_L),
+        largest: VolumeUnit::Litre.quantity(super::reader::LARGEST_TANK_L),
     }
 }

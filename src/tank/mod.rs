@@ -1,5 +1,6 @@
 //! The tank: what readings of it are worth, and what it then holds.
 
+mod estimate;
 mod sensor;
 mod tube_test;
 
@@ -9,6 +10,9 @@ use uom::si::volume::liter;
 use crate::quantity::{Band, Volume};
 use crate::source::{Confidence, Source, SourceKind, Sourced};
 
+pub use estimate::{
+    Doubt, Estimate, Estimator, Evidence, Pour, ShareReading, ShareReadingKind, Vehicle,
+};
 pub use sensor::{
     SENSOR_ERROR, SENSOR_FAULT_HZ, SENSOR_ZERO_HZ, SensorError, SensorScale, share_of_frequency,
     temperature_of_pulse,

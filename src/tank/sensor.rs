@@ -33,10 +33,10 @@ pub const SENSOR_FAULT_HZ: Sourced<(f64, f64)> = Sourced {
     },
 };
 
-/// The standard error of a reading, as a fraction of volume, and that of the
-/// offset that one sensor keeps.
-pub const SENSOR_ERROR: Sourced<(f64, f64)> = Sourced {
-    value: (0.02, 0.015),
+/// The standard error of a reading, as a fraction of volume, apart from what one
+/// sensor always reads high or low.
+pub const SENSOR_ERROR: Sourced<f64> = Sourced {
+    value: 0.02,
     source: Source {
         kind: SourceKind::FromMemory,
         citation: "sensors are said to read within 5 points; no standard is known",

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 use thiserror::Error;
 use uom::si::volume::milliliter;
 
+use super::estimate::{ShareReading, ShareReadingKind};
 use crate::quantity::notation::plain;
 use crate::quantity::{Share, Volume};
 use crate::source::{Confidence, Source, SourceKind, Sourced};
@@ -146,6 +147,25 @@ impl TubeTest {
             TubeTestMethod::PlainWater => {
                 Share::clamped(self.rise / self.fuel * (1.0 + CONTRACTION.value.0))
             }
+        }
+    }
+
+    /// What the test tells of the tank, for a tube with marks this far apart.
+    ///
+    /// The standard error sums reading, half a mark to either side (uniform), and
+    /// for plain water the contraction (uniform).
+    pub fn reading(&self, step: Volume) -> ShareReading {
+        let step = step.get::<milliliter>() / self.fuel;
+        let contraction = match self.method {
+            TubeTestMethod::SaltWater => 0.0,
+            TubeTestMethod::PlainWater => self.rise / self.fuel * CONTRACTION.value.1,
+        };
+        let variance =
+            BOUNDARY_ERROR.value.powi(2) + step.powi(2) / 12.0 + contraction.powi(2) / 3.0;
+        ShareReading {
+            share: self.share(),
+            standard_error: Share::clamped(variance.sqrt()),
+            kind: ShareReadingKind::TubeTest,
         }
     }
 }

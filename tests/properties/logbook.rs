@@ -3,7 +3,8 @@
 
 use fillwright::calibration::FluidState;
 use fillwright::logbook::{
-    AimForm, Answer, Document, Entry, FuelForm, Measure, Printer, StopForm, interpret,
+    AimForm, Answer, Course, Document, Entry, FuelForm, History, Measure, Printer, StartForm,
+    StopForm, interpret,
 };
 use fillwright::quantity::Volume;
 use fillwright::quantity::notation::{DecimalMark, UnitSystem};
@@ -60,6 +61,7 @@ prop_compose! {
     fn document()(
         system in system(), mark in select(vec![None, Some(DecimalMark::Comma)]),
         capacity in volume(), consumption in typed(&["8", "7,5", "", "30 mpg"]),
+        start in select(vec![StartForm::Typed, StartForm::Log]),
         level in volume(), level_error in volume(), known in any::<bool>(),
         reading in select(vec![LevelReading::Gauge, LevelReading::Counted, LevelReading::Brimmed]),
         shares in (share(), range(), octane(), octane()),
@@ -84,6 +86,7 @@ prop_compose! {
         document.here.car.consumption = Entry { text: consumption, typed_in: system };
         document.here.car.fluid = fluid;
         let fill = &mut document.here.fill;
+        fill.start = start;
         fill.level = level;
         fill.level_error = if known { level_error } else { Entry::default() };
         fill.reading = reading;
@@ -106,7 +109,8 @@ proptest! {
     #[test]
     fn whatever_is_typed_there_is_an_answer_or_a_complaint(document in document()) {
         let printer = Printer::new(&document.settings, DecimalMark::Point);
-        let reading = interpret(&document, &printer);
+        let history = History::of(&Course::of(&document.here, &printer));
+        let reading = interpret(&document, history.estimator.as_ref(), &printer);
         for complaint in &reading.complaints {
             let first = complaint.message.chars().next();
             prop_assert!(first.is_some_and(|c| !c.is_lowercase()), "{complaint:?}");

@@ -18,5 +18,6 @@ mod mixing;
 mod octane;
 mod oxygen;
 mod properties;
+mod readings;
 mod support;
 mod volatility;

@@ -3,8 +3,19 @@
 mod calibrations;
 mod car;
 mod fill;
+mod tank;
 mod welcome;
 
 pub(crate) use car::CarView;
 pub(crate) use fill::FillView;
+pub(crate) use tank::TankView;
 pub(crate) use welcome::Welcome;
+
+use fillwright::tank::LevelReading;
+
+/// How a level can have been read.
+const LEVEL_READINGS: [(LevelReading, &str, &str); 3] = [
+    (LevelReading::Gauge, "gauge", "By the gauge"),
+    (LevelReading::Counted, "counted", "Counted since full"),
+    (LevelReading::Brimmed, "brimmed", "Just brimmed"),
+];

@@ -6,8 +6,12 @@ mod button;
 mod field;
 mod flow;
 mod options;
+mod time_field;
+mod verdict;
 
 pub(crate) use button::Button;
 pub(crate) use field::TextField;
 pub(crate) use flow::{Drawn, Rows, When, holds, said};
 pub(crate) use options::{CheckBox, Choices, Options, key_of, options, value_of};
+pub(crate) use time_field::TimeField;
+pub(crate) use verdict::verdict_item;

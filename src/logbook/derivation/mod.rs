@@ -107,7 +107,7 @@ impl Derivation<'_> {
 mod tests {
     use uom::si::volume::liter;
 
-    use crate::logbook::{Answer, Document, Entry, Printer, interpret};
+    use crate::logbook::{Answer, Course, Document, Entry, History, Printer, interpret};
     use crate::quantity::Volume;
     use crate::quantity::notation::DecimalMark;
 
@@ -117,7 +117,8 @@ mod tests {
 
     fn answer_to(document: &Document) -> Answer {
         let printer = Printer::new(&document.settings, DecimalMark::Point);
-        let reading = interpret(document, &printer);
+        let history = History::of(&Course::of(&document.here, &printer));
+        let reading = interpret(document, history.estimator.as_ref(), &printer);
         assert_eq!(reading.complaints, []);
         Answer::of(reading.asked.unwrap())
     }

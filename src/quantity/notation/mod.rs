@@ -32,6 +32,7 @@ mod octane;
 mod print;
 mod share;
 mod share_band;
+mod signal;
 mod style;
 mod text;
 mod units;
@@ -49,6 +50,9 @@ pub use print::{
 };
 pub use share::{ShareTextError, parse_share};
 pub use share_band::parse_share_band;
+pub use signal::{
+    SensorFigure, SignalTextError, parse_millilitres, parse_pulse_width, parse_sensor,
+};
 pub(crate) use style::plain;
 pub use style::{DecimalMark, Decimals, Style, print_number, print_number_short};
 pub use units::{

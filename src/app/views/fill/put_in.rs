@@ -5,9 +5,10 @@ use leptos::prelude::*;
 use super::results::Results;
 use super::workings::Workings;
 use crate::app::charts::SightGlass;
+use crate::app::device;
 use crate::app::state::State;
 use crate::app::widgets::{Button, CheckBox, Drawn, Rows, TextField, When, holds, said};
-use crate::app::wording;
+use crate::app::wording::{self, tank};
 
 /// What to put in, and what that makes.
 #[component]
@@ -222,6 +223,29 @@ fn Afterwards() -> impl IntoView {
     let clicked = holds(move || state.document.with(|it| it.here.fill.clicked));
     let tick =
         Callback::new(move |clicked| state.document.update(|it| it.here.fill.clicked = clicked));
+    let can_record = holds(move || {
+        let to_pour = state.answer().is_some_and(|answer| !answer.is_done());
+        (to_pour || some_in.get()) && state.shown.with(|it| !it.stale)
+    });
+    let recorded = RwSignal::new(String::new());
+    let write = move |planned: bool| {
+        let Some(answer) = state.answer() else { return };
+        let printer = state.printer.get_untracked();
+        let mut next = state.document.get_untracked();
+        if planned {
+            next.here.pour_as_planned(&answer, &printer);
+        }
+        let Ok(time) = device::this_moment() else { return };
+        if next.here.record(device::new_id(), time) {
+            state.replace_undoably(next);
+            let estimate = state.tank.get_untracked();
+            let words =
+                estimate.map_or_else(String::new, |it| tank::estimate(&it.estimate, &printer));
+            recorded.set(format!("Recorded. {words}"));
+        }
+    };
+    let record = Callback::new(move |()| write(false));
+    let as_planned = Callback::new(move |()| write(true));
     view! {
         <When condition=nothing_left>
             <p role="status">"Nothing left to pour."</p>
@@ -234,6 +258,32 @@ fn Afterwards() -> impl IntoView {
                     on_tick=tick
                 />
             </div>
+        </When>
+        <When condition=can_record>
+            <div class="record">
+                <TextField
+                    field=Field::Place
+                    label="Place, for the log"
+                    words=true
+                    value=state.text(|it| Some(&it.here.fill.place))
+                    on_text=state.set(|it, text| it.here.fill.place = text)
+                />
+                <div class="buttons">
+                    <When condition=some_in>
+                        <Button label="Record" look="strong" on_press=record />
+                    </When>
+                    <When condition=holds(move || !some_in.get())>
+                        <Button label="Record as planned" look="strong" on_press=as_planned />
+                    </When>
+                </div>
+            </div>
+        </When>
+        <When condition=holds(move || recorded.with(|it| !it.is_empty()))>
+            <p class="note" id="recorded" role="status">
+                {recorded}
+                " "
+                <a href="#/tank">"See Tank."</a>
+            </p>
         </When>
     }
 }

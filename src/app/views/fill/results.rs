@@ -1,10 +1,9 @@
-use fillwright::calibration::Verdict;
 use fillwright::logbook::{Answer, Printer};
 use fillwright::quantity::Band;
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Drawn, When, holds};
+use crate::app::widgets::{Drawn, When, holds, verdict_item};
 use crate::app::wording;
 
 /// One fact of the result: what, how much, and what to know about it.
@@ -98,7 +97,7 @@ pub(super) fn Results() -> impl IntoView {
                     let calibration = &calibration_of(*id)?.1;
                     let why = wording::reasons(judgement, calibration, printer);
                     let lambda = wording::lambda(judgement, printer).unwrap_or_default();
-                    Some(verdict_shown(
+                    Some(verdict_item(
                         &calibration.name,
                         judgement.verdict,
                         &format!("{why} {lambda}"),
@@ -145,33 +144,5 @@ pub(super) fn Results() -> impl IntoView {
                 "Octane is given as at least: measured values lie up to about 6 RON higher with paraffinic petrol."
             </p>
         </section>
-    }
-}
-
-fn verdict_shown(name: &str, verdict: Verdict, why: &str) -> AnyView {
-    view! {
-        <li class="verdict">
-            {mark(verdict)}
-            <span>
-                {name.to_owned()} ": " <span class="word">{wording::verdict(verdict)}</span>
-            </span>
-            <span class="why">{why.to_owned()}</span>
-        </li>
-    }
-    .into_any()
-}
-
-/// A filled disc, a half disc or a ring: the verdict's shape.
-fn mark(verdict: Verdict) -> impl IntoView {
-    let inner = match verdict {
-        Verdict::Usable => "M8 2a6 6 0 1 1 0 12a6 6 0 1 1 0-12z",
-        Verdict::ConfirmFirst => "M8 2a6 6 0 0 0 0 12z",
-        Verdict::DoNotSelect => "",
-    };
-    view! {
-        <svg class="mark" viewBox="0 0 16 16" aria-hidden="true">
-            <circle cx="8" cy="8" r="6" fill="none" stroke="currentColor" stroke-width="2"></circle>
-            <path d=inner fill="currentColor"></path>
-        </svg>
     }
 }

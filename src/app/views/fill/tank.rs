@@ -1,28 +1,31 @@
-use fillwright::logbook::{Entry, Field, Measure};
+use fillwright::logbook::{Entry, Field, Measure, StartForm};
 use fillwright::tank::LevelReading;
 use leptos::prelude::*;
 
+use crate::app::device;
 use crate::app::state::State;
-use crate::app::widgets::{Button, Options, TextField, key_of, options, said, value_of};
+use crate::app::views::LEVEL_READINGS;
+use crate::app::widgets::{
+    Button, Options, TextField, When, holds, key_of, options, said, value_of,
+};
+use crate::app::wording::tank;
 
 /// Levels that a gauge shows, for one tap.
 const MARKS: [(&str, &str); 5] =
     [("0", "Empty"), ("1/4", "¼"), ("1/2", "½"), ("3/4", "¾"), ("full", "Full")];
 
-const READINGS: [(LevelReading, &str, &str); 3] = [
-    (LevelReading::Gauge, "gauge", "By the gauge"),
-    (LevelReading::Counted, "counted", "Counted since full"),
-    (LevelReading::Brimmed, "brimmed", "Just brimmed"),
-];
+const STARTS: [(StartForm, &str, &str); 2] =
+    [(StartForm::Log, "log", "The log"), (StartForm::Typed, "typed", "What I type")];
 
 /// What is in the tank.
 #[component]
 pub(super) fn TankCard() -> impl IntoView {
     let state = State::here();
     let unit = state.volume_unit();
-    let reading = said(move || state.document.with(|it| key_of(&READINGS, &it.here.fill.reading)));
+    let reading =
+        said(move || state.document.with(|it| key_of(&LEVEL_READINGS, &it.here.fill.reading)));
     let choose_reading = state.set(|it, key| {
-        let Some(reading) = value_of(&READINGS, &key) else { return };
+        let Some(reading) = value_of(&LEVEL_READINGS, &key) else { return };
         it.here.fill.reading = reading;
         // Brimmed says how full as well.
         if reading == LevelReading::Brimmed {
@@ -30,10 +33,14 @@ pub(super) fn TankCard() -> impl IntoView {
         }
     });
     let put = state.set_entry(|it| Some(&mut it.here.fill.level));
-    let error_hint = "Leave empty for the usual error of that reading";
+    let from_log = holds(move || state.document.with(|it| it.here.fill.start == StartForm::Log));
+    let has_log = holds(move || state.history.with(|it| it.estimator.is_some()));
     view! {
         <section class="card" aria-labelledby="in-tank">
             <h2 id="in-tank">"In the tank"</h2>
+            <When condition=holds(move || has_log.get() || from_log.get())>
+                <Start />
+            </When>
             <TextField
                 field=Field::Level
                 label="Level"
@@ -53,10 +60,58 @@ pub(super) fn TankCard() -> impl IntoView {
             <Options
                 legend="How it was read"
                 name="reading"
-                options=options(&READINGS)
+                options=options(&LEVEL_READINGS)
                 chosen=reading
                 on_choice=choose_reading
             />
+            <When condition=holds(move || !from_log.get())>
+                <TypedContents />
+            </When>
+        </section>
+    }
+}
+
+/// Where the fill starts from, and what the log says.
+#[component]
+fn Start() -> impl IntoView {
+    let state = State::here();
+    let chosen = said(move || state.document.with(|it| key_of(&STARTS, &it.here.fill.start)));
+    let choose = state.set(|it, key| {
+        if let Some(start) = value_of(&STARTS, &key) {
+            it.here.fill.start = start;
+        }
+    });
+    let from_log = holds(move || state.document.with(|it| it.here.fill.start == StartForm::Log));
+    let words = said(move || {
+        let answer = state.tank.get();
+        answer.map_or_else(String::new, |it| {
+            let words = state.printer.with(|printer| tank::estimate(&it.estimate, printer));
+            format!("{words} As of {}.", device::date(it.as_of.local_minutes(), true))
+        })
+    });
+    view! {
+        <Options
+            legend="Start from"
+            name="start"
+            options=options(&STARTS)
+            chosen=chosen
+            on_choice=choose
+        />
+        <When condition=from_log>
+            <p class="note" id="by-the-log">{words}</p>
+            <p class="hint">
+                "What the gauge shows now sharpens that; leave it empty if nothing was driven since."
+            </p>
+        </When>
+    }
+}
+
+/// What is in the tank, typed.
+#[component]
+fn TypedContents() -> impl IntoView {
+    let state = State::here();
+    let unit = state.volume_unit();
+    view! {
             <div class="pair">
                 <TextField
                     field=Field::TankShare
@@ -97,13 +152,12 @@ pub(super) fn TankCard() -> impl IntoView {
                 <TextField
                     field=Field::LevelError
                     label="Error of the level, plus or minus"
-                    hint=error_hint
+                    hint="Leave empty for the usual error of that reading"
                     words=true
                     unit=unit
                     value=state.entry(Measure::Volume, |it| Some(&it.here.fill.level_error))
                     on_text=state.set_entry(|it| Some(&mut it.here.fill.level_error))
                 />
             </details>
-        </section>
     }
 }

@@ -1,5 +1,7 @@
 //! What is said of results: short sentences, in the person's units.
 
+pub(crate) mod tank;
+
 use fillwright::calibration::{Calibration, Judgement, Reason, Verdict};
 use fillwright::fill::{Cycles, Impossible, Obstacle, Rule, Stop};
 use fillwright::logbook::{Answer, Plight, Printer, Promise};

@@ -1,0 +1,81 @@
+//! The log that is replayed: years of driving, gauge readings, fills of two fuels,
+//! and a sensor that is read after each.
+
+use fillwright::quantity::notation::{Consumption, DistanceUnit};
+use fillwright::quantity::{Band, Share, Volume};
+use fillwright::tank::{
+    Estimator, Evidence, LevelReading, Pour, ShareReading, ShareReadingKind, Vehicle,
+};
+use uom::si::volume::liter;
+
+/// How many pieces of evidence the log holds.
+const EVENTS: usize = 5000;
+
+/// A car and its log.
+pub(crate) struct Log {
+    vehicle: Vehicle,
+    evidence: Vec<Evidence>,
+}
+
+/// The log, as checked input.
+pub(crate) fn log() -> Result<Log, Box<dyn std::error::Error>> {
+    let litres = |value: f64| Volume::new::<liter>(value);
+    let pour = |volume: f64, ends: [f64; 3]| -> Result<Pour, Box<dyn std::error::Error>> {
+        let [low, expected, high] = ends.map(Share::from_percent);
+        let share = Band::new(low?, expected?, high?)?;
+        Ok(Pour { volume: litres(volume), share, ron: Some(95.0), mon: Some(85.0) })
+    };
+    let stop = |clicked: bool| -> Result<[Evidence; 4], Box<dyn std::error::Error>> {
+        Ok([
+            Evidence::Drive { distance: DistanceUnit::Kilometre.quantity(400.0) },
+            Evidence::Level { level: litres(15.0), reading: LevelReading::Gauge, error: None },
+            Evidence::Fill {
+                pours: vec![pour(18.0, [4.5, 9.5, 10.0])?, pour(26.0, [70.0, 77.0, 84.0])?],
+                clicked,
+            },
+            Evidence::Share(ShareReading {
+                share: Share::from_percent(if clicked { 49.0 } else { 50.5 })?,
+                standard_error: Share::from_percent(2.0)?,
+                kind: ShareReadingKind::Sensor,
+            }),
+        ])
+    };
+    // A known beginning, or there would be no octane to reckon.
+    let beginning = Evidence::State {
+        level: Band::exact(litres(58.0)),
+        share: Band::exact(Share::from_percent(40.0)?),
+        ron: Some(98.0),
+        mon: Some(86.0),
+    };
+    let both = [stop(true)?, stop(false)?].concat();
+    let stops = both.into_iter().cycle();
+    Ok(Log {
+        vehicle: Vehicle {
+            capacity: litres(60.0),
+            consumption: Some(Consumption::from_litres_per_100_km(8.5)?),
+            reference: Share::ZERO,
+        },
+        evidence: std::iter::once(beginning).chain(stops).take(EVENTS).collect(),
+    })
+}
+
+/// Replays the log and estimates once at its end.
+pub(crate) fn replay(log: &Log) -> f64 {
+    let mut estimator = Estimator::new(log.vehicle);
+    for evidence in &log.evidence {
+        estimator.take(evidence);
+    }
+    estimator.estimate().share.expected().fraction()
+}
+
+/// Replays the log and estimates after every piece of evidence, as a chart of the
+/// whole log needs it.
+pub(crate) fn replay_with_chart(log: &Log) -> f64 {
+    let mut estimator = Estimator::new(log.vehicle);
+    let widths = log.evidence.iter().map(|evidence| {
+        estimator.take(evidence);
+        let share = estimator.estimate().share;
+        share.high().fraction() - share.low().fraction()
+    });
+    widths.sum()
+}

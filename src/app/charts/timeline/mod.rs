@@ -1,0 +1,125 @@
+//! A value over time: its band, what was noted, and the windows it should lie in.
+
+mod chart;
+mod dates;
+mod draw;
+mod frame;
+mod key;
+mod names;
+mod reader;
+mod reading;
+mod stage;
+mod table;
+mod trace;
+
+use leptos::prelude::*;
+
+use crate::app::widgets::{Drawn, When, holds, said};
+use chart::Chart;
+use key::Key;
+use reading::{Print, Reading};
+use stage::Stage;
+use table::{Table, noted};
+
+/// What is thought of a value at one time. A jump is two points at one time.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Point {
+    /// Minutes since 1970, local time.
+    pub(crate) minute: i64,
+    pub(crate) low: f64,
+    pub(crate) expected: f64,
+    pub(crate) high: f64,
+}
+
+/// What was noted at a time, said together with the point next to it.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Mark {
+    /// Minutes since 1970, local time.
+    pub(crate) minute: i64,
+    pub(crate) value: f64,
+    pub(crate) kind: MarkKind,
+    /// For instance "Fill: 16 L E85".
+    pub(crate) words: String,
+    /// The address of the log's entry.
+    pub(crate) href: Option<String>,
+}
+
+/// What a mark stands for; each kind has a shape of its own.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub(crate) enum MarkKind {
+    /// Fuel went in.
+    Fill,
+    /// The level was read.
+    Level,
+    /// The ethanol share was read.
+    ShareReading,
+    Other,
+}
+
+/// The window of a calibration.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Window {
+    pub(crate) low: f64,
+    pub(crate) high: f64,
+    pub(crate) name: String,
+}
+
+/// All that the chart shows. Values are in `unit`.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(crate) struct Timeline {
+    pub(crate) title: String,
+    /// The symbol of the unit, at the axis.
+    pub(crate) unit: String,
+    /// The end of the axis that begins at nought; 1 or more.
+    pub(crate) top: f64,
+    /// In the order of time.
+    pub(crate) points: Vec<Point>,
+    pub(crate) marks: Vec<Mark>,
+    pub(crate) windows: Vec<Window>,
+    /// The picture in one sentence.
+    pub(crate) words: String,
+}
+
+/// The chart, with a crosshair that is led by pointer, finger or arrow keys, what
+/// it reads in words, and all of it as a table.
+#[component]
+pub(crate) fn TimelineChart(
+    /// Also the beginning of the ids inside.
+    id: &'static str,
+    timeline: Signal<Timeline>,
+    /// Prints a time, with the time of day or without.
+    date: Callback<(i64, bool), String>,
+    /// Prints a value with its unit.
+    value: Callback<f64, String>,
+) -> impl IntoView {
+    let chart = Chart::new(id, timeline, Print { date, value });
+    let some = holds(move || timeline.with(|it| !it.points.is_empty()));
+    let part = move |read: fn(&Reading) -> String| said(move || chart.reading.with(read));
+    let (when, read, ends) =
+        (part(|it| it.when.clone()), part(|it| it.value.clone()), part(Reading::ends));
+    let notes = Callback::new(move |()| noted(chart.reading.get().noted));
+    let title = said(move || timeline.with(|it| it.title.clone()));
+    view! {
+        <figure class="timeline" id=id>
+            <figcaption>
+                <strong>{title}</strong>
+                <When condition=some>
+                    <span class="when">{when}</span>
+                    <span class="read">
+                        <strong class="number">{read}</strong>
+                        " "
+                        <span>{ends}</span>
+                    </span>
+                </When>
+            </figcaption>
+            <Stage chart=chart some=some />
+            <When condition=some>
+                <Key timeline=timeline />
+                <p class="notes">
+                    <Drawn what=notes />
+                </p>
+                <Table timeline=timeline print=chart.print />
+            </When>
+        </figure>
+    }
+}

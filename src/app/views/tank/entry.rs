@@ -1,0 +1,171 @@
+use fillwright::logbook::{
+    ContentsForm, Draft, Entry, EntryPart, Field, FillEntry, LevelForm, SensorForm, TripForm,
+    TubeTestForm, What,
+};
+use leptos::prelude::*;
+
+use super::entry_fields::fields_of;
+use crate::app::device;
+use crate::app::route;
+use crate::app::state::State;
+use crate::app::widgets::{Button, Drawn, TextField, TimeField, When, holds, said};
+use crate::app::wording::tank;
+
+/// What can be entered, the most usual first.
+fn kinds() -> [What; 9] {
+    [
+        What::Level(LevelForm::default()),
+        What::Sensor(SensorForm::default()),
+        What::TubeTest(TubeTestForm::default()),
+        What::Drive(Entry::default()),
+        What::Trip(TripForm::default()),
+        What::Fill(FillEntry::default()),
+        What::Drain(Entry::default()),
+        What::Correction(ContentsForm::default()),
+        What::Note,
+    ]
+}
+
+/// Adding an entry to the log, or changing one.
+#[component]
+pub(super) fn EntryCard() -> impl IntoView {
+    let state = State::here();
+    let writing = holds(move || state.document.with(|it| it.here.draft.is_some()));
+    view! {
+        <section class="card" id="entry" aria-labelledby="entry-title">
+            <When condition=holds(move || !writing.get())>
+                <Kinds />
+            </When>
+            <When condition=writing>
+                <Writing />
+            </When>
+        </section>
+    }
+}
+
+/// The kinds of entries to choose from.
+#[component]
+fn Kinds() -> impl IntoView {
+    let state = State::here();
+    let begin = move |mut what: What| {
+        let time = device::now();
+        let ahead = device::minutes_ahead(&time);
+        state.tried.set(false);
+        state.document.update(|it| {
+            if let What::Fill(fill) = &mut what {
+                fill.fuels = it.here.fuels_to_pour();
+            }
+            it.here.draft = Some(Draft::new(device::new_id(), what, time, ahead));
+        });
+        request_animation_frame(|| route::show("entry-title"));
+    };
+    view! {
+        <h2 id="entry-title" tabindex="-1">
+            "Add to the log"
+        </h2>
+        <div class="buttons">
+            {kinds()
+                .map(|what| {
+                    let label = tank::kind(&what);
+                    let press = Callback::new(move |()| begin(what.clone()));
+                    view! { <Button label=label look="small" on_press=press /> }
+                })
+                .into_iter()
+                .collect_view()}
+        </div>
+        <p class="hint">"Fills are recorded under Fill; those of the past can be added here."</p>
+    }
+}
+
+/// The entry that is being written.
+#[component]
+fn Writing() -> impl IntoView {
+    let state = State::here();
+    let title = said(move || {
+        state.document.with(|it| {
+            it.here.draft.as_ref().map_or_else(String::new, |draft| {
+                let verb = if draft.changes { "Change" } else { "Add" };
+                format!("{verb}: {}", tank::kind(&draft.what))
+            })
+        })
+    });
+    // Only another entry, or another kind of it, makes other fields.
+    let shape = Memo::new(move |_| {
+        state.document.with(|it| {
+            it.here.draft.as_ref().map(|it| (it.id.clone(), std::mem::discriminant(&it.what)))
+        })
+    });
+    let fields = Callback::new(move |()| {
+        shape.track();
+        let what = state.document.with_untracked(|it| Some(it.here.draft.as_ref()?.what.clone()));
+        what.map(|what| fields_of(&what)).into_iter().collect()
+    });
+    let keep = Callback::new(move |()| {
+        state.tried.set(true);
+        let printer = state.printer.get_untracked();
+        let mut next = state.document.get_untracked();
+        if next.here.keep_draft(&printer) {
+            state.replace_undoably(next);
+            state.tried.set(false);
+        }
+    });
+    let cancel = Callback::new(move |()| {
+        state.change_undoably(|it| it.here.draft = None);
+    });
+    let first = said(move || state.first_wrong_of_draft().unwrap_or_default());
+    let wrong = holds(move || state.tried.get() && first.with(|it| !it.is_empty()));
+    view! {
+        <h2 id="entry-title" tabindex="-1">
+            {title}
+        </h2>
+        <TimeField
+            field=Field::Entry(EntryPart::Time)
+            label="When"
+            value=state.text(|it| it.here.draft.as_ref().map(|draft| &draft.time))
+            on_text=state
+                .set(|it, text| {
+                    if let Some(draft) = &mut it.here.draft {
+                        draft.minutes_ahead = device::minutes_ahead(&text);
+                        draft.time = text;
+                    }
+                })
+        />
+        <Drawn what=fields />
+        <div class="pair">
+            <TextField
+                field=Field::Entry(EntryPart::Place)
+                label="Place"
+                words=true
+                value=state.text(|it| it.here.draft.as_ref().map(|draft| &draft.place))
+                on_text=state
+                    .set(|it, text| {
+                        if let Some(draft) = &mut it.here.draft {
+                            draft.place = text;
+                        }
+                    })
+            />
+            <TextField
+                field=Field::Entry(EntryPart::Note)
+                label="Note"
+                words=true
+                value=state.text(|it| it.here.draft.as_ref().map(|draft| &draft.note))
+                on_text=state
+                    .set(|it, text| {
+                        if let Some(draft) = &mut it.here.draft {
+                            draft.note = text;
+                        }
+                    })
+            />
+        </div>
+        <When condition=wrong>
+            <p class="note caution" role="alert">
+                "Not kept yet. "
+                {first}
+            </p>
+        </When>
+        <div class="buttons">
+            <Button label="Keep this entry" look="strong" on_press=keep />
+            <Button label="Leave it" on_press=cancel />
+        </div>
+    }
+}

@@ -1,0 +1,153 @@
+use fillwright::logbook::{Draft, Event, Id, Passage, Printer};
+use leptos::prelude::*;
+
+use crate::app::device;
+use crate::app::route;
+use crate::app::state::State;
+use crate::app::widgets::{Button, Drawn, When, holds, said};
+use crate::app::wording::tank;
+
+/// Entries shown at first, and with each press for more.
+const PAGE: usize = 20;
+
+/// The log: what happened, the latest first.
+#[component]
+pub(super) fn LogCard() -> impl IntoView {
+    let state = State::here();
+    let shown = RwSignal::new(PAGE);
+    let count = Memo::new(move |_| state.history.with(|history| history.passages.len()));
+    let entries = Callback::new(move |()| {
+        let history = state.history.get();
+        state.document.with_untracked(|document| {
+            state.printer.with(|printer| {
+                let latest = history.passages.iter().rev().take(shown.get());
+                latest
+                    .filter_map(|passage| {
+                        let event = document.here.log.find(&passage.event)?;
+                        Some(entry(event, passage, printer))
+                    })
+                    .collect()
+            })
+        })
+    });
+    let none = holds(move || count.get() == 0);
+    let more = holds(move || count.get() > shown.get());
+    let show_more = Callback::new(move |()| shown.update(|it| *it += PAGE));
+    view! {
+        <section class="card" id="log" aria-labelledby="log-title">
+            <h2 id="log-title">"Log"</h2>
+            <When condition=none>
+                <p class="hint">"No entries yet."</p>
+            </When>
+            <ol class="log" reversed>
+                <Drawn what=entries />
+            </ol>
+            <When condition=more>
+                <Button label="Show earlier entries" look="small" on_press=show_more />
+            </When>
+            <Removed />
+        </section>
+    }
+}
+
+fn entry(event: &Event, passage: &Passage, printer: &Printer) -> AnyView {
+    let state = State::here();
+    let kind = tank::kind(&event.what);
+    let when = device::date(event.time.local_minutes(), true);
+    let detail = tank::detail(event, printer);
+    let place = [event.place.as_str(), event.note.as_str()];
+    let place = place.into_iter().filter(|it| !it.is_empty()).collect::<Vec<_>>().join(" · ");
+    let then = tank::then(passage, printer).unwrap_or_default();
+    let trouble: Vec<String> = passage
+        .doubts
+        .iter()
+        .map(|it| tank::doubt(it, printer))
+        .chain(passage.unused.iter().map(|why| format!("Not used: {why}")))
+        .collect();
+    let trouble = (!trouble.is_empty())
+        .then(|| view! { <p class="note caution">{trouble.join(" ")}</p> }.into_any());
+    let name = format!("{kind}, {when}");
+    let id = event.id.clone();
+    let edit = Callback::new(move |()| edit(state, &id));
+    let id = event.id.clone();
+    let remove = Callback::new(move |()| {
+        state.change_undoably(|it| it.here.log.set_removed(&id, true));
+    });
+    view! {
+        <li id=format!("event-{}", event.id) tabindex="-1">
+            <p class="when">{when}</p>
+            <p>
+                <strong>{kind}</strong>
+                " "
+                {detail}
+            </p>
+            <p class="place">{place}</p>
+            <p class="then">{then}</p>
+            {trouble}
+            <div class="buttons">
+                <Button label="Change" look="small" name=format!("Change: {name}") on_press=edit />
+                <Button label="Remove" look="small" name=format!("Remove: {name}") on_press=remove />
+            </div>
+        </li>
+    }
+    .into_any()
+}
+
+/// Opens an entry for changing.
+fn edit(state: State, id: &Id) {
+    state.document.update(|it| {
+        it.here.draft = it.here.log.find(id).map(Draft::of);
+    });
+    state.tried.set(false);
+    request_animation_frame(|| route::show("entry-title"));
+}
+
+/// Entries that were removed: they are kept and can come back.
+#[component]
+fn Removed() -> impl IntoView {
+    let state = State::here();
+    let ids = Memo::new(move |_| {
+        state.document.with(|it| {
+            let removed = it.here.log.all().iter().filter(|event| event.removed);
+            removed.rev().map(|event| event.id.clone()).collect::<Vec<_>>()
+        })
+    });
+    let items = Callback::new(move |()| {
+        let item = |id: Id| {
+            let name = state.document.with_untracked(|it| {
+                it.here.log.find(&id).map(|event| {
+                    let when = device::date(event.time.local_minutes(), true);
+                    format!("{}, {when}", tank::kind(&event.what))
+                })
+            });
+            let name = name.unwrap_or_default();
+            let back = Callback::new(move |()| {
+                state.document.update(|it| it.here.log.set_removed(&id, false));
+            });
+            view! {
+                <li class="head">
+                    <span>{name.clone()}</span>
+                    <Button
+                        label="Bring back"
+                        look="small"
+                        name=format!("Bring back: {name}")
+                        on_press=back
+                    />
+                </li>
+            }
+            .into_any()
+        };
+        ids.get().into_iter().map(item).collect()
+    });
+    let summary = said(move || format!("Removed entries ({})", ids.with(Vec::len)));
+    view! {
+        <When condition=holds(move || ids.with(|ids| !ids.is_empty()))>
+            <details>
+                <summary>{summary}</summary>
+                <ul class="plain">
+                    <Drawn what=items />
+                </ul>
+            </details>
+        </When>
+    }
+}

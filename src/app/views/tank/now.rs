@@ -1,0 +1,148 @@
+use fillwright::logbook::{Printer, TankAnswer};
+use leptos::prelude::*;
+
+use crate::app::device;
+use crate::app::state::State;
+use crate::app::widgets::{Drawn, When, holds, said, verdict_item};
+use crate::app::wording::{self, tank};
+
+/// What is said of the tank, kept up to date.
+fn of_tank(words: fn(&TankAnswer, &Printer) -> String) -> Signal<String> {
+    let state = State::here();
+    said(move || {
+        let answer = state.tank.get();
+        answer.map_or_else(String::new, |it| state.printer.with(|printer| words(&it, printer)))
+    })
+}
+
+/// What is in the tank now.
+#[component]
+pub(super) fn NowCard() -> impl IntoView {
+    let state = State::here();
+    let known = holds(move || state.tank.with(Option::is_some));
+    let as_of = of_tank(|it, _| format!("As of {}", device::date(it.as_of.local_minutes(), true)));
+    view! {
+        <section class="card" aria-labelledby="now-title">
+            <h2 id="now-title">"In the tank"</h2>
+            <When condition=holds(move || !known.get())>
+                <p>
+                    "The log tells nothing yet. Record a fill under Fill, or say below what is in the tank."
+                </p>
+            </When>
+            <When condition=known>
+                <div id="estimate" role="status">
+                    <p class="estimate">
+                        <span class="about">"about "</span>
+                        <span class="number">{of_tank(|it, p| tank::blend(it.estimate.share, p).0)}</span>
+                        " "
+                        <small>{of_tank(|it, p| tank::blend(it.estimate.share, p).1)}</small>
+                    </p>
+                    <p>{of_tank(|it, p| tank::level_and_octane(&it.estimate, p))}</p>
+                    <p class="hint">{as_of}</p>
+                </div>
+                <Doubts />
+                <p class="hint">{of_tank(|it, p| tank::possible(&it.estimate, p))}</p>
+            </When>
+        </section>
+    }
+}
+
+/// Questions asked at a time.
+const SHOWN: usize = 3;
+
+/// What does not fit in the log, the latest first.
+#[component]
+fn Doubts() -> impl IntoView {
+    let state = State::here();
+    let doubts = Callback::new(move |()| {
+        state.history.with(|history| {
+            let open = history.passages.iter().rev().filter(|it| !it.doubts.is_empty());
+            open.take(SHOWN)
+                .map(|passage| {
+                    let link = format!("#/tank/event-{}", passage.event);
+                    let when = device::date(passage.time.local_minutes(), true);
+                    let words = state.printer.with(|printer| {
+                        passage.doubts.iter().map(|it| tank::doubt(it, printer)).collect::<Vec<_>>()
+                    });
+                    view! {
+                        <li>
+                            <a href=link>{when}</a>
+                            ": "
+                            {words.join(" ")}
+                        </li>
+                    }
+                    .into_any()
+                })
+                .collect()
+        })
+    });
+    let any = holds(move || {
+        state.history.with(|it| it.passages.iter().any(|passage| !passage.doubts.is_empty()))
+    });
+    view! {
+        <When condition=any>
+            <div class="note caution" id="doubts">
+                <h3>"Does this fit?"</h3>
+                <ul class="cautions">
+                    <Drawn what=doubts />
+                </ul>
+            </div>
+        </When>
+    }
+}
+
+/// Which calibration may be selected now.
+#[component]
+pub(super) fn VerdictsCard() -> impl IntoView {
+    let state = State::here();
+    let known = holds(move || state.tank.with(Option::is_some));
+    let none = holds(move || {
+        state.tank.with(|it| it.as_ref().is_some_and(|answer| answer.verdicts.is_empty()))
+    });
+    let verdicts = Callback::new(move |()| {
+        let Some(answer) = state.tank.get() else { return Vec::new() };
+        state.printer.with(|printer| {
+            answer
+                .verdicts
+                .iter()
+                .map(|it| {
+                    let why = wording::reasons(&it.judgement, &it.calibration, printer);
+                    let lambda = wording::lambda(&it.judgement, printer).unwrap_or_default();
+                    let remedies = tank::remedies(&it.remedies, &answer, printer);
+                    let words = [why, lambda, remedies].join(" ");
+                    verdict_item(&it.calibration.name, it.judgement.verdict, words.trim())
+                })
+                .collect()
+        })
+    });
+    let old = of_tank(|it, printer| {
+        it.old_blend.and_then(|old| tank::old_blend(old, printer)).unwrap_or_default()
+    });
+    view! {
+        <When condition=known>
+            <section class="card" aria-labelledby="tank-verdicts-title">
+                <h2 id="tank-verdicts-title">"Which calibration may be selected"</h2>
+                <When condition=none>
+                    <p>
+                        "No calibration is entered. "
+                        <a href="#/car/calibrations">"Enter yours under Car."</a>
+                    </p>
+                </When>
+                <ul class="verdicts" id="tank-verdicts">
+                    <Drawn what=verdicts />
+                </ul>
+                <When condition=holds(move || old.with(|it| !it.is_empty()))>
+                    <p class="note" id="old-blend">{old}</p>
+                </When>
+                <ul class="cautions note caution" aria-label="Cautions">
+                    <li>
+                        "Under boost a lean mixture destroys an engine: no full load on a stronger calibration before the new blend has arrived and been confirmed."
+                    </li>
+                    <li>
+                        "This is an estimate from what was logged. The author of your calibration has the last word."
+                    </li>
+                </ul>
+            </section>
+        </When>
+    }
+}

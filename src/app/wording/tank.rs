@@ -1,0 +1,196 @@
+//! What is said of the tank between fills.
+
+use fillwright::logbook::{
+    BeforeForm, Entry, Event, FillEntry, FuelForm, Measure, OldBlend, Passage, Printer, Remedy,
+    TankAnswer, What,
+};
+use fillwright::quantity::{Band, Length, Share, Volume};
+use fillwright::tank::{Doubt, Estimate, ShareReadingKind};
+
+/// The blend: `about E31`, and between what.
+pub(crate) fn blend(share: Band<Share>, printer: &Printer) -> (String, String) {
+    let [low, expected, high] =
+        [share.low(), share.expected(), share.high()].map(|it| printer.grade(it));
+    let between = if low == high { String::new() } else { format!("between {low} and {high}") };
+    (expected, between)
+}
+
+/// How much there is, and of what octane.
+pub(crate) fn level_and_octane(estimate: &Estimate, printer: &Printer) -> String {
+    let level = estimate.level;
+    let octane = estimate.ron.map_or_else(
+        || "octane not known".to_owned(),
+        |ron| format!("at least RON {}", printer.number(floor_tenth(ron.low()), 1)),
+    );
+    format!(
+        "{}, between {} and {}; {octane}",
+        printer.volume(level.expected()),
+        printer.volume_number(level.low()),
+        printer.volume(level.high())
+    )
+}
+
+/// At least means rounded down.
+fn floor_tenth(value: f64) -> f64 {
+    (value * 10.0 + 1e-9).floor() / 10.0
+}
+
+/// The estimate in one sentence.
+pub(crate) fn estimate(estimate: &Estimate, printer: &Printer) -> String {
+    let (blend, between) = blend(estimate.share, printer);
+    let comma = if between.is_empty() { "" } else { ", " };
+    format!("About {blend}{comma}{between}; {}.", level_and_octane(estimate, printer))
+}
+
+/// What lies beyond the band, but cannot be ruled out.
+pub(crate) fn possible(estimate: &Estimate, printer: &Printer) -> String {
+    let (share, level) = (estimate.possible_share, estimate.possible_level);
+    format!(
+        "The band holds in 95 of 100 cases. What the entries rule out for good is less: {} to {} and {} to {} remain possible.",
+        printer.grade(share.low()),
+        printer.grade(share.high()),
+        printer.volume_number(level.low()),
+        printer.volume(level.high())
+    )
+}
+
+/// What would make a calibration usable.
+pub(crate) fn remedies(remedies: &[Remedy], answer: &TankAnswer, printer: &Printer) -> String {
+    let instrument = match answer.reading {
+        ShareReadingKind::Sensor => "sensor reading",
+        ShareReadingKind::TubeTest => "tube test",
+    };
+    let ways: Vec<String> = remedies
+        .iter()
+        .map(|remedy| match remedy {
+            Remedy::Reading { from, to } if from == to => {
+                format!("a {instrument} of {}", printer.percent(*from))
+            }
+            Remedy::Reading { from, to } => format!(
+                "a {instrument} between {} and {}",
+                printer.percent(*from),
+                printer.percent(*to)
+            ),
+            Remedy::Pour { fuel, volume } => {
+                format!("{} of {}", printer.volume(*volume), answer.fuels[*fuel])
+            }
+        })
+        .collect();
+    if ways.is_empty() {
+        String::new()
+    } else {
+        format!("Would make it usable: {}.", ways.join(", or "))
+    }
+}
+
+/// How far the old blend still feeds the engine, where it does.
+pub(crate) fn old_blend(old: OldBlend, printer: &Printer) -> Option<String> {
+    (old.left > Length::default()).then(|| {
+        format!(
+            "The old blend still feeds the engine: about {} from the fill on, {} of it left by the distances in the log. A sensor shows the old blend until then.",
+            printer.distance(old.reach),
+            printer.distance(old.left)
+        )
+    })
+}
+
+/// What does not fit, as a question.
+pub(crate) fn doubt(doubt: &Doubt, printer: &Printer) -> String {
+    match doubt {
+        Doubt::UnloggedFill { volume } => format!(
+            "The tank held about {} more than the log allows. Was there a fill that is not in the log? Then add it; if the reading was wrong, correct it. Until then both are allowed for.",
+            printer.volume(*volume)
+        ),
+        Doubt::UnloggedUse { volume } => format!(
+            "The tank held about {} less than the log allows. Was the car driven, or fuel drained, without an entry? Add it, or correct the reading.",
+            printer.volume(*volume)
+        ),
+        Doubt::ShareContradicts { expected, read } => format!(
+            "{} was read, but the log allows {} to {}. Was there a fill that is not in the log, or had the new fuel not reached the sensor? Correct one of them. Until then both are allowed for.",
+            printer.grade(*read),
+            printer.grade(expected.low()),
+            printer.grade(expected.high())
+        ),
+        Doubt::Overfull { volume } => format!(
+            "About {} more went in than there was room for. Correct the litres, the level before, or the tank's size under Car.",
+            printer.volume(*volume)
+        ),
+    }
+}
+
+/// The name of an entry's kind.
+pub(crate) fn kind(what: &What) -> &'static str {
+    match what {
+        What::Fill(_) => "Fill",
+        What::Level(_) => "Level",
+        What::Sensor(_) => "Sensor reading",
+        What::TubeTest(_) => "Tube test",
+        What::Drive(_) => "Distance driven",
+        What::Trip(_) => "Trip computer",
+        What::Drain(_) => "Drained",
+        What::Correction(_) => "Contents stated",
+        What::Note => "Note",
+    }
+}
+
+/// An entry in short.
+pub(crate) fn detail(event: &Event, printer: &Printer) -> String {
+    let volume =
+        |entry: &Entry| with_unit(&printer.shown(entry, Measure::Volume), volume_unit(printer));
+    let distance = |entry: &Entry| {
+        with_unit(&printer.shown(entry, Measure::Distance), printer.system.distance().symbol())
+    };
+    match &event.what {
+        What::Fill(fill) => fill_detail(fill, printer),
+        What::Level(form) => volume(&form.level),
+        What::Sensor(form) => with_unit(&form.reading, "%"),
+        What::TubeTest(form) => format!("boundary at {}", with_unit(&form.boundary, "mL")),
+        What::Drive(entry) => distance(entry),
+        What::Trip(form) => {
+            let unit = printer.system.consumption().symbol();
+            let mean = with_unit(&printer.shown(&form.consumption, Measure::Consumption), unit);
+            format!("{} at {mean}", distance(&form.distance))
+        }
+        What::Drain(entry) if entry.is_blank() => "all of it".into(),
+        What::Drain(entry) => volume(entry),
+        What::Correction(form) => {
+            format!("{}, ethanol {}", volume(&form.level.level), with_unit(&form.share, "%"))
+        }
+        What::Note => String::new(),
+    }
+}
+
+fn volume_unit(printer: &Printer) -> &'static str {
+    printer.system.volume().symbol()
+}
+
+/// A typed text with the unit it stands for, where it names none.
+fn with_unit(text: &str, unit: &str) -> String {
+    let is_number = !text.is_empty()
+        && text.trim().chars().all(|c| c.is_ascii_digit() || matches!(c, '.' | ',' | ' '));
+    if is_number { format!("{}\u{202f}{unit}", text.trim()) } else { text.trim().to_owned() }
+}
+
+fn fill_detail(fill: &FillEntry, printer: &Printer) -> String {
+    let pour = |fuel: &FuelForm| {
+        let volume = printer.shown(&fuel.put_in, Measure::Volume);
+        format!("{} {}", with_unit(&volume, volume_unit(printer)), fuel.name)
+    };
+    let mut parts: Vec<String> = fill.fuels.iter().map(pour).collect();
+    if fill.clicked {
+        parts.push("to the click".into());
+    }
+    if let BeforeForm::Level(form) = &fill.before {
+        let level = printer.shown(&form.level, Measure::Volume);
+        parts.push(format!("onto {}", with_unit(&level, volume_unit(printer))));
+    }
+    parts.join(", ")
+}
+
+/// What an entry made of the estimate, in short.
+pub(crate) fn then(passage: &Passage, printer: &Printer) -> Option<String> {
+    let estimate = passage.after.as_ref()?;
+    let (blend, between) = blend(estimate.share, printer);
+    let level: Volume = estimate.level.expected();
+    Some(format!("then {blend} {between}, {}", printer.volume(level)))
+}

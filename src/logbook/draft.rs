@@ -1,0 +1,120 @@
+//! Writing an entry of the log, or changing one.
+
+use super::complaint::{Complaint, EntryPart, Field};
+use super::document::CarFile;
+use super::event::{Draft, Event, What};
+use super::forms::{Entry, FuelForm};
+use super::id::Id;
+use super::moment::Moment;
+use super::printer::Printer;
+use super::reader::Reader;
+use crate::quantity::ThermodynamicTemperature;
+use crate::quantity::notation::parse_pulse_width;
+use crate::tank::temperature_of_pulse;
+
+impl Draft {
+    /// A new entry, at what the clock shows.
+    pub fn new(id: Id, what: What, time: String, minutes_ahead: i32) -> Self {
+        Self {
+            id,
+            changes: false,
+            time,
+            minutes_ahead,
+            place: String::new(),
+            note: String::new(),
+            what,
+        }
+    }
+
+    /// A change of an entry.
+    pub fn of(event: &Event) -> Self {
+        Self {
+            id: event.id.clone(),
+            changes: true,
+            time: event.time.local(),
+            minutes_ahead: event.time.minutes_ahead(),
+            place: event.place.clone(),
+            note: event.note.clone(),
+            what: event.what.clone(),
+        }
+    }
+
+    /// The fuels of a fill.
+    pub fn fuels(&self) -> &[FuelForm] {
+        match &self.what {
+            What::Fill(fill) => &fill.fuels,
+            _ => &[],
+        }
+    }
+
+    /// A fuel of a fill.
+    pub fn fuel_mut(&mut self, id: u32) -> Option<&mut FuelForm> {
+        match &mut self.what {
+            What::Fill(fill) => fill.fuels.iter_mut().find(|fuel| fuel.id == id),
+            _ => None,
+        }
+    }
+}
+
+impl FuelForm {
+    /// The same fuel, with nothing of it put in and no limit.
+    pub(super) fn untouched(&self) -> Self {
+        let limit = Entry::default();
+        Self { limit, use_all: false, put_in: Entry::default(), ..self.clone() }
+    }
+}
+
+impl CarFile {
+    /// The fuels that an entry of a fill begins with: those on offer.
+    pub fn fuels_to_pour(&self) -> Vec<FuelForm> {
+        self.fill.offers.iter().map(FuelForm::untouched).collect()
+    }
+
+    /// What is wrong with the entry being written.
+    pub fn draft_complaints(&self, printer: &Printer) -> Vec<Complaint> {
+        self.checked_draft(printer).err().unwrap_or_default()
+    }
+
+    fn checked_draft(&self, printer: &Printer) -> Result<Option<Event>, Vec<Complaint>> {
+        let Some(draft) = &self.draft else { return Ok(None) };
+        let mut reader = Reader::new(printer);
+        let known = reader.car(&self.car);
+        // What is wrong with the car is said there.
+        reader.complaints.clear();
+        let time = Moment::new(&draft.time, draft.minutes_ahead);
+        let time = reader.take(Field::Entry(EntryPart::Time), time);
+        let mut what = draft.what.clone();
+        if let What::Fill(fill) = &mut what {
+            fill.fuels.retain(|fuel| !fuel.put_in.is_blank());
+        }
+        let told = reader.told(&what, &known, self.car.sensor_scale);
+        match (time, told) {
+            (Some(time), Some(_)) if reader.complaints.is_empty() => Ok(Some(Event {
+                id: draft.id.clone(),
+                revision: 1,
+                removed: false,
+                time,
+                place: draft.place.clone(),
+                note: draft.note.clone(),
+                what,
+            })),
+            _ => Err(reader.complaints),
+        }
+    }
+
+    /// The fuel temperature that the pulse of the sensor reading being written
+    /// tells, on this car's scale.
+    pub fn draft_temperature(&self) -> Option<ThermodynamicTemperature> {
+        let What::Sensor(form) = &self.draft.as_ref()?.what else { return None };
+        temperature_of_pulse(parse_pulse_width(&form.pulse).ok()?, self.car.sensor_scale).ok()
+    }
+
+    /// Writes the entry into the log, if nothing is wrong with it. Returns
+    /// whether it did.
+    pub fn keep_draft(&mut self, printer: &Printer) -> bool {
+        let Ok(Some(event)) = self.checked_draft(printer) else { return false };
+        self.log.write(event);
+        self.draft = None;
+        true
+    }
+}

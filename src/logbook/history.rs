@@ -1,0 +1,190 @@
+//! The log replayed: what was in the tank after each entry.
+
+use std::sync::Arc;
+
+use super::document::CarFile;
+use super::event::{Event, What};
+use super::id::Id;
+use super::log::Log;
+use super::moment::Moment;
+use super::parts::Known;
+use super::printer::Printer;
+use super::reader::Reader;
+use crate::fill::economics;
+use crate::fuel::{HydrocarbonBase, Mixture};
+use crate::quantity::{Length, Volume};
+use crate::tank::{Doubt, Estimate, Estimator, Evidence};
+
+/// What an entry made of the estimate.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Passage {
+    /// The entry.
+    pub event: Id,
+    /// When it happened.
+    pub time: Moment,
+    /// What was known just before a fill, after the level read then.
+    pub before: Option<Estimate>,
+    /// What was known afterwards; `None` while nothing was.
+    pub after: Option<Estimate>,
+    /// What did not fit.
+    pub doubts: Vec<Doubt>,
+    /// Why the entry could not be used.
+    pub unused: Option<String>,
+}
+
+/// How far the fuel from before a fill still feeds the engine.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct OldBlend {
+    /// How far it feeds the engine after the fill.
+    pub reach: Length,
+    /// What of that is left, by the distances in the log since.
+    pub left: Length,
+}
+
+/// What all of it depends on: equal inputs have equal histories.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Course {
+    log: Log,
+    car: super::forms::Car,
+    printer: Printer,
+}
+
+impl Course {
+    /// What the history of this car depends on.
+    pub fn of(file: &CarFile, printer: &Printer) -> Self {
+        Self { log: file.log.clone(), car: file.car.clone(), printer: printer.clone() }
+    }
+}
+
+/// The log of a car, replayed.
+///
+/// It is worked out anew from the entries whenever one of them changes, so that
+/// an entry written late or put right counts as if it had always been there.
+#[derive(Clone, Debug)]
+pub struct History {
+    /// What each entry made of the estimate, by time.
+    pub passages: Arc<Vec<Passage>>,
+    /// The estimator after the last entry; `None` while nothing is known.
+    pub estimator: Option<Estimator>,
+    /// The old blend after the last fill.
+    pub old_blend: Option<OldBlend>,
+}
+
+impl History {
+    /// Replays the log.
+    pub fn of(course: &Course) -> Self {
+        let mut reader = Reader::new(&course.printer);
+        let known = reader.car(&course.car);
+        let line = reader.volume(super::complaint::Field::Line, &course.car.line, None, None);
+        let mut replay = Replay {
+            known,
+            line: line.flatten(),
+            estimator: None,
+            old_blend: None,
+            passages: Vec::new(),
+        };
+        for event in course.log.events() {
+            replay.take(event, course);
+        }
+        Self {
+            passages: Arc::new(replay.passages),
+            estimator: replay.estimator,
+            old_blend: replay.old_blend,
+        }
+    }
+
+    /// What is in the tank after the last entry.
+    pub fn estimate(&self) -> Option<Estimate> {
+        self.estimator.as_ref().map(Estimator::estimate)
+    }
+
+    /// When the last entry that tells of the tank was made.
+    pub fn as_of(&self) -> Option<Moment> {
+        self.passages.iter().rev().find(|it| it.after.is_some()).map(|it| it.time)
+    }
+
+    /// What an entry made of the estimate.
+    pub fn passage(&self, event: &Id) -> Option<&Passage> {
+        self.passages.iter().find(|passage| passage.event == *event)
+    }
+}
+
+struct Replay {
+    known: Known,
+    line: Option<Volume>,
+    estimator: Option<Estimator>,
+    old_blend: Option<OldBlend>,
+    passages: Vec<Passage>,
+}
+
+impl Replay {
+    fn take(&mut self, event: &Event, course: &Course) {
+        let mut passage = Passage {
+            event: event.id.clone(),
+            time: event.time,
+            before: None,
+            after: None,
+            doubts: Vec::new(),
+            unused: None,
+        };
+        let mut reader = Reader::new(&course.printer);
+        let told = reader.told(&event.what, &self.known, course.car.sensor_scale);
+        let vehicle = self.known.vehicle();
+        match (vehicle, told) {
+            (None, _) => {
+                passage.unused = Some("The size of the tank is not known: see Car.".into());
+            }
+            (_, None) => {
+                passage.unused = reader.complaints.into_iter().next().map(|it| it.message);
+            }
+            (Some(vehicle), Some(told)) => {
+                let last = told.evidence.len().saturating_sub(1);
+                for (index, evidence) in told.evidence.iter().enumerate() {
+                    if self.estimator.is_none() && !tells_anything(evidence) {
+                        continue;
+                    }
+                    let estimator = self.estimator.get_or_insert_with(|| Estimator::new(vehicle));
+                    if index == last && matches!(evidence, Evidence::Fill { .. }) {
+                        passage.before = Some(estimator.estimate());
+                    }
+                    passage.doubts.extend(estimator.take(evidence));
+                }
+                self.drive(told.driven);
+                if matches!(event.what, What::Fill(_)) {
+                    self.old_blend = passage.before.as_ref().and_then(|it| self.old_blend(it));
+                }
+                if !told.evidence.is_empty() {
+                    passage.after = self.estimator.as_ref().map(Estimator::estimate);
+                }
+            }
+        }
+        self.passages.push(passage);
+    }
+
+    /// How far the fuel in pump, lines and rail feeds the engine (common
+    /// practice, no source).
+    fn old_blend(&self, before: &Estimate) -> Option<OldBlend> {
+        let base = HydrocarbonBase::default();
+        let old = Mixture::splash(self.line?, before.share.expected(), &base);
+        let litre = Volume::new::<uom::si::volume::liter>(1.0);
+        let reference = Mixture::splash(litre, self.known.reference, &base);
+        let reach = economics::range(&old, self.known.consumption?, &reference)?;
+        Some(OldBlend { reach, left: reach })
+    }
+
+    fn drive(&mut self, distance: Length) {
+        if let Some(old) = &mut self.old_blend {
+            let left = old.left - distance;
+            old.left = if left > Length::default() { left } else { Length::default() };
+        }
+    }
+}
+
+/// Whether an estimate can begin with this: driving and draining tell nothing of
+/// a tank of which nothing is known.
+fn tells_anything(evidence: &Evidence) -> bool {
+    !matches!(
+        evidence,
+        Evidence::Drive { .. } | Evidence::Burned { .. } | Evidence::Drain { volume: Some(_) }
+    )
+}

@@ -1,0 +1,256 @@
+//! The parts that typed texts describe: the car, its calibrations, fuels, and
+//! what is in the tank.
+
+use uom::si::volume::liter;
+
+use super::complaint::{CalibrationPart, Field, FuelPart};
+use super::forms::{CalibrationForm, Car, Entry, FuelForm};
+use super::interpret::Fuel;
+use super::reader::{Optional, Reader};
+use crate::calibration::Calibration;
+use crate::fill::{Aim, Offer};
+use crate::fuel::{HydrocarbonBase, Mixture};
+use crate::quantity::notation::{
+    Consumption, OctaneFigure, VolumeUnit, parse_consumption, parse_octane, parse_price,
+    parse_share,
+};
+use crate::quantity::{Band, Share, Volume};
+use crate::tank::{CLICK_ERROR_L, Evidence, LevelReading, Vehicle};
+
+/// What is known of the car.
+pub(super) struct Known {
+    pub(super) capacity: Option<Volume>,
+    pub(super) reserve: Option<Volume>,
+    pub(super) consumption: Option<Consumption>,
+    pub(super) reference: Share,
+}
+
+impl Known {
+    /// The reserve; none where none was given.
+    pub(super) fn reserve(&self) -> Volume {
+        self.reserve.unwrap_or_default()
+    }
+
+    /// The car as the tank's estimate needs it.
+    pub(super) fn vehicle(&self) -> Option<Vehicle> {
+        Some(Vehicle {
+            capacity: self.capacity?,
+            consumption: self.consumption,
+            reference: self.reference,
+        })
+    }
+}
+
+/// The fields of a level.
+#[derive(Clone, Copy)]
+pub(super) struct LevelFields {
+    pub(super) level: Field,
+    pub(super) error: Field,
+}
+
+/// The fields of what is in the tank.
+#[derive(Clone, Copy)]
+pub(super) struct ContentsFields {
+    pub(super) level: Field,
+    pub(super) error: Field,
+    pub(super) share: Field,
+    pub(super) range: Field,
+    pub(super) octane: Field,
+    pub(super) mon: Field,
+}
+
+/// The texts of what is in the tank.
+pub(super) struct ContentsTexts<'a> {
+    pub(super) level: &'a Entry,
+    pub(super) reading: LevelReading,
+    pub(super) error: &'a Entry,
+    pub(super) share: &'a str,
+    pub(super) range: &'a str,
+    pub(super) octane: &'a str,
+    pub(super) mon: &'a str,
+}
+
+/// What is in the tank, as stated.
+pub(super) struct Stated {
+    pub(super) level: Band<Volume>,
+    pub(super) share: Band<Share>,
+    pub(super) ron: Option<f64>,
+    pub(super) mon: Option<f64>,
+}
+
+impl Reader<'_> {
+    pub(super) fn car(&mut self, car: &Car) -> Known {
+        let capacity = self.volume(Field::Capacity, &car.capacity, None, None);
+        let capacity = self.required(Field::Capacity, capacity, "Give the size of the tank.");
+        let reserve = self.volume(Field::Reserve, &car.reserve, capacity, None).flatten();
+        let unit = car.consumption.typed_in.consumption();
+        let consumption = self
+            .optional(Field::Consumption, &car.consumption.text, |text| {
+                parse_consumption(text, unit)
+            })
+            .flatten();
+        let reference = self.optional(Field::Reference, &car.reference, parse_share).flatten();
+        Known { capacity, reserve, consumption, reference: reference.unwrap_or(Share::ZERO) }
+    }
+
+    /// A level that was read, if one was.
+    pub(super) fn level(
+        &mut self,
+        level: &Entry,
+        reading: LevelReading,
+        error: &Entry,
+        fields: LevelFields,
+        known: &Known,
+    ) -> Optional<Evidence> {
+        let level = self.volume(fields.level, level, known.capacity, known.consumption);
+        let error = self.volume(fields.error, error, known.capacity, None);
+        let Some(level) = level? else { return Some(None) };
+        let capacity = known.capacity?;
+        if level > capacity {
+            let message = format!(
+                "{} cannot be in a tank of {}. Correct the level, or the tank's size under Car.",
+                self.printer.volume(level),
+                self.printer.volume(capacity)
+            );
+            self.complain(fields.level, message);
+            return None;
+        }
+        let click = Volume::new::<liter>(CLICK_ERROR_L.value);
+        if reading == LevelReading::Brimmed && level < capacity - click * 2.0 {
+            let message = format!(
+                "{} is not a brimmed tank. Say full, or how the level was read.",
+                self.printer.volume(level)
+            );
+            self.complain(fields.level, message);
+            return None;
+        }
+        Some(Some(Evidence::Level { level, reading, error: error? }))
+    }
+
+    /// What is in the tank, as stated.
+    pub(super) fn contents(
+        &mut self,
+        texts: &ContentsTexts,
+        fields: ContentsFields,
+        known: &Known,
+    ) -> Option<Stated> {
+        let level_fields = LevelFields { level: fields.level, error: fields.error };
+        let level = self.level(texts.level, texts.reading, texts.error, level_fields, known);
+        let level = self.required(
+            fields.level,
+            level,
+            "Say what is in the tank: a volume, a fraction like 1/4, or a distance to empty.",
+        );
+        let Some(Evidence::Level { level, reading, error }) = level else { return None };
+        let is_empty = level <= Volume::default()
+            && texts.share.trim().is_empty()
+            && texts.range.trim().is_empty();
+        let share = if is_empty {
+            // What a gauge leaves in an empty tank may be anything.
+            Band::new(Share::ZERO, Share::ZERO, Share::ONE).ok()
+        } else {
+            self.share(
+                (fields.share, texts.share),
+                (fields.range, texts.range),
+                "Give the ethanol share of what is in the tank, or what it may be.",
+            )
+        };
+        let octane = self.octane(fields.octane, texts.octane);
+        let mon = self.optional(fields.mon, texts.mon, parse_mon);
+        let (octane, mon) = (octane?, mon?);
+        Some(Stated {
+            level: reading.band(level, known.capacity?, error),
+            share: share?,
+            ron: octane.map(|(ron, _)| ron),
+            mon: mon.or(octane.and_then(|(_, mon)| mon)),
+        })
+    }
+
+    /// A fuel, with the fields that its parts stand in.
+    pub(super) fn fuel(
+        &mut self,
+        form: &FuelForm,
+        field: impl Fn(FuelPart) -> Field,
+        capacity: Option<Volume>,
+    ) -> Option<(Offer, Fuel)> {
+        let share = self.share(
+            (field(FuelPart::Share), &form.share),
+            (field(FuelPart::ShareRange), &form.share_range),
+            "Give its ethanol share, or what that may be.",
+        );
+        let octane = self.octane(field(FuelPart::Octane), &form.octane);
+        let mon = self.optional(field(FuelPart::Mon), &form.mon, parse_mon);
+        let unit = form.price.typed_in.volume();
+        let price =
+            self.optional(field(FuelPart::Price), &form.price.text, |text| parse_price(text, unit));
+        let limit = self.volume(field(FuelPart::Limit), &form.limit, capacity, None);
+        let poured = self.volume(field(FuelPart::PutIn), &form.put_in, capacity, None);
+        let (share, octane, limit) = (share?, octane?, limit?);
+        let ron = octane.map(|(ron, _)| ron);
+        let mon = mon?.or(octane.and_then(|(_, mon)| mon));
+        let litre = VolumeUnit::Litre.quantity(1.0);
+        let base = HydrocarbonBase::default();
+        let offer = Offer {
+            share,
+            price: price?,
+            ron,
+            limit,
+            use_all: form.use_all && limit.is_some(),
+            poured: poured?.unwrap_or(litre * 0.0),
+        };
+        let fuel = Fuel {
+            id: form.id,
+            name: form.name.clone(),
+            mon,
+            litre: Mixture::splash(litre, share.expected(), &base),
+        };
+        Some((offer, fuel))
+    }
+
+    pub(super) fn calibrations(&mut self, forms: &[CalibrationForm]) -> Vec<(u32, Calibration)> {
+        forms.iter().filter_map(|form| Some((form.id, self.calibration(form)?))).collect()
+    }
+
+    fn calibration(&mut self, form: &CalibrationForm) -> Option<Calibration> {
+        let field = |part| Field::Calibration(form.id, part);
+        let low = self.optional(field(CalibrationPart::Low), &form.low, parse_share);
+        let low = self.required(
+            field(CalibrationPart::Low),
+            low,
+            "Give the weakest blend that its author allows.",
+        );
+        let high = self.optional(field(CalibrationPart::High), &form.high, parse_share);
+        let high = self.required(
+            field(CalibrationPart::High),
+            high,
+            "Give the strongest blend that its author allows.",
+        );
+        let written =
+            self.optional(field(CalibrationPart::WrittenFor), &form.written_for, parse_share);
+        let ron_min = self.octane(field(CalibrationPart::RonMin), &form.ron_min);
+        let (low, high) = (low?, high?);
+        if let Err(error) = Aim::window(low, high) {
+            self.complain(field(CalibrationPart::High), error);
+            return None;
+        }
+        let middle = Band::exact(Share::clamped(f64::midpoint(low.fraction(), high.fraction())));
+        Some(Calibration {
+            name: form.name.clone(),
+            low,
+            high,
+            written_for: written?.unwrap_or(middle.expected()),
+            ron_min: ron_min?.map(|(ron, _)| ron),
+            needs_fluid: form.needs_fluid,
+        })
+    }
+}
+
+/// A motor octane number: the same notation, never AKI.
+fn parse_mon(text: &str) -> Result<f64, String> {
+    match parse_octane(text).map_err(|error| error.to_string())? {
+        OctaneFigure::Unmarked(mon) => Ok(mon),
+        OctaneFigure::Ron(_) | OctaneFigure::Aki(_) => {
+            Err(format!("“{}” is not a MON: give the number alone", text.trim()))
+        }
+    }
+}

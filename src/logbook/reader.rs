@@ -1,0 +1,131 @@
+//! Reading typed texts, and saying what is wrong with them beside their fields.
+
+use std::fmt::Display;
+
+use super::complaint::{Complaint, Field};
+use super::forms::Entry;
+use super::printer::Printer;
+use crate::fuel::ron_mon_from_aki;
+use crate::quantity::notation::{
+    Consumption, OctaneFigure, VolumeField, VolumeUnit, parse_octane, parse_share_band,
+    parse_volume,
+};
+use crate::quantity::{Band, Share, Volume};
+
+/// The largest tank, in litres, that a text is taken for.
+pub(super) const LARGEST_TANK_L: f64 = 1000.0;
+
+/// A value that may be left blank: `Some(None)` when it is, `None` when what was
+/// typed cannot be read.
+pub(super) type Optional<T> = Option<Option<T>>;
+
+/// Reads texts and collects what is wrong with them.
+pub(super) struct Reader<'a> {
+    pub(super) printer: &'a Printer,
+    pub(super) complaints: Vec<Complaint>,
+}
+
+impl<'a> Reader<'a> {
+    pub(super) fn new(printer: &'a Printer) -> Self {
+        Self { printer, complaints: Vec::new() }
+    }
+
+    pub(super) fn complain(&mut self, field: Field, message: impl Display) {
+        let message = message.to_string();
+        // A sentence begins with a capital letter, whatever the error began with.
+        let mut letters = message.chars();
+        let first = letters.next().map(|c| c.to_uppercase().to_string()).unwrap_or_default();
+        self.complaints.push(Complaint { field, message: first + letters.as_str() });
+    }
+
+    pub(super) fn take<T, E: Display>(&mut self, field: Field, read: Result<T, E>) -> Option<T> {
+        match read {
+            Ok(value) => Some(value),
+            Err(error) => {
+                self.complain(field, error);
+                None
+            }
+        }
+    }
+
+    pub(super) fn optional<T, E: Display>(
+        &mut self,
+        field: Field,
+        text: &str,
+        read: impl FnOnce(&str) -> Result<T, E>,
+    ) -> Optional<T> {
+        if text.trim().is_empty() { Some(None) } else { self.take(field, read(text)).map(Some) }
+    }
+
+    pub(super) fn required<T>(
+        &mut self,
+        field: Field,
+        value: Optional<T>,
+        what: &str,
+    ) -> Option<T> {
+        if let Some(None) = value {
+            self.complain(field, what);
+        }
+        value.flatten()
+    }
+
+    pub(super) fn volume(
+        &mut self,
+        field: Field,
+        entry: &Entry,
+        tank: Option<Volume>,
+        consumption: Option<Consumption>,
+    ) -> Optional<Volume> {
+        let form = VolumeField {
+            unit: entry.typed_in.volume(),
+            tank,
+            consumption,
+            largest: VolumeUnit::Litre.quantity(LARGEST_TANK_L),
+        };
+        self.optional(field, &entry.text, |text| parse_volume(text, &form))
+    }
+
+    /// A share with its band, from the field for what is expected and the field
+    /// for what it may be. Either is enough.
+    pub(super) fn share(
+        &mut self,
+        expected: (Field, &str),
+        range: (Field, &str),
+        missing: &str,
+    ) -> Option<Band<Share>> {
+        let typed = self.optional(expected.0, expected.1, parse_share_band)?;
+        let may_be = self.optional(range.0, range.1, parse_share_band)?;
+        match (typed, may_be) {
+            (Some(typed), None) => Some(typed),
+            (None, Some(may_be)) => Some(may_be),
+            (None, None) => {
+                self.complain(expected.0, missing);
+                None
+            }
+            (Some(typed), Some(may_be)) => {
+                let band = Band::new(may_be.low(), typed.expected(), may_be.high());
+                if band.is_err() {
+                    let message = format!(
+                        "{} lies outside the {} given as possible. Correct one of them.",
+                        self.printer.grade(typed.expected()),
+                        self.printer.grade_band(may_be)
+                    );
+                    self.complain(range.0, message);
+                }
+                band.ok()
+            }
+        }
+    }
+
+    /// RON and, where only AKI was given, the MON that belongs to it.
+    pub(super) fn octane(&mut self, field: Field, text: &str) -> Optional<(f64, Option<f64>)> {
+        let figure = self.optional(field, text, parse_octane)?;
+        Some(figure.map(|figure| match figure {
+            OctaneFigure::Ron(ron) | OctaneFigure::Unmarked(ron) => (ron, None),
+            OctaneFigure::Aki(aki) => {
+                let (ron, mon) = ron_mon_from_aki(aki);
+                (ron, Some(mon))
+            }
+        }))
+    }
+}

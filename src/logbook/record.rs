@@ -1,0 +1,80 @@
+//! After the fill: what was put in becomes an entry of the log.
+
+use super::answer::Answer;
+use super::document::CarFile;
+use super::event::{BeforeForm, ContentsForm, Event, FillEntry, LevelForm, What};
+use super::forms::{AimForm, Entry, FillForm, FuelForm, StartForm};
+use super::id::Id;
+use super::moment::Moment;
+use super::printer::Printer;
+
+impl CarFile {
+    /// Records the fill at hand and makes room for the next, which then starts
+    /// from the log. Returns whether there was anything to record.
+    pub fn record(&mut self, id: Id, time: Moment) -> bool {
+        let fill = &mut self.fill;
+        let poured = |offer: &&FuelForm| !offer.put_in.is_blank();
+        let fuels: Vec<FuelForm> = fill
+            .offers
+            .iter()
+            .filter(poured)
+            .map(|offer| FuelForm { put_in: offer.put_in.clone(), ..offer.untouched() })
+            .collect();
+        if fuels.is_empty() {
+            return false;
+        }
+        let before = before(fill);
+        let entry = FillEntry { before, fuels, clicked: fill.clicked };
+        let place = std::mem::take(&mut fill.place);
+        let what = What::Fill(entry);
+        let note = String::new();
+        self.log.write(Event { id, revision: 1, removed: false, time, place, note, what });
+        fill.start = StartForm::Log;
+        fill.level = Entry::default();
+        fill.level_error = Entry::default();
+        for text in [&mut fill.share, &mut fill.share_range, &mut fill.octane, &mut fill.mon] {
+            text.clear();
+        }
+        fill.clicked = false;
+        if fill.aim == AimForm::AsPoured {
+            fill.aim = AimForm::Share;
+        }
+        for offer in &mut fill.offers {
+            offer.put_in = Entry::default();
+        }
+        true
+    }
+
+    /// Takes it that everything was poured as planned.
+    pub fn pour_as_planned(&mut self, answer: &Answer, printer: &Printer) {
+        for step in &answer.steps {
+            let id = answer.asked.fuels[step.fuel].id;
+            let Some(offer) = self.fill.offers.iter_mut().find(|it| it.id == id) else { continue };
+            let text = printer.volume_number(step.poured + step.volume);
+            offer.put_in = Entry { text, typed_in: printer.system };
+            self.fill.clicked |= step.to_click;
+        }
+    }
+}
+
+/// What was known before the fill.
+fn before(fill: &FillForm) -> BeforeForm {
+    if fill.level.is_blank() {
+        return BeforeForm::Nothing;
+    }
+    let level = LevelForm {
+        level: fill.level.clone(),
+        reading: fill.reading,
+        error: fill.level_error.clone(),
+    };
+    match fill.start {
+        StartForm::Log => BeforeForm::Level(level),
+        StartForm::Typed => BeforeForm::Contents(ContentsForm {
+            level,
+            share: fill.share.clone(),
+            share_range: fill.share_range.clone(),
+            octane: fill.octane.clone(),
+            mon: fill.mon.clone(),
+        }),
+    }
+}

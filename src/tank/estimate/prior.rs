@@ -1,0 +1,118 @@
+//! What is believed before anything is read. Nobody has measured these: they are
+//! chosen so that the bands hold in the simulations of `tests/estimator`.
+
+use crate::quantity::{Band, Share};
+use crate::source::{Confidence, Source, SourceKind, Sourced};
+
+const fn chosen<T>(value: T, citation: &'static str) -> Sourced<T> {
+    let source =
+        Source { kind: SourceKind::CommonPractice, citation, confidence: Confidence::Weak };
+    Sourced { value, source }
+}
+
+/// Spread of real against stated consumption, as a fraction.
+pub(super) const GAIN_SD: Sourced<f64> =
+    chosen(0.08, "what a car uses lies within some 15 % of what its driver says it uses");
+/// Spread from leg to leg, as a fraction of what was burned.
+pub(super) const LEG_SD: Sourced<f64> =
+    chosen(0.06, "consumption differs by some 6 % from one journey to the next");
+/// The same where the trip computer counted.
+pub(super) const COUNTED_LEG_SD: Sourced<f64> =
+    chosen(0.02, "a trip computer repeats within some 2 % of what it counts");
+/// Variance that every leg adds, in litres squared: starts, idling, a short way.
+pub(super) const LEG_VARIANCE: Sourced<f64> =
+    chosen(0.05, "a start and a short way that nobody logs take some 0.2 litres");
+/// Spread of a gauge's reading, as a fraction of the tank.
+pub(super) const GAUGE_SD: Sourced<f64> =
+    chosen(0.02, "slope and slosh move a gauge by some 2 % of full scale");
+/// The fraction of the tank between two marks that a gauge is read to.
+pub(super) const GAUGE_STEP: Sourced<f64> = chosen(0.125, "gauges are read in eighths");
+/// Spread of what a gauge always reads high or low, as a fraction of the tank.
+pub(super) const GAUGE_BIAS_SD: Sourced<f64> =
+    chosen(0.025, "gauges read some 2.5 % of full scale high or low throughout");
+/// Spread of what a flex sensor always reads high or low, as a share.
+pub(super) const SENSOR_BIAS_SD: Sourced<f64> =
+    chosen(0.02, "flex-fuel sensors read some 2 points high or low throughout");
+/// From this share on a fuel is a strong one, whose content follows the season.
+pub(super) const STRONG_FROM: Sourced<f64> =
+    chosen(0.5, "flex fuels hold half ethanol or more, petrol far less");
+/// The part of a strong fuel's variance that belongs to the pump, not to the fill.
+pub(super) const LASTING_PART: Sourced<f64> =
+    chosen(0.73, "one pump's fuel differs less from fill to fill than pumps do");
+/// What of a pump's offset is still there at the next fill.
+pub(super) const LASTING_TO_NEXT: Sourced<f64> =
+    chosen(0.99, "a pump's offset outlives a season, but not for good");
+/// How many times wider than their bands weak fuels spread.
+pub(super) const WEAK_SPREAD: Sourced<f64> =
+    chosen(1.5, "petrol keeps to its label, but seldom lies in the middle of what that allows");
+/// How many times wider than their bands strong fuels may spread, with the
+/// probability of each.
+pub(super) const SPREADS: Sourced<[(f64, f64); 4]> = chosen(
+    [(0.7, 0.20), (1.2, 0.35), (1.8, 0.30), (2.6, 0.15)],
+    "nobody knows how far to trust a typed range: up to twice is likely, thrice is not excluded",
+);
+/// Whether a reading is wrong that shows far more or less than the log allows;
+/// otherwise the log is.
+pub(super) const MISREAD: Sourced<f64> =
+    chosen(0.3, "people misread a gauge about half as often as they forget to log a fill");
+/// Whether nothing was burned where none was logged.
+pub(super) const STOOD: Sourced<f64> =
+    chosen(0.5, "a second look at the gauge is as likely as a journey that nobody logged");
+
+/// What a fuel is believed to hold, from its band taken as a triangle.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Content {
+    /// The mean share.
+    pub(super) mean: f64,
+    /// Its variance.
+    pub(super) variance: f64,
+    /// Whether it is a strong fuel.
+    pub(super) strong: bool,
+}
+
+impl Content {
+    /// Mean `(l + e + h) / 3`, variance `(l² + e² + h² - l e - l h - e h) / 18`.
+    pub(super) fn of(share: &Band<Share>) -> Self {
+        let [low, expected, high] =
+            [share.low(), share.expected(), share.high()].map(Share::fraction);
+        let squares = low * low + expected * expected + high * high;
+        let products = low * expected + low * high + expected * high;
+        Self {
+            mean: (low + expected + high) / 3.0,
+            variance: ((squares - products) / 18.0).max(0.0),
+            strong: expected >= STRONG_FROM.value,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use approx::assert_abs_diff_eq;
+
+    /// Against the moments summed over the triangle itself.
+    #[test]
+    fn the_moments_are_those_of_the_triangle() {
+        let share = |percent| Share::from_percent(percent).unwrap();
+        let band = Band::new(share(4.5), share(9.5), share(10.0)).unwrap();
+        let density = |x: f64| {
+            let height = 2.0 / (0.100 - 0.045);
+            if x < 0.095 { height * (x - 0.045) / 0.050 } else { height * (0.100 - x) / 0.005 }
+        };
+        let steps = 20_000_u32;
+        let width = 0.055 / f64::from(steps);
+        let points = (0..steps).map(|k| 0.045 + (f64::from(k) + 0.5) * width);
+        let mean: f64 = points.clone().map(|x| x * density(x) * width).sum();
+        let variance: f64 = points.map(|x| (x - mean).powi(2) * density(x) * width).sum();
+        let content = Content::of(&band);
+        assert_abs_diff_eq!(content.mean, mean, epsilon = 1e-8);
+        assert_abs_diff_eq!(content.variance, variance, epsilon = 1e-8);
+        assert!(!content.strong);
+    }
+
+    #[test]
+    fn the_probabilities_add_up() {
+        let sum: f64 = SPREADS.value.iter().map(|(_, probability)| probability).sum();
+        assert_abs_diff_eq!(sum, 1.0, epsilon = 1e-12);
+    }
+}
