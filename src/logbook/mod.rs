@@ -7,6 +7,7 @@
 
 mod answer;
 mod complaint;
+mod csv;
 mod demo;
 mod derivation;
 mod document;
@@ -32,6 +33,7 @@ mod tank_answer;
 
 pub use answer::{Answer, Blend, Plight, Promise, Step};
 pub use complaint::{CalibrationPart, Complaint, EntryPart, Field, FuelPart};
+pub use csv::csv;
 pub use document::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
 pub use event::{
     BeforeForm, ContentsForm, Draft, Event, FillEntry, LevelForm, SensorForm, TripForm,

@@ -7,3 +7,4 @@ mod fill;
 mod keeping;
 mod logbook;
 mod notation;
+mod table;

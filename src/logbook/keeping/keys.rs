@@ -3,7 +3,7 @@ use crate::logbook::Id;
 /// What all keys of this app begin with.
 pub const PREFIX: &str = "fillwright.";
 /// The key of the frame.
-pub(super) const FRAME: &str = "fillwright.document";
+pub const FRAME: &str = "fillwright.document";
 /// The keys of the copies.
 pub(super) const BACKUPS: [&str; 2] = ["fillwright.backup.0", "fillwright.backup.1"];
 /// What the keys of changes that are being made begin with.

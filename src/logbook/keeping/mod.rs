@@ -22,7 +22,7 @@ mod open;
 mod text;
 
 pub use keeper::Keeper;
-pub use keys::PREFIX;
+pub use keys::{FRAME, PREFIX};
 pub use open::{Opened, Unreadable, unreadable};
 
 use super::document::DocumentError;
