@@ -164,7 +164,7 @@ impl Event {
     /// Whether this version holds against another of the same entry: the later
     /// one does; of two changes made at the same time without knowledge of each
     /// other, the same one on every device.
-    pub(super) fn holds_against(&self, other: &Self) -> bool {
+    pub fn holds_against(&self, other: &Self) -> bool {
         let text = |event: &Self| serde_json::to_string(event).unwrap_or_default();
         self.revision > other.revision
             || self.revision == other.revision && self != other && text(self) > text(other)
