@@ -5,6 +5,7 @@ mod device;
 mod route;
 mod state;
 mod storage;
+mod transfer;
 mod views;
 mod widgets;
 mod wording;
@@ -33,7 +34,7 @@ pub(crate) fn App() -> impl IntoView {
         }
     });
     on_cleanup(move || handle.remove());
-    Effect::new(move |_| storage::save(state));
+    storage::keep(state);
     Effect::new(move |_| {
         if let Some(part) = state.route.get().part {
             request_animation_frame(move || route::show(&part));
@@ -48,6 +49,10 @@ pub(crate) fn App() -> impl IntoView {
         }
         now
     });
+    // Which car it is need only be said where there are several.
+    let several =
+        holds(move || state.document.with(|it| it.cars().filter(|car| !car.removed).count() > 1));
+    let name = said(move || state.document.with(|it| wording::car(&it.here)));
     let skip = move |event: ev::MouseEvent| {
         event.prevent_default();
         route::show("main");
@@ -57,7 +62,12 @@ pub(crate) fn App() -> impl IntoView {
             <a class="skip" href="#main" on:click=skip>
                 "Skip to the content"
             </a>
-            <div class="top"><h1>"Fillwright"</h1></div>
+            <div class="top">
+                <h1>"Fillwright"</h1>
+                <When condition=several>
+                    <p class="car-in-use">{name}</p>
+                </When>
+            </div>
             <nav class="tabs" aria-label="Views">
                 {View::ALL
                     .map(|tab| {
@@ -115,15 +125,40 @@ fn Invented() -> impl IntoView {
     }
 }
 
-/// What went wrong with storage, if anything.
+/// What went wrong with storage, if anything, and what can be saved from it.
 #[component]
 fn Troubles() -> impl IntoView {
     let state = State::here();
+    let aside = holds(move || state.troubles.with(|it| !it.is_empty()) && state.aside.get() > 0);
+    let unsaved = holds(move || state.unsaved.with(Option::is_some));
+    let said = said(move || {
+        let mut texts =
+            state.troubles.with(|it| it.iter().map(ToString::to_string).collect::<Vec<_>>());
+        state.unsaved.with(|it| {
+            let text = it.as_ref().map(ToString::to_string);
+            texts.extend(text.filter(|text| !texts.contains(text)));
+        });
+        texts.join(" ")
+    });
     view! {
-        <When condition=holds(move || state.trouble.with(Option::is_some))>
-            <p class="invented note caution" role="status">
-                {said(move || state.trouble.get().unwrap_or_default())}
-            </p>
+        <When condition=holds(move || said.with(|said| !said.is_empty()))>
+            <div class="invented note caution" role="status">
+                <p>{said}</p>
+                <When condition=unsaved>
+                    <Button
+                        label="Export everything"
+                        look="small"
+                        on_press=Callback::new(move |()| transfer::export(state))
+                    />
+                </When>
+                <When condition=aside>
+                    <Button
+                        label="Download what is kept aside"
+                        look="small"
+                        on_press=Callback::new(move |()| transfer::download_aside())
+                    />
+                </When>
+            </div>
         </When>
     }
 }

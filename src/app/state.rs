@@ -2,9 +2,10 @@
 
 use std::sync::Arc;
 
+use fillwright::logbook::keeping::{Keeper, Trouble};
 use fillwright::logbook::{
-    Answer, Complaint, Course, Document, Entry, Field, History, Interpretation, Measure, Printer,
-    TankAnswer, interpret,
+    Answer, CarFile, Complaint, Course, Document, Entry, Field, History, Id, Interpretation,
+    Measure, Printer, TankAnswer, interpret,
 };
 use leptos::prelude::*;
 
@@ -22,16 +23,29 @@ pub(crate) struct Shown {
     pub(crate) stale: bool,
 }
 
+/// The document before and after a change.
+#[derive(Clone)]
+pub(crate) struct Undo {
+    before: Document,
+    after: Document,
+}
+
 /// What every view reads. All of it is derived from the document.
 #[derive(Clone, Copy)]
 pub(crate) struct State {
     pub(crate) document: RwSignal<Document>,
-    /// The document before the last wholesale change, for undoing it.
-    pub(crate) previous: RwSignal<Option<Document>>,
+    /// The last wholesale change, for undoing it.
+    pub(crate) previous: RwSignal<Option<Undo>>,
     /// Whether nothing was stored yet and nothing chosen.
     pub(crate) is_new: RwSignal<bool>,
-    /// What went wrong with storage.
-    pub(crate) trouble: RwSignal<Option<String>>,
+    /// What was wrong with what was stored.
+    pub(crate) troubles: RwSignal<Vec<Trouble>>,
+    /// Why the last change could not be stored.
+    pub(crate) unsaved: RwSignal<Option<Trouble>>,
+    /// How many texts are kept aside since they could not be read.
+    pub(crate) aside: RwSignal<usize>,
+    /// What stores the document, where there is storage.
+    pub(crate) keeper: StoredValue<Option<Keeper>>,
     pub(crate) route: RwSignal<Route>,
     pub(crate) printer: Memo<Printer>,
     /// What the log's replay depends on.
@@ -55,7 +69,7 @@ pub(crate) struct State {
 impl State {
     /// Reads the stored document, or starts anew.
     pub(crate) fn load() -> Self {
-        let loaded = storage::load();
+        let (keeper, loaded) = storage::open();
         let is_new = loaded.document.is_none();
         let document =
             RwSignal::new(loaded.document.unwrap_or_else(|| Document::empty(device::new_id())));
@@ -107,7 +121,10 @@ impl State {
             document,
             previous: RwSignal::new(None),
             is_new: RwSignal::new(is_new),
-            trouble: RwSignal::new(loaded.trouble),
+            troubles: RwSignal::new(loaded.troubles),
+            unsaved: RwSignal::new(None),
+            aside: RwSignal::new(storage::aside().len()),
+            keeper: StoredValue::new(keeper),
             route: RwSignal::new(Route::of_location()),
             printer,
             course,
@@ -150,26 +167,47 @@ impl State {
         expect_context()
     }
 
-    /// Starts with the example or with an empty car; what was there can be
-    /// brought back.
+    /// Shows a document that comes from elsewhere.
+    pub(crate) fn show(self, next: Document) {
+        if self.document.with_untracked(|it| it.here.id != next.here.id) {
+            // The answer for another car is no answer for this one.
+            self.settled.set(None);
+            self.tried.set(false);
+        }
+        self.document.set(next);
+    }
+
+    /// Starts with the example or with an empty car. An example that was in use is
+    /// removed; it can be brought back.
     pub(crate) fn start(self, demo: bool) {
         let before = self.document.get_untracked();
-        if !self.is_new.get_untracked() {
-            self.previous.set(Some(before.clone()));
-        }
         let mut next = if demo { Document::demo() } else { Document::empty(device::new_id()) };
         next.settings.system = before.settings.system;
         next.settings.decimal = before.settings.decimal;
-        // The answer for another car is no answer for this one.
-        self.settled.set(None);
-        self.document.set(next);
-        self.is_new.set(false);
+        if self.is_new.get_untracked() {
+            self.show(next);
+            self.is_new.set(false);
+        } else {
+            let cars = before.cars().cloned();
+            next.others =
+                cars.map(|car| CarFile { removed: car.removed || car.demo, ..car }).collect();
+            self.replace_undoably(next);
+        }
     }
 
-    /// Brings back what the last wholesale change replaced.
+    /// Takes another car into use.
+    pub(crate) fn choose(self, id: &Id) {
+        let mut next = self.document.get_untracked();
+        next.choose(id);
+        self.show(next);
+    }
+
+    /// Takes back the last wholesale change.
     pub(crate) fn undo(self) {
-        if let Some(before) = self.previous.get_untracked() {
-            self.document.set(before);
+        if let Some(Undo { before, after }) = self.previous.get_untracked() {
+            let mut next = self.document.get_untracked();
+            next.take_back(&before, &after);
+            self.show(next);
             self.previous.set(None);
         }
     }
@@ -183,8 +221,9 @@ impl State {
 
     /// The same with the document after the change.
     pub(crate) fn replace_undoably(self, next: Document) {
-        self.previous.set(Some(self.document.get_untracked()));
-        self.document.set(next);
+        let before = self.document.get_untracked();
+        self.previous.set(Some(Undo { before, after: next.clone() }));
+        self.show(next);
     }
 
     /// What is wrong with a field.

@@ -1,77 +1,165 @@
-//! The document in the browser's own storage.
+//! The document in the browser's own storage, beside other tabs that use it too.
 
-use fillwright::logbook::Document;
-use gloo_storage::{LocalStorage, Storage, errors::StorageError};
+use fillwright::logbook::keeping::{
+    FRAME, Keeper, Opened, Refused, Shelf, Trouble, Unreadable, unreadable,
+};
+use leptos::ev;
 use leptos::prelude::*;
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{DomException, Storage};
 
+use super::device;
 use super::state::State;
 
-/// Where the document lies.
-const DOCUMENT: &str = "fillwright.document";
-/// Where texts lie that could not be read, numbered: they are never overwritten,
-/// so that nothing stored is lost.
-const UNREADABLE: &str = "fillwright.unreadable";
+/// The storage of this page, if the browser lets it have one; some do not in
+/// private windows.
+struct Local(Storage);
 
-/// What storage held.
-pub(crate) struct Loaded {
-    pub(crate) document: Option<Document>,
-    pub(crate) trouble: Option<String>,
-}
-
-/// Whether the browser lets this page store anything; some do not in private
-/// windows.
-fn is_available() -> bool {
-    matches!(window().local_storage(), Ok(Some(_)))
-}
-
-const UNAVAILABLE: &str = "This browser does not let the page store anything, so entries last only \
-     until it is closed. A normal (not private) window keeps them.";
-
-/// Reads the document. A text that cannot be read is kept aside.
-pub(crate) fn load() -> Loaded {
-    if !is_available() {
-        return Loaded { document: None, trouble: Some(UNAVAILABLE.into()) };
+impl Local {
+    fn here() -> Option<Self> {
+        window().local_storage().ok().flatten().map(Self)
     }
-    let text = match LocalStorage::raw().get_item(DOCUMENT) {
-        Ok(Some(text)) => text,
-        Ok(None) => return Loaded { document: None, trouble: None },
-        Err(_) => return Loaded { document: None, trouble: Some(UNAVAILABLE.into()) },
+}
+
+impl Shelf for Local {
+    fn get(&self, key: &str) -> Option<String> {
+        self.0.get_item(key).ok().flatten()
+    }
+
+    fn keys(&self) -> Vec<String> {
+        let count = self.0.length().unwrap_or_default();
+        (0..count).filter_map(|at| self.0.key(at).ok().flatten()).collect()
+    }
+
+    fn set(&self, key: &str, text: &str) -> Result<(), Refused> {
+        self.0.set_item(key, text).map_err(|error| refused(&error))
+    }
+
+    fn remove(&self, key: &str) -> Result<(), Refused> {
+        self.0.remove_item(key).map_err(|error| refused(&error))
+    }
+}
+
+fn refused(error: &JsValue) -> Refused {
+    let name = error.dyn_ref::<DomException>().map(DomException::name);
+    match name {
+        Some(name) if name == "QuotaExceededError" => Refused::Full,
+        Some(name) => Refused::Other(name),
+        None => Refused::Other(String::from(js_sys::Object::from(error.clone()).to_string())),
+    }
+}
+
+/// Reads what is stored.
+pub(crate) fn open() -> (Option<Keeper>, Opened) {
+    let Some(local) = Local::here() else {
+        return (None, Opened { document: None, troubles: vec![Trouble::Unavailable] });
     };
-    match Document::from_json(&text) {
-        Ok(document) => Loaded { document: Some(document), trouble: None },
-        Err(error) => {
-            let kept = keep_aside(&text);
-            let kept = if kept { "It is kept aside." } else { "It could not be kept aside." };
-            Loaded {
-                document: None,
-                trouble: Some(format!("What was stored cannot be read: {error}. {kept}")),
-            }
-        }
-    }
+    let (keeper, opened) = Keeper::open(&local, &device::new_id());
+    (Some(keeper), opened)
 }
 
-/// Keeps a text that could not be read, beside those kept before.
-fn keep_aside(text: &str) -> bool {
-    let storage = LocalStorage::raw();
-    let key = (1..1000)
-        .map(|count| format!("{UNREADABLE}.{count}"))
-        .find(|key| !matches!(storage.get_item(key), Ok(Some(kept)) if kept != text));
-    key.is_some_and(|key| storage.set_item(&key, text).is_ok())
+/// The texts that were kept aside.
+pub(crate) fn aside() -> Vec<Unreadable> {
+    Local::here().map(|local| unreadable(&local)).unwrap_or_default()
+}
+
+/// Does something with the keeper, where there is storage.
+fn with_keeper<T>(state: State, act: impl FnOnce(&mut Keeper, &Local) -> T) -> Option<T> {
+    let local = Local::here()?;
+    state.keeper.try_update_value(|keeper| keeper.as_mut().map(|keeper| act(keeper, &local)))?
+}
+
+/// Stores every change, and takes in those of other tabs.
+pub(crate) fn keep(state: State) {
+    Effect::new(move |_| save(state));
+    let handle = window_event_listener(ev::storage, move |event| {
+        if let Some(key) = event.key() {
+            hear(state, &key);
+        }
+    });
+    on_cleanup(move || handle.remove());
+    // What another tab did to the forms has to wait while somebody types here.
+    Effect::new(move |_| {
+        if !state.typing.get() {
+            hear(state, FRAME);
+        }
+    });
+    // A page that the browser had put to sleep did not hear anything.
+    let handle = window_event_listener(ev::pageshow, move |event| {
+        if event.persisted() && state.unsaved.get_untracked().is_none() {
+            // Not to be read anew is no harm: changes are merged all the same.
+            let _ = window().location().reload();
+        }
+    });
+    on_cleanup(move || handle.remove());
+    Effect::new(move |asked: Option<bool>| {
+        let recorded = state.document.with(|it| it.cars().any(|car| !car.log.all().is_empty()));
+        let asked = asked.unwrap_or_default();
+        if recorded && !asked {
+            // The browser may refuse, or not know of it: then the storage is what it was.
+            let _ = window().navigator().storage().persist();
+        }
+        asked || recorded
+    });
 }
 
 /// Stores the document, once there is one to store.
-pub(crate) fn save(state: State) {
+fn save(state: State) {
     let document = state.document.get();
-    if state.is_new.get() || !is_available() {
+    if state.is_new.get() {
         return;
     }
-    if let Err(error) = LocalStorage::set(DOCUMENT, &document) {
-        let reason = match error {
-            StorageError::JsError(error) => error.to_string(),
-            other => other.to_string(),
-        };
-        state.trouble.set(Some(format!(
-            "The last change could not be stored ({reason}). It holds until the page is closed."
-        )));
+    let saved = with_keeper(state, |keeper, local| keeper.save(local, &document));
+    let unsaved = match saved {
+        Some(Ok(merged)) => {
+            if let Some(merged) = merged {
+                state.show(merged);
+            }
+            None
+        }
+        Some(Err(trouble)) => Some(trouble),
+        None => None,
+    };
+    if state.unsaved.with_untracked(|it| *it != unsaved) {
+        state.unsaved.set(unsaved);
     }
+}
+
+/// Takes in what another tab did to a key.
+fn hear(state: State, key: &str) {
+    if key == FRAME && state.typing.get_untracked() {
+        return;
+    }
+    if state.is_new.get_untracked() {
+        if key == FRAME
+            && let (Some(keeper), Opened { document: Some(document), .. }) = open()
+        {
+            state.keeper.set_value(Some(keeper));
+            state.show(document);
+            state.is_new.set(false);
+        }
+        return;
+    }
+    let document = state.document.get_untracked();
+    let taken = with_keeper(state, |keeper, local| keeper.take_in(local, key, &document));
+    if let Some(Some(taken)) = taken {
+        state.show(taken);
+    }
+}
+
+/// Drops for good what was removed and what was kept aside.
+pub(crate) fn forget(state: State) {
+    let document = state.document.get_untracked();
+    let rest = with_keeper(state, |keeper, local| keeper.forget(local, &document));
+    match rest {
+        Some(Ok(rest)) => {
+            // What is gone for good cannot be brought back.
+            state.previous.set(None);
+            state.troubles.set(Vec::new());
+            state.show(rest);
+        }
+        Some(Err(trouble)) => state.unsaved.set(Some(trouble)),
+        None => {}
+    }
+    state.aside.set(aside().len());
 }

@@ -149,9 +149,14 @@ impl Document {
         std::iter::once(&self.here).chain(&self.others)
     }
 
+    /// All cars, the one in use first, to be changed.
+    pub fn cars_mut(&mut self) -> impl Iterator<Item = &mut CarFile> {
+        std::iter::once(&mut self.here).chain(&mut self.others)
+    }
+
     /// The car with this identity.
     pub fn car_mut(&mut self, id: &Id) -> Option<&mut CarFile> {
-        std::iter::once(&mut self.here).chain(&mut self.others).find(|car| car.id == *id)
+        self.cars_mut().find(|car| car.id == *id)
     }
 
     /// Takes another car into use.

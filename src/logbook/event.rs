@@ -160,10 +160,17 @@ pub struct Event {
 }
 
 impl Event {
+    /// This entry as the next version after the one that is known.
+    pub(super) fn after(self, known: Option<&Self>) -> Self {
+        let revision = known.map_or(1, |known| known.revision.saturating_add(1));
+        let sequence = known.map_or(self.sequence, |known| known.sequence);
+        Self { revision, sequence, ..self }
+    }
+
     /// Whether this version holds against another of the same entry: the later
     /// one does; of two changes made at the same time without knowledge of each
     /// other, the same one on every device.
-    pub(super) fn holds_against(&self, other: &Self) -> bool {
+    pub fn holds_against(&self, other: &Self) -> bool {
         let text = |event: &Self| serde_json::to_string(event).unwrap_or_default();
         self.revision > other.revision
             || self.revision == other.revision && self != other && text(self) > text(other)

@@ -59,18 +59,20 @@ impl Log {
         true
     }
 
+    /// Takes in versions of many entries, each as [`Log::merge`] would.
+    pub fn merge_all(&mut self, events: Vec<Event>) {
+        if !events.is_empty() {
+            *self = self.events.iter().cloned().chain(events).collect();
+        }
+    }
+
     /// Writes an entry: as a new one, or as the next version of the one with this
     /// identity.
-    pub fn write(&mut self, mut event: Event) {
-        if let Some(known) = self.find(&event.id) {
-            event.revision = known.revision.saturating_add(1);
-            event.sequence = known.sequence;
-        } else {
-            let last = self.events.iter().map(|known| known.sequence).max();
-            event.revision = 1;
-            event.sequence = last.unwrap_or(0).saturating_add(1);
-        }
-        self.merge(event);
+    pub fn write(&mut self, event: Event) {
+        let last = self.events.iter().map(|known| known.sequence).max().unwrap_or(0);
+        let next = Event { sequence: last.saturating_add(1), ..event };
+        let known = self.find(&next.id);
+        self.merge(next.after(known));
     }
 
     /// Removes an entry, or brings it back.
@@ -83,11 +85,39 @@ impl Log {
     /// Takes back what was done to these entries since `before`, as a change of
     /// its own, so that it also holds against copies elsewhere.
     pub fn take_back(&mut self, ids: &[Id], before: &Self) {
-        for id in ids {
-            match before.find(id) {
-                Some(event) => self.write(event.clone()),
-                None => self.set_removed(id, true),
-            }
+        let (now, then) = (self.by_id(), before.by_id());
+        let back = ids.iter().filter_map(|id| {
+            let now = now.find(id);
+            let next = match (then.find(id), now) {
+                (Some(event), _) => event.clone(),
+                (None, Some(event)) => Event { removed: true, ..event.clone() },
+                (None, None) => return None,
+            };
+            Some(next.after(now))
+        });
+        let back = back.collect();
+        self.merge_all(back);
+    }
+
+    /// Makes the entries read as in another log; those that it does not have are
+    /// removed. All of that holds against copies elsewhere.
+    pub fn read_as(&mut self, other: &Self) {
+        let (mine, theirs) = (self.by_id(), other.by_id());
+        let changed = other.events.iter().filter_map(|event| match mine.find(&event.id) {
+            Some(known) if known == event => None,
+            Some(known) if !event.holds_against(known) => Some(event.clone().after(Some(known))),
+            _ => Some(event.clone()),
+        });
+        let gone = self.events().filter(|event| theirs.find(&event.id).is_none());
+        let gone = gone.map(|event| Event { removed: true, ..event.clone() }.after(Some(event)));
+        let changes = changed.chain(gone).collect();
+        self.merge_all(changes);
+    }
+
+    /// Drops entries altogether. Copies elsewhere may bring them back.
+    pub fn forget(&mut self, ids: &[Id]) {
+        if !ids.is_empty() {
+            Arc::make_mut(&mut self.events).retain(|event| !ids.contains(&event.id));
         }
     }
 
@@ -96,8 +126,28 @@ impl Log {
         if Arc::ptr_eq(&self.events, &before.events) {
             return Vec::new();
         }
-        let same = |event: &Event| before.find(&event.id) == Some(event);
-        self.events.iter().filter(|event| !same(event)).map(|event| event.id.clone()).collect()
+        let before = before.by_id();
+        let changed = self.events.iter().filter(|event| before.find(&event.id) != Some(event));
+        changed.map(|event| event.id.clone()).collect()
+    }
+
+    /// The entries by identity, where many are looked for.
+    pub fn by_id(&self) -> ById<'_> {
+        let mut events: Vec<&Event> = self.events.iter().collect();
+        events.sort_unstable_by_key(|event| &event.id);
+        ById(events)
+    }
+}
+
+/// The entries of a log by identity.
+#[derive(Debug)]
+pub struct ById<'a>(Vec<&'a Event>);
+
+impl<'a> ById<'a> {
+    /// An entry, removed or not.
+    pub fn find(&self, id: &Id) -> Option<&'a Event> {
+        let at = self.0.binary_search_by_key(&id, |event| &event.id).ok()?;
+        Some(self.0[at])
     }
 }
 

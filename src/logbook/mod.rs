@@ -7,6 +7,7 @@
 
 mod answer;
 mod complaint;
+mod csv;
 mod demo;
 mod derivation;
 mod document;
@@ -17,7 +18,9 @@ mod forms;
 mod history;
 mod id;
 mod interpret;
+pub mod keeping;
 mod log;
+mod merge;
 mod migration;
 mod moment;
 mod parts;
@@ -30,6 +33,7 @@ mod tank_answer;
 
 pub use answer::{Answer, Blend, Plight, Promise, Step};
 pub use complaint::{CalibrationPart, Complaint, EntryPart, Field, FuelPart};
+pub use csv::csv;
 pub use document::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
 pub use event::{
     BeforeForm, ContentsForm, Draft, Event, FillEntry, LevelForm, SensorForm, TripForm,
@@ -39,7 +43,8 @@ pub use forms::{AimForm, CalibrationForm, Car, Entry, FillForm, FuelForm, StartF
 pub use history::{Course, History, OldBlend, Passage};
 pub use id::{Id, IdError};
 pub use interpret::{Asked, Fuel, Interpretation, interpret};
-pub use log::Log;
+pub use log::{ById, Log};
+pub use merge::CarMerge;
 pub use moment::{Moment, MomentError};
 pub use printer::{Measure, Printer};
 pub use settle::Remedy;

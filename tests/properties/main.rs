@@ -2,6 +2,9 @@
 
 #![allow(clippy::unwrap_used, reason = "a test fails by panicking")]
 
+mod documents;
 mod fill;
+mod keeping;
 mod logbook;
 mod notation;
+mod table;

@@ -4,6 +4,8 @@ use fillwright::quantity::notation::{DecimalMark, UnitSystem};
 use leptos::prelude::*;
 
 use super::calibrations::CalibrationsCard;
+use super::cars::CarsCard;
+use super::data::DataCard;
 use crate::app::state::State;
 use crate::app::widgets::{
     Button, Options, Rows, TextField, When, holds, key_of, options, said, value_of,
@@ -33,12 +35,14 @@ pub(crate) fn CarView() -> impl IntoView {
     view! {
         <div class="view two">
             <div class="question">
+                <CarsCard />
                 <TankCard />
                 <UnitsCard />
             </div>
             <div class="question">
                 <CalibrationsCard />
                 <OwnFuelsCard />
+                <DataCard />
             </div>
         </div>
     }

@@ -2,6 +2,8 @@
 
 mod calibrations;
 mod car;
+mod cars;
+mod data;
 mod fill;
 mod tank;
 mod welcome;

@@ -1,5 +1,6 @@
 use leptos::prelude::*;
 
+use super::data::Import;
 use crate::app::state::State;
 use crate::app::widgets::Button;
 
@@ -24,6 +25,7 @@ pub(crate) fn Welcome() -> impl IntoView {
                     on_press=Callback::new(move |()| state.start(true))
                 />
             </div>
+            <Import />
             <p class="note caution">
                 "It estimates; it does not certify. The author of your calibration has the last word, and local law comes first."
             </p>

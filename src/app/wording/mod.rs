@@ -4,7 +4,7 @@ pub(crate) mod tank;
 
 use fillwright::calibration::{Calibration, Judgement, Reason, Verdict};
 use fillwright::fill::{Cycles, Impossible, Obstacle, Rule, Stop};
-use fillwright::logbook::{Answer, Plight, Printer, Promise};
+use fillwright::logbook::{Answer, CarFile, Plight, Printer, Promise};
 
 /// The word for a verdict.
 pub(crate) fn verdict(verdict: Verdict) -> &'static str {
@@ -282,4 +282,20 @@ fn refills(cycles: &Cycles, answer: &Answer, printer: &Printer) -> String {
         if cycles.shares.len() == 1 { "time" } else { "times" },
         shares.join(", ")
     )
+}
+
+/// What a car is called.
+pub(crate) fn car(car: &CarFile) -> String {
+    name_or_unnamed(&car.car.name)
+}
+
+/// The same from its name.
+pub(crate) fn name_or_unnamed(name: &str) -> String {
+    let name = name.trim();
+    if name.is_empty() { "Unnamed car".into() } else { name.into() }
+}
+
+/// “1 entry”, “2 entries”
+pub(crate) fn counted(count: usize, one: &str, many: &str) -> String {
+    format!("{count} {}", if count == 1 { one } else { many })
 }

@@ -1,0 +1,72 @@
+//! Files that leave the app and files that come in.
+
+use fillwright::logbook::{Document, DocumentError, LARGEST_DOCUMENT, csv};
+use js_sys::{Array, Uint8Array};
+use leptos::prelude::*;
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
+
+use super::state::State;
+use super::{device, storage};
+
+/// Hands the whole document to the person as a file.
+pub(crate) fn export(state: State) {
+    match state.document.with_untracked(Document::to_json) {
+        Ok(text) => download(&named("", "json"), "application/json", &text),
+        Err(error) => leptos::logging::error!("{error}"),
+    }
+}
+
+/// The same with the log of the car in use, as a table.
+pub(crate) fn export_log(state: State) {
+    let text = state.document.with_untracked(|it| csv(&it.here));
+    download(&named("-log", "csv"), "text/csv", &text);
+}
+
+/// The same with the texts that could not be read.
+pub(crate) fn download_aside() {
+    let texts = storage::aside();
+    let parts = texts.iter().map(|aside| format!("--- {}\n{}\n", aside.key, aside.text));
+    download(&named("-unreadable", "txt"), "text/plain", &parts.collect::<String>());
+}
+
+/// `fillwright-2026-05-03.json`
+fn named(what: &str, ending: &str) -> String {
+    let today: String = device::now().chars().take("2026-05-03".len()).collect();
+    format!("fillwright{what}-{today}.{ending}")
+}
+
+fn download(name: &str, kind: &str, text: &str) {
+    let offer = || -> Result<(), JsValue> {
+        let options = BlobPropertyBag::new();
+        options.set_type(kind);
+        let parts = Array::of1(&text.into());
+        let blob = Blob::new_with_str_sequence_and_options(&parts, &options)?;
+        let address = Url::create_object_url_with_blob(&blob)?;
+        let link: HtmlAnchorElement = document().create_element("a")?.dyn_into()?;
+        link.set_href(&address);
+        link.set_download(name);
+        link.click();
+        // The download holds on to what it needs.
+        Url::revoke_object_url(&address)
+    };
+    if let Err(error) = offer() {
+        leptos::logging::error!("{error:?}");
+    }
+}
+
+/// Reads a document from a file.
+pub(crate) async fn read(file: File) -> Result<Document, DocumentError> {
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a size in bytes")]
+    let bytes = file.size() as usize;
+    if bytes > LARGEST_DOCUMENT {
+        return Err(DocumentError::TooLarge { bytes });
+    }
+    let unreadable = |reason: &str| DocumentError::Unreadable { reason: reason.into() };
+    let content = JsFuture::from(file.array_buffer()).await;
+    let content = content.map_err(|_| unreadable("the browser could not open the file"))?;
+    // A text with a replaced letter would pass for one that somebody typed.
+    let text = String::from_utf8(Uint8Array::new(&content).to_vec());
+    Document::from_json(&text.map_err(|_| unreadable("it is no text in UTF-8"))?)
+}

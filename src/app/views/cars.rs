@@ -1,0 +1,119 @@
+use fillwright::logbook::{CarFile, Document, Field, Id};
+use leptos::prelude::*;
+
+use crate::app::state::State;
+use crate::app::widgets::{Button, Choices, Drawn, TextField, When, holds, said};
+use crate::app::{device, wording};
+
+/// Which car it is: its name, the others, and those that were removed.
+#[component]
+pub(crate) fn CarsCard() -> impl IntoView {
+    let state = State::here();
+    let several = holds(move || state.document.with(|it| present(it).count() > 1));
+    let choices = Memo::new(move |_| {
+        state.document.with(|it| {
+            let mut cars: Vec<&CarFile> = present(it).collect();
+            // In an order that stays when another one is chosen.
+            cars.sort_by_key(|car| &car.id);
+            let pair = |car: &&CarFile| (car.id.to_string(), wording::car(car));
+            cars.iter().map(pair).collect::<Vec<_>>()
+        })
+    });
+    let choose = Callback::new(move |key: String| {
+        if let Ok(id) = Id::new(&key) {
+            state.choose(&id);
+        }
+    });
+    view! {
+        <section class="card" id="cars" aria-labelledby="cars-title">
+            <h2 id="cars-title">"Car"</h2>
+            <When condition=several>
+                <Choices
+                    id="car-in-use"
+                    label="In use"
+                    choices=choices.into()
+                    chosen=said(move || state.document.with(|it| it.here.id.to_string()))
+                    on_choice=choose
+                />
+            </When>
+            <TextField
+                field=Field::CarName
+                label="Name of the car"
+                words=true
+                value=state.text(|it| Some(&it.here.car.name))
+                on_text=state.set(|it, text| it.here.car.name = text)
+            />
+            <div class="buttons">
+                <Button
+                    label="Add a car"
+                    look="small"
+                    on_press=Callback::new(move |()| {
+                        state.change_undoably(|it| it.add(CarFile::new(device::new_id())));
+                    })
+                />
+                <Button
+                    label="Remove this car"
+                    look="small"
+                    on_press=Callback::new(move |()| state.change_undoably(remove))
+                />
+            </div>
+            <Removed />
+        </section>
+    }
+}
+
+/// The cars that were removed, to be brought back.
+#[component]
+fn Removed() -> impl IntoView {
+    let state = State::here();
+    let removed = Memo::new(move |_| {
+        state.document.with(|it| {
+            let removed = it.others.iter().filter(|car| car.removed);
+            removed.map(|car| (car.id.clone(), wording::car(car))).collect::<Vec<_>>()
+        })
+    });
+    let row = move |(id, name): (Id, String)| {
+        let bring_back = Callback::new(move |()| {
+            state.document.update(|it| {
+                if let Some(car) = it.car_mut(&id) {
+                    car.removed = false;
+                }
+            });
+        });
+        view! {
+            <li class="head">
+                <span>{name.clone()} " (removed)"</span>
+                <Button
+                    label="Bring back"
+                    look="small"
+                    name=format!("Bring back {name}")
+                    on_press=bring_back
+                />
+            </li>
+        }
+        .into_any()
+    };
+    view! {
+        <When condition=holds(move || removed.with(|it| !it.is_empty()))>
+            <ul class="plain">
+                <Drawn what=Callback::new(move |()| removed.get().into_iter().map(row).collect()) />
+            </ul>
+        </When>
+    }
+}
+
+/// The cars that were not removed.
+fn present(document: &Document) -> impl Iterator<Item = &CarFile> {
+    document.cars().filter(|car| !car.removed)
+}
+
+/// Removes the car in use. There is always one in use, so another one takes its
+/// place, a new one if need be.
+fn remove(document: &mut Document) {
+    document.here.removed = true;
+    let next = present(document).next().map(|car| car.id.clone());
+    match next {
+        Some(id) => document.choose(&id),
+        None => document.add(CarFile::new(device::new_id())),
+    }
+}

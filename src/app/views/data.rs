@@ -1,0 +1,215 @@
+use fillwright::logbook::{CarMerge, Document, DocumentError};
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use web_sys::File;
+
+use crate::app::state::State;
+use crate::app::widgets::{Button, Drawn, When, holds, said};
+use crate::app::{storage, transfer, wording};
+
+/// What can be done with all that was entered: out, in, and away.
+#[component]
+pub(crate) fn DataCard() -> impl IntoView {
+    let state = State::here();
+    view! {
+        <section class="card" id="data" aria-labelledby="data-title">
+            <h2 id="data-title">"Data"</h2>
+            <p class="hint">
+                "All of it is on this device only. An export is a copy to keep, or to take to another device."
+            </p>
+            <div class="buttons">
+                <Button
+                    label="Export everything"
+                    on_press=Callback::new(move |()| transfer::export(state))
+                />
+                <Button
+                    label="Export the log as a table"
+                    on_press=Callback::new(move |()| transfer::export_log(state))
+                />
+            </div>
+            <Import />
+            <Leftovers />
+        </section>
+    }
+}
+
+/// A file that was chosen, read.
+type Chosen = Option<Result<Document, DocumentError>>;
+
+/// Takes in a file: first a look at what it holds, then what to do with it.
+#[component]
+pub(crate) fn Import() -> impl IntoView {
+    let state = State::here();
+    let chosen = RwSignal::new(None::<Result<Document, DocumentError>>);
+    let choose = move |file: Option<File>| {
+        chosen.set(None);
+        if let Some(file) = file {
+            spawn_local(async move {
+                let read = transfer::read(file).await;
+                chosen.set(Some(read));
+            });
+        }
+    };
+    let wrong = said(move || {
+        chosen.with(|it| match it {
+            Some(Err(error)) => format!("Nothing was taken in: {error}."),
+            _ => String::new(),
+        })
+    });
+    view! {
+        <label class="button file">
+            "Import an export"
+            <input
+                type="file"
+                class="visually-hidden"
+                accept=".json,application/json"
+                on:change:target=move |event| {
+                    let input = event.target();
+                    choose(input.files().and_then(|files| files.get(0)));
+                    // The same file may be chosen again.
+                    input.set_value("");
+                }
+            />
+        </label>
+        <div role="status" class="import">
+            <When condition=holds(move || wrong.with(|it| !it.is_empty()))>
+                <p class="note caution">{wrong}</p>
+            </When>
+            <When condition=holds(move || chosen.with(|it| matches!(it, Some(Ok(_)))))>
+                <Preview chosen=chosen />
+            </When>
+        </div>
+        <When condition=holds(move || state.is_new.get())>
+            <p class="hint">"An export from another device brings its cars and their logs."</p>
+        </When>
+    }
+}
+
+/// What a file would bring, and the ways to take it in.
+#[component]
+fn Preview(chosen: RwSignal<Chosen>) -> impl IntoView {
+    let state = State::here();
+    let lines = move |()| -> Vec<AnyView> {
+        let Some(Ok(other)) = chosen.get() else { return Vec::new() };
+        let mut here = state.document.get();
+        let merged = here.merge(other);
+        merged.iter().map(|car| view! { <li>{line(car)}</li> }.into_any()).collect()
+    };
+    let take = move |take: fn(&mut Document, Document)| {
+        let Some(Ok(other)) = chosen.get_untracked() else { return };
+        chosen.set(None);
+        if state.is_new.get_untracked() {
+            state.show(other);
+            state.is_new.set(false);
+        } else {
+            state.change_undoably(|it| take(it, other));
+        }
+    };
+    let merge = Callback::new(move |()| take(|it, other| drop(it.merge(other))));
+    let replace = Callback::new(move |()| take(Document::replace));
+    view! {
+        <ul class="plain">
+            <Drawn what=Callback::new(lines) />
+        </ul>
+        <When condition=holds(move || !state.is_new.get())>
+            <p class="hint">
+                "Merging adds what is new and leaves your settings and forms. Replacing takes the file for everything; what is not in it is removed. Both can be undone."
+            </p>
+        </When>
+        <div class="buttons">
+            {move || {
+                if state.is_new.get() {
+                    view! { <Button label="Use it" look="strong" on_press=replace /> }.into_any()
+                } else {
+                    view! {
+                        <Button label="Merge" look="strong" on_press=merge />
+                        <Button label="Replace everything" on_press=replace />
+                    }
+                        .into_any()
+                }
+            }}
+            <Button label="Cancel" on_press=Callback::new(move |()| chosen.set(None)) />
+        </div>
+    }
+}
+
+/// “Estate car: 3 entries new, 1 changed, 12 as here, 2026-05-01 to 2026-06-03”
+fn line(car: &CarMerge) -> String {
+    let name = wording::name_or_unnamed(&car.name);
+    let mut parts = Vec::new();
+    if car.is_new {
+        parts.push("a new car".to_owned());
+    }
+    let count = car.added + car.changed + car.same;
+    if count == 0 {
+        parts.push("no entries".to_owned());
+    } else if car.is_new {
+        parts.push(wording::counted(count, "entry", "entries"));
+    } else {
+        parts.push(format!("{} new", wording::counted(car.added, "entry", "entries")));
+        parts.push(format!("{} changed", car.changed));
+        parts.push(format!("{} as here", car.same));
+    }
+    if car.removed > 0 {
+        parts.push(format!("{} of them removed", car.removed));
+    }
+    if let Some((first, last)) = car.span {
+        let day = |local: String| local.chars().take("2026-05-03".len()).collect::<String>();
+        parts.push(format!("{} to {}", day(first.local()), day(last.local())));
+    }
+    format!("{name}: {}", parts.join(", "))
+}
+
+/// What was removed or could not be read, and is still kept.
+#[component]
+fn Leftovers() -> impl IntoView {
+    let state = State::here();
+    let removed = Memo::new(move |_| {
+        state.document.with(|it| {
+            let entries = it.cars().filter(|car| !car.removed).flat_map(|car| car.log.all());
+            let entries = entries.filter(|event| event.removed).count();
+            (entries, it.others.iter().filter(|car| car.removed).count())
+        })
+    });
+    let aside = state.aside;
+    let kept = said(move || {
+        let (entries, cars) = removed.get();
+        let kinds = [
+            (entries, "removed entry", "removed entries"),
+            (cars, "removed car", "removed cars"),
+            (aside.get(), "text that could not be read", "texts that could not be read"),
+        ];
+        let kinds = kinds.iter().filter(|kind| kind.0 > 0);
+        let parts: Vec<String> = kinds.map(|it| wording::counted(it.0, it.1, it.2)).collect();
+        parts.join(", ")
+    });
+    let sure = RwSignal::new(false);
+    let label =
+        move || if sure.get() { "Press again: this cannot be undone" } else { "Forget for good" };
+    view! {
+        <When condition=holds(move || kept.with(|it| !it.is_empty()))>
+            <p class="hint">"Still kept: " {kept} "."</p>
+            <div class="buttons">
+                <When condition=holds(move || { aside.get() > 0 })>
+                    <Button
+                        label="Download the unreadable texts"
+                        on_press=Callback::new(move |()| transfer::download_aside())
+                    />
+                </When>
+                <button
+                    type="button"
+                    class="button"
+                    on:click=move |_| {
+                        if sure.get_untracked() {
+                            storage::forget(state);
+                        }
+                        sure.update(|sure| *sure = !*sure);
+                    }
+                    on:blur=move |_| sure.set(false)
+                >
+                    {label}
+                </button>
+            </div>
+        </When>
+    }
+}

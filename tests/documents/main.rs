@@ -1,0 +1,13 @@
+//! The document's format: its description, what earlier versions wrote, and what
+//! is no document.
+
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a test fails by panicking")]
+
+mod earlier;
+mod mutated;
+mod schema;
+
+/// What the app of schema 1 exported when its invented example was in use.
+const SCHEMA_1: &str = include_str!("schema_1.json");
+/// Written by hand: the first shape of the document, with texts of all sorts.
+const SCHEMA_0: &str = include_str!("schema_0.json");

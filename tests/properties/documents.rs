@@ -1,0 +1,134 @@
+//! Documents of every kind: any number of cars, and entries of all kinds.
+
+use fillwright::logbook::{
+    BeforeForm, Car, CarFile, ContentsForm, Document, Draft, Entry, Event, FillEntry, FuelForm, Id,
+    LevelForm, Log, Moment, SensorForm, TripForm, TubeTestForm, What,
+};
+use fillwright::quantity::notation::UnitSystem;
+use fillwright::tank::{LevelReading, TubeTestMethod};
+use proptest::prelude::*;
+use proptest::sample::select;
+
+fn words() -> impl Strategy<Value = String> {
+    prop_oneof![
+        3 => Just(String::new()),
+        3 => select(vec!["12,5", "E85", "=1+1", "say \"so\"", "a, b;\r\nc", "½ Ö 汉"]).prop_map(str::to_owned),
+        1 => ".{0,8}",
+    ]
+}
+
+pub(crate) fn entry() -> impl Strategy<Value = Entry> {
+    let system = select(vec![UnitSystem::Metric, UnitSystem::Us, UnitSystem::Imperial]);
+    (words(), system).prop_map(|(text, typed_in)| Entry { text, typed_in })
+}
+
+fn level() -> impl Strategy<Value = LevelForm> {
+    let reading = select(vec![LevelReading::Gauge, LevelReading::Counted, LevelReading::Brimmed]);
+    (entry(), reading, entry()).prop_map(|(level, reading, error)| LevelForm {
+        level,
+        reading,
+        error,
+    })
+}
+
+prop_compose! {
+    fn contents()(level in level(), texts in prop::array::uniform4(words())) -> ContentsForm {
+        let [share, share_range, octane, mon] = texts;
+        ContentsForm { level, share, share_range, octane, mon }
+    }
+}
+
+prop_compose! {
+    fn fuel()(
+        id in 0_u32..9, grade in prop::option::of(words()), texts in prop::array::uniform5(words()),
+        entries in prop::array::uniform3(entry()), use_all in any::<bool>(),
+    ) -> FuelForm {
+        let [name, share, share_range, octane, mon] = texts;
+        let [price, limit, put_in] = entries;
+        FuelForm { id, grade, name, share, share_range, octane, mon, price, limit, use_all, put_in }
+    }
+}
+
+fn what() -> BoxedStrategy<What> {
+    let before = prop_oneof![
+        Just(BeforeForm::Nothing),
+        level().prop_map(BeforeForm::Level),
+        contents().prop_map(BeforeForm::Contents),
+    ];
+    prop_oneof![
+        (before.boxed(), prop::collection::vec(fuel().boxed(), 0..3), any::<bool>())
+            .prop_map(|(before, fuels, clicked)| What::Fill(FillEntry { before, fuels, clicked })),
+        level().prop_map(What::Level),
+        (words(), words(), any::<bool>()).prop_map(|(reading, pulse, old_fuel)| What::Sensor(
+            SensorForm { reading, pulse, old_fuel }
+        )),
+        (prop::array::uniform4(words()), any::<bool>()).prop_map(|(texts, plain)| {
+            let [fuel, water, boundary, step] = texts;
+            let method = if plain { TubeTestMethod::PlainWater } else { TubeTestMethod::SaltWater };
+            What::TubeTest(TubeTestForm { method, fuel, water, boundary, step })
+        }),
+        entry().prop_map(What::Drive),
+        (entry(), entry())
+            .prop_map(|(distance, consumption)| What::Trip(TripForm { distance, consumption })),
+        entry().prop_map(What::Drain),
+        contents().prop_map(What::Correction),
+        Just(What::Note),
+    ]
+    .boxed()
+}
+
+fn moment() -> impl Strategy<Value = Moment> {
+    (1..=12, 1..=28, 0..24, -12..=14).prop_map(|(month, day, hour, ahead)| {
+        Moment::new(&format!("2026-{month:02}-{day:02}T{hour:02}:30"), ahead * 60).unwrap()
+    })
+}
+
+prop_compose! {
+    /// An entry, one of a hundred, so that two documents share some.
+    pub(crate) fn event()(
+        number in 0..100, revision in 1_u32..4, sequence in 0_u32..9, removed in prop::bool::weighted(0.2),
+        time in moment(), place in words(), note in words(), what in what(),
+    ) -> Event {
+        let id = Id::new(&format!("entry-{number}")).unwrap();
+        Event { id, revision, sequence, removed, time, place, note, what }
+    }
+}
+
+fn log() -> impl Strategy<Value = Log> {
+    prop::collection::vec(event().boxed(), 0..8).prop_map(|events| events.into_iter().collect())
+}
+
+prop_compose! {
+    fn car(number: usize)(
+        flags in any::<(bool, bool)>(), last_id in 0_u32..9, name in words(), capacity in entry(),
+        own_fuels in prop::collection::vec(fuel().boxed(), 0..2), offers in prop::collection::vec(fuel().boxed(), 0..2),
+        level in entry(), log in log().boxed(),
+        draft in prop::option::of((event().boxed(), any::<bool>())),
+    ) -> CarFile {
+        let mut file = CarFile::new(Id::new(&format!("car-{number}")).unwrap());
+        (file.demo, file.removed) = (flags.0, flags.1 && number > 0);
+        file.last_id = last_id;
+        file.car = Car { name, capacity, own_fuels, ..file.car };
+        file.fill.offers = offers;
+        file.fill.level = level;
+        file.log = log;
+        file.draft = draft.map(|(event, changes)| Draft {
+            id: event.id, changes, time: event.time.local(), minutes_ahead: 120,
+            place: event.place, note: event.note, what: event.what,
+        });
+        file
+    }
+}
+
+/// A document with one to three cars, of three that there are.
+pub(crate) fn document() -> impl Strategy<Value = Document> {
+    (car(0).boxed(), prop::option::of(car(1).boxed()), prop::option::of(car(2).boxed()), words())
+        .prop_map(|(here, second, third, currency)| {
+            let mut document = Document::empty(here.id.clone());
+            document.here = here;
+            document.others.extend(second);
+            document.others.extend(third);
+            document.settings.currency = currency;
+            document
+        })
+}
