@@ -1,7 +1,8 @@
 //! The log that is replayed: years of driving, gauge readings, fills of two fuels,
 //! and a sensor that is read after each.
 
-use fillwright::quantity::notation::{Consumption, DistanceUnit};
+use fillwright::logbook::{Course, Document, Event, History, Id, Printer};
+use fillwright::quantity::notation::{Consumption, DecimalMark, DistanceUnit};
 use fillwright::quantity::{Band, Share, Volume};
 use fillwright::tank::{
     Estimator, Evidence, LevelReading, Pour, ShareReading, ShareReadingKind, Vehicle,
@@ -15,6 +16,7 @@ const EVENTS: usize = 5000;
 pub(crate) struct Log {
     vehicle: Vehicle,
     evidence: Vec<Evidence>,
+    course: Course,
 }
 
 /// The log, as checked input.
@@ -56,7 +58,31 @@ pub(crate) fn log() -> Result<Log, Box<dyn std::error::Error>> {
             reference: Share::ZERO,
         },
         evidence: std::iter::once(beginning).chain(stops).take(EVENTS).collect(),
+        course: course()?,
     })
+}
+
+/// A log of as many entries, as people typed them: the example's over and over.
+fn course() -> Result<Course, Box<dyn std::error::Error>> {
+    let mut example = Document::demo();
+    let entries = example.here.log.all().to_vec();
+    let entry = |number: usize| -> Result<Event, Box<dyn std::error::Error>> {
+        let mut event = entries[number % entries.len()].clone();
+        event.id = Id::new(&format!("{number}"))?;
+        event.sequence = u32::try_from(number)?;
+        event.time = entries[0].time;
+        Ok(event)
+    };
+    example.here.log = (0..EVENTS).map(entry).collect::<Result<_, _>>()?;
+    let printer = Printer::new(&example.settings, DecimalMark::Point);
+    Ok(Course::of(&example.here, &printer))
+}
+
+/// Reads every entry as typed and replays it: what the app does when an entry
+/// changes.
+pub(crate) fn replay_as_typed(log: &Log) -> f64 {
+    let history = History::of(&log.course);
+    history.estimate().map_or(f64::NAN, |it| it.share.expected().fraction())
 }
 
 /// Replays the log and estimates once at its end.

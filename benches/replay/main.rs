@@ -16,6 +16,9 @@ fn replay(criterion: &mut Criterion) {
     criterion.bench_function("replay with chart", |bencher| {
         bencher.iter(|| case::replay_with_chart(black_box(&log)));
     });
+    criterion.bench_function("replay as typed", |bencher| {
+        bencher.iter(|| case::replay_as_typed(black_box(&log)));
+    });
 }
 
 criterion_group!(benches, replay);

@@ -20,6 +20,12 @@ pub fn chart_times(count: u32) -> f64 {
     times(count, case::replay_with_chart)
 }
 
+/// The same from the entries as they were typed.
+#[wasm_bindgen]
+pub fn typed_times(count: u32) -> f64 {
+    times(count, case::replay_as_typed)
+}
+
 fn times(count: u32, replay: fn(&case::Log) -> f64) -> f64 {
     let Ok(log) = case::log() else { return f64::NAN };
     (0..count).map(|_| replay(black_box(&log))).sum()

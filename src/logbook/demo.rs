@@ -127,6 +127,7 @@ fn log(offers: &[FuelForm]) -> Log {
         Some(Event {
             id: Id::of_content(time),
             revision: 1,
+            sequence: 0,
             removed: false,
             time: Moment::new(time, MINUTES_AHEAD).ok()?,
             place: place.into(),

@@ -92,6 +92,7 @@ impl CarFile {
             (Some(time), Some(_)) if reader.complaints.is_empty() => Ok(Some(Event {
                 id: draft.id.clone(),
                 revision: 1,
+                sequence: 0,
                 removed: false,
                 time,
                 place: draft.place.clone(),

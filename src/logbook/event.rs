@@ -139,6 +139,10 @@ pub struct Event {
     pub id: Id,
     /// How often it was changed: of two versions the later one holds.
     pub revision: u32,
+    /// Its place among entries of the same minute: the order in which they were
+    /// written. The log gives it.
+    #[serde(default)]
+    pub sequence: u32,
     /// Whether it was removed. It is kept, so that it can be brought back and so
     /// that no other device brings it back unasked.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]

@@ -2,6 +2,8 @@
 
 use std::sync::Arc;
 
+use uom::si::volume::liter;
+
 use super::document::CarFile;
 use super::event::{Event, What};
 use super::id::Id;
@@ -16,20 +18,38 @@ use crate::quantity::{Length, Volume};
 use crate::tank::{Doubt, Estimate, Estimator, Evidence};
 
 /// What an entry made of the estimate.
-#[derive(Clone, Debug, PartialEq)]
+///
+/// It keeps the estimators themselves: an estimate takes longer to say than to
+/// keep up, and of a long log only a part is ever shown.
+#[derive(Clone, Debug)]
 pub struct Passage {
     /// The entry.
     pub event: Id,
     /// When it happened.
     pub time: Moment,
-    /// What was known just before a fill, after the level read then.
-    pub before: Option<Estimate>,
-    /// What was known afterwards; `None` while nothing was.
-    pub after: Option<Estimate>,
+    before: Option<Box<Estimator>>,
+    after: Option<Box<Estimator>>,
     /// What did not fit.
     pub doubts: Vec<Doubt>,
     /// Why the entry could not be used.
     pub unused: Option<String>,
+}
+
+impl Passage {
+    /// What was known just before a fill, after the level read then.
+    pub fn before(&self) -> Option<Estimate> {
+        self.before.as_ref().map(|it| it.estimate())
+    }
+
+    /// What was known afterwards; `None` while nothing was.
+    pub fn after(&self) -> Option<Estimate> {
+        self.after.as_ref().map(|it| it.estimate())
+    }
+
+    /// Whether anything was known afterwards.
+    pub fn is_known(&self) -> bool {
+        self.after.is_some()
+    }
 }
 
 /// How far the fuel from before a fill still feeds the engine.
@@ -80,17 +100,14 @@ impl History {
             known,
             line: line.flatten(),
             estimator: None,
-            old_blend: None,
+            last_fill: None,
             passages: Vec::new(),
         };
         for event in course.log.events() {
             replay.take(event, course);
         }
-        Self {
-            passages: Arc::new(replay.passages),
-            estimator: replay.estimator,
-            old_blend: replay.old_blend,
-        }
+        let old_blend = replay.old_blend();
+        Self { passages: Arc::new(replay.passages), estimator: replay.estimator, old_blend }
     }
 
     /// What is in the tank after the last entry.
@@ -100,7 +117,7 @@ impl History {
 
     /// When the last entry that tells of the tank was made.
     pub fn as_of(&self) -> Option<Moment> {
-        self.passages.iter().rev().find(|it| it.after.is_some()).map(|it| it.time)
+        self.passages.iter().rev().find(|it| it.is_known()).map(|it| it.time)
     }
 
     /// What an entry made of the estimate.
@@ -113,7 +130,8 @@ struct Replay {
     known: Known,
     line: Option<Volume>,
     estimator: Option<Estimator>,
-    old_blend: Option<OldBlend>,
+    /// Where among the passages the last fill is, and how far was driven since.
+    last_fill: Option<(usize, Length)>,
     passages: Vec<Passage>,
 }
 
@@ -145,38 +163,36 @@ impl Replay {
                     }
                     let estimator = self.estimator.get_or_insert_with(|| Estimator::new(vehicle));
                     if index == last && matches!(evidence, Evidence::Fill { .. }) {
-                        passage.before = Some(estimator.estimate());
+                        passage.before = Some(Box::new(estimator.clone()));
                     }
                     passage.doubts.extend(estimator.take(evidence));
                 }
-                self.drive(told.driven);
+                if let Some((_, driven)) = &mut self.last_fill {
+                    *driven += told.driven;
+                }
                 if matches!(event.what, What::Fill(_)) {
-                    self.old_blend = passage.before.as_ref().and_then(|it| self.old_blend(it));
+                    self.last_fill = Some((self.passages.len(), Length::default()));
                 }
                 if !told.evidence.is_empty() {
-                    passage.after = self.estimator.as_ref().map(Estimator::estimate);
+                    passage.after = self.estimator.clone().map(Box::new);
                 }
             }
         }
         self.passages.push(passage);
     }
 
-    /// How far the fuel in pump, lines and rail feeds the engine (common
-    /// practice, no source).
-    fn old_blend(&self, before: &Estimate) -> Option<OldBlend> {
+    /// How far the fuel in pump, lines and rail feeds the engine after the last
+    /// fill (common practice, no source).
+    fn old_blend(&self) -> Option<OldBlend> {
+        let (fill, driven) = self.last_fill?;
+        let before = self.passages[fill].before()?;
         let base = HydrocarbonBase::default();
         let old = Mixture::splash(self.line?, before.share.expected(), &base);
-        let litre = Volume::new::<uom::si::volume::liter>(1.0);
+        let litre = Volume::new::<liter>(1.0);
         let reference = Mixture::splash(litre, self.known.reference, &base);
         let reach = economics::range(&old, self.known.consumption?, &reference)?;
-        Some(OldBlend { reach, left: reach })
-    }
-
-    fn drive(&mut self, distance: Length) {
-        if let Some(old) = &mut self.old_blend {
-            let left = old.left - distance;
-            old.left = if left > Length::default() { left } else { Length::default() };
-        }
+        let left = if driven < reach { reach - driven } else { Length::default() };
+        Some(OldBlend { reach, left })
     }
 }
 

@@ -1,3 +1,4 @@
+use std::cmp::Ordering;
 use std::sync::Arc;
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
@@ -11,6 +12,11 @@ use super::id::Id;
 #[derive(Clone, Debug, Default)]
 pub struct Log {
     events: Arc<Vec<Event>>,
+}
+
+/// The order in which things happened.
+fn by_time(a: &Event, b: &Event) -> Ordering {
+    (a.time, a.sequence, &a.id).cmp(&(b.time, b.sequence, &b.id))
 }
 
 impl PartialEq for Log {
@@ -48,8 +54,7 @@ impl Log {
         if let Some(at) = known {
             events.remove(at);
         }
-        let key = |event: &Event| (event.time, event.id.clone());
-        let at = events.partition_point(|it| key(it) <= key(&event));
+        let at = events.partition_point(|it| by_time(it, &event).is_lt());
         events.insert(at, event);
         true
     }
@@ -65,7 +70,10 @@ impl Log {
     /// identity.
     pub fn write(&mut self, event: Event) {
         let known = self.find(&event.id);
-        self.merge(event.after(known));
+        let next = || self.events.iter().map(|it| it.sequence).max().unwrap_or(0).saturating_add(1);
+        let sequence = known.map_or_else(next, |known| known.sequence);
+        let event = Event { sequence, ..event }.after(known);
+        self.merge(event);
     }
 
     /// Removes an entry, or brings it back.
@@ -156,7 +164,7 @@ impl FromIterator<Event> for Log {
                 None => kept.push(event),
             }
         }
-        kept.sort_by(|a, b| (a.time, &a.id).cmp(&(b.time, &b.id)));
+        kept.sort_by(by_time);
         Self { events: Arc::new(kept) }
     }
 }
@@ -182,6 +190,7 @@ mod tests {
         Event {
             id: Id::new(id).unwrap(),
             revision: 1,
+            sequence: 0,
             removed: false,
             time: Moment::new(time, 0).unwrap(),
             place: String::new(),
@@ -204,6 +213,17 @@ mod tests {
         log.write(note("a", "2026-05-04T10:00", "moved"));
         assert_eq!(notes(&log), ["second", "third", "moved"]);
         assert_eq!(log.find(&Id::new("a").unwrap()).unwrap().revision, 2);
+    }
+
+    #[test]
+    fn entries_of_the_same_minute_stay_in_the_order_of_writing() {
+        let mut log = Log::default();
+        for (id, text) in [("z", "first"), ("a", "second"), ("m", "third")] {
+            log.write(note(id, "2026-05-01T10:00", text));
+        }
+        log.write(note("z", "2026-05-01T10:00", "first, changed"));
+        assert_eq!(notes(&log), ["first, changed", "second", "third"]);
+        assert_eq!(log.all().iter().cloned().collect::<Log>(), log);
     }
 
     #[test]

@@ -28,7 +28,16 @@ impl CarFile {
         let place = std::mem::take(&mut fill.place);
         let what = What::Fill(entry);
         let note = String::new();
-        self.log.write(Event { id, revision: 1, removed: false, time, place, note, what });
+        self.log.write(Event {
+            id,
+            revision: 1,
+            sequence: 0,
+            removed: false,
+            time,
+            place,
+            note,
+            what,
+        });
         fill.start = StartForm::Log;
         fill.level = Entry::default();
         fill.level_error = Entry::default();

@@ -46,7 +46,9 @@ pub(crate) const AS_PLANNED: &str = "Poured as planned";
 pub(crate) const WHAT_WENT_IN: &str = "Enter what went in";
 pub(crate) const PUT_IN: &str = "Actually put in, in all";
 pub(crate) const WORKINGS: &str = "Workings and sources";
-pub(crate) const TAKE_AS_CONTENTS: &str = "Take this as what is in the tank";
+pub(crate) const RECORD: &str = "Record";
+pub(crate) const RECORD_AS_PLANNED: &str = "Record as planned";
+pub(crate) const START_FROM_TYPED: &str = "What I type";
 pub(crate) const NOTHING_TO_POUR: &str = "Nothing left to pour";
 
 /// The role of what opens and closes a part of the page.
@@ -181,6 +183,29 @@ pub(crate) async fn to_fill(page: &Page) {
     page.field(LEVEL).await;
 }
 
+pub(crate) async fn to_tank(page: &Page) {
+    page.click("link", "Tank").await;
+    page.sees("Log").await;
+}
+
+/// Begins an entry of the log.
+pub(crate) async fn add(page: &Page, kind: &str) {
+    page.within("region", "Add to the log").click("button", kind).await;
+    page.sees(&format!("Add: {kind}")).await;
+}
+
+/// Keeps the entry that is being written, if it can be.
+pub(crate) async fn keep(page: &Page) {
+    page.click("button", "Keep this entry").await;
+}
+
+/// The name of the button that begins so; it goes on with a date.
+pub(crate) async fn button_of(page: &Page, beginning: &str) -> String {
+    let all = page.all("button").await;
+    let found = all.into_iter().find(|button| button.name.starts_with(beginning));
+    found.unwrap_or_else(|| panic!("no button {beginning:?}")).name
+}
+
 // --- What comes out -------------------------------------------------------------------
 
 /// The texts in sight of all that a selector finds, each on one line.
@@ -246,6 +271,16 @@ pub(crate) async fn verdict(page: &Page, calibration: &str) -> String {
     let all = texts(page, "#verdicts li").await;
     let found = all.iter().find(|verdict| verdict.starts_with(&format!("{calibration}: ")));
     found.unwrap_or_else(|| panic!("no verdict on {calibration:?} among {all:?}")).clone()
+}
+
+/// What is in the tank, by the log.
+pub(crate) async fn estimate(page: &Page) -> String {
+    text(page, "#estimate").await
+}
+
+/// The entries of the log, the latest first.
+pub(crate) async fn log(page: &Page) -> Vec<String> {
+    texts(page, "#log ol > li").await
 }
 
 /// The number at the beginning of a text such as `4.2 gal`.

@@ -37,6 +37,28 @@ fn the_car_is_for_all() {
 }
 
 #[test]
+fn the_tank_is_for_all() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", app::EXAMPLE).await;
+        app::to_tank(page).await;
+        for_all(page, "tank").await;
+        open_everything(page).await;
+        for_all(page, "tank-open").await;
+        for kind in ["Fill", "Tube test", "Contents stated"] {
+            page.viewport(1280, 800).await;
+            app::add(page, kind).await;
+            app::keep(page).await;
+            page.sees("Not kept yet.").await;
+            open_everything(page).await;
+            for_all(page, &format!("tank-{kind}").to_lowercase().replace(' ', "-")).await;
+            page.viewport(1280, 800).await;
+            page.click("button", "Leave it").await;
+        }
+    });
+}
+
+#[test]
 fn what_is_missing_is_for_all() {
     browse(async |page| {
         page.open("").await;

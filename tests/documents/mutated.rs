@@ -11,6 +11,7 @@ fn logged() -> Document {
         document.here.log.write(Event {
             id: Id::new(&format!("own-{number}")).unwrap(),
             revision: 1,
+            sequence: 0,
             removed: false,
             time: Moment::new(&format!("2026-05-{:02}T17:40", number + 1), 120).unwrap(),
             place: String::new(),

@@ -108,7 +108,7 @@ fn a_fill_that_is_not_in_the_log_is_asked_about() {
             event("d", "2026-05-06T08:00", What::Level(level("3/4"))),
         ],
     );
-    let before = history(&document).passages[2].after.unwrap();
+    let before = history(&document).passages[2].after().unwrap();
     let doubts = &history(&document).passages[3].doubts;
     // 500 km are 44.6 L, so 15.4 L were left; three quarters are 45 L.
     let [Doubt::UnloggedFill { volume }] = doubts.as_slice() else { panic!("{doubts:?}") };

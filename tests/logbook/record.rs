@@ -84,7 +84,7 @@ fn a_level_read_at_the_pump_counts() {
     document.here.fill.offers[1].put_in = Entry::metric("10");
     record(&mut document, "b");
     let passages = history(&document).passages;
-    let before = passages[1].before.unwrap();
+    let before = passages[1].before().unwrap();
     assert_eq!((before.level, before.share), (start.level, start.share));
     // 30 L of E30 and 10 L of E10.
     near(now(&document).share.expected().percent(), 25.0, 0.6);

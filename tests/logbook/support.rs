@@ -27,6 +27,7 @@ pub(crate) fn event(id: &str, time: &str, what: What) -> Event {
     Event {
         id: Id::new(id).unwrap(),
         revision: 1,
+        sequence: 0,
         removed: false,
         time: Moment::new(time, 0).unwrap(),
         place: String::new(),

@@ -372,6 +372,7 @@ fn a_change_to_one_text_is_one_write_whatever_the_log_holds() {
         .map(|number| Event {
             id: Id::new(&format!("entry-{number}")).unwrap(),
             revision: 1,
+            sequence: 0,
             removed: false,
             time: fillwright::logbook::Moment::new("2026-05-03T17:40", 0).unwrap(),
             place: String::new(),

@@ -189,7 +189,7 @@ fn fill_detail(fill: &FillEntry, printer: &Printer) -> String {
 
 /// What an entry made of the estimate, in short.
 pub(crate) fn then(passage: &Passage, printer: &Printer) -> Option<String> {
-    let estimate = passage.after.as_ref()?;
+    let estimate = passage.after()?;
     let (blend, between) = blend(estimate.share, printer);
     let level: Volume = estimate.level.expected();
     Some(format!("then {blend} {between}, {}", printer.volume(level)))

@@ -6,12 +6,11 @@ const DAY: i64 = 24 * 60;
 /// 1970 began on a Thursday; the first Monday was the fifth.
 const MONDAY: i64 = 4 * DAY;
 
-/// The distance of two ticks. The first tick is on a round one: a full hour,
-/// midnight, a Monday, the first of a month, of a quarter, of a year.
+/// The distance of two ticks. They are on round times: a full hour, midnight, a
+/// Monday, the first of a month, of a quarter, of a year.
 #[derive(Clone, Copy)]
 enum Step {
     Minutes(i64),
-    Weeks(i64),
     Months(i64),
 }
 
@@ -28,8 +27,8 @@ const STEPS: [Step; 22] = [
     Step::Minutes(DAY),
     Step::Minutes(2 * DAY),
     Step::Minutes(3 * DAY),
-    Step::Weeks(1),
-    Step::Weeks(2),
+    Step::Minutes(7 * DAY),
+    Step::Minutes(14 * DAY),
     Step::Months(1),
     Step::Months(2),
     Step::Months(3),
@@ -49,41 +48,44 @@ pub(super) struct DateTicks {
     pub(super) with_time: bool,
 }
 
-/// The densest ticks between two times of which no more than `most` fit; there is
-/// less room for those with the time of day. Where no round times fit, the ends
-/// themselves are the ticks.
-pub(super) fn date_ticks(from: i64, to: i64, most: impl Fn(bool) -> usize) -> DateTicks {
-    if from < to {
-        for step in STEPS {
-            let with_time = matches!(step, Step::Minutes(minutes) if minutes < DAY);
-            let most = most(with_time);
-            let minutes: Vec<i64> = step.between(from, to).take(most + 1).collect();
-            if (2..=most).contains(&minutes.len()) {
-                return DateTicks { minutes, with_time };
+/// More ticks than these say no more.
+const MOST: usize = 6;
+
+/// The densest round times between two that are as many minutes apart as their
+/// labels need, which is more with the time of day. Where no two are, the ends
+/// themselves.
+pub(super) fn date_ticks(from: i64, to: i64, apart: impl Fn(bool) -> i64) -> DateTicks {
+    for step in STEPS {
+        let with_time = matches!(step, Step::Minutes(minutes) if minutes < DAY);
+        let apart = apart(with_time);
+        let mut minutes = vec![step.first_from(from)];
+        while let Some(last) = minutes.last().copied().filter(|_| minutes.len() <= MOST) {
+            let next = step.first_from(last + 1);
+            if next > to || next - last < apart {
+                break;
             }
+            minutes.push(next);
+        }
+        let all = minutes.last().is_some_and(|last| step.first_from(last + 1) > to);
+        if all && (2..=MOST).contains(&minutes.len()) {
+            return DateTicks { minutes, with_time };
         }
     }
-    let minutes = if from < to && most(true) > 1 { vec![from, to] } else { vec![from] };
+    let minutes = if from < to { vec![from, to] } else { vec![from] };
     DateTicks { minutes, with_time: to - from < 2 * DAY }
 }
 
 impl Step {
-    /// The round times between two.
-    fn between(self, from: i64, to: i64) -> Box<dyn Iterator<Item = i64>> {
-        let every = |step: i64, start: i64| {
-            let first = from + (start - from).rem_euclid(step);
-            (0..).map(move |count| first + count * step)
-        };
-        let times: Box<dyn Iterator<Item = i64>> = match self {
-            Self::Minutes(minutes) => Box::new(every(minutes, 0)),
-            Self::Weeks(weeks) => Box::new(every(weeks * 7 * DAY, MONDAY)),
+    /// The first round time that is not before another.
+    fn first_from(self, minute: i64) -> i64 {
+        match self {
+            Self::Minutes(step) => minute + (MONDAY - minute).rem_euclid(step),
             Self::Months(step) => {
-                let first = month_of(from.div_euclid(DAY)).div_euclid(step) * step;
-                let months = (0..).map(move |count| first_of(first + count * step) * DAY);
-                Box::new(months.skip_while(move |minute| *minute < from))
+                let before = month_of(minute.div_euclid(DAY)).div_euclid(step) * step;
+                let start = first_of(before) * DAY;
+                if start < minute { first_of(before + step) * DAY } else { start }
             }
-        };
-        Box::new(times.take_while(move |minute| *minute <= to))
+        }
     }
 }
 
@@ -152,43 +154,51 @@ mod tests {
 
     #[test]
     fn a_day_gets_round_hours() {
-        let ticks = date_ticks(minute(20_000, 7) + 12, minute(20_000, 21), |_| 4);
-        // Every third hour would be five: 9, 12, 15, 18, 21.
-        assert_eq!(ticks.minutes, [12, 18].map(|hour| minute(20_000, hour)));
+        let ticks = date_ticks(minute(20_000, 7) + 12, minute(20_000, 21), |_| 150);
+        assert_eq!(ticks.minutes, [9, 12, 15, 18, 21].map(|hour| minute(20_000, hour)));
         assert!(ticks.with_time);
     }
 
     #[test]
     fn weeks_begin_on_mondays() {
         // 2024-10-01 was a Tuesday, 19,997 days after 1970 began.
-        let ticks = date_ticks(minute(19_997, 0), minute(20_020, 0), |_| 4);
+        let ticks = date_ticks(minute(19_997, 0), minute(20_020, 0), |_| 5 * DAY);
         assert_eq!(ticks.minutes, [20_003, 20_010, 20_017].map(|day| minute(day, 0)));
         assert!(!ticks.with_time);
     }
 
     #[test]
     fn years_begin_in_january() {
-        let ticks = date_ticks(minute(19_000, 0), minute(20_148, 0), |_| 4);
+        let ticks = date_ticks(minute(19_000, 0), minute(20_148, 0), |_| 200 * DAY);
         let starts = [2023, 2024, 2025].map(|year| first_of(month(year, 1)) * DAY);
         assert_eq!(ticks.minutes, starts);
     }
 
     #[test]
-    fn there_are_two_ticks_or_more_and_never_too_many() {
+    fn there_are_two_ticks_or_more_with_room_between() {
         for span in (0..26).map(|power| (1_i64 << power) + 3 * power) {
-            for most in 2..6 {
+            for parts in 2..9 {
                 let from = 28_800_017;
-                let ticks = date_ticks(from, from + span, |_| most);
-                assert!((2..=most).contains(&ticks.minutes.len()), "{span} minutes, {most}");
-                assert!(ticks.minutes.is_sorted_by(|a, b| a < b));
-                assert!(ticks.minutes.iter().all(|it| (from..=from + span).contains(it)));
+                let (to, apart) = (from + span, span / parts);
+                let DateTicks { minutes, .. } = date_ticks(from, to, |_| apart);
+                assert!((2..=MOST).contains(&minutes.len()), "{span} minutes, {parts}");
+                assert!(minutes.windows(2).all(|pair| pair[1] - pair[0] >= apart.max(1)));
+                assert!(minutes.iter().all(|it| (from..=to).contains(it)));
             }
         }
     }
 
     #[test]
+    fn the_time_of_day_is_left_out_where_it_has_no_room() {
+        let needs = |with_time| if with_time { 2 * DAY } else { DAY };
+        let ticks = date_ticks(minute(20_000, 7), minute(20_003, 21), needs);
+        assert_eq!(ticks.minutes, [20_001, 20_002, 20_003].map(|day| minute(day, 0)));
+        assert!(!ticks.with_time);
+    }
+
+    #[test]
     fn one_time_gets_one_tick() {
-        let ticks = date_ticks(17, 17, |_| 4);
+        let ticks = date_ticks(17, 17, |_| 0);
         assert_eq!(ticks, DateTicks { minutes: vec![17], with_time: true });
     }
 }

@@ -1,16 +1,18 @@
-//! The picture itself: all of it but the crosshair.
-
-use std::collections::HashSet;
+//! The picture itself.
 
 use leptos::prelude::*;
 
 use super::dates::date_ticks;
 use super::frame::{Frame, value_ticks, whole, width_of};
+use super::path::Path;
 use super::reading::Print;
-use super::{Mark, MarkKind, Timeline, Window, names, trace};
+use super::{Mark, MarkKind, Point, Timeline, Window, names, trace};
 
 /// Within less than this, one mark covers most of another.
 const GLYPH: f64 = 10.0;
+
+/// How far a date reaches over the end of its axis.
+const OVER: f64 = 12.0;
 
 /// The axes, the windows, the band, the line, the marks, and the value at the end.
 pub(super) fn picture(
@@ -21,24 +23,26 @@ pub(super) fn picture(
     label: String,
 ) -> Vec<AnyView> {
     let mut parts = vec![hatch(id, 0), hatch(id, 1)];
-    parts.extend(value_axis(frame, timeline));
+    value_axis(frame, timeline, &mut parts);
     if timeline.points.is_empty() {
         let (x, y) =
             (f64::midpoint(frame.left, frame.right), f64::midpoint(frame.top, frame.bottom));
         parts.push(text("empty", x, y, "middle", "Nothing in the log yet".to_owned()));
         return parts;
     }
-    parts.extend(date_axis(frame, print.date));
-    parts.extend(windows(id, frame, &timeline.windows));
+    date_axis(frame, print.date, &mut parts);
+    windows(id, frame, &timeline.windows, &mut parts);
     let alone = frame.from == frame.to;
     let points = trace::thinned(&timeline.points, frame);
-    parts.push(shape("band", trace::area(frame, &points)));
-    parts.push(shape("bound", trace::line(frame, &points, |it| it.low)));
-    parts.push(shape("bound", trace::line(frame, &points, |it| it.high)));
-    parts.push(shape("expected", trace::line(frame, &points, |it| it.expected)));
-    parts.extend(marks(frame, &timeline.marks));
+    parts.push(path("band", trace::area(frame, &points)));
+    parts.push(path("bound", trace::line(frame, &points, |it| it.low)));
+    parts.push(path("bound", trace::line(frame, &points, |it| it.high)));
+    parts.push(path("expected", trace::line(frame, &points, |it| it.expected)));
+    marks(frame, &timeline.marks, &mut parts);
     let names = names::placed(frame, &timeline.windows, &points, print.value);
-    parts.extend(names.into_iter().map(|it| text("name", it.left, it.base, "start", it.words)));
+    for name in names {
+        parts.push(text("name", name.left, name.base, "start", name.words));
+    }
     if let Some(last) = timeline.points.last() {
         let x = frame.x(last.minute).max(if alone { 0.0 } else { frame.right });
         parts.push(text("end", x + 10.0, frame.y(last.expected) + 5.0, "start", label));
@@ -46,17 +50,25 @@ pub(super) fn picture(
     parts
 }
 
-fn shape(class: &'static str, d: String) -> AnyView {
+fn shape(class: &'static str, d: Path) -> AnyView {
+    path(class, d.text())
+}
+
+fn path(class: &'static str, d: String) -> AnyView {
     view! { <path class=class d=d></path> }.into_any()
 }
 
 fn text(class: &'static str, x: f64, y: f64, anchor: &'static str, words: String) -> AnyView {
     view! {
-        <text class=class x=whole(x) y=whole(y) text-anchor=anchor>
+        <text class=class x=whole(x).to_string() y=whole(y).to_string() text-anchor=anchor>
             {words}
         </text>
     }
     .into_any()
+}
+
+fn pen(command: &str, numbers: &[f64]) -> Path {
+    Path::default().with(command, numbers)
 }
 
 /// The hatch of a window; neighbours are hatched either way.
@@ -67,7 +79,7 @@ fn hatch(id: &str, way: usize) -> AnyView {
             width="7"
             height="7"
             patternUnits="userSpaceOnUse"
-            patternTransform=format!("rotate({})", 45 + 90 * way)
+            patternTransform=if way == 0 { "rotate(45)" } else { "rotate(135)" }
         >
             <path class="hatch" d="M0 0V7"></path>
         </pattern>
@@ -75,64 +87,75 @@ fn hatch(id: &str, way: usize) -> AnyView {
     .into_any()
 }
 
-fn value_axis(frame: &Frame, timeline: &Timeline) -> Vec<AnyView> {
-    let Frame { left, right, top, bottom, .. } = frame;
-    let unit = text("tick", left - 6.0, top - 10.0, "end", timeline.unit.clone());
-    let ticks = value_ticks(timeline.top).into_iter().flat_map(|tick| {
+fn value_axis(frame: &Frame, timeline: &Timeline, parts: &mut Vec<AnyView>) {
+    let Frame { left, right, top, bottom, .. } = *frame;
+    parts.push(text("tick", left - 6.0, top - 10.0, "end", timeline.unit.clone()));
+    for tick in value_ticks(timeline.top) {
         let y = frame.y(tick);
-        let grid = shape("grid", format!("M{left:.1} {y:.1}H{right:.1}"));
-        [grid, text("tick", left - 6.0, y + 5.0, "end", tick.to_string())]
-    });
-    let axes = format!("M{left:.1} {top:.1}V{bottom:.1}H{right:.1}");
-    std::iter::once(unit).chain(ticks).chain([shape("axis", axes)]).collect()
+        parts.push(shape("grid", pen("M", &[left, y]).with("H", &[right])));
+        parts.push(text("tick", left - 6.0, y + 5.0, "end", tick.to_string()));
+    }
+    parts.push(shape("axis", pen("M", &[left, top]).with("V", &[bottom]).with("H", &[right])));
 }
 
-fn date_axis(frame: &Frame, date: Callback<(i64, bool), String>) -> Vec<AnyView> {
-    let most = |with_time| {
-        let ends = [frame.from, frame.to].map(|minute| width_of(&date.run((minute, with_time))));
-        let room = (frame.right - frame.left) / (ends[0].max(ends[1]) + 12.0);
-        (2..=6).rfind(|count| f64::from(*count) <= room).map_or(1, |count: u8| count.into())
+fn date_axis(frame: &Frame, date: Callback<(i64, bool), String>, parts: &mut Vec<AnyView>) {
+    let Frame { left, right, bottom, from, to, .. } = *frame;
+    let apart = |with_time| {
+        let ends = [from, to].map(|minute| width_of(&date.run((minute, with_time))));
+        frame.minute_at(left + ends[0].max(ends[1]) + GLYPH) - from
     };
-    let ticks = date_ticks(frame.from, frame.to, most);
-    let tick = |minute: &i64| {
-        let x = frame.x(*minute);
-        let words = date.run((*minute, ticks.with_time));
-        let half = width_of(&words) / 2.0;
+    let ticks = date_ticks(from, to, apart);
+    let mut taken = 0.0;
+    for minute in ticks.minutes {
+        let x = frame.x(minute);
+        let words = date.run((minute, ticks.with_time));
+        let width = width_of(&words);
+        parts.push(shape("axis", pen("M", &[x, bottom]).with("v5", &[])));
         // The first and the last label stay under the axis.
-        let (anchor, at) = if x - half < frame.left - 12.0 {
-            ("start", frame.left - 12.0)
-        } else if x + half > frame.right + 12.0 {
-            ("end", frame.right + 12.0)
+        let (anchor, at, start) = if x - width / 2.0 < left - OVER {
+            ("start", left - OVER, left - OVER)
+        } else if x + width / 2.0 > right + OVER {
+            ("end", right + OVER, right + OVER - width)
         } else {
-            ("middle", x)
+            ("middle", x, x - width / 2.0)
         };
-        let line = shape("axis", format!("M{x:.1} {:.1}v5", frame.bottom));
-        [line, text("tick", at, frame.bottom + 20.0, anchor, words)]
-    };
-    ticks.minutes.iter().flat_map(tick).collect()
+        if start >= taken {
+            taken = start + width;
+            parts.push(text("tick", at, bottom + 20.0, anchor, words));
+        }
+    }
 }
 
 /// Each calibration's window as a hatched band between its two limits.
-fn windows(id: &str, frame: &Frame, windows: &[Window]) -> Vec<AnyView> {
-    let Frame { left, right, .. } = frame;
-    let drawn = windows.iter().enumerate().flat_map(|(index, window)| {
+fn windows(id: &str, frame: &Frame, windows: &[Window], parts: &mut Vec<AnyView>) {
+    let Frame { left, right, .. } = *frame;
+    for (index, window) in windows.iter().enumerate() {
         let (low, high) = (frame.y(window.low), frame.y(window.high));
         let fill = format!("url(#{id}-hatch{})", index % 2);
-        let area = format!("M{left:.1} {high:.1}H{right:.1}V{low:.1}H{left:.1}z");
-        let limits = format!("M{left:.1} {high:.1}H{right:.1}M{left:.1} {low:.1}H{right:.1}");
-        [view! { <path class="window" d=area fill=fill></path> }.into_any(), shape("limit", limits)]
-    });
-    drawn.collect()
+        let top = pen("M", &[left, high]).with("H", &[right]);
+        let area = top.with("V", &[low]).with("H", &[left]).text();
+        parts.push(view! { <path class="window" d=area fill=fill></path> }.into_any());
+        let top = pen("M", &[left, high]).with("H", &[right]);
+        let limits = top.with("M", &[left, low]).with("H", &[right]);
+        parts.push(shape("limit", limits));
+    }
 }
 
-/// The marks; of those of one kind that would cover each other, the first.
-fn marks(frame: &Frame, marks: &[Mark]) -> Vec<AnyView> {
-    let mut taken = HashSet::new();
-    let mut free = |mark: &Mark| {
+/// The marks; of those of one kind that would cover each other, the first, and where
+/// there are more than fit side by side, fewer still.
+fn marks(frame: &Frame, marks: &[Mark], parts: &mut Vec<AnyView>) {
+    let fit = (frame.right - frame.left) / GLYPH;
+    let crowded = u16::try_from(marks.len()).map_or(true, |count| f64::from(count) > fit);
+    let apart = if crowded { 3.0 * GLYPH } else { GLYPH };
+    let mut taken = Vec::new();
+    for mark in marks {
         let (x, y) = (frame.x(mark.minute), frame.y(mark.value));
-        taken.insert((mark.kind, whole(x / GLYPH), whole(y / GLYPH))).then_some((mark.kind, x, y))
-    };
-    marks.iter().filter_map(&mut free).map(|(kind, x, y)| glyph(kind, x, y)).collect()
+        let place = (mark.kind, whole(x / apart), whole(y / apart));
+        if !taken.contains(&place) {
+            taken.push(place);
+            parts.push(glyph(mark.kind, x, y));
+        }
+    }
 }
 
 /// The shape of a mark around a place.
@@ -143,5 +166,16 @@ pub(super) fn glyph(kind: MarkKind, x: f64, y: f64) -> AnyView {
         MarkKind::ShareReading => ("glyph", "m0-6.5l6.5 6.5l-6.5 6.5l-6.5-6.5z"),
         MarkKind::Other => ("glyph", "m-4.5 0a4.5 4.5 0 1 0 9 0a4.5 4.5 0 1 0-9 0z"),
     };
-    shape(class, format!("M{x:.1} {y:.1}{from_centre}"))
+    shape(class, pen("M", &[x, y]).with(from_centre, &[]))
+}
+
+/// A point with its band as a bar, and a line through it while it is led.
+pub(super) fn crosshair(point: &Point, frame: &Frame, led: bool) -> Vec<AnyView> {
+    let Frame { top, bottom, .. } = *frame;
+    let (x, y) = (frame.x(point.minute), frame.y(point.expected));
+    let (low, high) = (frame.y(point.low), frame.y(point.high));
+    let line = if led { pen("M", &[x, top]).with("V", &[bottom]) } else { Path::default() };
+    let bar = pen("M", &[x - 4.0, high]).with("h8m-4 0V", &[low]).with("m-4 0h8", &[]);
+    let disc = pen("M", &[x - 4.0, y]).with("a4 4 0 1 0 8 0a4 4 0 1 0-8 0z", &[]);
+    vec![shape("cross", line), shape("bar", bar), shape("disc", disc)]
 }

@@ -28,14 +28,14 @@ impl Frame {
     /// The frame of a picture so wide, with room on the right for the label at the
     /// end of the line.
     pub(super) fn of(timeline: &Timeline, width: f64, label: &str) -> Self {
-        let ends = timeline.points.first().into_iter().chain(timeline.points.last());
-        let minutes = ends.map(|it| it.minute).chain(timeline.marks.iter().map(|it| it.minute));
-        let (from, to) = minutes
-            .fold(None, |ends: Option<(i64, i64)>, minute| {
-                let (from, to) = ends.unwrap_or((minute, minute));
-                Some((from.min(minute), to.max(minute)))
-            })
-            .unwrap_or_default();
+        let (mut from, mut to) = match timeline.points.as_slice() {
+            [first, .., last] => (first.minute, last.minute),
+            [only] => (only.minute, only.minute),
+            [] => (0, 0),
+        };
+        for mark in &timeline.marks {
+            (from, to) = (from.min(mark.minute), to.max(mark.minute));
+        }
         let highest = value_ticks(timeline.top).last().map(f64::to_string).unwrap_or_default();
         Self {
             left: 12.0 + width_of(&highest).max(width_of(&timeline.unit)),

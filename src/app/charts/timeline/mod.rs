@@ -6,7 +6,7 @@ mod draw;
 mod frame;
 mod key;
 mod names;
-mod reader;
+mod path;
 mod reading;
 mod stage;
 mod table;
@@ -92,25 +92,19 @@ pub(crate) fn TimelineChart(
     /// Prints a value with its unit.
     value: Callback<f64, String>,
 ) -> impl IntoView {
-    let chart = Chart::new(id, timeline, Print { date, value });
+    let print = Print { date, value };
+    let (room, at) = (RwSignal::new(None), RwSignal::new(None));
+    let chart = Chart { id, timeline, print, room, at };
     let some = holds(move || timeline.with(|it| !it.points.is_empty()));
-    let part = move |read: fn(&Reading) -> String| said(move || chart.reading.with(read));
-    let (when, read, ends) =
-        (part(|it| it.when.clone()), part(|it| it.value.clone()), part(Reading::ends));
-    let notes = Callback::new(move |()| noted(chart.reading.get().noted));
     let title = said(move || timeline.with(|it| it.title.clone()));
+    let read = Callback::new(move |()| chart.reading().map_or_else(Vec::new, Reading::drawn));
+    let notes =
+        Callback::new(move |()| chart.reading().map_or_else(Vec::new, |it| noted(it.noted)));
     view! {
         <figure class="timeline" id=id>
             <figcaption>
                 <strong>{title}</strong>
-                <When condition=some>
-                    <span class="when">{when}</span>
-                    <span class="read">
-                        <strong class="number">{read}</strong>
-                        " "
-                        <span>{ends}</span>
-                    </span>
-                </When>
+                <Drawn what=read />
             </figcaption>
             <Stage chart=chart some=some />
             <When condition=some>
@@ -118,7 +112,7 @@ pub(crate) fn TimelineChart(
                 <p class="notes">
                     <Drawn what=notes />
                 </p>
-                <Table timeline=timeline print=chart.print />
+                <Table timeline=timeline print=print />
             </When>
         </figure>
     }

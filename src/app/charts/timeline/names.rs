@@ -1,7 +1,6 @@
 //! The names of the windows, where they cover least of the line.
 
-use leptos::prelude::Callable;
-use leptos::prelude::Callback;
+use leptos::prelude::{Callable, Callback};
 
 use super::frame::{Frame, width_of};
 use super::{Point, Window};
@@ -36,41 +35,62 @@ pub(super) fn placed(
         let inside = [high + LINE, low - GAP];
         let outside = [high - GAP, low + LINE];
         let bases = if low - high < LINE + GAP { [outside, inside] } else { [inside, outside] };
-        let places = bases.into_iter().flatten().flat_map(|base| {
-            let at = |part: f64| Name {
-                words: words.clone(),
-                left: frame.left + GAP + part * free,
-                base,
-            };
-            [at(0.0), at(1.0), at(0.5)]
-        });
-        names.extend(places.min_by_key(|place| covered(place, frame, points, &names)));
+        let mut best: Option<(usize, Name)> = None;
+        for base in bases.into_iter().flatten() {
+            for part in [0.0, 1.0, 0.5] {
+                let left = frame.left + GAP + part * free;
+                let place = Name { words: words.clone(), left, base };
+                let cost = covered(&place, frame, windows, points, &names);
+                if best.as_ref().is_none_or(|(least, _)| cost < *least) {
+                    best = Some((cost, place));
+                }
+            }
+        }
+        names.extend(best.map(|(_, place)| place));
     }
     names
 }
 
-/// How much a name would cover in a place. Other names and the axis weigh more than
-/// any line.
-fn covered(place: &Name, frame: &Frame, points: &[Point], names: &[Name]) -> usize {
+/// How much a name would cover in a place: lengths of the line between two points,
+/// and limits. Other names and the axis weigh more than any of those.
+fn covered(
+    place: &Name,
+    frame: &Frame,
+    windows: &[Window],
+    points: &[Point],
+    names: &[Name],
+) -> usize {
     let sides = |name: &Name| (name.left, name.left + width_of(&name.words));
     let (left, right) = sides(place);
-    let over = |name: &&Name| {
-        let (from, to) = sides(name);
-        (name.base - place.base).abs() < LINE && from < right && left < to
-    };
-    let lines = points.windows(2).filter(|pair| {
-        let x = [frame.x(pair[0].minute), frame.x(pair[1].minute)];
-        let y = [frame.y(pair[0].expected), frame.y(pair[1].expected)];
+    let (top, bottom) = (place.base - LINE, place.base + GAP);
+    let mut cost = 0;
+    for (index, point) in points.iter().enumerate() {
+        // The last point counts on its own: it may be the only one.
+        let next = points.get(index + 1).unwrap_or(point);
+        let (y, to) = (frame.y(point.expected), frame.y(next.expected));
         // A mark reaches so far from the line.
-        let (top, bottom) = (place.base - LINE - GAP, place.base + GAP);
-        x[0] < right
-            && left < x[1].max(x[0] + GAP)
-            && y[0].min(y[1]) < bottom
-            && top < y[0].max(y[1])
-    });
-    let outside = place.base - LINE < frame.top || place.base > frame.bottom;
-    let weight = points.len() + 1;
-    lines.count() + weight * (names.iter().filter(over).count() + usize::from(outside))
+        let across = frame.x(point.minute) - GAP < right && left < frame.x(next.minute) + GAP;
+        if across && y.min(to) - GAP < bottom && top < y.max(to) + GAP {
+            cost += 1;
+        }
+    }
+    for limit in windows.iter().flat_map(|it| [it.low, it.high]) {
+        // Its own limit is right beside it.
+        if (top + 1.0..bottom - 1.0).contains(&frame.y(limit)) {
+            cost += 1;
+        }
+    }
+    let weight = points.len() + 2 * windows.len() + 1;
+    for name in names {
+        let (from, to) = sides(name);
+        if (name.base - place.base).abs() < LINE && from < right && left < to {
+            cost += weight;
+        }
+    }
+    if top < frame.top || place.base > frame.bottom {
+        cost += weight;
+    }
+    cost
 }
 
 /// The name of a window with its limits, as far as there is room.
@@ -133,6 +153,15 @@ mod tests {
     }
 
     #[test]
+    fn a_name_stands_inside_its_window_where_it_can() {
+        Owner::new().with(|| {
+            let (frame, names) = place(&[20.0], "Map", &[90.0, 90.0]);
+            assert!(names[0].base < frame.y(20.0) && names[0].base > frame.y(40.0));
+            assert!(names[0].left - frame.left < 10.0);
+        });
+    }
+
+    #[test]
     fn names_do_not_cover_each_other() {
         Owner::new().with(|| {
             let (_, names) = place(&[20.0, 20.0, 20.0, 20.0], "Map", &[80.0, 80.0]);
@@ -141,6 +170,18 @@ mod tests {
                     let apart = (name.base - other.base).abs() >= LINE
                         || (name.left - other.left).abs() >= width_of(&name.words);
                     assert!(apart, "{name:?} {other:?}");
+                }
+            }
+        });
+    }
+
+    #[test]
+    fn a_name_keeps_off_other_limits() {
+        Owner::new().with(|| {
+            let (frame, names) = place(&[20.0, 44.0], "Map", &[90.0, 90.0]);
+            for name in names {
+                for limit in [20.0, 40.0, 44.0, 64.0].map(|limit| frame.y(limit)) {
+                    assert!(limit <= name.base - 13.0 || name.base < limit, "{name:?} {limit}");
                 }
             }
         });

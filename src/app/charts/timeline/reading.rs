@@ -8,7 +8,7 @@ use super::{Point, Timeline};
 pub(super) type Noted = (String, Option<String>);
 
 /// A point in words.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Debug)]
 pub(super) struct Reading {
     pub(super) when: String,
     pub(super) value: String,
@@ -26,9 +26,9 @@ pub(super) struct Print {
 
 impl Reading {
     /// The point at an index, with the marks next to it.
-    pub(super) fn of(timeline: &Timeline, index: usize, print: Print) -> Self {
+    pub(super) fn of(timeline: &Timeline, index: usize, print: Print) -> Option<Self> {
         let points = &timeline.points;
-        let Some(point) = points.get(index) else { return Self::default() };
+        let point = points.get(index)?;
         let exact = point.low >= point.high;
         let ends = || (print.value.run(point.low), print.value.run(point.high));
         let here = timeline.marks.iter().filter(|it| nearest(points, it.minute) == index);
@@ -40,27 +40,42 @@ impl Reading {
             };
             (words, mark.href.clone())
         });
-        Self {
+        Some(Self {
             when: print.date.run((point.minute, true)),
             value: print.value.run(point.expected),
             between: (!exact).then(ends),
             noted: noted.collect(),
-        }
+        })
     }
 
-    /// Its ends in words.
+    /// Its ends in words, to follow the value.
     pub(super) fn ends(&self) -> String {
-        self.between
-            .as_ref()
-            .map_or(String::new(), |(low, high)| format!("between {low} and {high}"))
+        let ends = self.between.as_ref();
+        ends.map_or(String::new(), |(low, high)| format!(" between {low} and {high}"))
+    }
+
+    /// The time, and the value with its ends.
+    pub(super) fn drawn(self) -> Vec<AnyView> {
+        let ends = self.ends();
+        let when = view! { <span class="when">{self.when}</span> };
+        let read = view! {
+            <span class="read">
+                <strong class="number">{self.value}</strong>
+                {ends}
+            </span>
+        };
+        vec![when.into_any(), read.into_any()]
     }
 
     /// All of it in one sentence.
     pub(super) fn sentence(&self) -> String {
-        let ends = self.between.iter().map(|_| format!(", {}", self.ends()));
-        let noted = self.noted.iter().map(|(words, _)| format!(". {words}"));
-        let start = format!("{}: {}", self.when, self.value);
-        std::iter::once(start).chain(ends).chain(noted).collect()
+        let comma = if self.between.is_some() { "," } else { "" };
+        let mut words = format!("{}: {}{comma}{}", self.when, self.value, self.ends());
+        for (noted, _) in &self.noted {
+            words.push_str(". ");
+            words.push_str(noted);
+        }
+        words
     }
 }
 
@@ -125,11 +140,12 @@ mod tests {
                 marks: vec![mark(60, "Fill: 16 L E85"), mark(50, "Drained")],
                 ..Timeline::default()
             };
-            let said = Reading::of(&timeline, 1, print()).sentence();
+            let said = |index| Reading::of(&timeline, index, print()).map(|it| it.sentence());
             let expected =
                 "minute 60: E31, between E28 and E34. Fill: 16 L E85. Drained (minute 50)";
-            assert_eq!(said, expected);
-            assert!(Reading::of(&timeline, 0, print()).noted.is_empty());
+            assert_eq!(said(1).as_deref(), Some(expected));
+            assert_eq!(said(0).as_deref(), Some("minute 0: E31, between E28 and E34"));
+            assert_eq!(said(2), None);
         });
     }
 
@@ -138,7 +154,8 @@ mod tests {
         Owner::new().with(|| {
             let point = Point { minute: 0, low: 31.0, expected: 31.0, high: 31.0 };
             let timeline = Timeline { points: vec![point], ..Timeline::default() };
-            assert_eq!(Reading::of(&timeline, 0, print()).sentence(), "minute 0: E31");
+            let said = Reading::of(&timeline, 0, print()).map(|it| it.sentence());
+            assert_eq!(said.as_deref(), Some("minute 0: E31"));
         });
     }
 }

@@ -31,8 +31,12 @@ pub(super) fn Table(timeline: Signal<Timeline>, print: Print) -> impl IntoView {
 
 fn drawn(timeline: &Timeline, print: Print) -> Vec<AnyView> {
     let count = timeline.points.len();
-    let rows: Vec<_> =
-        (0..count).rev().take(ROWS).map(|index| row(Reading::of(timeline, index, print))).collect();
+    let rows: Vec<_> = (0..count)
+        .rev()
+        .take(ROWS)
+        .filter_map(|index| Reading::of(timeline, index, print))
+        .map(row)
+        .collect();
     let caption = match count.checked_sub(ROWS) {
         Some(older @ 1..) => {
             format!("{}, newest first; {older} older rows are left out", timeline.title)
@@ -62,8 +66,7 @@ fn row(reading: Reading) -> AnyView {
             <th scope="row">{reading.when}</th>
             <td>
                 <strong class="number">{reading.value}</strong>
-                " "
-                <span>{ends}</span>
+                {ends}
             </td>
             <td>{noted(reading.noted)}</td>
         </tr>

@@ -1,63 +1,68 @@
 //! The lines through the points.
 
-use std::fmt::Write;
-
 use super::Point;
 use super::frame::{Frame, whole};
+use super::path::Path;
 
 /// Of all points in one column of pixels, those that show: the first, the lowest,
 /// the highest and the last, each with the widest band of the column.
 pub(super) fn thinned(points: &[Point], frame: &Frame) -> Vec<Point> {
     let column = |point: &Point| whole(frame.x(point.minute));
-    points
-        .chunk_by(|one, next| column(one) == column(next))
-        .flat_map(|column| if column.len() > 4 { extremes(column) } else { column.to_vec() })
-        .collect()
+    let mut shown = Vec::new();
+    for points in points.chunk_by(|one, next| column(one) == column(next)) {
+        if points.len() > 4 {
+            extremes(points, &mut shown);
+        } else {
+            shown.extend_from_slice(points);
+        }
+    }
+    shown
 }
 
-fn extremes(column: &[Point]) -> Vec<Point> {
-    let by_value = |a: &usize, b: &usize| column[*a].expected.total_cmp(&column[*b].expected);
-    let low = column.iter().map(|it| it.low).fold(f64::INFINITY, f64::min);
-    let high = column.iter().map(|it| it.high).fold(f64::NEG_INFINITY, f64::max);
-    let all = || 0..column.len();
-    let mut kept: Vec<usize> = [all().next(), all().min_by(by_value), all().max_by(by_value)]
-        .into_iter()
-        .chain([all().next_back()])
-        .flatten()
-        .collect();
-    kept.sort_unstable();
-    kept.dedup();
-    kept.into_iter().map(|index| Point { low, high, ..column[index] }).collect()
+fn extremes(column: &[Point], shown: &mut Vec<Point>) {
+    let mut band = column[0];
+    let (mut lowest, mut highest) = (0, 0);
+    for (index, point) in column.iter().enumerate() {
+        band.low = band.low.min(point.low);
+        band.high = band.high.max(point.high);
+        if point.expected < column[lowest].expected {
+            lowest = index;
+        }
+        if point.expected > column[highest].expected {
+            highest = index;
+        }
+    }
+    let between = [lowest.min(highest), lowest.max(highest)];
+    for index in [0, between[0], between[1], column.len() - 1] {
+        let Point { minute, expected, .. } = column[index];
+        shown.push(Point { minute, expected, ..band });
+    }
 }
 
 /// The path of one value through the points.
 pub(super) fn line(frame: &Frame, points: &[Point], value: fn(&Point) -> f64) -> String {
-    let mut path = String::new();
-    through(&mut path, frame, points.iter(), value);
-    path
+    let mut path = Path::default();
+    for point in points {
+        through(&mut path, frame, point, value);
+    }
+    path.text()
 }
 
 /// The path around the band.
 pub(super) fn area(frame: &Frame, points: &[Point]) -> String {
-    let mut path = String::new();
-    through(&mut path, frame, points.iter(), |it| it.high);
-    through(&mut path, frame, points.iter().rev(), |it| it.low);
-    path.push('z');
-    path
+    let mut path = Path::default();
+    for point in points {
+        through(&mut path, frame, point, |it| it.high);
+    }
+    for point in points.iter().rev() {
+        through(&mut path, frame, point, |it| it.low);
+    }
+    path.with("z", &[]).text()
 }
 
-fn through<'a>(
-    path: &mut String,
-    frame: &Frame,
-    points: impl Iterator<Item = &'a Point>,
-    value: fn(&Point) -> f64,
-) {
-    for point in points {
-        let command = if path.is_empty() { 'M' } else { 'L' };
-        let (x, y) = (frame.x(point.minute), frame.y(value(point)));
-        // Writing to a string cannot fail.
-        let _ = write!(path, "{command}{x:.1} {y:.1}");
-    }
+fn through(path: &mut Path, frame: &Frame, point: &Point, value: fn(&Point) -> f64) {
+    let command = if path.is_empty() { "M" } else { "L" };
+    path.add(command, &[frame.x(point.minute), frame.y(value(point))]);
 }
 
 #[cfg(test)]
@@ -109,7 +114,7 @@ mod tests {
         let points = [point(0, 10.0), point(60, 10.0), point(60, 80.0), point(120, 80.0)];
         let frame = frame(&points);
         let path = line(&frame, &points, |it| it.expected);
-        let middle = format!("L{:.1} ", f64::midpoint(frame.left, frame.right));
+        let middle = format!("L {} ", whole(f64::midpoint(frame.left, frame.right)));
         assert_eq!(path.matches(&middle).count(), 2);
         assert_eq!(path.matches('M').count(), 1);
     }

@@ -38,8 +38,7 @@ fn point(minute: i64, band: Band<f64>) -> Point {
 #[component]
 pub(super) fn ChartsCard() -> impl IntoView {
     let state = State::here();
-    let drawn =
-        holds(move || state.history.with(|it| it.passages.iter().any(|it| it.after.is_some())));
+    let drawn = holds(move || state.history.with(|it| it.passages.iter().any(Passage::is_known)));
     let chart = move |shown: Shown| {
         Signal::derive(move || {
             let answer = state.tank.get();
@@ -82,12 +81,12 @@ fn timeline<'a>(
     let mut points = Vec::new();
     let mut marks = Vec::new();
     for passage in history.passages.iter() {
-        let Some(after) = &passage.after else { continue };
+        let Some(after) = passage.after() else { continue };
         let minute = passage.time.local_minutes();
-        if let Some(before) = &passage.before {
-            points.push(point(minute, shown.of(before, printer)));
+        if let Some(before) = passage.before() {
+            points.push(point(minute, shown.of(&before, printer)));
         }
-        let band = shown.of(after, printer);
+        let band = shown.of(&after, printer);
         points.push(point(minute, band));
         let Some(event) = event(passage) else { continue };
         let kind = match event.what {
