@@ -22,6 +22,7 @@ mod keyboard;
 mod main_job;
 mod memory;
 mod out_of_reach;
+mod storage;
 mod tank;
 mod units;
 mod ways;

@@ -22,6 +22,7 @@
 
 mod audit;
 mod chromium;
+mod files;
 mod page;
 mod server;
 

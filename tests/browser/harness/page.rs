@@ -603,7 +603,7 @@ impl Page {
         found["result"]["objectId"].clone()
     }
 
-    async fn devtools(&self, method: &str, parameters: Value) -> Value {
+    pub(super) async fn devtools(&self, method: &str, parameters: Value) -> Value {
         done(self.driver.cdp().send_raw(method, parameters).await, method)
     }
 }

@@ -1,0 +1,64 @@
+//! What a test hands to the page and takes from it besides keys and clicks: files,
+//! further windows, and a browser that behaves otherwise.
+
+use std::path::PathBuf;
+use std::sync::atomic::{AtomicU32, Ordering};
+
+use serde_json::json;
+use thirtyfour::{By, WindowHandle};
+
+use super::page::{Page, done};
+
+impl Page {
+    /// Chooses a file with this content for the one file field of the page.
+    pub(crate) async fn give_file(&self, content: &[u8]) {
+        let file = fresh_path("given.json");
+        std::fs::write(&file, content).expect("a file to give");
+        let field = done(self.driver.find(By::Css("input[type=file]")).await, "a file field");
+        done(field.send_keys(file.to_string_lossy()).await, "choosing a file");
+    }
+
+    /// Does something that downloads a file, and returns its name and content.
+    pub(crate) async fn download(&self, act: impl AsyncFnOnce()) -> (String, String) {
+        let directory = fresh_path("downloads");
+        std::fs::create_dir_all(&directory).expect("a directory for downloads");
+        let allowed = json!({ "behavior": "allow", "downloadPath": directory });
+        self.devtools("Page.setDownloadBehavior", allowed).await;
+        act().await;
+        let file = || {
+            let files = std::fs::read_dir(&directory).expect("a directory that can be read");
+            let mut files = files.filter_map(Result::ok).map(|it| it.path());
+            files.find(|file| file.extension().is_some_and(|it| it != "crdownload" && it != "tmp"))
+        };
+        self.until("a file to arrive", async || file().is_some()).await;
+        let file = file().expect("a file");
+        let name = file.file_name().map(|it| it.to_string_lossy().into_owned());
+        (name.unwrap_or_default(), std::fs::read_to_string(&file).expect("a readable file"))
+    }
+
+    /// Runs a script before anything else whenever a page is loaded.
+    pub(crate) async fn before_each_load(&self, script: &str) {
+        self.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": script })).await;
+    }
+
+    /// Opens a further window on the app, and goes there.
+    pub(crate) async fn open_window(&self, hash: &str) -> [WindowHandle; 2] {
+        let first = done(self.driver.window().await, "the window");
+        let second = done(self.driver.new_tab().await, "a new window");
+        self.to_window(&second).await;
+        self.open(hash).await;
+        [first, second]
+    }
+
+    /// Goes to a window.
+    pub(crate) async fn to_window(&self, window: &WindowHandle) {
+        done(self.driver.switch_to_window(window.clone()).await, "going to a window");
+    }
+}
+
+fn fresh_path(name: &str) -> PathBuf {
+    static MADE: AtomicU32 = AtomicU32::new(0);
+    let number = MADE.fetch_add(1, Ordering::Relaxed);
+    let name = format!("{}-{number}-{name}", std::process::id());
+    PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join(name)
+}
