@@ -88,7 +88,7 @@ fn extremes_are_refused() {
         ["", "null", "[]", "{}", "\u{feff}{}", &deep, &format!("{{\"schema\":2,\"here\":{deep}")]
     {
         let read = Document::from_json(text);
-        assert!(matches!(read, Err(DocumentError::Unreadable { .. })), "{:.40}", text);
+        assert!(matches!(read, Err(DocumentError::Unreadable { .. })), "{text:.40}");
     }
     let large = " ".repeat(LARGEST_DOCUMENT + 1);
     assert!(matches!(Document::from_json(&large), Err(DocumentError::TooLarge { .. })));

@@ -184,6 +184,7 @@ proptest! {
             let (keeper, document) = &mut tabs[usize::from(second)];
             let event = Event { id: Id::new(&format!("new-{number}")).unwrap(), revision: 1, ..event };
             document.here.log.write(event.clone());
+            let event = document.here.log.find(&event.id).unwrap().clone();
             if number % 3 == 0 {
                 document.here.fill.share.push('1');
             }
