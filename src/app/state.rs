@@ -48,6 +48,8 @@ pub(crate) struct State {
     pub(crate) keeper: StoredValue<Option<Keeper>>,
     pub(crate) route: RwSignal<Route>,
     pub(crate) printer: Memo<Printer>,
+    /// What the log's replay depends on.
+    pub(crate) course: Memo<Course>,
     /// The log of the car in use, replayed.
     pub(crate) history: Memo<History>,
     /// What is in its tank, by the log.
@@ -125,6 +127,7 @@ impl State {
             keeper: StoredValue::new(keeper),
             route: RwSignal::new(Route::of_location()),
             printer,
+            course,
             history,
             tank,
             reading,

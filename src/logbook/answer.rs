@@ -160,6 +160,12 @@ impl Answer {
         super::derivation::workings(self)
     }
 
+    /// Whether the plan pours more than the last drops before a click.
+    pub fn leaves_something_to_pour(&self) -> bool {
+        const DROPS_L: f64 = 0.05;
+        self.steps.iter().any(|step| in_litres(step.volume) >= DROPS_L)
+    }
+
     /// Whether there is nothing left to pour.
     pub fn is_done(&self) -> bool {
         self.steps.is_empty()

@@ -162,7 +162,9 @@ pub struct Event {
 impl Event {
     /// This entry as the next version after the one that is known.
     pub(super) fn after(self, known: Option<&Self>) -> Self {
-        Self { revision: known.map_or(1, |known| known.revision.saturating_add(1)), ..self }
+        let revision = known.map_or(1, |known| known.revision.saturating_add(1));
+        let sequence = known.map_or(self.sequence, |known| known.sequence);
+        Self { revision, sequence, ..self }
     }
 
     /// Whether this version holds against another of the same entry: the later

@@ -6,6 +6,7 @@ use uom::si::volume::liter;
 
 use super::document::CarFile;
 use super::event::{Event, What};
+use super::forms::Car;
 use super::id::Id;
 use super::log::Log;
 use super::moment::Moment;
@@ -14,7 +15,7 @@ use super::printer::Printer;
 use super::reader::Reader;
 use crate::fill::economics;
 use crate::fuel::{HydrocarbonBase, Mixture};
-use crate::quantity::{Length, Volume};
+use crate::quantity::{Length, Share, Volume};
 use crate::tank::{Doubt, Estimate, Estimator, Evidence};
 
 /// What an entry made of the estimate.
@@ -55,6 +56,8 @@ impl Passage {
 /// How far the fuel from before a fill still feeds the engine.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct OldBlend {
+    /// Its ethanol share, as expected.
+    pub share: Share,
     /// How far it feeds the engine after the fill.
     pub reach: Length,
     /// What of that is left, by the distances in the log since.
@@ -65,7 +68,7 @@ pub struct OldBlend {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Course {
     log: Log,
-    car: super::forms::Car,
+    car: Car,
     printer: Printer,
 }
 
@@ -73,6 +76,18 @@ impl Course {
     /// What the history of this car depends on.
     pub fn of(file: &CarFile, printer: &Printer) -> Self {
         Self { log: file.log.clone(), car: file.car.clone(), printer: printer.clone() }
+    }
+
+    pub(super) fn log(&self) -> &Log {
+        &self.log
+    }
+
+    pub(super) fn car(&self) -> &Car {
+        &self.car
+    }
+
+    pub(super) fn printer(&self) -> &Printer {
+        &self.printer
     }
 }
 
@@ -95,14 +110,7 @@ impl History {
     pub fn of(course: &Course) -> Self {
         let mut reader = Reader::new(&course.printer);
         let known = reader.car(&course.car);
-        let line = reader.volume(super::complaint::Field::Line, &course.car.line, None, None);
-        let mut replay = Replay {
-            known,
-            line: line.flatten(),
-            estimator: None,
-            last_fill: None,
-            passages: Vec::new(),
-        };
+        let mut replay = Replay { known, estimator: None, last_fill: None, passages: Vec::new() };
         for event in course.log.events() {
             replay.take(event, course);
         }
@@ -128,7 +136,6 @@ impl History {
 
 struct Replay {
     known: Known,
-    line: Option<Volume>,
     estimator: Option<Estimator>,
     /// Where among the passages the last fill is, and how far was driven since.
     last_fill: Option<(usize, Length)>,
@@ -187,12 +194,13 @@ impl Replay {
         let (fill, driven) = self.last_fill?;
         let before = self.passages[fill].before()?;
         let base = HydrocarbonBase::default();
-        let old = Mixture::splash(self.line?, before.share.expected(), &base);
+        let share = before.share.expected();
+        let old = Mixture::splash(self.known.line?, share, &base);
         let litre = Volume::new::<liter>(1.0);
         let reference = Mixture::splash(litre, self.known.reference, &base);
         let reach = economics::range(&old, self.known.consumption?, &reference)?;
         let left = if driven < reach { reach - driven } else { Length::default() };
-        Some(OldBlend { reach, left })
+        Some(OldBlend { share, reach, left })
     }
 }
 

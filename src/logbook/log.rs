@@ -69,11 +69,10 @@ impl Log {
     /// Writes an entry: as a new one, or as the next version of the one with this
     /// identity.
     pub fn write(&mut self, event: Event) {
-        let known = self.find(&event.id);
-        let next = || self.events.iter().map(|it| it.sequence).max().unwrap_or(0).saturating_add(1);
-        let sequence = known.map_or_else(next, |known| known.sequence);
-        let event = Event { sequence, ..event }.after(known);
-        self.merge(event);
+        let last = self.events.iter().map(|known| known.sequence).max().unwrap_or(0);
+        let next = Event { sequence: last.saturating_add(1), ..event };
+        let known = self.find(&next.id);
+        self.merge(next.after(known));
     }
 
     /// Removes an entry, or brings it back.

@@ -23,6 +23,8 @@ pub(super) struct Known {
     pub(super) reserve: Option<Volume>,
     pub(super) consumption: Option<Consumption>,
     pub(super) reference: Share,
+    /// The fuel in pump, lines and rail.
+    pub(super) line: Option<Volume>,
 }
 
 impl Known {
@@ -90,7 +92,9 @@ impl Reader<'_> {
             })
             .flatten();
         let reference = self.optional(Field::Reference, &car.reference, parse_share).flatten();
-        Known { capacity, reserve, consumption, reference: reference.unwrap_or(Share::ZERO) }
+        let line = self.volume(Field::Line, &car.line, None, None).flatten();
+        let reference = reference.unwrap_or(Share::ZERO);
+        Known { capacity, reserve, consumption, reference, line }
     }
 
     /// A level that was read, if one was.

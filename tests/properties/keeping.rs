@@ -183,8 +183,9 @@ proptest! {
             let before = memory.texts.borrow().clone();
             let (keeper, document) = &mut tabs[usize::from(second)];
             let event = Event { id: Id::new(&format!("new-{number}")).unwrap(), revision: 1, ..event };
-            document.here.log.write(event.clone());
-            let event = document.here.log.find(&event.id).unwrap().clone();
+            let id = event.id.clone();
+            document.here.log.write(event);
+            let event = document.here.log.find(&id).unwrap().clone();
             if number % 3 == 0 {
                 document.here.fill.share.push('1');
             }
@@ -338,7 +339,7 @@ proptest! {
             match document.cars().find(|it| it.id == car.id) {
                 Some(before) => {
                     let counting = |log: &fillwright::logbook::Log| -> Vec<Event> {
-                        log.events().map(|event| Event { revision: 1, ..event.clone() }).collect()
+                        log.events().map(|event| Event { revision: 1, sequence: 0, ..event.clone() }).collect()
                     };
                     prop_assert_eq!(counting(&car.log), counting(&before.log));
                     prop_assert_eq!(&car.fill, &before.fill);

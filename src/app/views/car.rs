@@ -90,6 +90,15 @@ fn TankCard() -> impl IntoView {
                 value=state.text(|it| Some(&it.here.car.reference))
                 on_text=state.set(|it, text| it.here.car.reference = text)
             />
+            <TextField
+                field=Field::Line
+                label="Fuel in pump, lines and rail"
+                unit=unit
+                words=true
+                hint="Tells how far the old blend feeds the engine; often 0.3 to 1 L"
+                value=state.entry(Measure::Volume, |it| Some(&it.here.car.line))
+                on_text=state.set_entry(|it| Some(&mut it.here.car.line))
+            />
         </section>
     }
 }

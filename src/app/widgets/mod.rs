@@ -8,6 +8,7 @@ mod flow;
 mod options;
 mod time_field;
 mod verdict;
+mod working;
 
 pub(crate) use button::Button;
 pub(crate) use field::TextField;
@@ -15,3 +16,4 @@ pub(crate) use flow::{Drawn, Rows, When, holds, said};
 pub(crate) use options::{CheckBox, Choices, Options, key_of, options, value_of};
 pub(crate) use time_field::TimeField;
 pub(crate) use verdict::verdict_item;
+pub(crate) use working::working_shown;

@@ -3,6 +3,7 @@
 mod blend;
 mod pours;
 mod road;
+mod tank;
 
 use uom::si::volume::liter;
 

@@ -18,9 +18,17 @@ pub(super) fn PutInCard() -> impl IntoView {
     let stale = holds(move || state.shown.with(|it| it.stale));
     let missing = holds(move || stale.get() || !has_answer.get());
     let class = said(move || if stale.get() { "stale-answer" } else { "" }.to_owned());
+    let recorded = RwSignal::new(String::new());
     view! {
         <section class="card" id="put-in" aria-labelledby="put-in-title">
             <h2 id="put-in-title">"Put in"</h2>
+            <When condition=holds(move || recorded.with(|it| !it.is_empty()))>
+            <p class="note" id="recorded" role="status">
+                {recorded}
+                " "
+                <a href="#/tank">"See Tank."</a>
+            </p>
+        </When>
             <When condition=missing>
                 <Missing />
             </When>
@@ -32,7 +40,7 @@ pub(super) fn PutInCard() -> impl IntoView {
                         <Steps />
                     </div>
                 </div>
-                <Afterwards />
+                <Afterwards recorded=recorded />
                 <Cautions />
                 <Results />
                 <Workings />
@@ -209,7 +217,7 @@ fn Steps() -> impl IntoView {
 
 /// What comes after the steps.
 #[component]
-fn Afterwards() -> impl IntoView {
+fn Afterwards(recorded: RwSignal<String>) -> impl IntoView {
     let state = State::here();
     let nothing_left = holds(move || {
         state.answer().is_some_and(|answer| answer.is_done() && !answer.asked.as_poured)
@@ -224,10 +232,9 @@ fn Afterwards() -> impl IntoView {
     let tick =
         Callback::new(move |clicked| state.document.update(|it| it.here.fill.clicked = clicked));
     let can_record = holds(move || {
-        let to_pour = state.answer().is_some_and(|answer| !answer.is_done());
+        let to_pour = state.answer().is_some_and(|answer| answer.leaves_something_to_pour());
         (to_pour || some_in.get()) && state.shown.with(|it| !it.stale)
     });
-    let recorded = RwSignal::new(String::new());
     let write = move |planned: bool| {
         let Some(answer) = state.answer() else { return };
         let printer = state.printer.get_untracked();
@@ -277,13 +284,6 @@ fn Afterwards() -> impl IntoView {
                     </When>
                 </div>
             </div>
-        </When>
-        <When condition=holds(move || recorded.with(|it| !it.is_empty()))>
-            <p class="note" id="recorded" role="status">
-                {recorded}
-                " "
-                <a href="#/tank">"See Tank."</a>
-            </p>
         </When>
     }
 }

@@ -1,20 +1,8 @@
 use fillwright::logbook::{Answer, Printer};
-use fillwright::source::Source;
-use fillwright::workings::Working;
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::Drawn;
-
-fn cited(source: &Source) -> String {
-    match source.caveat() {
-        // Some citations say so in their own words.
-        Some(caveat) if !source.citation.contains(caveat) => {
-            format!("{caveat}: {}", source.citation)
-        }
-        _ => source.citation.to_owned(),
-    }
-}
+use crate::app::widgets::{Drawn, working_shown};
 
 /// How each number came about, for checking by hand.
 #[component]
@@ -26,7 +14,9 @@ pub(super) fn Workings() -> impl IntoView {
     let lines = Callback::new(move |()| {
         let Some(answer) = answer() else { return Vec::new() };
         let lines = answer.workings();
-        state.printer.with(|printer| lines.iter().map(|line| line_shown(line, printer)).collect())
+        state
+            .printer
+            .with(|printer| lines.iter().map(|line| working_shown(line, printer)).collect())
     });
     let orders = Callback::new(move |()| {
         let Some(answer) = answer() else { return Vec::new() };
@@ -69,23 +59,6 @@ pub(super) fn Workings() -> impl IntoView {
             </table>
         </details>
     }
-}
-
-fn line_shown(line: &Working, printer: &Printer) -> AnyView {
-    let value = printer.number(line.value, line.decimals);
-    let sources: Vec<String> = line.sources.iter().map(cited).collect();
-    view! {
-        <div class="working">
-            <p>
-                {format!("{}: ", line.name)}
-                <strong class="number">{format!("{value}\u{202f}{}", line.unit)}</strong>
-            </p>
-            <p class="formula">{format!("{} = {}", line.symbol, line.formula)}</p>
-            <p class="formula">{format!("{} = {}", line.symbol, line.numbers)}</p>
-            <p class="source">{format!("Source: {}", sources.join("; "))}</p>
-        </div>
-    }
-    .into_any()
 }
 
 fn order_rows(answer: &Answer, printer: &Printer) -> Vec<[String; 3]> {

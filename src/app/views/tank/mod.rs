@@ -5,6 +5,7 @@ mod entry;
 mod entry_fields;
 mod log;
 mod now;
+mod workings;
 
 use leptos::prelude::*;
 

@@ -1,6 +1,7 @@
 use fillwright::logbook::{Printer, TankAnswer};
 use leptos::prelude::*;
 
+use super::workings::Workings;
 use crate::app::device;
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, When, holds, said, verdict_item};
@@ -42,6 +43,7 @@ pub(super) fn NowCard() -> impl IntoView {
                 </div>
                 <Doubts />
                 <p class="hint">{of_tank(|it, p| tank::possible(&it.estimate, p))}</p>
+                <Workings />
             </When>
         </section>
     }

@@ -1,0 +1,32 @@
+use leptos::prelude::*;
+
+use crate::app::state::State;
+use crate::app::widgets::{Drawn, working_shown};
+
+/// How the estimate came about, for checking by hand.
+#[component]
+pub(super) fn Workings() -> impl IntoView {
+    let state = State::here();
+    // Worked out only while somebody looks.
+    let open = RwSignal::new(false);
+    let lines = Callback::new(move |()| {
+        if !open.get() {
+            return Vec::new();
+        }
+        let lines =
+            state.course.with(|course| state.history.with(|history| history.workings(course)));
+        state.printer.with(|printer| lines.iter().map(|it| working_shown(it, printer)).collect())
+    });
+    view! {
+        <details
+            id="tank-workings"
+            on:toggle:target=move |event| open.set(event.target().has_attribute("open"))
+        >
+            <summary>"Workings and sources"</summary>
+            <p class="hint">
+                "What the last fill and the last readings say, each by itself. The estimate weighs them by their errors, as Kalman filters do, beside what the entries before told of the gauge, the pump, the sensor and the consumption. How wide it believes those to stray was chosen in simulation: common practice, no source."
+            </p>
+            <Drawn what=lines />
+        </details>
+    }
+}

@@ -1,0 +1,32 @@
+use fillwright::logbook::Printer;
+use fillwright::source::Source;
+use fillwright::workings::Working;
+use leptos::prelude::*;
+
+fn cited(source: &Source) -> String {
+    match source.caveat() {
+        // Some citations say so in their own words.
+        Some(caveat) if !source.citation.contains(caveat) => {
+            format!("{caveat}: {}", source.citation)
+        }
+        _ => source.citation.to_owned(),
+    }
+}
+
+/// A number with its formula and its sources.
+pub(crate) fn working_shown(line: &Working, printer: &Printer) -> AnyView {
+    let value = printer.number(line.value, line.decimals);
+    let sources: Vec<String> = line.sources.iter().map(cited).collect();
+    view! {
+        <div class="working">
+            <p>
+                {format!("{}: ", line.name)}
+                <strong class="number">{format!("{value}\u{202f}{}", line.unit)}</strong>
+            </p>
+            <p class="formula">{format!("{} = {}", line.symbol, line.formula)}</p>
+            <p class="formula">{format!("{} = {}", line.symbol, line.numbers)}</p>
+            <p class="source">{format!("Source: {}", sources.join("; "))}</p>
+        </div>
+    }
+    .into_any()
+}
