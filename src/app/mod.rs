@@ -146,7 +146,7 @@ fn Troubles() -> impl IntoView {
                 <p>{said}</p>
                 <When condition=unsaved>
                     <Button
-                        label="Export everything"
+                        label="Export now"
                         look="small"
                         on_press=Callback::new(move |()| transfer::export(state))
                     />

@@ -12,7 +12,7 @@ use crate::quantity::notation::{DecimalMark, UnitSystem};
 /// The number that tells apart the ways in which a document was written.
 ///
 /// What each looks like is described in `document.schema.json` beside this file;
-/// [`migration`] reads the earlier ones.
+/// `migration.rs` reads the earlier ones.
 pub const SCHEMA: u32 = 2;
 
 /// A document of this many bytes is no longer what a person typed.

@@ -3,6 +3,7 @@
 
 use crate::app::{self, CAPACITY, LEVEL};
 use crate::harness::{Key, Page, Scheme, browse};
+use crate::storage::notes;
 
 #[test]
 fn the_first_start_is_for_all() {
@@ -90,6 +91,22 @@ fn a_wrong_entry_is_for_all() {
         page.press(Key::Tab).await;
         page.sees(app::NOT_UPDATED).await;
         for_all(page, "wrong").await;
+    });
+}
+
+#[test]
+fn several_cars_and_an_import_are_for_all() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", app::EXAMPLE).await;
+        app::to_car(page).await;
+        page.click("button", "Add a car").await;
+        page.type_in("Name of the car", "Second").await;
+        page.click("button", "Remove this car").await;
+        page.click("button", "Add a car").await;
+        page.give_file(notes("other", 0, 3).as_bytes()).await;
+        page.sees("a new car, 3 entries").await;
+        for_all(page, "car-import").await;
     });
 }
 

@@ -37,7 +37,7 @@ async fn stored(page: &Page) -> Value {
     page.script(READ, vec![]).await
 }
 
-async fn export(page: &Page) -> String {
+pub(crate) async fn export(page: &Page) -> String {
     let (name, text) = page.download(async || page.click("button", EXPORT).await).await;
     let parts: Vec<&str> = name.split(['-', '.']).collect();
     assert!(
@@ -48,7 +48,7 @@ async fn export(page: &Page) -> String {
 }
 
 /// A document of one car with so many entries that are notes.
-fn notes(car: &str, from: usize, to: usize) -> String {
+pub(crate) fn notes(car: &str, from: usize, to: usize) -> String {
     let note = |number: usize| {
         json!({
             "id": format!("note-{number}"), "revision": 1, "time": "2026-05-03T17:40:00+02:00",
@@ -219,7 +219,8 @@ fn a_full_storage_is_told_of_and_the_app_goes_on() {
         page.script(FULL, vec![]).await;
         page.type_in(CAPACITY, "61").await;
         page.sees("storage is full").await;
-        assert!(export(page).await.contains("\"61\""));
+        let (_, text) = page.download(async || page.click("button", "Export now").await).await;
+        assert!(text.contains("\"61\""));
         page.script("Storage.prototype.setItem = window.setItem", vec![]).await;
         page.type_in(CAPACITY, "62").await;
         page.press(Key::Tab).await;

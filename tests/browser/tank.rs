@@ -1,8 +1,13 @@
 //! Between fills: what was recorded, what was read since, and what may be selected.
 
+use fillwright::calibration::Verdict;
+use fillwright::logbook::{Course, Document, History, Printer, TankAnswer};
+use fillwright::quantity::notation::DecimalMark;
+
 use crate::app::{self, Calibration, calibrate, pick, quarter_full, to_car, to_tank};
 use crate::harness::{Key, Page, browse};
 use crate::reckoning;
+use crate::storage::export;
 
 /// The fill of most scenarios, recorded as planned: 16 L of E85 and 29 L of petrol
 /// onto 15 L.
@@ -158,5 +163,84 @@ fn the_chart_reads_values_by_arrow_keys_and_as_a_table() {
         page.tab_to(app::OPENER, "As a table").await;
         page.press(Key::Enter).await;
         page.until("a table", async || page.has("columnheader", "Expected").await).await;
+    });
+}
+
+/// What the core makes of a document: the estimate and the verdicts in words.
+struct Core {
+    estimate: String,
+    verdict: &'static str,
+}
+
+impl Core {
+    fn of(text: &str) -> Self {
+        let document = Document::from_json(text).expect("a document");
+        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let history = History::of(&Course::of(&document.here, &printer));
+        let answer = TankAnswer::of(&document, &history, &printer).expect("an estimate");
+        let share = answer.estimate.share;
+        let [low, expected, high] =
+            [share.low(), share.expected(), share.high()].map(|it| printer.grade(it));
+        let verdict = match answer.verdicts[0].judgement.verdict {
+            Verdict::Usable => "usable",
+            Verdict::ConfirmFirst => "confirm first",
+            Verdict::DoNotSelect => "do not select",
+        };
+        Self { estimate: format!("about {expected} between {low} and {high}"), verdict }
+    }
+
+    /// Whether the page shows the same.
+    async fn is_on(&self, page: &Page) {
+        page.becomes(true, async || app::estimate(page).await.starts_with(&self.estimate)).await;
+        page.sees(&format!("Middle: {}", self.verdict)).await;
+    }
+}
+
+#[test]
+fn from_the_plan_to_the_import_the_page_says_what_the_core_says() {
+    browse(async |page| {
+        quarter_full(page).await;
+        to_car(page).await;
+        let middle = Calibration { name: "Middle", weakest: "E26", strongest: "E40", ron: "95" };
+        calibrate(page, 1, middle).await;
+        page.type_in(app::CONSUMPTION, "8").await;
+        page.press(Key::Tab).await;
+        app::to_fill(page).await;
+        page.click("button", app::RECORD_AS_PLANNED).await;
+        page.sees("Recorded. About E").await;
+
+        let mut seen = Vec::new();
+        for (kind, field, text) in [
+            ("", "", ""),
+            ("Distance driven", "Distance", "250"),
+            ("Sensor reading", "It shows", "83 Hz"),
+        ] {
+            to_tank(page).await;
+            if !kind.is_empty() {
+                app::add(page, kind).await;
+                page.type_in(field, text).await;
+                app::keep(page).await;
+                page.sees("Add to the log").await;
+            }
+            to_car(page).await;
+            let core = Core::of(&export(page).await);
+            to_tank(page).await;
+            core.is_on(page).await;
+            seen.push((core.estimate, core.verdict));
+        }
+        let verdicts: Vec<&str> = seen.iter().map(|it| it.1).collect();
+        assert_eq!(verdicts, ["confirm first", "confirm first", "usable"]);
+        assert_ne!(seen[1].0, seen[2].0);
+
+        to_car(page).await;
+        let text = export(page).await;
+        page.script("localStorage.clear()", vec![]).await;
+        page.reload().await;
+        page.give_file(text.as_bytes()).await;
+        page.click("button", "Use it").await;
+        to_tank(page).await;
+        Core::of(&text).is_on(page).await;
+        to_car(page).await;
+        assert_eq!(export(page).await, text);
     });
 }

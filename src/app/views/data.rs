@@ -61,7 +61,6 @@ pub(crate) fn Import() -> impl IntoView {
             "Import an export"
             <input
                 type="file"
-                class="visually-hidden"
                 accept=".json,application/json"
                 on:change:target=move |event| {
                     let input = event.target();
