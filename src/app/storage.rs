@@ -3,6 +3,7 @@
 use fillwright::logbook::keeping::{
     FRAME, Keeper, Opened, Refused, Shelf, Trouble, Unreadable, unreadable,
 };
+use gloo_storage::{LocalStorage, Storage as _};
 use leptos::ev;
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
@@ -17,7 +18,9 @@ struct Local(Storage);
 
 impl Local {
     fn here() -> Option<Self> {
-        window().local_storage().ok().flatten().map(Self)
+        // Asking for the raw storage where there is none would be a panic.
+        let is_there = matches!(window().local_storage(), Ok(Some(_)));
+        is_there.then(|| Self(LocalStorage::raw()))
     }
 }
 

@@ -86,7 +86,7 @@ fn moment() -> impl Strategy<Value = Moment> {
 prop_compose! {
     /// An entry, one of a hundred, so that two documents share some.
     pub(crate) fn event()(
-        number in 0..100, revision in 1_u32..4, sequence in 0_u32..9, removed in prop::bool::weighted(0.2),
+        number in 0..100, revision in 1_u32..4, sequence in 0_u32..3, removed in prop::bool::weighted(0.2),
         time in moment(), place in words(), note in words(), what in what(),
     ) -> Event {
         let id = Id::new(&format!("entry-{number}")).unwrap();
