@@ -5,7 +5,7 @@ use std::sync::Arc;
 use fillwright::logbook::keeping::{Keeper, Trouble};
 use fillwright::logbook::{
     Answer, CarFile, Complaint, Course, Document, Entry, Field, History, Id, Interpretation,
-    Measure, Printer, TankAnswer, interpret,
+    Measure, Printer, TankAnswer, TankQuestion, interpret,
 };
 use leptos::prelude::*;
 
@@ -13,6 +13,7 @@ use super::device;
 use super::route::Route;
 use super::storage;
 use super::widgets::said;
+use super::wording::tank;
 
 /// The answer on show.
 #[derive(Clone)]
@@ -52,7 +53,7 @@ pub(crate) struct State {
     pub(crate) course: Memo<Course>,
     /// The log of the car in use, replayed.
     pub(crate) history: Memo<History>,
-    /// What is in its tank, by the log.
+    /// What is in its tank, by the log, and what that means.
     pub(crate) tank: Memo<Option<Arc<TankAnswer>>>,
     pub(crate) reading: Memo<Interpretation>,
     /// What is wrong with the entry that is being written.
@@ -80,14 +81,13 @@ impl State {
             document.with(|it| printer.with(|printer| Course::of(&it.here, printer)))
         });
         let history = Memo::new_with_compare(move |_| course.with(History::of), |_, _| true);
+        let question =
+            Memo::new(move |_| document.with(|it| printer.with(|p| TankQuestion::of(it, p))));
         let tank = Memo::new_with_compare(
             move |_| {
-                history
-                    .with(|history| {
-                        document
-                            .with(|it| printer.with(|printer| TankAnswer::of(it, history, printer)))
-                    })
-                    .map(Arc::new)
+                let answer =
+                    history.with(|history| question.with(|it| TankAnswer::of(it, history)));
+                answer.map(Arc::new)
             },
             |_, _| true,
         );
@@ -247,6 +247,15 @@ impl State {
     /// The answer on show.
     pub(crate) fn answer(self) -> Option<Arc<Answer>> {
         self.shown.with(|it| it.answer.clone())
+    }
+
+    /// What the log says of the tank, in a sentence; nothing while it says nothing.
+    pub(crate) fn by_the_log(self) -> String {
+        self.history.with(|history| {
+            history.estimate().map_or_else(String::new, |estimate| {
+                self.printer.with(|printer| tank::estimate(&estimate, printer))
+            })
+        })
     }
 
     /// The symbol of the unit of volume.

@@ -48,4 +48,4 @@ pub use merge::CarMerge;
 pub use moment::{Moment, MomentError};
 pub use printer::{Measure, Printer};
 pub use settle::Remedy;
-pub use tank_answer::{TankAnswer, TankVerdict};
+pub use tank_answer::{TankAnswer, TankQuestion, TankVerdict};

@@ -5,7 +5,8 @@ use uom::si::volume::milliliter;
 use super::complaint::Field;
 use super::document::Document;
 use super::event::What;
-use super::history::{History, OldBlend};
+use super::forms::{Entry, FuelForm};
+use super::history::{Course, History, OldBlend};
 use super::moment::Moment;
 use super::printer::Printer;
 use super::reader::Reader;
@@ -25,6 +26,25 @@ pub struct TankVerdict {
     pub judgement: Judgement,
     /// What would make it usable, where it is not.
     pub remedies: Vec<Remedy>,
+}
+
+/// All that an answer depends on: equal questions have equal answers.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TankQuestion {
+    course: Course,
+    offers: Vec<FuelForm>,
+    step: Entry,
+}
+
+impl TankQuestion {
+    /// The question that a document asks.
+    pub fn of(document: &Document, printer: &Printer) -> Self {
+        Self {
+            course: Course::of(&document.here, printer),
+            offers: document.here.fuels_to_pour(),
+            step: document.settings.pump_step.clone(),
+        }
+    }
 }
 
 /// What can be said of the tank after the last entry of the log.
@@ -49,17 +69,17 @@ pub struct TankAnswer {
 
 impl TankAnswer {
     /// What can be said of the tank; `None` while nothing is known of it.
-    pub fn of(document: &Document, history: &History, printer: &Printer) -> Option<Self> {
+    pub fn of(question: &TankQuestion, history: &History) -> Option<Self> {
         let estimator = history.estimator.as_ref()?;
         let estimate = estimator.estimate();
-        let file = &document.here;
-        let mut reader = Reader::new(printer);
-        let known = reader.car(&file.car);
+        let course = &question.course;
+        let car = course.car();
+        let mut reader = Reader::new(course.printer());
+        let known = reader.car(car);
         let capacity = known.capacity?;
-        let step = &document.settings.pump_step;
-        let step = reader.volume(Field::PumpStep, step, None, None).flatten().unwrap_or_default();
-        let (fuels, pours): (Vec<String>, Vec<Pour>) = file
-            .fill
+        let step = reader.volume(Field::PumpStep, &question.step, None, None).flatten();
+        let step = step.unwrap_or_default();
+        let (fuels, pours): (Vec<String>, Vec<Pour>) = question
             .offers
             .iter()
             .filter_map(|form| {
@@ -69,13 +89,13 @@ impl TankAnswer {
                 Some((fuel.name, pour))
             })
             .unzip();
-        let has_sensor = file.log.events().any(|event| matches!(event.what, What::Sensor(_)));
+        let has_sensor = course.log().events().any(|event| matches!(event.what, What::Sensor(_)));
         let reading =
             if has_sensor { ShareReadingKind::Sensor } else { ShareReadingKind::TubeTest };
-        let calibrations = reader.calibrations(&file.car.calibrations);
+        let calibrations = reader.calibrations(&car.calibrations);
         let judgements: Vec<Judgement> = calibrations
             .iter()
-            .map(|(_, calibration)| calibration.judge(&contents(&estimate), file.car.fluid))
+            .map(|(_, calibration)| calibration.judge(&contents(&estimate), car.fluid))
             .collect();
         let all_usable = judgements.iter().all(|it| it.verdict == Verdict::Usable);
         let prospects = (!all_usable)
@@ -87,7 +107,7 @@ impl TankAnswer {
                 let remedies = prospects
                     .as_ref()
                     .filter(|_| judgement.verdict != Verdict::Usable)
-                    .map(|it| it.remedies(&calibration, file.car.fluid))
+                    .map(|it| it.remedies(&calibration, car.fluid))
                     .unwrap_or_default();
                 TankVerdict { id, calibration, judgement, remedies }
             })

@@ -1,7 +1,7 @@
 //! Between fills: what was recorded, what was read since, and what may be selected.
 
 use fillwright::calibration::Verdict;
-use fillwright::logbook::{Course, Document, History, Printer, TankAnswer};
+use fillwright::logbook::{Course, Document, History, Printer, TankAnswer, TankQuestion};
 use fillwright::quantity::notation::DecimalMark;
 
 use crate::app::{self, Calibration, calibrate, pick, quarter_full, to_car, to_tank};
@@ -177,7 +177,8 @@ impl Core {
         let document = Document::from_json(text).expect("a document");
         let printer = Printer::new(&document.settings, DecimalMark::Point);
         let history = History::of(&Course::of(&document.here, &printer));
-        let answer = TankAnswer::of(&document, &history, &printer).expect("an estimate");
+        let question = TankQuestion::of(&document, &printer);
+        let answer = TankAnswer::of(&question, &history).expect("an estimate");
         let share = answer.estimate.share;
         let [low, expected, high] =
             [share.low(), share.expected(), share.high()].map(|it| printer.grade(it));

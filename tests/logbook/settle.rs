@@ -1,6 +1,6 @@
 use fillwright::calibration::Verdict;
 use fillwright::logbook::{
-    BeforeForm, CalibrationForm, Document, Remedy, SensorForm, TankAnswer, What,
+    BeforeForm, CalibrationForm, Document, Remedy, SensorForm, TankAnswer, TankQuestion, What,
 };
 use uom::si::volume::liter;
 
@@ -35,7 +35,7 @@ fn unsure() -> Document {
 }
 
 fn answer(document: &Document) -> TankAnswer {
-    TankAnswer::of(document, &history(document), &printer(document)).unwrap()
+    TankAnswer::of(&TankQuestion::of(document, &printer(document)), &history(document)).unwrap()
 }
 
 /// What is said to settle it does, when it is entered; and a little less does not.

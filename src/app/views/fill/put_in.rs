@@ -8,7 +8,7 @@ use crate::app::charts::SightGlass;
 use crate::app::device;
 use crate::app::state::State;
 use crate::app::widgets::{Button, CheckBox, Drawn, Rows, TextField, When, holds, said};
-use crate::app::wording::{self, tank};
+use crate::app::wording;
 
 /// What to put in, and what that makes.
 #[component]
@@ -245,10 +245,7 @@ fn Afterwards(recorded: RwSignal<String>) -> impl IntoView {
         let Ok(time) = device::this_moment() else { return };
         if next.here.record(device::new_id(), time) {
             state.replace_undoably(next);
-            let estimate = state.tank.get_untracked();
-            let words =
-                estimate.map_or_else(String::new, |it| tank::estimate(&it.estimate, &printer));
-            recorded.set(format!("Recorded. {words}"));
+            recorded.set(format!("Recorded. {}", untrack(|| state.by_the_log())));
         }
     };
     let record = Callback::new(move |()| write(false));

@@ -1,4 +1,4 @@
-use fillwright::logbook::{Entry, Field, Measure, StartForm};
+use fillwright::logbook::{Entry, Field, History, Measure, StartForm};
 use fillwright::tank::LevelReading;
 use leptos::prelude::*;
 
@@ -8,7 +8,6 @@ use crate::app::views::LEVEL_READINGS;
 use crate::app::widgets::{
     Button, Options, TextField, When, holds, key_of, options, said, value_of,
 };
-use crate::app::wording::tank;
 
 /// Levels that a gauge shows, for one tap.
 const MARKS: [(&str, &str); 5] =
@@ -83,10 +82,9 @@ fn Start() -> impl IntoView {
     });
     let from_log = holds(move || state.document.with(|it| it.here.fill.start == StartForm::Log));
     let words = said(move || {
-        let answer = state.tank.get();
-        answer.map_or_else(String::new, |it| {
-            let words = state.printer.with(|printer| tank::estimate(&it.estimate, printer));
-            format!("{words} As of {}.", device::date(it.as_of.local_minutes(), true))
+        let as_of = state.history.with(History::as_of);
+        as_of.map_or_else(String::new, |as_of| {
+            format!("{} As of {}.", state.by_the_log(), device::date(as_of.local_minutes(), true))
         })
     });
     view! {
