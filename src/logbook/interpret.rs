@@ -12,7 +12,7 @@ use crate::fill::{Aim, Offer, Problem, Stop, Tank};
 use crate::fuel::{Mixture, MolarDensity};
 use crate::quantity::notation::{Consumption, VolumeUnit, parse_money, parse_share};
 use crate::quantity::{Band, Share, Volume};
-use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR, Estimator};
+use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR, Doubt, Estimator};
 
 /// The fields of a level under Fill.
 const LEVEL_FIELDS: LevelFields = LevelFields { level: Field::Level, error: Field::LevelError };
@@ -39,6 +39,8 @@ pub struct Asked {
     pub fuels: Vec<Fuel>,
     /// The motor octane number of what is in the tank.
     pub tank_mon: Option<f64>,
+    /// What of a level read now does not fit with the log.
+    pub doubt: Option<Doubt>,
     /// The reference fuel for comparisons.
     pub reference: Share,
     /// Consumption on the reference fuel.
@@ -69,6 +71,13 @@ pub struct Interpretation {
     pub asked: Option<Asked>,
     /// What is wrong, in the order of the fields.
     pub complaints: Vec<Complaint>,
+}
+
+/// What a fill starts from.
+struct Start {
+    tank: Tank,
+    mon: Option<f64>,
+    doubt: Option<Doubt>,
 }
 
 /// Reads the document's texts.
@@ -115,7 +124,7 @@ impl Reader<'_> {
         if offers.len() < fill.offers.len() || offers.is_empty() {
             return None;
         }
-        let (mut tank, tank_mon) = start?;
+        let Start { mut tank, mon, doubt } = start?;
         if fill.clicked {
             tank.level = level_by_click(&tank, &offers);
         }
@@ -141,7 +150,8 @@ impl Reader<'_> {
             Ok(problem) => Some(Asked {
                 problem,
                 fuels,
-                tank_mon,
+                tank_mon: mon,
+                doubt,
                 reference: known.reference,
                 consumption,
                 calibrations,
@@ -158,7 +168,7 @@ impl Reader<'_> {
     }
 
     /// What is in the tank, from what was typed.
-    fn typed_start(&mut self, fill: &FillForm, known: &Known) -> Option<(Tank, Option<f64>)> {
+    fn typed_start(&mut self, fill: &FillForm, known: &Known) -> Option<Start> {
         let fields = ContentsFields {
             level: Field::Level,
             error: Field::LevelError,
@@ -184,7 +194,7 @@ impl Reader<'_> {
             ron: contents.ron,
             reserve: known.reserve(),
         };
-        Some((tank, contents.mon))
+        Some(Start { tank, mon: contents.mon, doubt: None })
     }
 
     /// What is in the tank, from the log and, if one was read just now, the level.
@@ -193,7 +203,7 @@ impl Reader<'_> {
         fill: &FillForm,
         known: &Known,
         log: Option<&Estimator>,
-    ) -> Option<(Tank, Option<f64>)> {
+    ) -> Option<Start> {
         let level =
             self.level(&fill.level, fill.reading, &fill.level_error, LEVEL_FIELDS, known)?;
         let Some(log) = log else {
@@ -204,9 +214,7 @@ impl Reader<'_> {
             return None;
         };
         let mut log = log.clone();
-        if let Some(level) = level {
-            log.take(&level);
-        }
+        let doubt = level.and_then(|level| log.take(&level));
         let estimate = log.estimate();
         let tank = Tank {
             capacity: known.capacity?,
@@ -215,7 +223,7 @@ impl Reader<'_> {
             ron: estimate.ron.map(|ron| ron.low()),
             reserve: known.reserve(),
         };
-        Some((tank, estimate.mon.map(|mon| mon.low())))
+        Some(Start { tank, mon: estimate.mon.map(|mon| mon.low()), doubt })
     }
 
     fn aim(

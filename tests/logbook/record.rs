@@ -1,8 +1,10 @@
 use fillwright::logbook::{
-    Answer, BeforeForm, Document, Entry, Id, Moment, StartForm, What, interpret,
+    AimForm, Answer, BeforeForm, Document, Entry, Id, Moment, StartForm, What, interpret,
 };
 
-use crate::support::{car, fuel, history, litres, near, now, printer};
+use fillwright::tank::Doubt;
+
+use crate::support::{car, drive, event, fuel, history, litres, near, now, printer, write};
 
 fn at_the_pump() -> Document {
     let mut document = car();
@@ -88,4 +90,21 @@ fn a_level_read_at_the_pump_counts() {
     assert_eq!((before.level, before.share), (start.level, start.share));
     // 30 L of E30 and 10 L of E10.
     near(now(&document).share.expected().percent(), 25.0, 0.6);
+}
+
+/// 500 km on 8 L/100 km leave some 15 L of 60: a gauge at three quarters does not
+/// fit, and the question stands where the fill is planned.
+#[test]
+fn a_level_that_does_not_fit_is_asked_about_at_the_pump() {
+    let mut document = at_the_pump();
+    let (plan, printer) = (answer(&document), printer(&document));
+    document.here.pour_as_planned(&plan, &printer);
+    record(&mut document, "a");
+    write(&mut document.here, [event("b", "2026-05-06T18:00", drive("500"))]);
+    document.here.fill.level = Entry::metric("1/4");
+    assert_eq!(answer(&document).asked.doubt, None);
+    document.here.fill.level = Entry::metric("3/4");
+    document.here.fill.aim = AimForm::AsPoured;
+    let doubt = answer(&document).asked.doubt;
+    assert!(matches!(doubt, Some(Doubt::UnloggedFill { .. })), "{doubt:?}");
 }

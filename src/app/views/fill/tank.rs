@@ -8,6 +8,7 @@ use crate::app::views::LEVEL_READINGS;
 use crate::app::widgets::{
     Button, Options, TextField, When, holds, key_of, options, said, value_of,
 };
+use crate::app::wording::tank;
 
 /// Levels that a gauge shows, for one tap.
 const MARKS: [(&str, &str); 5] =
@@ -87,6 +88,10 @@ fn Start() -> impl IntoView {
             format!("{} As of {}.", state.by_the_log(), device::date(as_of.local_minutes(), true))
         })
     });
+    let doubt = said(move || {
+        let doubt = state.reading.with(|it| it.asked.as_ref().and_then(|asked| asked.doubt));
+        doubt.map_or_else(String::new, |it| state.printer.with(|printer| tank::doubt(&it, printer)))
+    });
     view! {
         <Options
             legend="Start from"
@@ -100,6 +105,11 @@ fn Start() -> impl IntoView {
             <p class="hint">
                 "What the gauge shows now sharpens that; leave it empty if nothing was driven since."
             </p>
+            <When condition=holds(move || doubt.with(|it| !it.is_empty()))>
+                <p class="note caution" id="start-doubt" role="status">
+                    {doubt}
+                </p>
+            </When>
         </When>
     }
 }
