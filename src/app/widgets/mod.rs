@@ -15,5 +15,5 @@ pub(crate) use field::TextField;
 pub(crate) use flow::{Drawn, Rows, When, holds, said};
 pub(crate) use options::{CheckBox, Choices, Options, key_of, options, value_of};
 pub(crate) use time_field::TimeField;
-pub(crate) use verdict::verdict_item;
+pub(crate) use verdict::{NoCalibration, verdict_item};
 pub(crate) use working::working_shown;

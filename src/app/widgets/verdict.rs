@@ -1,7 +1,21 @@
 use fillwright::calibration::Verdict;
 use leptos::prelude::*;
 
+use super::flow::When;
 use crate::app::wording;
+
+/// Where to enter calibrations, when there are none.
+#[component]
+pub(crate) fn NoCalibration(condition: Signal<bool>) -> impl IntoView {
+    view! {
+        <When condition=condition>
+            <p>
+                "No calibration is entered. "
+                <a href="#/car/calibrations">"Enter yours under Car."</a>
+            </p>
+        </When>
+    }
+}
 
 /// A verdict with its mark, and why.
 pub(crate) fn verdict_item(name: &str, verdict: Verdict, why: &str) -> AnyView {

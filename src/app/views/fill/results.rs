@@ -3,7 +3,7 @@ use fillwright::quantity::Band;
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Drawn, When, holds, verdict_item};
+use crate::app::widgets::{Drawn, NoCalibration, holds, verdict_item};
 use crate::app::wording;
 
 /// One fact of the result: what, how much, and what to know about it.
@@ -125,12 +125,7 @@ pub(super) fn Results() -> impl IntoView {
     view! {
         <section aria-labelledby="verdicts-title">
             <h3 id="verdicts-title">"Which calibration may be selected then"</h3>
-            <When condition=none>
-                <p>
-                    "No calibration is entered. "
-                    <a href="#/car/calibrations">"Enter yours under Car."</a>
-                </p>
-            </When>
+            <NoCalibration condition=none />
             <ul class="verdicts" id="verdicts">
                 <Drawn what=verdicts />
             </ul>

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use super::workings::Workings;
 use crate::app::device;
 use crate::app::state::State;
-use crate::app::widgets::{Drawn, When, holds, said, verdict_item};
+use crate::app::widgets::{Drawn, NoCalibration, When, holds, said, verdict_item};
 use crate::app::wording::{self, tank};
 
 /// What is said of the tank, kept up to date.
@@ -124,12 +124,7 @@ pub(super) fn VerdictsCard() -> impl IntoView {
         <When condition=known>
             <section class="card" aria-labelledby="tank-verdicts-title">
                 <h2 id="tank-verdicts-title">"Which calibration may be selected"</h2>
-                <When condition=none>
-                    <p>
-                        "No calibration is entered. "
-                        <a href="#/car/calibrations">"Enter yours under Car."</a>
-                    </p>
-                </When>
+                <NoCalibration condition=none />
                 <ul class="verdicts" id="tank-verdicts">
                     <Drawn what=verdicts />
                 </ul>
