@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test fails by panicking")]
 #![allow(clippy::print_stdout, reason = "the figures are printed on demand")]
 
+mod adapting;
 mod bookkeeping;
 mod by_hand;
 mod chance;
