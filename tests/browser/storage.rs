@@ -291,7 +291,7 @@ fn entries_of_two_windows_are_in_both() {
 fn a_ruined_document_is_put_together_again() {
     browse(async |page| {
         example(page).await;
-        // The copy is made at the start of a session.
+        // The copy is made when the page is opened.
         page.reload().await;
         page.field(CAPACITY).await;
         let before = export(page).await;

@@ -132,7 +132,7 @@ proptest! {
     ) {
         let memory = Memory::new();
         open(&memory, "tab").0.save(&memory, &document).unwrap();
-        // The session's copy is made when it starts.
+        // The copy is made when the store is opened.
         let (mut keeper, _) = open(&memory, "tab");
         let texts = memory.texts.borrow().clone();
         let after = changed(&document, &other, kind);
