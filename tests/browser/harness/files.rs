@@ -25,10 +25,18 @@ impl Page {
         let allowed = json!({ "behavior": "allow", "downloadPath": directory });
         self.devtools("Page.setDownloadBehavior", allowed).await;
         act().await;
+        // The browser first makes an empty file of that name, fills another one, and
+        // then gives that the name.
         let file = || {
             let files = std::fs::read_dir(&directory).expect("a directory that can be read");
-            let mut files = files.filter_map(Result::ok).map(|it| it.path());
-            files.find(|file| file.extension().is_some_and(|it| it != "crdownload" && it != "tmp"))
+            let files: Vec<PathBuf> = files.filter_map(Result::ok).map(|it| it.path()).collect();
+            match files.as_slice() {
+                [file] if file.extension().is_some_and(|it| it != "crdownload" && it != "tmp") => {
+                    let arrived = std::fs::metadata(file).is_ok_and(|it| it.len() > 0);
+                    arrived.then(|| file.clone())
+                }
+                _ => None,
+            }
         };
         self.until("a file to arrive", async || file().is_some()).await;
         let file = file().expect("a file");
