@@ -46,7 +46,7 @@ pub(crate) fn estimate(estimate: &Estimate, printer: &Printer) -> String {
 pub(crate) fn possible(estimate: &Estimate, printer: &Printer) -> String {
     let (share, level) = (estimate.possible_share, estimate.possible_level);
     format!(
-        "The band holds in 95 of 100 cases. What the entries rule out for good is less: {} to {} and {} to {} remain possible.",
+        "The band should hold in 95 of 100 cases, as tuned in simulation. What the entries rule out for good is less: {} to {} and {} to {} remain possible.",
         printer.grade(share.low()),
         printer.grade(share.high()),
         printer.volume_number(level.low()),
