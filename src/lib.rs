@@ -4,12 +4,15 @@
 //! This library is the core. It knows no browser, clock, storage or random
 //! source; the feature `web` adds the app that shows it. The modules depend on
 //! each other in one direction only:
-//! `logbook -> (fill, calibration) -> tank -> fuel -> (quantity, workings, source)`.
+//! `logbook -> (fill, hardware, calibration) -> (tank, power) -> fuel -> (quantity,
+//! workings, source)`.
 
 pub mod calibration;
 pub mod fill;
 pub mod fuel;
+pub mod hardware;
 pub mod logbook;
+pub mod power;
 pub mod quantity;
 pub mod source;
 pub mod tank;

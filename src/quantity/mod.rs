@@ -3,10 +3,14 @@
 
 mod band;
 pub mod notation;
+mod place;
+mod pressure;
 mod price;
 mod share;
 
 pub use band::{Band, BandError};
+pub use place::{CrankPower, WheelPower};
+pub use pressure::{AbsolutePressure, GaugePressure};
 pub use price::{Money, MoneyError, UnitPrice};
 pub use share::{Share, ShareError};
 
@@ -14,6 +18,7 @@ pub use share::{Share, ShareError};
 pub use uom::si::f64::AvailableEnergy as SpecificEnergy;
 /// Dimensions used as they stand.
 pub use uom::si::f64::{
-    AmountOfSubstance, Energy, Frequency, Length, Mass, MassDensity, MolarMass,
-    TemperatureInterval, ThermodynamicTemperature, Time, Volume,
+    AmountOfSubstance, Angle, AngularVelocity, DynamicViscosity, ElectricPotential, Energy,
+    Frequency, Length, Mass, MassDensity, MassRate, MolarMass, Power, Pressure,
+    TemperatureInterval, ThermodynamicTemperature, Time, Torque, Volume, VolumeRate,
 };
