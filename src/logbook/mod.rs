@@ -30,6 +30,7 @@ mod record;
 mod refusal;
 mod settle;
 mod tank_answer;
+mod workshop_printer;
 
 pub use answer::{Answer, Blend, Plight, Promise, Step};
 pub use complaint::{CalibrationPart, Complaint, EntryPart, Field, FuelPart};
