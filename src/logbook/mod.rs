@@ -8,6 +8,7 @@
 mod answer;
 mod complaint;
 mod csv;
+pub mod curve_table;
 mod demo;
 mod derivation;
 mod document;

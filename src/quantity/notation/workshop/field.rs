@@ -134,6 +134,20 @@ impl<Q: InSi> QuantityField<Q> {
     /// When the text has no meaning or two, names no unit of this quantity, or is
     /// out of range.
     pub fn parse(&self, text: &str, system: UnitSystem) -> Result<Q, FigureTextError> {
+        self.parse_in(self.own(system), text, system)
+    }
+
+    /// The quantity that a text means, in `own` unless it names another unit; the
+    /// system only tells which gallon is meant.
+    ///
+    /// # Errors
+    /// As for [`QuantityField::parse`].
+    pub fn parse_in(
+        &self,
+        own: Unit<Q>,
+        text: &str,
+        system: UnitSystem,
+    ) -> Result<Q, FigureTextError> {
         let given = clean(text)?;
         let (number, word) = number_and_unit(given);
         if number.trim().is_empty() {
@@ -143,8 +157,7 @@ impl<Q: InSi> QuantityField<Q> {
             let given = given.to_owned();
             return Err(FigureTextError::NotAUnit { given, advice: refusal.advice });
         }
-        let named =
-            if word.is_empty() { Some(self.own(system)) } else { self.spelt(&word, system) };
+        let named = if word.is_empty() { Some(own) } else { self.spelt(&word, system) };
         let unit = named.ok_or_else(|| FigureTextError::UnknownUnit {
             given: given.to_owned(),
             known: self.known(),
