@@ -223,11 +223,18 @@ impl FuelSystem {
     }
 
     /// The largest ethanol share at which all parts hold the load within their
-    /// limits: as expected, and at worst. Nothing where even petrol is too much, or
-    /// where a part has no figure.
+    /// limits.
     pub fn largest_share(&self, load: &Load) -> LargestShare {
-        let parts = self.parts();
-        let least = |share| self.at_share(load, &parts, share).least();
+        self.largest_share_with(&self.parts(), load)
+    }
+
+    /// The same for one part alone.
+    pub fn largest_share_of(&self, part: PartOf, load: &Load) -> LargestShare {
+        self.largest_share_with(&[part], load)
+    }
+
+    fn largest_share_with(&self, parts: &[PartOf], load: &Load) -> LargestShare {
+        let least = |share| self.at_share(load, parts, share).least();
         LargestShare {
             expected: largest(|share| least(share).is_some_and(|it| it.expected() >= 0.0)),
             at_worst: largest(|share| least(share).is_some_and(|it| it.low() >= 0.0)),
@@ -235,7 +242,8 @@ impl FuelSystem {
     }
 }
 
-/// The largest ethanol share that a load allows.
+/// The largest ethanol share that a load allows: nothing where even petrol is too
+/// much, or where a part has no figure.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LargestShare {
     /// As expected.

@@ -69,12 +69,12 @@ prop_compose! {
     fn curve()(
         id in 0_u32..9, name in words(), blend in words(), table in entry(), air in fields(),
         columns in prop::array::uniform2(prop::option::of(1_u32..4)),
-        value_is in prop::option::of(select(vec![CurveValue::Torque, CurveValue::Power])),
+        unit in prop::option::of(select(vec![ValueUnit::PoundFeet, ValueUnit::Kilowatts])),
         place in select(vec![Place::Crank, Place::Wheel]), calibration in prop::option::of(0_u32..9),
         corrections in prop::array::uniform2(select(AirCorrection::ALL.to_vec())),
     ) -> CurveForm {
         let ([speed, value], [given, correction]) = (columns, corrections);
-        let columns = ColumnForm { speed, value, value_is };
+        let columns = ColumnForm { speed, value, unit };
         CurveForm { id, name, table, columns, place, calibration, blend, given, correction, air }
     }
 }

@@ -29,6 +29,11 @@ impl Fields {
     pub fn is_empty(&self) -> bool {
         self.0.is_empty()
     }
+
+    /// Whether nothing that is in it says anything.
+    pub fn all_blank(&self) -> bool {
+        self.0.values().all(Entry::is_blank)
+    }
 }
 
 impl<const N: usize> From<[(Slot, &str); N]> for Fields {
@@ -60,19 +65,25 @@ pub struct ColumnForm {
     /// The column of torque or power.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub value: Option<u32>,
-    /// What that column holds.
+    /// What that column holds, and in which unit.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub value_is: Option<CurveValue>,
+    pub unit: Option<ValueUnit>,
 }
 
-/// What a column of a curve's table holds.
+/// What a column of a curve's table holds: torque or power, by its unit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-pub enum CurveValue {
-    /// Torque.
-    Torque,
-    /// Power.
-    Power,
+pub enum ValueUnit {
+    /// Torque in newton metres.
+    NewtonMetres,
+    /// Torque in pound-feet.
+    PoundFeet,
+    /// Power in kilowatts.
+    Kilowatts,
+    /// Power in horsepower of 550 ft lbf/s.
+    Horsepower,
+    /// Power in metric horsepower of 75 kgf m/s.
+    MetricHorsepower,
 }
 
 /// A power curve as it was typed, pasted or imported.

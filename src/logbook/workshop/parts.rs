@@ -15,13 +15,12 @@ use crate::hardware::{
     PortInjectors, PumpCurve, RatedFlow, Regulator, Supply,
 };
 use crate::logbook::complaint::Field;
+use crate::logbook::reader::Optional;
 use crate::quantity::notation::workshop::{
-    ANGLE, BULK_MODULUS, DENSITY, ENGINE_SPEED, INJECTOR_FLOW, LENGTH, LINE_LENGTH, MASS_FLOW,
-    PRESSURE, TIME, VOLTAGE, parse_fraction,
+    ANGLE, BULK_MODULUS, DENSITY, INJECTOR_FLOW, LENGTH, LINE_LENGTH, MASS_FLOW, PRESSURE, TIME,
+    VOLTAGE, parse_fraction,
 };
-use crate::quantity::{
-    Angle, AngularVelocity, Band, GaugePressure, Length, MassDensity, Pressure, Time,
-};
+use crate::quantity::{Angle, Band, GaugePressure, Length, MassDensity, Pressure, Time};
 
 /// The use beyond which nobody should plan, where nothing else was typed.
 const USUAL_LIMIT: f64 = 0.85;
@@ -378,7 +377,7 @@ impl WorkshopReader<'_> {
         slot: Slot,
         low: f64,
         high: f64,
-    ) -> crate::logbook::reader::Optional<(f64, f64)> {
+    ) -> Optional<(f64, f64)> {
         self.text(texts, slot, |text, _| {
             let ends = text.split_once(['-', '–']).or_else(|| text.split_once("to"));
             let Some((from, to)) = ends else {
@@ -494,14 +493,5 @@ impl WorkshopReader<'_> {
             pump: GaugePressure::new(pump?),
             fluid: fluid?,
         })
-    }
-
-    /// An engine speed, if one was typed.
-    pub(super) fn speed(
-        &mut self,
-        texts: &Texts<'_>,
-        slot: Slot,
-    ) -> crate::logbook::reader::Optional<AngularVelocity> {
-        self.quantity(texts, slot, &ENGINE_SPEED)
     }
 }
