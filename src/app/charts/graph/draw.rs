@@ -4,9 +4,11 @@ use fillwright::quantity::notation::print_number;
 use leptos::prelude::*;
 
 use super::frame::{Frame, LEADER};
-use super::labels::HATCH;
+use super::labels::{HATCH, Labelled};
 use super::{Axis, Graph, LOOKS, Line, Side, curve, ends, head, labels};
-use crate::app::charts::plot::{LINE, hatch, path, pen, shape, text, ticks, width_of};
+use crate::app::charts::plot::{
+    LINE, hatch, path, pen, shape, text, ticks, width_of, window_hatches,
+};
 
 /// A tick of the lower axis takes so much more than its number.
 const BETWEEN_TICKS: f64 = 24.0;
@@ -14,7 +16,9 @@ const BETWEEN_TICKS: f64 = 24.0;
 /// The axes, the windows, the bands, the limits, the lines, the marks, and all
 /// their names.
 pub(super) fn picture(id: &str, graph: &Graph, frame: &Frame) -> Vec<AnyView> {
-    let mut parts = vec![hatch(id, 0), hatch(id, 1), clip(id, frame)];
+    let mut parts = Vec::from(window_hatches(id));
+    parts.push(hatch(format!("{id}-beyond"), "hatch bounds", 45));
+    parts.push(clip(id, frame));
     value_axis(graph, frame, &mut parts);
     number_axis(graph, frame, &mut parts);
     if graph.lines.iter().all(|it| curve::stretches(&it.points).is_empty()) {
@@ -42,7 +46,7 @@ pub(super) fn picture(id: &str, graph: &Graph, frame: &Frame) -> Vec<AnyView> {
         }
     }
     marks(graph, frame, &mut parts);
-    line_names(graph, frame, &mut parts);
+    names(graph, frame, &mut parts);
     parts
 }
 
@@ -109,7 +113,7 @@ fn number_axis(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
 fn windows(id: &str, graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
     let Frame { top, bottom, .. } = *frame;
     for (index, window) in graph.windows.iter().enumerate() {
-        let within = |x: f64| frame.x(x.clamp(graph.x.from, graph.x.to));
+        let within = |x: f64| frame.x(graph.x.within(x));
         let (from, to) = (within(window.from), within(window.to));
         let fill = format!("url(#{id}-hatch{})", index % 2);
         let area = pen("M", &[from, top]).with("H", &[to]).with("V", &[bottom]).with("H", &[from]);
@@ -135,9 +139,9 @@ fn limits(id: &str, graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
         for (x, y) in course.iter().rev() {
             strip.add("L", &[*x, *y + out]);
         }
-        let fill = format!("url(#{id}-hatch0)");
+        let fill = format!("url(#{id}-beyond)");
         let strip = strip.text();
-        parts.push(view! { <path class="window beyond" d=strip fill=fill></path> }.into_any());
+        parts.push(view! { <path class="window" d=strip fill=fill></path> }.into_any());
         parts.push(shape("bounds", line));
     }
 }
@@ -153,17 +157,15 @@ fn arrow(frame: &Frame, x: f64, up: bool) -> AnyView {
     shape("arrow", arrow)
 }
 
-/// The marks as lines that reach up to their names, and the names of the windows.
+/// The marks as lines that reach up to their names.
 fn marks(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
     let names = head::names(graph, frame);
-    for headed in &names {
-        let to = if headed.is_mark { frame.bottom } else { frame.top };
-        let from = headed.name.base + 3.0;
-        let class = if headed.is_mark { "cross" } else { "limit" };
-        parts.push(shape(class, pen("M", &[headed.at, from]).with("V", &[to])));
+    for (name, at) in &names {
+        let line = pen("M", &[*at, name.base + 4.0]).with("V", &[frame.bottom]);
+        parts.push(shape("cross", line));
     }
-    for headed in names {
-        parts.push(text("name", headed.name.left, headed.name.base, "start", headed.name.words));
+    for (name, _) in names {
+        parts.push(text("name", name.left, name.base, "start", name.words));
     }
     for mark in &graph.marks {
         let inside = |it: &f64| (graph.y.from..=graph.y.to).contains(it);
@@ -173,13 +175,13 @@ fn marks(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
     }
 }
 
-fn line_names(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
-    let (limits, lines) = labels::placed(graph, frame);
-    for name in limits {
-        parts.push(text("name bounds", name.left, name.base, "start", name.words));
-    }
-    for (line, name) in lines {
-        let class = if graph.lines[line].emphasis { "name strong" } else { "name" };
+fn names(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
+    for (of, name) in labels::placed(graph, frame) {
+        let class = match of {
+            Labelled::Limit => "name bounds",
+            Labelled::Line { emphasis: true } => "name strong",
+            Labelled::Line { emphasis: false } | Labelled::Window => "name",
+        };
         parts.push(text(class, name.left, name.base, "start", name.words));
     }
     for end in ends::beside(graph, frame) {
@@ -194,7 +196,7 @@ fn line_names(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
 }
 
 fn disc(x: f64, y: f64) -> AnyView {
-    shape("disc", pen("M", &[x - 4.0, y]).with("a4 4 0 1 0 8 0a4 4 0 1 0-8 0z", &[]))
+    shape("disc", pen("M", &[x - 3.5, y]).with("a3.5 3.5 0 1 0 7 0a3.5 3.5 0 1 0-7 0z", &[]))
 }
 
 /// The values at a place, with a line through it while it is led.

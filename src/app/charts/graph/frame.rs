@@ -25,14 +25,15 @@ pub(super) struct Frame {
 
 impl Frame {
     /// The frame of a picture so wide: room on the left for the numbers, on the
-    /// right for the names of the lines, above for those of windows and marks.
+    /// right for the names of the lines, above for those of marks.
     pub(super) fn of(graph: &Graph, width: f64) -> Self {
         let values = ticks(graph.y.from, graph.y.to, 4, graph.y.decimals);
         let numbers = values.values.iter();
         let numbers = numbers.map(|it| width_of(&print_number(*it, values.decimals, graph.style)));
         let left = 12.0 + numbers.fold(0.0, f64::max);
         let label = ends::room(graph, width);
-        let right = width - if label > 0.0 { LEADER + label } else { 12.0 };
+        // Names have letters that are wider than most.
+        let right = width - if label > 0.0 { LEADER + 1.12 * label } else { 12.0 };
         let mut frame = Self {
             left,
             right,

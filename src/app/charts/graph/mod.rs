@@ -139,9 +139,18 @@ pub(crate) struct Mark {
 }
 
 impl Axis {
+    /// The nearest place on the axis.
+    fn within(&self, value: f64) -> f64 {
+        value.min(self.to).max(self.from)
+    }
+
+    fn number(&self, value: f64, style: Style) -> String {
+        print_number(value, self.decimals, style)
+    }
+
     /// A value with its unit.
     fn print(&self, value: f64, style: Style) -> String {
-        let number = print_number(value, self.decimals, style);
+        let number = self.number(value, style);
         if self.unit.is_empty() { number } else { format!("{number}\u{202f}{}", self.unit) }
     }
 

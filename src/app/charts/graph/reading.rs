@@ -22,7 +22,7 @@ pub(super) struct Reading {
 pub(super) struct Value {
     line: Line,
     pub(super) expected: Option<String>,
-    /// Its ends, where it is not exact.
+    /// Its ends, the high one with the unit, where it is not exact.
     pub(super) between: Option<(String, String)>,
 }
 
@@ -33,7 +33,9 @@ impl Reading {
         let print = |value: f64| graph.y.print(value, graph.style);
         let value = |line: &Line| {
             let figure = curve::at(&line.points, x);
-            let ends = |it: Figure| (it.low < it.high).then(|| (print(it.low), print(it.high)));
+            let ends = |it: Figure| {
+                (it.low < it.high).then(|| (graph.y.number(it.low, graph.style), print(it.high)))
+            };
             Value {
                 line: Line { points: Vec::new(), ..line.clone() },
                 expected: figure.map(|it| print(it.expected)),
@@ -67,15 +69,16 @@ impl Reading {
 impl Value {
     fn drawn(self) -> AnyView {
         let class = if self.line.emphasis { "strong" } else { "" };
-        let expected = self.expected.unwrap_or_else(|| NONE.to_owned());
-        let ends = self.between.map(|(low, high)| format!(" {low} to {high}"));
+        let expected = match self.expected {
+            Some(value) => view! { <strong class="number">{value}</strong> }.into_any(),
+            None => NONE.into_any(),
+        };
+        let ends = self.between.map(|(low, high)| format!("{low} to {high}"));
         view! {
             <li class=class>
                 {draw::sample(&self.line)} <span class="line-name">{self.line.name}</span>
-                <span class="read">
-                    <strong class="number">{expected}</strong>
-                    {ends}
-                </span>
+                <span class="read">{expected}</span>
+                <span class="ends number">{ends}</span>
             </li>
         }
         .into_any()
@@ -121,7 +124,7 @@ mod tests {
     #[test]
     fn a_reading_names_every_line_with_its_band() {
         let expected = "3000\u{202f}rpm (peak torque): Pump 50,0\u{202f}%, between \
-                        47,0\u{202f}% and 55,0\u{202f}%; Injectors 71,3\u{202f}%";
+                        47,0 and 55,0\u{202f}%; Injectors 71,3\u{202f}%";
         assert_eq!(Reading::of(&graph(), 3000.0).sentence(), expected);
     }
 

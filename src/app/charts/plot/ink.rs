@@ -40,19 +40,24 @@ pub(crate) fn text(
     .into_any()
 }
 
-/// The hatch of a window; neighbours are hatched either way. Its id is that of the
-/// chart with `-hatch0` or `-hatch1`.
-pub(crate) fn hatch(id: &str, way: usize) -> AnyView {
+/// A hatch with an id of its own, so many degrees from upright.
+pub(crate) fn hatch(id: String, class: &'static str, degrees: i32) -> AnyView {
     view! {
         <pattern
-            id=format!("{id}-hatch{way}")
+            id=id
             width="7"
             height="7"
             patternUnits="userSpaceOnUse"
-            patternTransform=if way == 0 { "rotate(45)" } else { "rotate(135)" }
+            patternTransform=format!("rotate({degrees})")
         >
-            <path class="hatch" d="M0 0V7"></path>
+            <path class=class d="M0 0V7"></path>
         </pattern>
     }
     .into_any()
+}
+
+/// The hatches of windows, `-hatch0` and `-hatch1` after the id of the chart;
+/// neighbours are hatched either way.
+pub(crate) fn window_hatches(id: &str) -> [AnyView; 2] {
+    [(0, 45), (1, 135)].map(|(way, degrees)| hatch(format!("{id}-hatch{way}"), "hatch", degrees))
 }

@@ -9,7 +9,7 @@ mod table;
 mod ticks;
 
 pub(crate) use crosshair::Crosshair;
-pub(crate) use ink::{hatch, path, shape, text, whole, width_of};
+pub(crate) use ink::{hatch, path, shape, text, whole, width_of, window_hatches};
 pub(crate) use names::{Area, GAP, LINE, Name, fitting, least_covering};
 pub(crate) use path::{Path, pen};
 pub(crate) use stage::{Room, Show, Stage, height};

@@ -6,7 +6,7 @@ use super::dates::date_ticks;
 use super::frame::{Frame, value_ticks};
 use super::reading::Print;
 use super::{Mark, MarkKind, Point, Timeline, Window, names, trace};
-use crate::app::charts::plot::{Path, hatch, path, pen, shape, text, whole, width_of};
+use crate::app::charts::plot::{Path, path, pen, shape, text, whole, width_of, window_hatches};
 
 /// Within less than this, one mark covers most of another.
 const GLYPH: f64 = 10.0;
@@ -22,7 +22,7 @@ pub(super) fn picture(
     print: Print,
     label: String,
 ) -> Vec<AnyView> {
-    let mut parts = vec![hatch(id, 0), hatch(id, 1)];
+    let mut parts = Vec::from(window_hatches(id));
     value_axis(frame, timeline, &mut parts);
     if timeline.points.is_empty() {
         let (x, y) =
