@@ -82,7 +82,7 @@ fn colebrook(reynolds: f64, relative_roughness: f64) -> f64 {
 mod tests {
     use super::*;
 
-    /// fluids 1.3.1, friction_factor: Colebrook at Re 1e5, e/D 1e-3; smooth at 1e4.
+    /// fluids 1.3.1, `friction_factor`: Colebrook at Re 1e5, e/D 1e-3; smooth at 1e4.
     #[test]
     fn friction_factors() {
         approx::assert_relative_eq!(colebrook(1e5, 1e-3), 0.022_174_536, max_relative = 1e-5);
