@@ -87,7 +87,7 @@ fn effect_of_a_spray() {
     near(effect.lambda_with, 0.7742, 2e-4);
     near(100.0 * effect.energy_share, 3.37, 0.007);
     near(effect.largest_cooling.get::<kelvin>(), 27.23, 0.05);
-    near(100.0 * effect.fuel_cut, 3.34, 0.007);
+    near(100.0 * effect.petrol_cut, 3.34, 0.007);
     near(effect.lambda_if_spray_stops, 0.80 / (1.0 - 0.0334), 2e-4);
     // A fluid of nothing but water, or of nothing but methanol.
     mistaken(0.80, effect.lambda_with, 2e-4);
@@ -106,7 +106,7 @@ fn lambda_over_flow() {
 #[test]
 fn the_cut_holds_lambda() {
     for fluid in [by_volume(0.3), MethanolWater::METHANOL] {
-        let cut = fluid.effect(mass_rate(10.0), mass_rate(45.0), 0.80, &fuel(30.0)).fuel_cut;
+        let cut = fluid.effect(mass_rate(10.0), mass_rate(45.0), 0.80, &fuel(30.0)).petrol_cut;
         let left = mass_rate(45.0 * (1.0 - cut));
         // The air is the same, so without the spray the petrol that is left runs lean.
         let without = 0.80 / (1.0 - cut);
@@ -115,7 +115,7 @@ fn the_cut_holds_lambda() {
     }
     let flooded =
         MethanolWater::METHANOL.effect(mass_rate(500.0), mass_rate(45.0), 0.80, &fuel(0.0));
-    assert!(flooded.fuel_cut > 1.0 && flooded.lambda_if_spray_stops.is_infinite());
+    assert!(flooded.petrol_cut > 1.0 && flooded.lambda_if_spray_stops.is_infinite());
 }
 
 /// A nozzle rated at 7 bar on a pump of 10 bar passes 1.195, 1.102 and 1.069 times as much at
