@@ -40,6 +40,7 @@ enum Operator {
     Subtract,
     Multiply,
     Divide,
+    Power,
 }
 
 impl Operator {
@@ -49,6 +50,7 @@ impl Operator {
             Self::Subtract => '-',
             Self::Multiply => '*',
             Self::Divide => '/',
+            Self::Power => '^',
         }
     }
 
@@ -56,6 +58,7 @@ impl Operator {
         match self {
             Self::Add | Self::Subtract => 1,
             Self::Multiply | Self::Divide => 2,
+            Self::Power => 3,
         }
     }
 }
@@ -87,6 +90,13 @@ impl Expression {
         Self { value: self.value.sqrt(), node: Node::Call("sqrt", Box::new(self)) }
     }
 
+    /// A power of it.
+    #[must_use]
+    pub fn power(self, exponent: Self) -> Self {
+        let value = self.value.powf(exponent.value);
+        self.binary(Operator::Power, exponent, value)
+    }
+
     /// The formula in letters.
     pub fn letters(&self) -> String {
         self.text(&|symbol, _| symbol.to_owned())
@@ -113,8 +123,12 @@ impl Expression {
                 text.push(')');
             }
             Node::Binary(left, operator, right) => {
-                let strict = matches!(operator, Operator::Subtract | Operator::Divide);
-                left.write_inside(text, leaf, |inner| inner < operator.binds());
+                let strict = !matches!(operator, Operator::Add | Operator::Multiply);
+                // Nobody agrees on which of two powers in a row comes first.
+                let power = *operator == Operator::Power;
+                left.write_inside(text, leaf, |inner| {
+                    inner < operator.binds() || (power && inner == operator.binds())
+                });
                 let _ = write!(text, " {} ", operator.sign());
                 right.write_inside(text, leaf, |inner| {
                     inner < operator.binds() || (strict && inner == operator.binds())
@@ -265,6 +279,8 @@ mod tests {
             (a() + b()) * (c() - a()),
             a() * b() + c(),
             (a() / c()).sqrt() * b(),
+            (a() / c()).power(literal(1.2)) * c().power(literal(0.6)),
+            c().power(a() - c()) / c().power(c()).power(literal(0.5)),
             sum([a(), b(), c()]) / literal(100.0),
         ] {
             let text = expression.numbers();

@@ -119,7 +119,12 @@ impl PortInjectors {
 
     /// The fuel that they give at a commanded duty; zero when dead time takes all.
     pub fn capacity(&self, duty: f64, at: &OperatingPoint<'_>) -> MassRate {
-        self.static_flow(at) * (duty - self.dead_share(at)).max(0.0)
+        self.static_flow(at) * self.open_share(duty, at)
+    }
+
+    /// Share of the cycle for which they flow at a commanded duty.
+    pub(super) fn open_share(&self, duty: f64, at: &OperatingPoint<'_>) -> f64 {
+        (duty - self.dead_share(at)).max(0.0)
     }
 
     fn dead_share(&self, at: &OperatingPoint<'_>) -> f64 {

@@ -1,14 +1,12 @@
 //! Quantities as the person wants to read them.
 
-use uom::si::thermodynamic_temperature::degree_celsius;
-
 use super::document::Settings;
 use super::forms::Entry;
 use crate::quantity::notation::{
     Consumption, DecimalMark, Decimals, DistanceUnit, Style, UnitSystem, VolumeField, VolumeUnit,
     parse_consumption, parse_distance, parse_price, parse_volume, print_consumption,
     print_distance, print_money, print_number, print_percent, print_price, print_share,
-    print_volume,
+    print_volume, workshop,
 };
 use crate::quantity::{Band, Length, Money, Share, ThermodynamicTemperature, UnitPrice, Volume};
 
@@ -37,6 +35,46 @@ pub enum Measure {
     Consumption,
     /// A distance.
     Distance,
+    /// A pressure of fuel, or a difference of two.
+    Pressure,
+    /// The pressure of the air around.
+    AirPressure,
+    /// Boost above the air around.
+    Boost,
+    /// A power.
+    Power,
+    /// A torque.
+    Torque,
+    /// Engine speed.
+    EngineSpeed,
+    /// An injector's flow by volume.
+    InjectorFlow,
+    /// A pump's flow by volume.
+    PumpFlow,
+    /// A fuel flow by mass.
+    MassFlow,
+    /// An air flow by mass.
+    AirFlow,
+    /// A density.
+    Density,
+    /// A small length.
+    Length,
+    /// The length of a line.
+    LineLength,
+    /// A time within an engine cycle.
+    Time,
+    /// A voltage.
+    Voltage,
+    /// A temperature.
+    Temperature,
+    /// An angle of the crank.
+    Angle,
+    /// Fuel mass for the work done.
+    SpecificConsumption,
+    /// A bulk modulus.
+    BulkModulus,
+    /// What an engine displaces.
+    EngineVolume,
 }
 
 impl Printer {
@@ -104,9 +142,9 @@ impl Printer {
         print_distance(distance, self.system.distance(), 0, self.style)
     }
 
-    /// A temperature in degrees Celsius, whole.
+    /// A temperature, whole degrees.
     pub fn temperature(&self, temperature: ThermodynamicTemperature) -> String {
-        format!("{}{THIN}°C", self.number(temperature.get::<degree_celsius>(), 0))
+        workshop::TEMPERATURE.print(temperature, self.system, self.style)
     }
 
     /// A consumption.
@@ -149,6 +187,28 @@ impl Printer {
                 anew(read(then.distance()), read(now.distance())).map(|meant| {
                     print_number(now.distance().value_of(meant), Decimals::UpTo(1), self.style)
                 })
+            }
+            Measure::Pressure => workshop::PRESSURE.reprint(text, then, now, self.style),
+            Measure::AirPressure => workshop::AIR_PRESSURE.reprint(text, then, now, self.style),
+            Measure::Boost => workshop::BOOST.reprint(text, then, now, self.style),
+            Measure::Power => workshop::POWER.reprint(text, then, now, self.style),
+            Measure::Torque => workshop::TORQUE.reprint(text, then, now, self.style),
+            Measure::EngineSpeed => workshop::ENGINE_SPEED.reprint(text, then, now, self.style),
+            Measure::InjectorFlow => workshop::INJECTOR_FLOW.reprint(text, then, now, self.style),
+            Measure::PumpFlow => workshop::PUMP_FLOW.reprint(text, then, now, self.style),
+            Measure::MassFlow => workshop::MASS_FLOW.reprint(text, then, now, self.style),
+            Measure::AirFlow => workshop::AIR_FLOW.reprint(text, then, now, self.style),
+            Measure::Density => workshop::DENSITY.reprint(text, then, now, self.style),
+            Measure::Length => workshop::LENGTH.reprint(text, then, now, self.style),
+            Measure::LineLength => workshop::LINE_LENGTH.reprint(text, then, now, self.style),
+            Measure::Time => workshop::TIME.reprint(text, then, now, self.style),
+            Measure::Voltage => workshop::VOLTAGE.reprint(text, then, now, self.style),
+            Measure::Temperature => workshop::TEMPERATURE.reprint(text, then, now, self.style),
+            Measure::Angle => workshop::ANGLE.reprint(text, then, now, self.style),
+            Measure::BulkModulus => workshop::BULK_MODULUS.reprint(text, then, now, self.style),
+            Measure::EngineVolume => workshop::LITRES.reprint(text, then, now, self.style),
+            Measure::SpecificConsumption => {
+                workshop::SPECIFIC_CONSUMPTION.reprint(text, then, now, self.style)
             }
         };
         reprinted.unwrap_or_else(|| entry.text.clone())

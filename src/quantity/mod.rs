@@ -7,12 +7,15 @@ mod place;
 mod pressure;
 mod price;
 mod share;
+mod specific_consumption;
 
 pub use band::{Band, BandError};
 pub use place::{CrankPower, WheelPower};
 pub use pressure::{AbsolutePressure, GaugePressure};
 pub use price::{Money, MoneyError, UnitPrice};
 pub use share::{Share, ShareError};
+pub use specific_consumption::SpecificConsumption;
+pub(crate) use specific_consumption::{KILOGRAMS_PER_POUND, WATTS_PER_HORSEPOWER};
 
 /// Energy per mass, such as a heating value.
 pub use uom::si::f64::AvailableEnergy as SpecificEnergy;

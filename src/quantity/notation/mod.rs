@@ -38,6 +38,7 @@ mod text;
 mod units;
 mod volume;
 mod words;
+pub mod workshop;
 
 pub use consumption::{Consumption, ConsumptionError, ConsumptionUnit};
 pub use measure::{MeasureTextError, parse_consumption, parse_distance};
@@ -60,3 +61,10 @@ pub use units::{
     UnitSystem, VolumeUnit,
 };
 pub use volume::{VolumeField, VolumeTextError, parse_volume};
+pub use workshop::{
+    FigureTextError, InSi, QuantityField, Unit, parse_air_flow, parse_air_pressure, parse_angle,
+    parse_boost, parse_density, parse_engine_speed, parse_factor, parse_fraction,
+    parse_injector_flow, parse_lambda, parse_length, parse_line_length, parse_mass_flow,
+    parse_power, parse_pressure, parse_pump_flow, parse_specific_consumption, parse_speed_range,
+    parse_temperature, parse_time, parse_torque, parse_voltage,
+};

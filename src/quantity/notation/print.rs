@@ -6,7 +6,7 @@ use super::{
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 
 /// A number and its unit, kept on one line.
-fn joined(number: &str, unit: &str) -> String {
+pub(super) fn joined(number: &str, unit: &str) -> String {
     format!("{number}{NARROW_SPACE}{unit}")
 }
 
