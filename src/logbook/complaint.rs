@@ -1,5 +1,7 @@
 //! What is wrong with a field, said beside it.
 
+use super::workshop::Slot;
+
 /// A field that a person can fill in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Field {
@@ -57,6 +59,16 @@ pub enum Field {
     Entry(EntryPart),
     /// A part of a fuel in that entry.
     Poured(u32, FuelPart),
+    /// The engine, and what is asked of it.
+    Engine(Slot),
+    /// A field of a part of the fuel system, or of a limit.
+    Part(u32, Slot),
+    /// The name of such a part.
+    PartName(u32),
+    /// A part of a power curve.
+    Curve(u32, CurvePart),
+    /// Injection fluid to be mixed.
+    Mix(Slot),
 }
 
 /// A part of a fuel on offer.
@@ -78,6 +90,23 @@ pub enum FuelPart {
     Limit,
     /// What was put in.
     PutIn,
+}
+
+/// A part of a power curve.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum CurvePart {
+    /// Its name.
+    Name,
+    /// Its table.
+    Table,
+    /// The column of engine speed.
+    SpeedColumn,
+    /// The column of torque or power.
+    ValueColumn,
+    /// The blend that was in the tank.
+    Blend,
+    /// The air in which it was measured.
+    Air(Slot),
 }
 
 /// A part of an entry of the log.
@@ -209,6 +238,11 @@ impl Field {
             Self::Fuel(id, part) => format!("fuel-{id}-{}", part.id()),
             Self::Poured(id, part) => format!("poured-{id}-{}", part.id()),
             Self::Entry(part) => format!("entry-{}", part.id()),
+            Self::Engine(slot) => format!("engine-{slot:?}"),
+            Self::Part(id, slot) => format!("part-{id}-{slot:?}"),
+            Self::PartName(id) => format!("part-{id}"),
+            Self::Curve(id, part) => format!("curve-{id}-{part:?}"),
+            Self::Mix(slot) => format!("mix-{slot:?}"),
             Self::Calibration(id, part) => {
                 let part = match part {
                     CalibrationPart::Name => "name",
@@ -225,6 +259,14 @@ impl Field {
     /// Whether the field belongs to the entry of the log that is being written.
     pub fn is_of_draft(self) -> bool {
         matches!(self, Self::Entry(_) | Self::Poured(..))
+    }
+
+    /// Whether the field stands in the workshop.
+    pub fn is_of_workshop(self) -> bool {
+        matches!(
+            self,
+            Self::Engine(_) | Self::Part(..) | Self::PartName(_) | Self::Curve(..) | Self::Mix(_)
+        )
     }
 
     /// Whether the field stands in the Car view.

@@ -7,13 +7,14 @@ use super::forms::{Car, Entry, FillForm};
 use super::id::Id;
 use super::log::Log;
 use super::migration;
+use super::workshop::Workshop;
 use crate::quantity::notation::{DecimalMark, UnitSystem};
 
 /// The number that tells apart the ways in which a document was written.
 ///
 /// What each looks like is described in `document.schema.json` beside this file;
 /// `migration.rs` reads the earlier ones.
-pub const SCHEMA: u32 = 2;
+pub const SCHEMA: u32 = 3;
 
 /// A document of this many bytes is no longer what a person typed.
 pub const LARGEST_DOCUMENT: usize = 8 << 20;
@@ -85,10 +86,14 @@ pub struct CarFile {
     /// Whether it was removed. It is kept, so that it can be brought back.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub removed: bool,
-    /// The last number given to a fuel or a calibration of this car.
+    /// The last number given to a fuel, a calibration, a curve or a part of this
+    /// car.
     pub last_id: u32,
     /// The car.
     pub car: Car,
+    /// Its power curves and its fuel system.
+    #[serde(default)]
+    pub workshop: Workshop,
     /// The fill at hand.
     pub fill: FillForm,
     /// The entry of the log that is being written.
@@ -106,13 +111,14 @@ impl CarFile {
             removed: false,
             last_id: 0,
             car: Car { reference: "E10".into(), ..Car::default() },
+            workshop: Workshop::default(),
             fill: FillForm::default(),
             draft: None,
             log: Log::default(),
         }
     }
 
-    /// A new number for a fuel or a calibration.
+    /// A new number for a fuel, a calibration, a curve or a part.
     pub fn next_id(&mut self) -> u32 {
         self.last_id += 1;
         self.last_id
@@ -188,7 +194,7 @@ impl Document {
         let document: Self = match envelope.schema {
             SCHEMA => serde_json::from_str(text)?,
             found if found > SCHEMA => return Err(DocumentError::TooNew { found }),
-            _ => migration::read(text)?,
+            found => migration::read(text, found)?,
         };
         let mut cars: Vec<&Id> = document.cars().map(|car| &car.id).collect();
         cars.sort();

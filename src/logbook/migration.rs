@@ -1,7 +1,7 @@
 //! Documents of earlier versions.
 //!
-//! Schema 1 held one car and its fill, and no log. Schema 0 was the same without
-//! settings, example and numbering.
+//! Schema 2 had no workshop. Schema 1 held one car and its fill, and no log.
+//! Schema 0 was the same without settings, example and numbering.
 
 use serde::Deserialize;
 
@@ -24,8 +24,13 @@ struct OneCar {
     fill: FillForm,
 }
 
-/// Reads a document of an earlier version.
-pub(super) fn read(text: &str) -> Result<Document, DocumentError> {
+/// Reads a document of an earlier version, of the schema that it says.
+pub(super) fn read(text: &str, schema: u32) -> Result<Document, DocumentError> {
+    if schema == 2 {
+        // What schema 3 added may be left out there.
+        let document: Document = serde_json::from_str(text)?;
+        return Ok(Document { schema: SCHEMA, ..document });
+    }
     let old: OneCar = serde_json::from_str(text)?;
     // The same text gets the same identity wherever it is read, so that two
     // copies of it are one car again when they meet.
@@ -37,6 +42,6 @@ pub(super) fn read(text: &str) -> Result<Document, DocumentError> {
     here.last_id = fuels.chain(calibrations).fold(old.last_id, u32::max);
     here.car = old.car;
     here.fill = old.fill;
-    debug_assert!(old.schema < SCHEMA, "later schemas have their own shape");
+    debug_assert!(old.schema < 2, "later schemas have their own shape");
     Ok(Document { schema: SCHEMA, settings: old.settings, here, others: Vec::new() })
 }

@@ -31,10 +31,11 @@ mod record;
 mod refusal;
 mod settle;
 mod tank_answer;
+pub mod workshop;
 mod workshop_printer;
 
 pub use answer::{Answer, Blend, Plight, Promise, Step};
-pub use complaint::{CalibrationPart, Complaint, EntryPart, Field, FuelPart};
+pub use complaint::{CalibrationPart, Complaint, CurvePart, EntryPart, Field, FuelPart};
 pub use csv::csv;
 pub use document::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
 pub use event::{

@@ -71,6 +71,10 @@ pub enum Measure {
     Angle,
     /// Fuel mass for the work done.
     SpecificConsumption,
+    /// A bulk modulus.
+    BulkModulus,
+    /// What an engine displaces.
+    EngineVolume,
 }
 
 impl Printer {
@@ -201,6 +205,8 @@ impl Printer {
             Measure::Voltage => workshop::VOLTAGE.reprint(text, then, now, self.style),
             Measure::Temperature => workshop::TEMPERATURE.reprint(text, then, now, self.style),
             Measure::Angle => workshop::ANGLE.reprint(text, then, now, self.style),
+            Measure::BulkModulus => workshop::BULK_MODULUS.reprint(text, then, now, self.style),
+            Measure::EngineVolume => workshop::LITRES.reprint(text, then, now, self.style),
             Measure::SpecificConsumption => {
                 workshop::SPECIFIC_CONSUMPTION.reprint(text, then, now, self.style)
             }

@@ -9,28 +9,29 @@ use crate::quantity::{
 };
 
 impl Printer {
-    fn workshop<Q: InSi>(&self, field: &QuantityField<Q>, quantity: Q) -> String {
+    /// A quantity of the workshop.
+    pub(super) fn figure<Q: InSi>(&self, field: &QuantityField<Q>, quantity: Q) -> String {
         field.print(quantity, self.system, self.style)
     }
 
     /// A pressure of fuel, or a difference of two.
     pub fn pressure(&self, pressure: Pressure) -> String {
-        self.workshop(&workshop::PRESSURE, pressure)
+        self.figure(&workshop::PRESSURE, pressure)
     }
 
     /// The pressure of the air around.
     pub fn air_pressure(&self, pressure: AbsolutePressure) -> String {
-        self.workshop(&workshop::AIR_PRESSURE, pressure)
+        self.figure(&workshop::AIR_PRESSURE, pressure)
     }
 
     /// Boost above the air around.
     pub fn boost(&self, boost: GaugePressure) -> String {
-        self.workshop(&workshop::BOOST, boost)
+        self.figure(&workshop::BOOST, boost)
     }
 
     /// A power. The word beside it has to say where it is.
     pub fn power(&self, power: Power) -> String {
-        self.workshop(&workshop::POWER, power)
+        self.figure(&workshop::POWER, power)
     }
 
     /// A power at the crank, and that it is there.
@@ -45,66 +46,66 @@ impl Printer {
 
     /// A torque.
     pub fn torque(&self, torque: Torque) -> String {
-        self.workshop(&workshop::TORQUE, torque)
+        self.figure(&workshop::TORQUE, torque)
     }
 
     /// Engine speed.
     pub fn engine_speed(&self, speed: AngularVelocity) -> String {
-        self.workshop(&workshop::ENGINE_SPEED, speed)
+        self.figure(&workshop::ENGINE_SPEED, speed)
     }
 
     /// An injector's flow by volume.
     pub fn injector_flow(&self, flow: VolumeRate) -> String {
-        self.workshop(&workshop::INJECTOR_FLOW, flow)
+        self.figure(&workshop::INJECTOR_FLOW, flow)
     }
 
     /// A pump's or an engine's flow by volume.
     pub fn pump_flow(&self, flow: VolumeRate) -> String {
-        self.workshop(&workshop::PUMP_FLOW, flow)
+        self.figure(&workshop::PUMP_FLOW, flow)
     }
 
     /// A fuel flow by mass.
     pub fn mass_flow(&self, flow: MassRate) -> String {
-        self.workshop(&workshop::MASS_FLOW, flow)
+        self.figure(&workshop::MASS_FLOW, flow)
     }
 
     /// An air flow by mass.
     pub fn air_flow(&self, flow: MassRate) -> String {
-        self.workshop(&workshop::AIR_FLOW, flow)
+        self.figure(&workshop::AIR_FLOW, flow)
     }
 
     /// A density.
     pub fn density(&self, density: MassDensity) -> String {
-        self.workshop(&workshop::DENSITY, density)
+        self.figure(&workshop::DENSITY, density)
     }
 
     /// A small length.
     pub fn length(&self, length: Length) -> String {
-        self.workshop(&workshop::LENGTH, length)
+        self.figure(&workshop::LENGTH, length)
     }
 
     /// The length of a line.
     pub fn line_length(&self, length: Length) -> String {
-        self.workshop(&workshop::LINE_LENGTH, length)
+        self.figure(&workshop::LINE_LENGTH, length)
     }
 
     /// A time within an engine cycle.
     pub fn time(&self, time: Time) -> String {
-        self.workshop(&workshop::TIME, time)
+        self.figure(&workshop::TIME, time)
     }
 
     /// A voltage.
     pub fn voltage(&self, voltage: ElectricPotential) -> String {
-        self.workshop(&workshop::VOLTAGE, voltage)
+        self.figure(&workshop::VOLTAGE, voltage)
     }
 
     /// An angle of the crank.
     pub fn angle(&self, angle: Angle) -> String {
-        self.workshop(&workshop::ANGLE, angle)
+        self.figure(&workshop::ANGLE, angle)
     }
 
     /// Fuel mass for the work done.
     pub fn specific_consumption(&self, consumption: SpecificConsumption) -> String {
-        self.workshop(&workshop::SPECIFIC_CONSUMPTION, consumption)
+        self.figure(&workshop::SPECIFIC_CONSUMPTION, consumption)
     }
 }

@@ -1,3 +1,4 @@
+use serde::{Deserialize, Serialize};
 use uom::si::pressure::kilopascal;
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
 
@@ -15,20 +16,25 @@ const USUAL: std::ops::RangeInclusive<f64> = 0.93..=1.07;
 /// All of them take the power of an engine to follow the air around. One that holds
 /// an absolute boost pressure does so hardly at all, and is then over-corrected:
 /// hence [`AirCorrection::None`] comes first.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
 pub enum AirCorrection {
     /// As measured.
     #[default]
+    #[serde(rename = "none")]
     None,
     /// SAE J1349 in the form of June 1990: 25 degrees Celsius, 99 kPa dry, with a
     /// mechanical efficiency of 85 %.
+    #[serde(rename = "sae-j1349")]
     SaeJ1349,
     /// ISO 1585 and UN Regulation No. 85, spark ignition: 25 degrees Celsius, 99 kPa
     /// dry.
+    #[serde(rename = "iso-1585")]
     Iso1585,
     /// DIN 70020: 20 degrees Celsius, 1013 mbar with the vapour in it.
+    #[serde(rename = "din-70020")]
     Din70020,
     /// SAE J607: 60 degrees Fahrenheit, 29.92 inches of mercury dry.
+    #[serde(rename = "j607")]
     StandardJ607,
 }
 

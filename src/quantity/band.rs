@@ -67,6 +67,13 @@ impl<T: PartialOrd + Copy> Band<T> {
         Self { low: value, expected: value, high: value }
     }
 
+    /// Whether a value is possible.
+    pub fn contains(&self, value: T) -> bool {
+        self.low <= value && value <= self.high
+    }
+}
+
+impl<T: Copy> Band<T> {
     /// The lowest value that is possible.
     pub fn low(&self) -> T {
         self.low
@@ -80,11 +87,6 @@ impl<T: PartialOrd + Copy> Band<T> {
     /// The highest value that is possible.
     pub fn high(&self) -> T {
         self.high
-    }
-
-    /// Whether a value is possible.
-    pub fn contains(&self, value: T) -> bool {
-        self.low <= value && value <= self.high
     }
 
     /// The band of a quantity that grows with this one.

@@ -36,7 +36,7 @@ fn ruined(text: &str, chance: &mut ChaCha8Rng) -> Vec<u8> {
             bytes.splice(at..at, again);
         }
         4 => return text.replacen("\"revision\":1", "\"revision\":-1", below(30)).into_bytes(),
-        5 => return text.replacen("\"schema\":2", &format!("\"schema\":{}", below(9)), 1).into(),
+        5 => return text.replacen("\"schema\":3", &format!("\"schema\":{}", below(9)), 1).into(),
         6 => {
             let value = ["NaN", "1e999", "-1", "null", "{}", "[[[[", "\"\\ud800\""][below(7)];
             let from = text[at..].find(':').map_or(at, |it| at + it + 1);

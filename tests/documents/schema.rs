@@ -48,7 +48,7 @@ fn what_is_wrong_is_refused_by_the_schema_and_by_the_app() {
 
     let wrong = [
         ("/schema", json!("2")),
-        ("/schema", json!(3)),
+        ("/schema", json!(4)),
         ("/schema", json!(-1)),
         ("/schema", Value::Null),
         ("/settings", json!("metric")),

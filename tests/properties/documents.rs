@@ -1,9 +1,14 @@
 //! Documents of every kind: any number of cars, and entries of all kinds.
 
+use fillwright::logbook::workshop::{
+    BlendForm, ColumnForm, CurveForm, CurveValue, Fields, Mark, PartForm, PartKind, Place, Slot,
+    Workshop,
+};
 use fillwright::logbook::{
     BeforeForm, Car, CarFile, ContentsForm, Document, Draft, Entry, Event, FillEntry, FuelForm, Id,
     LevelForm, Log, Moment, SensorForm, TripForm, TubeTestForm, What,
 };
+use fillwright::power::AirCorrection;
 use fillwright::quantity::notation::UnitSystem;
 use fillwright::tank::{LevelReading, TubeTestMethod};
 use proptest::prelude::*;
@@ -46,6 +51,58 @@ prop_compose! {
         let [name, share, share_range, octane, mon] = texts;
         let [price, limit, put_in] = entries;
         FuelForm { id, grade, name, share, share_range, octane, mon, price, limit, use_all, put_in }
+    }
+}
+
+fn fields() -> impl Strategy<Value = Fields> {
+    let slots = vec![Slot::Boost, Slot::RatedFlow, Slot::FlowTable, Slot::MixStrength];
+    prop::collection::vec((select(slots), entry()), 0..4).prop_map(|texts| {
+        let mut fields = Fields::default();
+        for (slot, entry) in texts {
+            *fields.entry(slot) = entry;
+        }
+        fields
+    })
+}
+
+prop_compose! {
+    fn curve()(
+        id in 0_u32..9, name in words(), blend in words(), table in entry(), air in fields(),
+        columns in prop::array::uniform2(prop::option::of(1_u32..4)),
+        unit in prop::option::of(select(vec![ValueUnit::PoundFeet, ValueUnit::Kilowatts])),
+        place in select(vec![Place::Crank, Place::Wheel]), calibration in prop::option::of(0_u32..9),
+        corrections in prop::array::uniform2(select(AirCorrection::ALL.to_vec())),
+    ) -> CurveForm {
+        let ([speed, value], [given, correction]) = (columns, corrections);
+        let columns = ColumnForm { speed, value, unit };
+        CurveForm { id, name, table, columns, place, calibration, blend, given, correction, air }
+    }
+}
+
+prop_compose! {
+    fn part()(
+        id in 0_u32..9, name in words(), marks in prop::collection::btree_set(select(vec![Mark::SetAside, Mark::ByMass, Mark::FixedRail, Mark::InSeries]), 0..3),
+        kind in select(vec![
+            PartKind::PortInjectors, PartKind::DirectInjectors, PartKind::PlungerPump,
+            PartKind::SupplyPump, PartKind::SupplyLine, PartKind::FluidNozzle,
+            PartKind::PowerLimit, PartKind::TorqueLimit, PartKind::AirLimit,
+        ]),
+        fields in fields(),
+    ) -> PartForm {
+        PartForm { id, kind, name, marks, fields }
+    }
+}
+
+prop_compose! {
+    fn workshop()(
+        curves in prop::collection::vec(curve().boxed(), 0..3),
+        parts in prop::collection::vec(part().boxed(), 0..3),
+        target in 0_u32..9, compared_with in prop::option::of(0_u32..9),
+        blend in select(vec![BlendForm::Tank, BlendForm::Typed]),
+        tables in prop::array::uniform2(fields()), mix_by_mass in any::<bool>(),
+    ) -> Workshop {
+        let [engine, mix] = tables;
+        Workshop { curves, target, compared_with, engine, blend, parts, mix, mix_by_mass }
     }
 }
 
@@ -104,6 +161,7 @@ prop_compose! {
         own_fuels in prop::collection::vec(fuel().boxed(), 0..2), offers in prop::collection::vec(fuel().boxed(), 0..2),
         level in entry(), log in log().boxed(),
         draft in prop::option::of((event().boxed(), any::<bool>())),
+        workshop in workshop().boxed(),
     ) -> CarFile {
         let mut file = CarFile::new(Id::new(&format!("car-{number}")).unwrap());
         (file.demo, file.removed) = (flags.0, flags.1 && number > 0);
@@ -112,6 +170,7 @@ prop_compose! {
         file.fill.offers = offers;
         file.fill.level = level;
         file.log = log;
+        file.workshop = workshop;
         file.draft = draft.map(|(event, changes)| Draft {
             id: event.id, changes, time: event.time.local(), minutes_ahead: 120,
             place: event.place, note: event.note, what: event.what,

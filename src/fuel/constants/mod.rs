@@ -38,7 +38,7 @@ pub struct Constant {
 
 impl Constant {
     /// The value as a density, when its unit is kg/m3.
-    pub(super) fn density(&self) -> MassDensity {
+    pub fn density(&self) -> MassDensity {
         MassDensity::new::<kilogram_per_cubic_meter>(self.value)
     }
 

@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use super::dates::date_ticks;
-use super::frame::{Frame, value_ticks, whole, width_of};
-use super::path::Path;
+use super::frame::{Frame, value_ticks};
 use super::reading::Print;
 use super::{Mark, MarkKind, Point, Timeline, Window, names, trace};
+use crate::app::charts::plot::{Path, path, pen, shape, text, whole, width_of, window_hatches};
 
 /// Within less than this, one mark covers most of another.
 const GLYPH: f64 = 10.0;
@@ -22,7 +22,7 @@ pub(super) fn picture(
     print: Print,
     label: String,
 ) -> Vec<AnyView> {
-    let mut parts = vec![hatch(id, 0), hatch(id, 1)];
+    let mut parts = Vec::from(window_hatches(id));
     value_axis(frame, timeline, &mut parts);
     if timeline.points.is_empty() {
         let (x, y) =
@@ -48,43 +48,6 @@ pub(super) fn picture(
         parts.push(text("end", x + 10.0, frame.y(last.expected) + 5.0, "start", label));
     }
     parts
-}
-
-fn shape(class: &'static str, d: Path) -> AnyView {
-    path(class, d.text())
-}
-
-fn path(class: &'static str, d: String) -> AnyView {
-    view! { <path class=class d=d></path> }.into_any()
-}
-
-fn text(class: &'static str, x: f64, y: f64, anchor: &'static str, words: String) -> AnyView {
-    view! {
-        <text class=class x=whole(x).to_string() y=whole(y).to_string() text-anchor=anchor>
-            {words}
-        </text>
-    }
-    .into_any()
-}
-
-fn pen(command: &str, numbers: &[f64]) -> Path {
-    Path::default().with(command, numbers)
-}
-
-/// The hatch of a window; neighbours are hatched either way.
-fn hatch(id: &str, way: usize) -> AnyView {
-    view! {
-        <pattern
-            id=format!("{id}-hatch{way}")
-            width="7"
-            height="7"
-            patternUnits="userSpaceOnUse"
-            patternTransform=if way == 0 { "rotate(45)" } else { "rotate(135)" }
-        >
-            <path class="hatch" d="M0 0V7"></path>
-        </pattern>
-    }
-    .into_any()
 }
 
 fn value_axis(frame: &Frame, timeline: &Timeline, parts: &mut Vec<AnyView>) {

@@ -1,14 +1,7 @@
 //! Where times and values lie in the picture.
 
 use super::Timeline;
-
-/// The width of one figure or letter of the labels, on average and rounded up.
-const LETTER: f64 = 7.5;
-
-/// The width of a label, nearly.
-pub(super) fn width_of(text: &str) -> f64 {
-    text.chars().fold(0.0, |width, _| width + LETTER)
-}
+use crate::app::charts::plot::{height, ticks, whole, width_of};
 
 /// The inside of the axes, in the picture's own units, and what it spans.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -68,28 +61,15 @@ impl Frame {
     }
 }
 
-/// The height of a picture so wide: flat on a desk, nearly square in the hand.
-pub(super) fn height(width: f64) -> f64 {
-    (0.6 * width).clamp(220.0, 320.0)
-}
-
-/// Ticks of an axis from nought to `end` (1 or more, in its unit): whole numbers,
-/// so that they need no decimals, and no more than five.
+/// Ticks of an axis from nought to `end`: whole numbers, so that they need no
+/// decimals, and no more than five.
 pub(super) fn value_ticks(end: f64) -> Vec<f64> {
-    const STEPS: [f64; 12] =
-        [1.0, 2.0, 5.0, 10.0, 20.0, 25.0, 50.0, 100.0, 200.0, 250.0, 500.0, 1000.0];
-    let step = STEPS.into_iter().find(|step| end / step <= 4.0).unwrap_or(end);
-    (0..=4).map(|count| f64::from(count) * step).filter(|tick| *tick <= end).collect()
+    ticks(0.0, end, 4, 0).values
 }
 
 #[expect(clippy::cast_precision_loss, reason = "any calendar's minutes are far below 2^53")]
 fn number(minutes: i64) -> f64 {
     minutes as f64
-}
-
-#[expect(clippy::cast_possible_truncation, reason = "a place in the picture or near it")]
-pub(super) fn whole(value: f64) -> i64 {
-    value.round() as i64
 }
 
 #[cfg(test)]
@@ -100,15 +80,6 @@ mod tests {
     fn timeline(minutes: &[i64]) -> Timeline {
         let point = |minute: &i64| Point { minute: *minute, low: 1.0, expected: 2.0, high: 3.0 };
         Timeline { top: 50.0, points: minutes.iter().map(point).collect(), ..Timeline::default() }
-    }
-
-    #[test]
-    fn ticks_are_few_and_whole() {
-        assert_eq!(value_ticks(100.0), [0.0, 25.0, 50.0, 75.0, 100.0]);
-        assert_eq!(value_ticks(47.5), [0.0, 20.0, 40.0]);
-        assert_eq!(value_ticks(13.2), [0.0, 5.0, 10.0]);
-        assert_eq!(value_ticks(3.0), [0.0, 1.0, 2.0, 3.0]);
-        assert_eq!(value_ticks(9000.0), [0.0, 9000.0]);
     }
 
     #[test]

@@ -6,20 +6,18 @@ mod draw;
 mod frame;
 mod key;
 mod names;
-mod path;
 mod reading;
-mod stage;
 mod table;
 mod trace;
 
 use leptos::prelude::*;
 
+use super::plot::{AsTable, Crosshair, Room, Show, Stage, height};
 use crate::app::widgets::{Drawn, When, holds, said};
 use chart::Chart;
 use key::Key;
 use reading::{Print, Reading};
-use stage::Stage;
-use table::{Table, noted};
+use table::{drawn, noted};
 
 /// What is thought of a value at one time. A jump is two points at one time.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -93,26 +91,45 @@ pub(crate) fn TimelineChart(
     value: Callback<f64, String>,
 ) -> impl IntoView {
     let print = Print { date, value };
-    let (room, at) = (RwSignal::new(None), RwSignal::new(None));
-    let chart = Chart { id, timeline, print, room, at };
+    let count = Memo::new(move |_| timeline.with(|it| it.points.len()));
+    let crosshair = Crosshair {
+        count: count.into(),
+        rest: Signal::derive(move || count.get().saturating_sub(1)),
+        at: RwSignal::new(None),
+    };
+    let chart = Chart { id, timeline, print, room: Room::new(), crosshair };
     let some = holds(move || timeline.with(|it| !it.points.is_empty()));
     let title = said(move || timeline.with(|it| it.title.clone()));
     let read = Callback::new(move |()| chart.reading().map_or_else(Vec::new, Reading::drawn));
     let notes =
         Callback::new(move |()| chart.reading().map_or_else(Vec::new, |it| noted(it.noted)));
+    let sentence = said(move || chart.reading().map_or(String::new(), |it| it.sentence()));
+    let show = Show {
+        id,
+        title,
+        words: said(move || timeline.with(|it| it.words.clone())),
+        height: Signal::derive(move || height(chart.room.width())),
+        picture: Callback::new(move |()| chart.picture()),
+        cross: Callback::new(move |()| chart.cross()),
+        sentence,
+        point_at: Callback::new(move |part| chart.point_at(part)),
+        crosshair,
+        room: chart.room,
+    };
+    let table = Callback::new(move |()| timeline.with(|it| drawn(it, print)));
     view! {
-        <figure class="timeline" id=id>
+        <figure class="plot timeline" id=id>
             <figcaption>
                 <strong>{title}</strong>
                 <Drawn what=read />
             </figcaption>
-            <Stage chart=chart some=some />
+            <Stage show=show some=some />
             <When condition=some>
                 <Key timeline=timeline />
                 <p class="notes">
                     <Drawn what=notes />
                 </p>
-                <Table timeline=timeline print=print />
+                <AsTable what=table />
             </When>
         </figure>
     }

@@ -2,23 +2,9 @@
 
 use leptos::prelude::{Callable, Callback};
 
-use super::frame::{Frame, width_of};
+use super::frame::Frame;
 use super::{Point, Window};
-
-/// The height of a line of text.
-const LINE: f64 = 16.0;
-
-/// From the edge of something to the text beside it.
-const GAP: f64 = 6.0;
-
-/// A name in its place.
-#[derive(Clone, Debug, PartialEq)]
-pub(super) struct Name {
-    pub(super) words: String,
-    pub(super) left: f64,
-    /// The line that the letters stand on.
-    pub(super) base: f64,
-}
+use crate::app::charts::plot::{Area, GAP, LINE, Name, fitting, least_covering, width_of};
 
 /// The name of each window with its limits, beside one of its limits.
 pub(super) fn placed(
@@ -27,90 +13,59 @@ pub(super) fn placed(
     points: &[Point],
     value: Callback<f64, String>,
 ) -> Vec<Name> {
+    let Frame { left, right, top, bottom, .. } = *frame;
+    let inside = Area { left, right, top, bottom };
+    let things = things(frame, windows, points);
     let mut names: Vec<Name> = Vec::new();
     for window in windows {
-        let words = named(window, frame.right - frame.left - 2.0 * GAP, value);
-        let free = frame.right - frame.left - 2.0 * GAP - width_of(&words);
+        let words = named(window, right - left - 2.0 * GAP, value);
+        let free = right - left - 2.0 * GAP - width_of(&words);
         let (low, high) = (frame.y(window.low), frame.y(window.high));
-        let inside = [high + LINE, low - GAP];
-        let outside = [high - GAP, low + LINE];
-        let bases = if low - high < LINE + GAP { [outside, inside] } else { [inside, outside] };
-        let mut best: Option<(usize, Name)> = None;
-        for base in bases.into_iter().flatten() {
-            for part in [0.0, 1.0, 0.5] {
-                let left = frame.left + GAP + part * free;
-                let place = Name { words: words.clone(), left, base };
-                let cost = covered(&place, frame, windows, points, &names);
-                if best.as_ref().is_none_or(|(least, _)| cost < *least) {
-                    best = Some((cost, place));
-                }
-            }
-        }
-        names.extend(best.map(|(_, place)| place));
+        let inward = [high + LINE, low - GAP];
+        let outward = [high - GAP, low + LINE];
+        let bases = if low - high < LINE + GAP { [outward, inward] } else { [inward, outward] };
+        let places = bases.into_iter().flatten().flat_map(|base| {
+            let words = &words;
+            [0.0, 1.0, 0.5].map(|part| Name {
+                words: words.clone(),
+                left: left + GAP + part * free,
+                base,
+            })
+        });
+        names.extend(least_covering(places, &inside, &things, &names));
     }
     names
 }
 
-/// How much a name would cover in a place: lengths of the line between two points,
-/// and limits. Other names and the axis weigh more than any of those.
-fn covered(
-    place: &Name,
-    frame: &Frame,
-    windows: &[Window],
-    points: &[Point],
-    names: &[Name],
-) -> usize {
-    let sides = |name: &Name| (name.left, name.left + width_of(&name.words));
-    let (left, right) = sides(place);
-    let (top, bottom) = (place.base - LINE, place.base + GAP);
-    let mut cost = 0;
-    for (index, point) in points.iter().enumerate() {
+/// What a name should not cover: the line between two points, and the limits.
+fn things(frame: &Frame, windows: &[Window], points: &[Point]) -> Vec<Area> {
+    let between = |(index, point): (usize, &Point)| {
         // The last point counts on its own: it may be the only one.
         let next = points.get(index + 1).unwrap_or(point);
         let (y, to) = (frame.y(point.expected), frame.y(next.expected));
+        let area = Area {
+            left: frame.x(point.minute),
+            right: frame.x(next.minute),
+            top: y.min(to),
+            bottom: y.max(to),
+        };
         // A mark reaches so far from the line.
-        let across = frame.x(point.minute) - GAP < right && left < frame.x(next.minute) + GAP;
-        if across && y.min(to) - GAP < bottom && top < y.max(to) + GAP {
-            cost += 1;
-        }
-    }
-    for limit in windows.iter().flat_map(|it| [it.low, it.high]) {
-        // Its own limit is right beside it.
-        if (top + 1.0..bottom - 1.0).contains(&frame.y(limit)) {
-            cost += 1;
-        }
-    }
-    let weight = points.len() + 2 * windows.len() + 1;
-    for name in names {
-        let (from, to) = sides(name);
-        if (name.base - place.base).abs() < LINE && from < right && left < to {
-            cost += weight;
-        }
-    }
-    if top < frame.top || place.base > frame.bottom {
-        cost += weight;
-    }
-    cost
+        area.wider(GAP)
+    };
+    let limit = |value: f64| {
+        let y = frame.y(value);
+        // Its own limit is right beside a name.
+        Area { left: frame.left, right: frame.right, top: y, bottom: y }.wider(-1.0)
+    };
+    let limits = windows.iter().flat_map(|it| [it.low, it.high]).map(limit);
+    points.iter().enumerate().map(between).chain(limits).collect()
 }
 
 /// The name of a window with its limits, as far as there is room.
 fn named(window: &Window, room: f64, value: Callback<f64, String>) -> String {
     let (low, high) = (value.run(window.low), value.run(window.high));
     let full = format!("{}: {low} to {high}", window.name);
-    if width_of(&full) <= room {
-        return full;
-    }
-    if width_of(&window.name) <= room {
-        return window.name.clone();
-    }
-    let mut cut = String::new();
-    for letter in window.name.chars() {
-        if width_of(&cut) + width_of("m…") > room {
-            break;
-        }
-        cut.push(letter);
-    }
-    cut + "…"
+    fitting(&[&full, &window.name], room)
 }
 
 #[cfg(test)]

@@ -1,35 +1,16 @@
-//! The chart as a table.
+//! The log of the chart as a table.
 
 use leptos::prelude::*;
 
 use super::Timeline;
 use super::reading::{Noted, Print, Reading};
-use crate::app::widgets::Drawn;
-
-/// So many rows are read in a table; the whole log is for a spreadsheet.
-const ROWS: usize = 50;
+use crate::app::charts::plot::{ROWS, heading, table};
 
 const HEADINGS: [&str; 3] = ["When", "Expected", "Noted"];
 
-/// The points and what was noted at them, newest first.
-#[component]
-pub(super) fn Table(timeline: Signal<Timeline>, print: Print) -> impl IntoView {
-    let opened = RwSignal::new(false);
-    let table =
-        Callback::new(
-            move |()| {
-                if opened.get() { timeline.with(|it| drawn(it, print)) } else { Vec::new() }
-            },
-        );
-    view! {
-        <details on:toggle:target=move |event| opened.set(event.target().has_attribute("open"))>
-            <summary>"As a table"</summary>
-            <Drawn what=table />
-        </details>
-    }
-}
-
-fn drawn(timeline: &Timeline, print: Print) -> Vec<AnyView> {
+/// The points and what was noted at them, newest first; the whole log is for a
+/// spreadsheet.
+pub(super) fn drawn(timeline: &Timeline, print: Print) -> Vec<AnyView> {
     let count = timeline.points.len();
     let rows: Vec<_> = (0..count)
         .rev()
@@ -43,20 +24,8 @@ fn drawn(timeline: &Timeline, print: Print) -> Vec<AnyView> {
         }
         _ => format!("{}, newest first", timeline.title),
     };
-    let table = view! {
-        <table class="readings">
-            <caption>{caption}</caption>
-            <thead>
-                <tr>{HEADINGS.into_iter().map(heading).collect_view()}</tr>
-            </thead>
-            <tbody>{rows}</tbody>
-        </table>
-    };
-    vec![table.into_any()]
-}
-
-fn heading(words: &'static str) -> AnyView {
-    view! { <th scope="col">{words}</th> }.into_any()
+    let headings = HEADINGS.map(|it| heading(it.to_owned())).into();
+    vec![table("readings", caption, headings, rows)]
 }
 
 fn row(reading: Reading) -> AnyView {

@@ -1,8 +1,8 @@
 //! The lines through the points.
 
 use super::Point;
-use super::frame::{Frame, whole};
-use super::path::Path;
+use super::frame::Frame;
+use crate::app::charts::plot::{Path, whole};
 
 /// Of all points in one column of pixels, those that show: the first, the lowest,
 /// the highest and the last, each with the widest band of the column.
@@ -69,6 +69,7 @@ fn through(path: &mut Path, frame: &Frame, point: &Point, value: fn(&Point) -> f
 mod tests {
     use super::super::Timeline;
     use super::*;
+    use crate::app::charts::plot::pen;
 
     fn point(minute: i64, expected: f64) -> Point {
         Point { minute, low: expected - 2.0, expected, high: expected + 3.0 }
@@ -114,7 +115,7 @@ mod tests {
         let points = [point(0, 10.0), point(60, 10.0), point(60, 80.0), point(120, 80.0)];
         let frame = frame(&points);
         let path = line(&frame, &points, |it| it.expected);
-        let middle = format!("L {} ", whole(f64::midpoint(frame.left, frame.right)));
+        let middle = pen("L", &[f64::midpoint(frame.left, frame.right)]).text() + " ";
         assert_eq!(path.matches(&middle).count(), 2);
         assert_eq!(path.matches('M').count(), 1);
     }

@@ -12,6 +12,7 @@
 //! # Ok::<(), FigureTextError>(())
 //! ```
 
+mod bulk;
 mod dimensions;
 mod engine;
 mod field;
@@ -23,6 +24,7 @@ mod tests;
 mod unit;
 mod words;
 
+pub use bulk::{BULK_MODULUS, LITRES};
 pub use dimensions::{ANGLE, DENSITY, LENGTH, LINE_LENGTH, TEMPERATURE, TIME, VOLTAGE};
 pub use engine::{ENGINE_SPEED, POWER, SPECIFIC_CONSUMPTION, TORQUE};
 pub use field::{FigureTextError, QuantityField};

@@ -4,7 +4,7 @@ use uom::si::{
     angle::radian, angular_velocity::radian_per_second, electric_potential::volt, length::meter,
     mass_density::kilogram_per_cubic_meter, mass_rate::kilogram_per_second, power::watt,
     pressure::pascal, thermodynamic_temperature::kelvin, time::second, torque::newton_meter,
-    volume_rate::cubic_meter_per_second,
+    volume::cubic_meter, volume_rate::cubic_meter_per_second,
 };
 
 use super::super::UnitSystem;
@@ -13,7 +13,7 @@ use super::super::{Decimals, Style, print_number};
 use crate::quantity::{
     AbsolutePressure, Angle, AngularVelocity, ElectricPotential, GaugePressure, Length,
     MassDensity, MassRate, Power, Pressure, SpecificConsumption, ThermodynamicTemperature, Time,
-    Torque, VolumeRate,
+    Torque, Volume, VolumeRate,
 };
 
 /// A quantity that is stored as a number of its SI unit.
@@ -49,6 +49,7 @@ in_si! {
     ThermodynamicTemperature: kelvin,
     Time: second,
     Torque: newton_meter,
+    Volume: cubic_meter,
     VolumeRate: cubic_meter_per_second,
 }
 

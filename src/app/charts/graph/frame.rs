@@ -1,0 +1,116 @@
+//! Where numbers lie in the picture.
+
+use super::{Graph, ends, head};
+use crate::app::charts::plot::{LINE, height, ticks, width_of};
+use fillwright::quantity::notation::print_number;
+
+/// From a line's end to its label.
+pub(super) const LEADER: f64 = 20.0;
+
+/// How far beyond the frame a place is still told apart; farther ones are clipped.
+const FAR: f64 = 5000.0;
+
+/// The inside of the axes, in the picture's own units, and what it spans.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Frame {
+    pub(super) left: f64,
+    pub(super) right: f64,
+    pub(super) top: f64,
+    pub(super) bottom: f64,
+    pub(super) width: f64,
+    pub(super) height: f64,
+    x: (f64, f64),
+    y: (f64, f64),
+}
+
+impl Frame {
+    /// The frame of a picture so wide: room on the left for the numbers, on the
+    /// right for the names of the lines, above for those of marks.
+    pub(super) fn of(graph: &Graph, width: f64) -> Self {
+        let values = ticks(graph.y.from, graph.y.to, 4, graph.y.decimals);
+        let numbers = values.values.iter();
+        let numbers = numbers.map(|it| width_of(&print_number(*it, values.decimals, graph.style)));
+        let left = 12.0 + numbers.fold(0.0, f64::max);
+        let label = ends::room(graph, width);
+        // Names have letters that are wider than most.
+        let right = width - if label > 0.0 { LEADER + 1.12 * label } else { 12.0 };
+        let mut frame = Self {
+            left,
+            right,
+            top: 0.0,
+            bottom: 0.0,
+            width,
+            height: 0.0,
+            x: (graph.x.from, graph.x.to),
+            y: (graph.y.from, graph.y.to),
+        };
+        // The name of the axis stands above all names.
+        frame.top = 14.0 + LINE * (0.5 + f64::from(head::rows(graph, &frame)));
+        frame.bottom = frame.top + height(width) - 60.0;
+        frame.height = frame.bottom + 44.0;
+        frame
+    }
+
+    pub(super) fn x(&self, x: f64) -> f64 {
+        let part = (x - self.x.0) / (self.x.1 - self.x.0);
+        near(self.left + part * (self.right - self.left))
+    }
+
+    /// The place of a value, also beyond the frame.
+    pub(super) fn y(&self, y: f64) -> f64 {
+        let part = (y - self.y.0) / (self.y.1 - self.y.0);
+        near(self.bottom - part * (self.bottom - self.top))
+    }
+
+    /// The number at a place.
+    pub(super) fn x_at(&self, place: f64) -> f64 {
+        let part = (place - self.left) / (self.right - self.left);
+        self.x.0 + part * (self.x.1 - self.x.0)
+    }
+}
+
+fn near(place: f64) -> f64 {
+    place.clamp(-FAR, FAR)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::{Axis, Line, Point};
+    use super::*;
+
+    fn graph() -> Graph {
+        let line = Line {
+            label: "HP pump".into(),
+            points: vec![Point::new(7000.0, 90.0, None)],
+            ..Line::default()
+        };
+        Graph {
+            x: Axis { from: 1000.0, to: 7000.0, ..Axis::default() },
+            y: Axis { from: 50.0, to: 150.0, ..Axis::default() },
+            lines: vec![line],
+            ..Graph::default()
+        }
+    }
+
+    #[test]
+    fn the_ends_of_the_axes_are_the_ends_of_the_frame() {
+        for width in [300.0, 340.0, 660.0, 1000.0] {
+            let frame = Frame::of(&graph(), width);
+            let close = |a: f64, b: f64| assert!((a - b).abs() < 1e-9, "{a} {b}");
+            close(frame.x(1000.0), frame.left);
+            close(frame.x(7000.0), frame.right);
+            close(frame.y(50.0), frame.bottom);
+            close(frame.y(150.0), frame.top);
+            close(frame.x_at(frame.x(4321.0)), 4321.0);
+            assert!(frame.right + width_of("HP pump") < width);
+            assert!(frame.right - frame.left > 0.5 * width, "most of it is the picture");
+        }
+    }
+
+    #[test]
+    fn endless_values_stay_numbers() {
+        let frame = Frame::of(&graph(), 340.0);
+        assert!(frame.y(f64::INFINITY).is_finite() && frame.y(f64::NEG_INFINITY).is_finite());
+        assert!(frame.y(f64::INFINITY) < frame.top);
+    }
+}

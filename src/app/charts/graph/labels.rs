@@ -1,0 +1,260 @@
+//! The names within the picture: those of limits, of windows, and of lines that
+//! end early.
+
+use super::frame::Frame;
+use super::{Course, Graph, Limit, Side, Window, curve, ends};
+use crate::app::charts::plot::{Area, GAP, LINE, Name, fitting, least_covering, width_of};
+
+/// The width of the hatch along a limit.
+pub(super) const HATCH: f64 = 8.0;
+
+/// So long pieces of a line are looked at for what a name would cover.
+const PIECE: f64 = 8.0;
+
+/// What a name within the picture stands for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Labelled {
+    Limit,
+    Line { emphasis: bool },
+    Window,
+}
+
+/// The names within the picture.
+pub(super) fn placed(graph: &Graph, frame: &Frame) -> Vec<(Labelled, Name)> {
+    let Frame { left, right, top, bottom, .. } = *frame;
+    let inside = Area { left, right, top, bottom };
+    let things = things(graph, frame);
+    let limits = graph.limits.iter();
+    let limits = limits.map(|it| (Labelled::Limit, beside_limit(it, graph, frame)));
+    let lines = ends::within(graph, frame).into_iter().map(|(line, end)| {
+        let line = &graph.lines[line];
+        (Labelled::Line { emphasis: line.emphasis }, around(&line.label, end))
+    });
+    let windows = graph.windows.iter();
+    let windows = windows.map(|it| (Labelled::Window, within(it, graph, frame)));
+    let (mut labelled, mut names) = (Vec::new(), Vec::new());
+    for (of, places) in limits.chain(lines).chain(windows) {
+        if let Some(name) = least_covering(places.into_iter(), &inside, &things, &names) {
+            labelled.push(of);
+            names.push(name);
+        }
+    }
+    labelled.into_iter().zip(names).collect()
+}
+
+/// The course of a limit as places, in the picture's units.
+pub(super) fn course(limit: &Limit, graph: &Graph, frame: &Frame) -> Vec<(f64, f64)> {
+    match &limit.course {
+        Course::Level { y, from, to } => {
+            let ends = [from.unwrap_or(graph.x.from), to.unwrap_or(graph.x.to)];
+            ends.map(|x| (frame.x(graph.x.within(x)), frame.y(*y))).into()
+        }
+        Course::Through(places) => places.iter().map(|(x, y)| (frame.x(*x), frame.y(*y))).collect(),
+    }
+}
+
+/// Places along a limit, first on the side that is allowed.
+fn beside_limit(limit: &Limit, graph: &Graph, frame: &Frame) -> Vec<Name> {
+    let course = course(limit, graph, frame);
+    let (Some(first), Some(last)) = (course.first(), course.last()) else { return Vec::new() };
+    let full = match &limit.course {
+        Course::Level { y, .. } => format!("{} {}", limit.name, graph.y.print(*y, graph.style)),
+        Course::Through(_) => limit.name.clone(),
+    };
+    let words = fitting(&[&full, &limit.name], frame.right - frame.left - 2.0 * GAP);
+    let width = width_of(&words);
+    let free = last.0 - first.0 - 2.0 * GAP - width;
+    let leftmost = frame.right - GAP - width;
+    let (above, below) = match limit.beyond {
+        Side::Above => (HATCH + GAP, GAP),
+        Side::Below => (GAP, HATCH + GAP),
+    };
+    let at = |part: f64| {
+        let left = (first.0 + GAP + part * free).min(leftmost).max(frame.left + GAP);
+        let along = heights(&course, left, left + width);
+        (left, along)
+    };
+    let parts = [0.0, 1.0, 0.5, 0.25, 0.75];
+    let places = parts.map(|part| {
+        let (left, (top, bottom)) = at(part);
+        let over = Name { words: words.clone(), left, base: top - above };
+        let under = Name { words: words.clone(), left, base: bottom + below + LINE - GAP };
+        match limit.beyond {
+            Side::Above => (under, over),
+            Side::Below => (over, under),
+        }
+    });
+    let (allowed, out): (Vec<_>, Vec<_>) = places.into_iter().unzip();
+    [allowed, out].concat()
+}
+
+/// The highest and the lowest place of a course between two.
+fn heights(course: &[(f64, f64)], left: f64, right: f64) -> (f64, f64) {
+    let mut span = (f64::INFINITY, f64::NEG_INFINITY);
+    for area in pieces(course) {
+        if area.left < right && left < area.right {
+            span = (span.0.min(area.top), span.1.max(area.bottom));
+        }
+    }
+    // A course without length has no pieces.
+    if span.0 > span.1 { course.first().map_or((0.0, 0.0), |it| (it.1, it.1)) } else { span }
+}
+
+/// Places around the end of a line.
+fn around(label: &str, (x, y): (f64, f64)) -> Vec<Name> {
+    let middle = y + 5.0;
+    let (right, left) = (x + GAP, x - GAP - width_of(label));
+    let (above, below) = (y - GAP - 2.0, y + LINE + 2.0);
+    let places = [(right, middle), (right, above), (right, below), (left, above), (left, below)];
+    places.map(|(left, base)| Name { words: label.to_owned(), left, base }).into()
+}
+
+/// Places within a window, or centred on one that is narrower than its name.
+fn within(window: &Window, graph: &Graph, frame: &Frame) -> Vec<Name> {
+    let x = |x: f64| frame.x(graph.x.within(x));
+    let (from, to) = (x(window.from), x(window.to));
+    let words = fitting(&[&window.name], frame.right - frame.left - 2.0 * GAP);
+    let free = to - from - 2.0 * GAP - width_of(&words);
+    let leftmost = frame.right - GAP - width_of(&words);
+    let parts: &[f64] = if free > 0.0 { &[0.5, 0.0, 1.0] } else { &[0.5] };
+    let (top, bottom) = (frame.top + LINE, frame.bottom - GAP);
+    let bases = [top, bottom, top + LINE, bottom - LINE, top + 2.0 * LINE, bottom - 2.0 * LINE];
+    let place = |base: f64, part: f64| {
+        let left = (from + GAP + part * free).min(leftmost).max(frame.left + GAP);
+        Name { words: words.clone(), left, base }
+    };
+    bases.into_iter().flat_map(|base| parts.iter().map(move |part| place(base, *part))).collect()
+}
+
+/// What a name should not cover.
+fn things(graph: &Graph, frame: &Frame) -> Vec<Area> {
+    let mut things = Vec::new();
+    for line in &graph.lines {
+        for stretch in curve::stretches(&line.points) {
+            let places: Vec<_> =
+                stretch.iter().map(|(x, it)| (frame.x(*x), frame.y(it.expected))).collect();
+            things.extend(pieces(&places));
+        }
+    }
+    for limit in &graph.limits {
+        things.extend(pieces(&course(limit, graph, frame)));
+    }
+    for mark in &graph.marks {
+        let x = frame.x(mark.x);
+        things.extend(pieces(&[(x, frame.top), (x + 0.1, frame.bottom)]));
+    }
+    things
+}
+
+/// A course in short pieces.
+fn pieces(course: &[(f64, f64)]) -> Vec<Area> {
+    let mut pieces = Vec::new();
+    for pair in course.windows(2) {
+        let [(x, y), (to, end)] = [pair[0], pair[1]];
+        let length = (to - x).abs().max((end - y).abs());
+        let mut gone = 0.0;
+        while gone < length {
+            let next = (gone + PIECE).min(length);
+            let along = |gone: f64| (x + (to - x) * gone / length, y + (end - y) * gone / length);
+            let (a, b) = (along(gone), along(next));
+            pieces.push(Area {
+                left: a.0.min(b.0),
+                right: a.0.max(b.0),
+                top: a.1.min(b.1) - 1.0,
+                bottom: a.1.max(b.1) + 1.0,
+            });
+            gone = next;
+        }
+    }
+    pieces
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::{Axis, Line, Point};
+    use super::*;
+
+    fn graph(points: &[(f64, f64)]) -> Graph {
+        let line = Line {
+            label: "Pump".into(),
+            points: points.iter().map(|(x, y)| Point::new(*x, *y, None)).collect(),
+            ..Line::default()
+        };
+        Graph {
+            x: Axis { from: 0.0, to: 100.0, ..Axis::default() },
+            y: Axis { from: 0.0, to: 100.0, ..Axis::default() },
+            lines: vec![line],
+            ..Graph::default()
+        }
+    }
+
+    fn level(name: &str, y: f64, from: Option<f64>, beyond: Side) -> Limit {
+        Limit { name: name.into(), course: Course::Level { y, from, to: None }, beyond }
+    }
+
+    fn names(graph: &Graph) -> (Frame, Vec<Name>) {
+        let frame = Frame::of(graph, 340.0);
+        let names = placed(graph, &frame).into_iter().map(|it| it.1).collect();
+        (frame, names)
+    }
+
+    #[test]
+    fn a_limit_is_named_on_the_side_that_is_allowed() {
+        for (beyond, is_below) in [(Side::Above, true), (Side::Below, false)] {
+            let mut graph = graph(&[(0.0, 1.0), (100.0, 2.0)]);
+            graph.limits.push(level("Duty", 60.0, None, beyond));
+            let (frame, names) = names(&graph);
+            assert_eq!(names[0].words, "Duty 60");
+            assert_eq!(names[0].base > frame.y(60.0), is_below, "{names:?}");
+        }
+    }
+
+    #[test]
+    fn the_name_of_a_limit_gives_way_to_a_line() {
+        // The line runs right below the limit on the left half.
+        let mut graph = graph(&[(0.0, 55.0), (50.0, 55.0), (51.0, 5.0), (100.0, 5.0)]);
+        graph.limits.push(level("Duty", 60.0, None, Side::Above));
+        let (frame, names) = names(&graph);
+        assert!(names[0].left > frame.x(50.0), "{names:?}");
+    }
+
+    #[test]
+    fn the_name_of_a_short_limit_stays_in_the_picture() {
+        let mut graph = graph(&[(0.0, 1.0), (100.0, 2.0)]);
+        graph.limits.push(level("Least pulse of the injectors", 60.0, Some(95.0), Side::Below));
+        let (frame, names) = names(&graph);
+        assert!(names[0].words.starts_with("Least pulse of the injectors"));
+        assert!(names[0].area().right <= frame.right, "{names:?}");
+    }
+
+    #[test]
+    fn a_line_that_ends_early_is_named_at_its_end() {
+        let (frame, names) = names(&graph(&[(0.0, 50.0), (60.0, 50.0)]));
+        assert_eq!(names.len(), 1);
+        let end = (frame.x(60.0), frame.y(50.0));
+        assert!(names[0].left > end.0 && names[0].left < end.0 + 10.0, "{names:?}");
+        assert!((names[0].base - end.1).abs() < 10.0, "{names:?}");
+    }
+
+    #[test]
+    fn windows_are_named_within_them_and_off_the_lines() {
+        let mut graph = graph(&[(0.0, 98.0), (100.0, 95.0)]);
+        for (name, from, to) in [("Map 1", 0.0, 40.0), ("Map 2", 50.0, 90.0)] {
+            graph.windows.push(Window { name: name.into(), from, to });
+        }
+        let (frame, names) = names(&graph);
+        for (name, window) in names.iter().zip(&graph.windows) {
+            assert_eq!(name.words, window.name);
+            assert!(name.left > frame.x(window.from) && name.area().right < frame.x(window.to));
+            assert!(name.base > frame.y(90.0), "{name:?}");
+        }
+        assert_eq!(names.len(), 2);
+    }
+
+    #[test]
+    fn pieces_follow_a_steep_line() {
+        let pieces = pieces(&[(0.0, 0.0), (10.0, 200.0)]);
+        assert_eq!(pieces.len(), 25);
+        assert!(pieces.iter().all(|it| it.right - it.left < 1.0 && it.bottom - it.top < 11.0));
+    }
+}

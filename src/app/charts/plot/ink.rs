@@ -1,0 +1,63 @@
+//! The strokes, the letters and the hatches.
+
+use leptos::prelude::*;
+
+use super::path::Path;
+
+/// The width of one figure or letter of the labels, on average and rounded up.
+const LETTER: f64 = 7.5;
+
+/// The width of a label, nearly.
+pub(crate) fn width_of(text: &str) -> f64 {
+    text.chars().fold(0.0, |width, _| width + LETTER)
+}
+
+#[expect(clippy::cast_possible_truncation, reason = "a place in the picture or near it")]
+pub(crate) fn whole(value: f64) -> i64 {
+    value.round() as i64
+}
+
+pub(crate) fn shape(class: &'static str, d: Path) -> AnyView {
+    path(class, d.text())
+}
+
+pub(crate) fn path(class: &'static str, d: String) -> AnyView {
+    view! { <path class=class d=d></path> }.into_any()
+}
+
+pub(crate) fn text(
+    class: &'static str,
+    x: f64,
+    y: f64,
+    anchor: &'static str,
+    words: String,
+) -> AnyView {
+    view! {
+        <text class=class x=whole(x).to_string() y=whole(y).to_string() text-anchor=anchor>
+            {words}
+        </text>
+    }
+    .into_any()
+}
+
+/// A hatch with an id of its own, so many degrees from upright.
+pub(crate) fn hatch(id: String, class: &'static str, degrees: i32) -> AnyView {
+    view! {
+        <pattern
+            id=id
+            width="7"
+            height="7"
+            patternUnits="userSpaceOnUse"
+            patternTransform=format!("rotate({degrees})")
+        >
+            <path class=class d="M0 0V7"></path>
+        </pattern>
+    }
+    .into_any()
+}
+
+/// The hatches of windows, `-hatch0` and `-hatch1` after the id of the chart;
+/// neighbours are hatched either way.
+pub(crate) fn window_hatches(id: &str) -> [AnyView; 2] {
+    [(0, 45), (1, 135)].map(|(way, degrees)| hatch(format!("{id}-hatch{way}"), "hatch", degrees))
+}

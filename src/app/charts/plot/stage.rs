@@ -1,0 +1,131 @@
+//! The picture with its crosshair, and what takes pointer, finger and keys.
+
+use leptos::{ev, prelude::*};
+use wasm_bindgen::JsCast;
+use web_sys::Element;
+
+use super::crosshair::Crosshair;
+use crate::app::widgets::{Drawn, When, said};
+
+/// The width that a picture is drawn for until it is known how much room it has.
+const NARROW: f64 = 340.0;
+
+/// The room that a picture has.
+#[derive(Clone, Copy)]
+pub(crate) struct Room(RwSignal<Option<usize>>);
+
+impl Room {
+    /// Not measured yet.
+    pub(crate) fn new() -> Self {
+        Self(RwSignal::new(None))
+    }
+
+    /// How wide the picture is drawn, in CSS pixels.
+    pub(crate) fn width(self) -> f64 {
+        self.0.get().and_then(|it| u16::try_from(it).ok()).map_or(NARROW, f64::from)
+    }
+}
+
+/// The height of a picture so wide: flat on a desk, nearly square in the hand.
+pub(crate) fn height(width: f64) -> f64 {
+    (0.6 * width).clamp(220.0, 320.0)
+}
+
+/// What a stage shows, and what is told of its crosshair.
+#[derive(Clone, Copy)]
+pub(crate) struct Show {
+    /// The id of the chart.
+    pub(crate) id: &'static str,
+    pub(crate) title: Signal<String>,
+    /// The picture in one sentence.
+    pub(crate) words: Signal<String>,
+    pub(crate) height: Signal<f64>,
+    /// All of the picture but the crosshair.
+    pub(crate) picture: Callback<(), Vec<AnyView>>,
+    /// What is drawn over it at the point that is read.
+    pub(crate) cross: Callback<(), Vec<AnyView>>,
+    /// The point that is read, in one sentence.
+    pub(crate) sentence: Signal<String>,
+    /// Takes the crosshair to a place, given as a part of the width.
+    pub(crate) point_at: Callback<f64>,
+    pub(crate) crosshair: Crosshair,
+    pub(crate) room: Room,
+}
+
+/// The picture, and over it what leads the crosshair, where there is some to read.
+#[component]
+pub(crate) fn Stage(show: Show, some: Signal<bool>) -> impl IntoView {
+    let id = format!("{}-stage", show.id);
+    let measure = {
+        let id = id.clone();
+        move || {
+            let width = document().get_element_by_id(&id).map_or(0, |it| it.client_width());
+            // A hidden chart has no width; it keeps the one that it is drawn for.
+            if let Ok(width @ 1..) = usize::try_from(width) {
+                show.room.0.set(Some(width));
+            }
+        }
+    };
+    let resized = window_event_listener(ev::resize, {
+        let measure = measure.clone();
+        move |_| measure()
+    });
+    on_cleanup(move || resized.remove());
+    request_animation_frame(measure);
+    let view_box = said(move || format!("0 0 {} {}", show.room.width(), show.height.get()));
+    view! {
+        <div class="stage" id=id>
+            <svg viewBox=view_box role="img" aria-label=show.words>
+                <Drawn what=show.picture />
+                <Drawn what=show.cross />
+            </svg>
+            <When condition=some>
+                <Reader show=show />
+            </When>
+        </div>
+    }
+}
+
+/// What is led over the picture. Its value is the number of the point, and the text
+/// of that value is the reading, so that a screen reader says each reading once.
+#[component]
+fn Reader(show: Show) -> impl IntoView {
+    let crosshair = show.crosshair;
+    let lead = move |event: ev::PointerEvent| {
+        let over = event.current_target().and_then(|it| it.dyn_into::<Element>().ok());
+        if let Some(width) = over.map(|it| it.client_width()).filter(|it| *it > 0) {
+            show.point_at.run(f64::from(event.offset_x()) / f64::from(width));
+        }
+    };
+    let leave = move |event: ev::PointerEvent| {
+        // What a finger has found stays when the finger goes.
+        if event.pointer_type() == "mouse" {
+            crosshair.at.set(None);
+        }
+    };
+    let key = move |event: ev::KeyboardEvent| {
+        if crosshair.step(&event.key()) {
+            event.prevent_default();
+        }
+    };
+    let title = said(move || show.title.with(|it| format!("Read {it}")));
+    let count = said(move || crosshair.count.get().to_string());
+    let number = said(move || (crosshair.index() + 1).to_string());
+    view! {
+        <div
+            class="reader"
+            id=format!("{}-reader", show.id)
+            role="slider"
+            tabindex="0"
+            aria-label=title
+            aria-valuemin="1"
+            aria-valuemax=count
+            aria-valuenow=number
+            aria-valuetext=show.sentence
+            on:pointerdown=lead
+            on:pointermove=lead
+            on:pointerleave=leave
+            on:keydown=key
+        ></div>
+    }
+}

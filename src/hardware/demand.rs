@@ -1,0 +1,162 @@
+//! What an engine asks for, from its power or from its air.
+
+use std::f64::consts::PI;
+
+use uom::si::angular_velocity::radian_per_second;
+use uom::si::available_energy::joule_per_kilogram;
+use uom::si::f64::SpecificHeatCapacity;
+use uom::si::specific_heat_capacity::joule_per_kilogram_kelvin;
+use uom::si::temperature_interval::kelvin as kelvin_interval;
+use uom::si::thermodynamic_temperature::kelvin;
+use uom::si::time::second;
+
+use crate::quantity::{
+    AbsolutePressure, AngularVelocity, CrankPower, MassRate, Pressure, SpecificEnergy,
+    TemperatureInterval, ThermodynamicTemperature, Time, Volume,
+};
+
+use super::constants as c;
+use super::fuel_properties::FuelProperties;
+
+/// One kilowatt-hour in joules (definition).
+const KILOWATT_HOUR: f64 = 3.6e6;
+/// One pound in kilograms (international pound, definition).
+const POUND: f64 = 0.453_592_37;
+/// One horsepower in watts: 550 ft lbf/s, from the foot and the pound (definition).
+const HORSEPOWER: f64 = 550.0 * 0.3048 * POUND * 9.806_65;
+const HOUR: f64 = 3600.0;
+
+/// Fuel burnt for the work that leaves the crankshaft, BSFC; greater than zero.
+///
+/// It belongs to a fuel: at equal efficiency it grows as the heating value falls.
+/// Boosted petrol engines at full load: about 300 to 400 g/kWh (common practice, no
+/// source).
+///
+/// ```
+/// use fillwright::hardware::BrakeSpecificFuelConsumption;
+/// let rich = BrakeSpecificFuelConsumption::of_pounds_per_horsepower_hour(0.6);
+/// assert!((rich.grams_per_kilowatt_hour() - 364.97).abs() < 0.005);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+pub struct BrakeSpecificFuelConsumption {
+    kilograms_per_joule: f64,
+}
+
+impl BrakeSpecificFuelConsumption {
+    /// From g/kWh, greater than zero.
+    pub fn of_grams_per_kilowatt_hour(grams: f64) -> Self {
+        Self { kilograms_per_joule: grams / 1000.0 / KILOWATT_HOUR }
+    }
+
+    /// From lb/(hp h), greater than zero.
+    pub fn of_pounds_per_horsepower_hour(pounds: f64) -> Self {
+        Self { kilograms_per_joule: pounds * POUND / (HORSEPOWER * HOUR) }
+    }
+
+    /// In g/kWh.
+    pub fn grams_per_kilowatt_hour(self) -> f64 {
+        self.kilograms_per_joule * 1000.0 * KILOWATT_HOUR
+    }
+
+    /// In lb/(hp h).
+    pub fn pounds_per_horsepower_hour(self) -> f64 {
+        self.kilograms_per_joule * HORSEPOWER * HOUR / POUND
+    }
+
+    /// Brake efficiency with a fuel of this lower heating value,
+    /// `eta = 1 / (BSFC H)`.
+    pub fn efficiency(self, lower_heating_value: SpecificEnergy) -> f64 {
+        1.0 / (self.kilograms_per_joule * lower_heating_value.get::<joule_per_kilogram>())
+    }
+
+    /// The consumption of an engine of this brake efficiency, above 0 to 1:
+    /// `BSFC = 1 / (eta H)`.
+    pub fn of_efficiency(efficiency: f64, lower_heating_value: SpecificEnergy) -> Self {
+        let heat = lower_heating_value.get::<joule_per_kilogram>();
+        Self { kilograms_per_joule: 1.0 / (efficiency * heat) }
+    }
+
+    fn work_per_fuel(self) -> SpecificEnergy {
+        SpecificEnergy::new::<joule_per_kilogram>(1.0 / self.kilograms_per_joule)
+    }
+}
+
+/// Fuel from power: what the engine burns for each unit of work on a reference
+/// fuel, carried over to other fuels at equal brake efficiency.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PowerRoute {
+    /// Consumption on the reference fuel.
+    pub consumption: BrakeSpecificFuelConsumption,
+    /// The fuel that the consumption belongs to.
+    pub reference: FuelProperties,
+}
+
+impl PowerRoute {
+    /// Fuel for a power at the crank, `m = P BSFC H_ref / H / (1 + gain)`.
+    ///
+    /// `efficiency_gain` is how much more efficient the engine is on this fuel than
+    /// on the reference, relative and above -1: 0.04 is 4 %.
+    pub fn fuel_flow(
+        &self,
+        power: CrankPower,
+        fuel: &FuelProperties,
+        efficiency_gain: f64,
+    ) -> MassRate {
+        let on_reference: MassRate = power.get() / self.consumption.work_per_fuel();
+        let heat: f64 = (self.reference.lower_heating_value / fuel.lower_heating_value).into();
+        on_reference * heat / (1.0 + efficiency_gain)
+    }
+}
+
+/// Fuel from air: what a four-stroke engine breathes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct AirRoute {
+    /// Swept volume of all cylinders.
+    pub displacement: Volume,
+    /// Charge drawn in, relative to the displacement filled at the state in the
+    /// manifold; 0.95 is 95 %.
+    pub volumetric_efficiency: f64,
+    /// Pressure in the manifold above vacuum.
+    pub manifold: AbsolutePressure,
+    /// Temperature in the manifold.
+    pub manifold_temperature: ThermodynamicTemperature,
+    /// Partial pressure of water in the charge; zero when dry.
+    pub vapour: Pressure,
+}
+
+impl AirRoute {
+    /// Dry air, `m = VE (p - p_w) / (R T) V n / 2`: vapour takes room and burns
+    /// nothing. None flows where the vapour is all there is.
+    pub fn air_flow(&self, speed: AngularVelocity) -> MassRate {
+        let constant =
+            SpecificHeatCapacity::new::<joule_per_kilogram_kelvin>(c::AIR_GAS_CONSTANT.value);
+        let temperature =
+            TemperatureInterval::new::<kelvin_interval>(self.manifold_temperature.get::<kelvin>());
+        let dry = (self.manifold.get() - self.vapour).max(Pressure::default());
+        let density = dry / (constant * temperature);
+        self.displacement * self.volumetric_efficiency * density / cycle_time(speed)
+    }
+
+    /// Fuel for that air at a lambda above zero, `m_f = m_a / (lambda AFR)`.
+    pub fn fuel_flow(
+        &self,
+        speed: AngularVelocity,
+        lambda: f64,
+        fuel: &FuelProperties,
+    ) -> MassRate {
+        self.air_flow(speed) / (lambda * fuel.stoichiometric_afr)
+    }
+}
+
+/// Dry air that a fuel flow is burnt with at a lambda, `m_a = m_f lambda AFR`.
+///
+/// Set against what an engine can breathe, it tells whether a power is possible at
+/// all.
+pub fn air_for(fuel_flow: MassRate, lambda: f64, fuel: &FuelProperties) -> MassRate {
+    fuel_flow * lambda * fuel.stoichiometric_afr
+}
+
+/// The time of one four-stroke cycle, two turns of the crank; endless at standstill.
+pub(super) fn cycle_time(speed: AngularVelocity) -> Time {
+    Time::new::<second>(4.0 * PI / speed.get::<radian_per_second>())
+}

@@ -1,0 +1,88 @@
+use std::f64::consts::PI;
+
+use uom::si::angle::radian;
+use uom::si::angular_velocity::radian_per_second;
+use uom::si::time::second;
+
+use crate::quantity::{Angle, GaugePressure, MassRate, Pressure, Time};
+
+use super::nozzle::RatedFlow;
+use super::operating_point::OperatingPoint;
+
+/// Injectors in the cylinders of a four-stroke engine, each opening once a cycle
+/// and only while the piston's position allows.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct DirectInjectors {
+    /// How many.
+    pub count: u32,
+    /// What one passes when open.
+    pub rated: RatedFlow,
+    /// Pressure in the rail.
+    pub rail: GaugePressure,
+    /// Pressure in the cylinder while they flow. The later, the higher: about 3 bar
+    /// early in the compression, 15 bar late.
+    pub back_pressure: GaugePressure,
+    /// Turn of the crank from the earliest start to the latest end of injection,
+    /// above zero. From memory: 210 degrees, at best 260; earlier fuel wets the
+    /// piston, later fuel does not mix.
+    pub window: Angle,
+    /// Time after the command for which nothing flows.
+    pub opening_offset: Time,
+    /// The largest use of the window, 0 to 1.
+    pub limit: f64,
+}
+
+impl DirectInjectors {
+    /// What all of them pass when held open, `n m`.
+    pub fn static_flow(&self, at: &OperatingPoint<'_>) -> MassRate {
+        let difference = self.rail.get() - self.back_pressure.get();
+        self.rated.mass_flow(difference, at.fuel.density) * f64::from(self.count)
+    }
+
+    /// Share of the window that a fuel flow takes, `(m_inj / m + t_off) / t_window`:
+    /// above 1 it cannot be done, infinite when nothing flows.
+    pub fn window_use(&self, flow: MassRate, at: &OperatingPoint<'_>) -> f64 {
+        let open: f64 =
+            if flow > MassRate::default() { (flow / self.static_flow(at)).into() } else { 0.0 };
+        open / self.window_share() + self.offset_share(at)
+    }
+
+    /// The fuel that they give at a use of the window; zero when opening takes all.
+    pub fn capacity(&self, window_use: f64, at: &OperatingPoint<'_>) -> MassRate {
+        self.static_flow(at) * self.open_share(window_use, at)
+    }
+
+    /// The rail pressure at which a fuel flow takes a share of the window; infinite
+    /// when opening takes all of that share.
+    pub fn required_rail(
+        &self,
+        flow: MassRate,
+        at: &OperatingPoint<'_>,
+        window_use: f64,
+    ) -> GaugePressure {
+        let open = self.open_share(window_use, at);
+        let each = flow / f64::from(self.count);
+        let difference = if each > MassRate::default() {
+            self.rated.difference_for(each / open, at.fuel.density)
+        } else {
+            Pressure::default()
+        };
+        GaugePressure::new(self.back_pressure.get() + difference)
+    }
+
+    /// Share of the cycle for which they can flow within a use of the window.
+    fn open_share(&self, window_use: f64, at: &OperatingPoint<'_>) -> f64 {
+        ((window_use - self.offset_share(at)) * self.window_share()).max(0.0)
+    }
+
+    /// The window as a share of the cycle's two turns.
+    fn window_share(&self) -> f64 {
+        self.window.get::<radian>() / (4.0 * PI)
+    }
+
+    /// The opening offset as a share of the window.
+    fn offset_share(&self, at: &OperatingPoint<'_>) -> f64 {
+        self.opening_offset.get::<second>() * at.speed.get::<radian_per_second>()
+            / self.window.get::<radian>()
+    }
+}

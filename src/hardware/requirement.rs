@@ -1,0 +1,102 @@
+use super::headroom::{Load, PartOverSpeed};
+use super::load::Blend;
+use super::nozzle::RatedFlow;
+use super::operating_point::OperatingPoint;
+use super::plunger_pump::PlungerPump;
+use super::system::{FuelSystem, PartOf};
+use crate::quantity::{Band, GaugePressure, MassRate, Pressure, Share, Volume, VolumeRate};
+
+/// What a part has to be for a wanted reserve, all else as it is.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Requirement {
+    /// Port injectors: the flow of one, at the pressure and with the fluid of the
+    /// present rating.
+    PortFlow(RatedFlow),
+    /// Direct injectors: either the flow of one, as above, or the rail pressure with
+    /// the present ones; infinite where opening takes the whole window.
+    DirectFlow {
+        /// The flow of one.
+        rated: RatedFlow,
+        /// The rail pressure.
+        rail: GaugePressure,
+    },
+    /// High-pressure pumps: the stroke volume of all together, at the present lobes
+    /// and drive.
+    StrokeVolume(Volume),
+    /// The low-pressure supply: what it has to give at a pressure and the voltage
+    /// there, all pumps together.
+    SupplyFlow {
+        /// The flow.
+        flow: VolumeRate,
+        /// The pressure at the pumps.
+        pressure: Pressure,
+    },
+}
+
+impl FuelSystem {
+    /// What a part has to be so that its reserve is as wanted: as expected, and with
+    /// everything that is not known at its worst.
+    ///
+    /// `flows` are those of the headroom from which the part was taken. Nothing where
+    /// the part has no figure for every speed.
+    pub fn requirements(
+        &self,
+        part: &PartOverSpeed,
+        load: &Load,
+        share: Band<Share>,
+        flows: &[Band<MassRate>],
+        wanted: f64,
+    ) -> Option<[Requirement; 2]> {
+        let tightest = part.tightest?;
+        let (point, flow) = (load.points.get(tightest.at)?, flows.get(tightest.at)?);
+        let cases = [
+            (share.expected(), tightest.reserve.expected(), flow.expected()),
+            (share.high(), tightest.reserve.low(), flow.high()),
+        ];
+        let [expected, worst] = cases.map(|(share, reserve, flow)| {
+            let fuel = Blend::of(share).fuel;
+            let at = OperatingPoint { speed: point.speed, manifold: point.manifold, fuel: &fuel };
+            self.requirement(
+                part.part,
+                (1.0 + wanted) / (1.0 + reserve),
+                flow * (1.0 + wanted),
+                &at,
+            )
+        });
+        Some([expected?, worst?])
+    }
+
+    /// `larger` is the factor by which the part has to grow; `flow` what it is then
+    /// to give, as the fuel of the whole engine.
+    fn requirement(
+        &self,
+        part: PartOf,
+        larger: f64,
+        flow: MassRate,
+        at: &OperatingPoint<'_>,
+    ) -> Option<Requirement> {
+        let own = flow * self.passes(part);
+        Some(match part {
+            PartOf::Port(set) => Requirement::PortFlow(self.port.get(set)?.rated.scaled(larger)),
+            PartOf::Direct => {
+                let direct = self.direct.as_ref()?;
+                Requirement::DirectFlow {
+                    rated: direct.rated.scaled(larger),
+                    rail: direct.required_rail(own, at, direct.limit),
+                }
+            }
+            PartOf::Plungers => {
+                let strokes = self.plungers.iter().map(PlungerPump::stroke_volume);
+                Requirement::StrokeVolume(strokes.sum::<Volume>() * larger)
+            }
+            PartOf::Supply => {
+                let supply = self.supply.as_ref()?;
+                let flow = own / at.fuel.density;
+                Requirement::SupplyFlow {
+                    flow: flow / supply.limit,
+                    pressure: supply.pump_pressure(flow, at),
+                }
+            }
+        })
+    }
+}

@@ -1,0 +1,229 @@
+//! The low-pressure side: tank to rail.
+
+use uom::si::pressure::pascal;
+use uom::si::volume_rate::cubic_meter_per_second;
+
+use crate::quantity::{MassRate, Pressure, VolumeRate};
+
+use super::fuel_line::FuelLine;
+use super::operating_point::OperatingPoint;
+use super::pump_curve::{PumpCurve, outside};
+use super::regulator::Regulator;
+use super::table::OutsideTable;
+
+/// How several pumps work together.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Arrangement {
+    /// Side by side: at one pressure their flows add up.
+    Parallel,
+    /// One feeds the other: at one flow their pressures add up.
+    Series,
+}
+
+/// Pumps, lines and regulator.
+///
+/// The pumps work against the rail's pressure and every loss on the way to it, and
+/// give the less the higher that is; what they give above the demand goes back.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Supply {
+    /// The pumps, each at the voltage that it gets under load.
+    pub pumps: Vec<PumpCurve>,
+    /// How they work together.
+    pub arrangement: Arrangement,
+    /// How the rail's pressure is held.
+    pub regulator: Regulator,
+    /// The lines, one after the other.
+    pub lines: Vec<FuelLine>,
+    /// What filter and fittings take, measured at the largest flow. Taken as the same
+    /// at every flow, so less flow is judged on the safe side.
+    pub other_losses: Pressure,
+    /// The largest use of what the pumps can give, 0 to 1.
+    pub limit: f64,
+}
+
+impl Supply {
+    /// The pressure that the pumps work against at a flow: rail, lines, height and
+    /// other losses.
+    pub fn pump_pressure(&self, flow: VolumeRate, at: &OperatingPoint<'_>) -> Pressure {
+        let rail = self.regulator.rail(at.manifold).get();
+        let lines = self.lines.iter().map(|line| line.pressure_loss(flow, at.fuel));
+        lines.fold(rail + self.other_losses, |sum, loss| sum + loss)
+    }
+
+    /// What the pumps can give against the pressure that a demand meets; nothing
+    /// without a pump.
+    ///
+    /// # Errors
+    /// When that pressure is outside the pumps' tables.
+    pub fn available(
+        &self,
+        demand: VolumeRate,
+        at: &OperatingPoint<'_>,
+    ) -> Result<VolumeRate, OutsideTable> {
+        let pressure = self.pump_pressure(demand, at);
+        self.settle(|_| pressure)
+    }
+
+    /// The fuel that takes a share of what the pumps can give while it flows: the
+    /// flow `q` with `q = use * available(q)`.
+    ///
+    /// # Errors
+    /// When the pressure at that flow is outside the pumps' tables.
+    pub fn capacity(&self, share: f64, at: &OperatingPoint<'_>) -> Result<MassRate, OutsideTable> {
+        let share = share.max(0.0);
+        let full = self.settle(|flow| self.pump_pressure(flow * share, at))?;
+        Ok(full * share * at.fuel.density)
+    }
+
+    /// The flow of the pumps where what they work against is that which the flow
+    /// itself causes.
+    fn settle(
+        &self,
+        resistance: impl Fn(VolumeRate) -> Pressure,
+    ) -> Result<VolumeRate, OutsideTable> {
+        if self.pumps.is_empty() {
+            return Ok(VolumeRate::default());
+        }
+        match self.arrangement {
+            Arrangement::Parallel => self.settle_parallel(resistance),
+            Arrangement::Series => self.settle_series(resistance),
+        }
+    }
+
+    /// Sought over pressure, inside what all tables hold.
+    fn settle_parallel(
+        &self,
+        resistance: impl Fn(VolumeRate) -> Pressure,
+    ) -> Result<VolumeRate, OutsideTable> {
+        let (low, high) = common(self.pumps.iter().map(PumpCurve::pressures));
+        let flow = |pressure| -> Result<VolumeRate, OutsideTable> {
+            let mut sum = VolumeRate::default();
+            for pump in &self.pumps {
+                sum += pump.flow(pressure)?;
+            }
+            Ok(sum)
+        };
+        let excess = |pascals| -> Result<f64, OutsideTable> {
+            let pressure = Pressure::new::<pascal>(pascals);
+            Ok(pascals - resistance(flow(pressure)?).get::<pascal>())
+        };
+        let (low_end, high_end) = (low.get::<pascal>(), high.get::<pascal>());
+        let (at_low, at_high) = (excess(low_end)?, excess(high_end)?);
+        if at_low <= 0.0 && at_high >= 0.0 {
+            let found = crossing((low_end, at_low), (high_end, at_high), excess)?;
+            flow(Pressure::new::<pascal>(found))
+        } else {
+            let end = if at_high < 0.0 { high } else { low };
+            Err(outside(resistance(flow(end)?), low, high))
+        }
+    }
+
+    /// Sought over flow, inside what all tables hold.
+    fn settle_series(
+        &self,
+        resistance: impl Fn(VolumeRate) -> Pressure,
+    ) -> Result<VolumeRate, OutsideTable> {
+        let (low, high) = common(self.pumps.iter().map(PumpCurve::flows));
+        let rise = |flow| -> Result<Pressure, OutsideTable> {
+            let mut sum = Pressure::default();
+            for pump in &self.pumps {
+                sum += pump.pressure(flow)?;
+            }
+            Ok(sum)
+        };
+        let excess = |cubic_meters| -> Result<f64, OutsideTable> {
+            let flow = VolumeRate::new::<cubic_meter_per_second>(cubic_meters);
+            Ok((resistance(flow) - rise(flow)?).get::<pascal>())
+        };
+        let ends = (low.get::<cubic_meter_per_second>(), high.get::<cubic_meter_per_second>());
+        let (at_low, at_high) = (excess(ends.0)?, excess(ends.1)?);
+        if at_low <= 0.0 && at_high >= 0.0 {
+            let found = crossing((ends.0, at_low), (ends.1, at_high), excess)?;
+            Ok(VolumeRate::new::<cubic_meter_per_second>(found))
+        } else {
+            let end = if at_high < 0.0 { high } else { low };
+            Err(outside(resistance(end), rise(high)?, rise(low)?))
+        }
+    }
+}
+
+/// What all ranges share. Where they share nothing, the first lies above the second,
+/// and one of the tables refuses it.
+fn common<T: PartialOrd + Default>(ranges: impl Iterator<Item = (T, T)>) -> (T, T) {
+    let narrower = |(low, high): (T, T), (from, to): (T, T)| {
+        (if from > low { from } else { low }, if to < high { to } else { high })
+    };
+    ranges.reduce(narrower).unwrap_or_default()
+}
+
+/// How near to zero the search comes, relative to what it began with.
+const CLOSE: f64 = 1e-11;
+/// More than any search takes; it halves what is left every few steps.
+const STEPS: usize = 100;
+
+/// Where a rising function is zero, between two points about it, by the secant that
+/// always keeps it enclosed (Illinois).
+fn crossing<E>(
+    low: (f64, f64),
+    high: (f64, f64),
+    function: impl Fn(f64) -> Result<f64, E>,
+) -> Result<f64, E> {
+    let ((mut below, mut at_below), (mut above, mut at_above)) = (low, high);
+    let enough = CLOSE * (at_above - at_below);
+    let mut last_was_below = None;
+    for _ in 0..STEPS {
+        let slope = at_above - at_below;
+        if slope <= enough {
+            break;
+        }
+        let guess = (above - at_above * (above - below) / slope).clamp(below, above);
+        let value = function(guess)?;
+        if value.abs() <= enough {
+            return Ok(guess);
+        }
+        let is_below = value < 0.0;
+        let stuck = last_was_below == Some(is_below);
+        if is_below {
+            (below, at_below) = (guess, value);
+            // An end that stays put twice draws the secant away from the root.
+            at_above *= if stuck { 0.5 } else { 1.0 };
+        } else {
+            (above, at_above) = (guess, value);
+            at_below *= if stuck { 0.5 } else { 1.0 };
+        }
+        last_was_below = Some(is_below);
+    }
+    Ok(f64::midpoint(below, above))
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+    use std::cell::Cell;
+
+    #[test]
+    fn the_search_takes_few_steps() {
+        for (power, expected) in [(1, 3.0), (2, 3.0_f64.sqrt()), (5, 3.0_f64.powf(0.2))] {
+            let calls = Cell::new(0);
+            let function = |x: f64| {
+                calls.set(calls.get() + 1);
+                Ok::<_, ()>(x.powi(power) - 3.0)
+            };
+            let found = crossing(
+                (0.5, 0.5_f64.powi(power) - 3.0),
+                (4.0, 4.0_f64.powi(power) - 3.0),
+                function,
+            );
+            approx::assert_relative_eq!(found.unwrap(), expected, max_relative = 1e-9);
+            assert!(calls.get() < 25, "{power}: {} steps", calls.get());
+        }
+    }
+
+    #[test]
+    fn a_root_at_an_end_is_found() {
+        let function = |x: f64| Ok::<_, ()>(x - 1.0);
+        approx::assert_relative_eq!(crossing((1.0, 0.0), (2.0, 1.0), function).unwrap(), 1.0);
+        approx::assert_relative_eq!(crossing((0.0, -1.0), (1.0, 0.0), function).unwrap(), 1.0);
+    }
+}

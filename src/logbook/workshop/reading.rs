@@ -1,0 +1,184 @@
+//! The workshop as its texts describe it.
+
+use uom::si::mass::kilogram;
+
+use super::curves::CurveRead;
+use super::engine::{Engine, SetLimit};
+use super::forms::{Mark, PartKind, Workshop};
+use super::parts::Parts;
+use super::slot::Slot;
+use super::texts::{Assumption, Texts, WorkshopReader};
+use crate::hardware::{Load, LoadPoint, MethanolWater, Recipe, Wanted, recipe};
+use crate::logbook::complaint::{Complaint, Field};
+use crate::logbook::document::Document;
+use crate::logbook::printer::Printer;
+use crate::logbook::reader::{Optional, Reader};
+use crate::power::CurvePoint;
+use crate::quantity::notation::parse_factor;
+use crate::quantity::notation::workshop::LITRES;
+use crate::quantity::{Band, Mass, Share};
+
+/// Points of a curve at which everything is worked out: finer than a chart shows.
+const POINTS: usize = 60;
+
+/// What is to be judged: a load on a fuel system, with a blend.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HardwareAsked {
+    /// The curve that the system has to serve, by its place among the curves read.
+    pub target: usize,
+    /// The engine.
+    pub engine: Engine,
+    /// What is asked of the fuel system. Injection fluid is not in it.
+    pub load: Load,
+    /// The blend.
+    pub blend: Band<Share>,
+    /// The fuel system.
+    pub parts: Parts,
+}
+
+/// The workshop as its texts describe it, and what is wrong with them.
+#[derive(Clone, Debug, PartialEq)]
+pub struct WorkshopReading {
+    /// The curves that can be read.
+    pub curves: Vec<CurveRead>,
+    /// The curve to compare with, by its place among those.
+    pub compared_with: Option<usize>,
+    /// The limits that people set, each with its form.
+    pub limits: Vec<(u32, SetLimit)>,
+    /// What is to be judged, when enough of it is understood.
+    pub asked: Option<HardwareAsked>,
+    /// What to pour for the injection fluid that is wanted.
+    pub mix: Option<Recipe>,
+    /// What is wrong.
+    pub complaints: Vec<Complaint>,
+    /// What was taken where nothing was typed.
+    pub assumptions: Vec<Assumption>,
+}
+
+impl WorkshopReading {
+    /// Reads the workshop of the car in use. `tank` is what the log says of the blend
+    /// in its tank.
+    pub fn of(document: &Document, tank: Option<Band<Share>>, printer: &Printer) -> Self {
+        let workshop = &document.here.workshop;
+        let reader = Reader::new(printer);
+        let mut reader = WorkshopReader { reader, assumptions: Vec::new() };
+        let limits = reader.limits(workshop);
+        let loss = reader.driveline_loss(workshop);
+        let curves = reader.curves(workshop, loss, &limits);
+        let place = |id: u32| curves.iter().position(|curve| curve.id == id);
+        let compared_with = workshop.compared_with.and_then(place);
+        let has_parts = workshop.parts.iter().any(|part| {
+            let is_limit = matches!(
+                part.kind,
+                PartKind::PowerLimit | PartKind::TorqueLimit | PartKind::AirLimit
+            );
+            !is_limit && !part.is(Mark::SetAside)
+        });
+        // As long as there is neither curve nor part, nothing is missing.
+        let asked = if workshop.curves.is_empty() && !has_parts {
+            None
+        } else {
+            reader.asked(workshop, &curves, tank, has_parts)
+        };
+        let mix = reader.mix(workshop);
+        Self {
+            curves,
+            compared_with,
+            limits,
+            asked,
+            mix,
+            complaints: reader.reader.complaints,
+            assumptions: reader.assumptions,
+        }
+    }
+}
+
+impl WorkshopReader<'_> {
+    fn asked(
+        &mut self,
+        workshop: &Workshop,
+        curves: &[CurveRead],
+        tank: Option<Band<Share>>,
+        has_parts: bool,
+    ) -> Option<HardwareAsked> {
+        let engine = self.engine(workshop);
+        let blend = self.blend(workshop, tank);
+        let cylinders = engine.as_ref().and_then(|engine| engine.cylinders);
+        let port_share = engine.as_ref().map_or(0.0, |engine| engine.port_share);
+        let parts = self.parts(workshop, cylinders, port_share);
+        let target = curves.iter().position(|curve| curve.id == workshop.target).unwrap_or(0);
+        let curve = curves.get(target)?;
+        let (engine, blend, parts) = (engine?, blend?, parts?);
+        let points = curve.at_crank.as_ref()?.sampled(POINTS);
+        let knows_boost = points.iter().all(|point| point.boost.is_some());
+        if has_parts && engine.boost.is_none() && !knows_boost {
+            self.reader.complain(
+                Field::Engine(Slot::Boost),
+                "Give the boost at full load, or a curve with a column of boost: what injectors \
+                 and pumps give depends on it.",
+            );
+            return None;
+        }
+        let load_point = |point: &CurvePoint| LoadPoint {
+            speed: point.speed,
+            power: curve.crank(point.power()),
+            manifold: point.boost.or(engine.boost).unwrap_or_default(),
+        };
+        let load = Load {
+            points: points.iter().map(load_point).collect(),
+            demand: engine.demand,
+            fluid: None,
+        };
+        Some(HardwareAsked { target, engine, load, blend, parts })
+    }
+
+    /// What to pour for the injection fluid that is wanted; nothing while none is.
+    fn mix(&mut self, workshop: &Workshop) -> Option<Recipe> {
+        let texts = Texts { fields: &workshop.mix, field: &Field::Mix };
+        if workshop.mix.all_blank() {
+            return None;
+        }
+        let by_mass = workshop.mix_by_mass;
+        let wanted = if by_mass {
+            self.text(&texts, Slot::MixAmount, |text, _| {
+                let text = text.trim().trim_end_matches("kg");
+                parse_factor(text, 0.01..=999.0).map(|it| Wanted::Mass(Mass::new::<kilogram>(it)))
+            })
+        } else {
+            self.quantity(&texts, Slot::MixAmount, &LITRES).map(|it| it.map(Wanted::Volume))
+        };
+        let wanted = self.needed(&texts, Slot::MixAmount, wanted, "Give how much is wanted.");
+        let strength = self.strength(&texts, Slot::MixStrength, by_mass);
+        let strength = self.needed(
+            &texts,
+            Slot::MixStrength,
+            strength,
+            "Give the methanol that is wanted: 50 %, say.",
+        );
+        let concentrate = self.strength(&texts, Slot::MixConcentrate, by_mass);
+        let neat = MethanolWater::of_mass_share(1.0).ok()?;
+        let concentrate =
+            self.usual(&texts, Slot::MixConcentrate, concentrate, neat, "neat methanol");
+        let made = recipe(wanted?, strength?, concentrate?);
+        self.reader.take(Field::Mix(Slot::MixStrength), made)
+    }
+
+    fn strength(
+        &mut self,
+        texts: &Texts<'_>,
+        slot: Slot,
+        by_mass: bool,
+    ) -> Optional<MethanolWater> {
+        match self.fraction(texts, slot, 0.0..=1.0)? {
+            None => Some(None),
+            Some(share) => {
+                let fluid = if by_mass {
+                    MethanolWater::of_mass_share(share)
+                } else {
+                    MethanolWater::of_volume_share(share)
+                };
+                self.reader.take((texts.field)(slot), fluid).map(Some)
+            }
+        }
+    }
+}
