@@ -8,3 +8,4 @@ mod keeping;
 mod logbook;
 mod notation;
 mod table;
+mod workshop;

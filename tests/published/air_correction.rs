@@ -113,7 +113,9 @@ fn the_workings_say_what_is_reckoned() {
 #[test]
 fn corrections_have_a_usual_range() {
     assert!(is_in_usual_range(0.93) && is_in_usual_range(1.07));
-    assert!(!is_in_usual_range(0.929) && !is_in_usual_range(1.0829) && !is_in_usual_range(f64::NAN));
+    assert!(
+        !is_in_usual_range(0.929) && !is_in_usual_range(1.0829) && !is_in_usual_range(f64::NAN)
+    );
 }
 
 #[test]

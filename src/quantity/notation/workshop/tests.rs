@@ -28,6 +28,8 @@ macro_rules! for_each_field {
         $check(&TEMPERATURE);
         $check(&ANGLE);
         $check(&SPECIFIC_CONSUMPTION);
+        $check(&BULK_MODULUS);
+        $check(&LITRES);
     };
 }
 
@@ -170,8 +172,15 @@ fn pressures_as_people_type_them() {
         Metric,
         "hPa",
         // 29.92 inches x 33.863 886 hPa.
-        &[("1013", Some(1013.0)), ("98 kPa", Some(980.0)), ("29.92 inHg", Some(1_013.207_47)),
-          ("1.013", Some(1013.0)), ("1.013 bar", Some(1013.0)), ("101.3", None), ("2000", None)],
+        &[
+            ("1013", Some(1013.0)),
+            ("98 kPa", Some(980.0)),
+            ("29.92 inHg", Some(1_013.207_47)),
+            ("1.013", Some(1013.0)),
+            ("1.013 bar", Some(1013.0)),
+            ("101.3", None),
+            ("2000", None),
+        ],
     );
 }
 
@@ -207,19 +216,41 @@ fn torques_in_every_spelling() {
     for text in ["450", "450 Nm", "450 N m", "450 N·m", "450 N-m", "450 N.m", "450NM"] {
         check(&TORQUE, Metric, "N·m", &[(text, Some(450.0))]);
     }
-    for text in
-        ["332", "332 lb ft", "332 lbft", "332 lb-ft", "332 ft-lb", "332 ft lb", "332 lb·ft", "332 ft·lbf", "332 lbs-ft"]
-    {
+    for text in [
+        "332",
+        "332 lb ft",
+        "332 lbft",
+        "332 lb-ft",
+        "332 ft-lb",
+        "332 ft lb",
+        "332 lb·ft",
+        "332 ft·lbf",
+        "332 lbs-ft",
+    ] {
         check(&TORQUE, Us, "lb·ft", &[(text, Some(332.0))]);
         check(&TORQUE, Imperial, "lb·ft", &[(text, Some(332.0))]);
     }
-    check(&TORQUE, Metric, "N·m", &[("40 kgf m", Some(392.266)), ("450 Nmm", None), ("450 J", None)]);
+    check(
+        &TORQUE,
+        Metric,
+        "N·m",
+        &[("40 kgf m", Some(392.266)), ("450 Nmm", None), ("450 J", None)],
+    );
 }
 
 #[test]
 fn engine_speeds_in_every_spelling() {
-    let texts = ["6500", "6.500", "6,500 rpm", "6500 1/min", "6500/min", "6500 r/min",
-        "6500 min-1", "6500 min⁻¹", "6 500 RPM"];
+    let texts = [
+        "6500",
+        "6.500",
+        "6,500 rpm",
+        "6500 1/min",
+        "6500/min",
+        "6500 r/min",
+        "6500 min-1",
+        "6500 min⁻¹",
+        "6 500 RPM",
+    ];
     for text in texts {
         check(&ENGINE_SPEED, Metric, "rpm", &[(text, Some(6500.0))]);
     }
@@ -233,22 +264,40 @@ fn gallons_are_the_persons_own() {
         &PUMP_FLOW,
         Metric,
         "L/h",
-        &[("340", Some(340.0)), ("340 lph", Some(340.0)), ("5 L/min", Some(300.0)),
-          ("90 gal/h", Some(340.687_061)), ("90 imp gal/h", Some(409.148_1)),
-          ("1 gpm", Some(227.124_707)), ("6000 cc/min", Some(360.0)), ("340 l", None)],
+        &[
+            ("340", Some(340.0)),
+            ("340 lph", Some(340.0)),
+            ("5 L/min", Some(300.0)),
+            ("90 gal/h", Some(340.687_061)),
+            ("90 imp gal/h", Some(409.148_1)),
+            ("1 gpm", Some(227.124_707)),
+            ("6000 cc/min", Some(360.0)),
+            ("340 l", None),
+        ],
     );
     check(&PUMP_FLOW, Us, "L/h", &[("90", Some(340.687_061)), ("90 gph", Some(340.687_061))]);
     check(
         &PUMP_FLOW,
         Imperial,
         "L/h",
-        &[("90", Some(409.148_1)), ("90 gph", Some(409.148_1)), ("1 gpm", Some(272.765_4)),
-          ("90 us gal/h", Some(340.687_061))],
+        &[
+            ("90", Some(409.148_1)),
+            ("90 gph", Some(409.148_1)),
+            ("1 gpm", Some(272.765_4)),
+            ("90 us gal/h", Some(340.687_061)),
+        ],
     );
     for system in SYSTEMS {
-        let cases = [("1000", Some(1000.0)), ("1.000", Some(1000.0)), ("1000 mL/min", Some(1000.0)),
-            ("1000 cm³/min", Some(1000.0)), ("1000 cc per min", Some(1000.0)), ("60 L/h", Some(1000.0)),
-            ("5", None), ("1000 cc", None)];
+        let cases = [
+            ("1000", Some(1000.0)),
+            ("1.000", Some(1000.0)),
+            ("1000 mL/min", Some(1000.0)),
+            ("1000 cm³/min", Some(1000.0)),
+            ("1000 cc per min", Some(1000.0)),
+            ("60 L/h", Some(1000.0)),
+            ("5", None),
+            ("1000 cc", None),
+        ];
         check(&INJECTOR_FLOW, system, "cc/min", &cases);
     }
     check(&INJECTOR_FLOW, Imperial, "cc/min", &[("10 gal/h", Some(757.681_667))]);
@@ -261,7 +310,12 @@ fn masses_densities_and_the_like() {
         Metric,
         "g/s",
         // 0.453 592 37 kg / 3600 s.
-        &[("16,4", Some(16.4)), ("45 kg/h", Some(12.5)), ("100 lb/h", Some(12.599_788)), ("16 g", None)],
+        &[
+            ("16,4", Some(16.4)),
+            ("45 kg/h", Some(12.5)),
+            ("100 lb/h", Some(12.599_788)),
+            ("16 g", None),
+        ],
     );
     check(&MASS_FLOW, Us, "g/s", &[("100", Some(12.599_788)), ("100 lbs/hr", Some(12.599_788))]);
     check(&AIR_FLOW, Metric, "kg/s", &[("0.303", Some(0.303)), ("40 lb/min", Some(0.302_394_9))]);
@@ -270,15 +324,28 @@ fn masses_densities_and_the_like() {
         &DENSITY,
         Us,
         "kg/m³",
-        &[("745", Some(745.0)), ("0.745 g/cc", Some(745.0)), ("0,745 kg/L", Some(745.0)),
-          ("745 kg/m3", Some(745.0)), ("0.745 g/cm³", Some(745.0)), ("0.745", None)],
+        &[
+            ("745", Some(745.0)),
+            ("0.745 g/cc", Some(745.0)),
+            ("0,745 kg/L", Some(745.0)),
+            ("745 kg/m3", Some(745.0)),
+            ("0.745 g/cm³", Some(745.0)),
+            ("0.745", None),
+        ],
     );
     check(
         &LENGTH,
         Us,
         "mm",
-        &[("10", Some(10.0)), ("0.5 in", Some(12.7)), ("1 cm", Some(10.0)), ("4 µm", Some(0.004)),
-          ("4 \u{3bc}m", Some(0.004)), ("0,01 m", Some(10.0)), ("10 ft", None)],
+        &[
+            ("10", Some(10.0)),
+            ("0.5 in", Some(12.7)),
+            ("1 cm", Some(10.0)),
+            ("4 µm", Some(0.004)),
+            ("4 \u{3bc}m", Some(0.004)),
+            ("0,01 m", Some(10.0)),
+            ("10 ft", None),
+        ],
     );
     check(&LINE_LENGTH, Metric, "m", &[("4", Some(4.0)), ("13 ft", Some(3.9624))]);
     check(&LINE_LENGTH, Us, "m", &[("13", Some(3.9624)), ("400 cm", Some(4.0))]);
@@ -288,16 +355,28 @@ fn masses_densities_and_the_like() {
         &ANGLE,
         Us,
         "°",
-        &[("240", Some(240.0)), ("240°", Some(240.0)), ("240 deg", Some(240.0)),
-          ("240 °CA", Some(240.0)), ("-30", Some(-30.0)), ("800", None)],
+        &[
+            ("240", Some(240.0)),
+            ("240°", Some(240.0)),
+            ("240 deg", Some(240.0)),
+            ("240 °CA", Some(240.0)),
+            ("-30", Some(-30.0)),
+            ("800", None),
+        ],
     );
     check(
         &SPECIFIC_CONSUMPTION,
         Metric,
         "g/kWh",
         // 453.592 37 g / 0.745 699 872 kW.
-        &[("365", Some(365.0)), ("365 g/(kW·h)", Some(365.0)), ("0.6 lb/hph", Some(364.966_433)),
-          ("0.6 lb/hp h", Some(364.966_433)), ("0.6 lb/(hp·h)", Some(364.966_433)), ("0.6", None)],
+        &[
+            ("365", Some(365.0)),
+            ("365 g/(kW·h)", Some(365.0)),
+            ("0.6 lb/hph", Some(364.966_433)),
+            ("0.6 lb/hp h", Some(364.966_433)),
+            ("0.6 lb/(hp·h)", Some(364.966_433)),
+            ("0.6", None),
+        ],
     );
     check(&SPECIFIC_CONSUMPTION, Us, "g/kWh", &[("0,6", Some(364.966_433)), ("60", None)]);
 }
@@ -309,18 +388,36 @@ fn temperatures_have_their_own_zeros() {
         &TEMPERATURE,
         Metric,
         "°C",
-        &[("25", Some(25.0)), ("-10", Some(-10.0)), ("77 °F", Some(25.0)), ("298.15 K", Some(25.0)),
-          ("25 ° C", Some(25.0)), ("25 C", Some(25.0)), ("212F", Some(100.0)), ("500", None)],
+        &[
+            ("25", Some(25.0)),
+            ("-10", Some(-10.0)),
+            ("77 °F", Some(25.0)),
+            ("298.15 K", Some(25.0)),
+            ("25 ° C", Some(25.0)),
+            ("25 C", Some(25.0)),
+            ("212F", Some(100.0)),
+            ("500", None),
+        ],
     );
-    check(&TEMPERATURE, Us, "°C", &[("77", Some(25.0)), ("-40", Some(-40.0)), ("25 °C", Some(25.0))]);
+    check(
+        &TEMPERATURE,
+        Us,
+        "°C",
+        &[("77", Some(25.0)), ("-40", Some(-40.0)), ("25 °C", Some(25.0))],
+    );
     check(&TEMPERATURE, Imperial, "°C", &[("25", Some(25.0))]);
 }
 
 #[test]
 fn lambda_is_no_air_fuel_ratio() {
-    for (text, lambda) in
-        [("0.8", 0.8), ("0,80", 0.8), ("λ 0.8", 0.8), ("0.8 λ", 0.8), ("lambda = 0.8", 0.8), ("1", 1.0)]
-    {
+    for (text, lambda) in [
+        ("0.8", 0.8),
+        ("0,80", 0.8),
+        ("λ 0.8", 0.8),
+        ("0.8 λ", 0.8),
+        ("lambda = 0.8", 0.8),
+        ("1", 1.0),
+    ] {
         assert_eq!(parse_lambda(text), Ok(lambda), "{text}");
     }
     for text in ["11.7", "AFR 11.7", "11.7 AFR", "11,7 afr", "11.7:1", "0.8 AFR"] {
@@ -356,9 +453,12 @@ fn percentages_and_fractions_are_told_apart() {
 fn ranges_of_engine_speed() {
     let rpm = |text| {
         let unit = ENGINE_SPEED.own(Metric);
-        parse_speed_range(text).map(|(low, high)| (unit.value_of(low).round(), unit.value_of(high).round()))
+        parse_speed_range(text)
+            .map(|(low, high)| (unit.value_of(low).round(), unit.value_of(high).round()))
     };
-    for text in ["2000-6500", "2000 – 6500 rpm", "2.000 to 6.500", "2000rpm-6500rpm", "2000 - 6500 min-1"] {
+    for text in
+        ["2000-6500", "2000 – 6500 rpm", "2.000 to 6.500", "2000rpm-6500rpm", "2000 - 6500 min-1"]
+    {
         assert_eq!(rpm(text), Ok((2000.0, 6500.0)), "{text}");
     }
     for text in ["", "2000", "6500-2000", "2000-2000", "2000-", "-2000", "2-6", "2000-6500 Nm"] {
