@@ -115,23 +115,24 @@ impl HardwareAnswer {
             let load = Load { fluid: Some(nozzle), ..load.clone() };
             system.headroom(&load, asked.blend)
         });
+        let shares: Vec<Share> =
+            (0..=100).map(|percent| Share::clamped(f64::from(percent) / 100.0)).collect();
+        let over_share = system.over_share(load, &shares);
+        let largest_share = LargestShare::of_all(&over_share);
         let parts: Vec<_> = headroom
             .parts
             .iter()
             .enumerate()
             .map(|(at, over_speed)| {
                 let with_fluid = with_fluid.as_ref().and_then(|it| it.parts.get(at).cloned());
-                part(&asked, &headroom, over_speed, with_fluid)
+                let largest_share = LargestShare::of_part(&over_share, at);
+                part(&asked, &headroom, over_speed, with_fluid, largest_share)
             })
             .collect();
         let standing = parts.iter().map(|part| part.standing).max();
         let first = headroom
             .first_to_give()
             .and_then(|(first, _)| headroom.parts.iter().position(|part| part.part == first.part));
-        let shares: Vec<Share> =
-            (0..=100).map(|percent| Share::clamped(f64::from(percent) / 100.0)).collect();
-        let over_share = system.over_share(load, &shares);
-        let largest_share = system.largest_share(load);
         let air = reading
             .limits
             .iter()
@@ -195,6 +196,7 @@ fn part(
     headroom: &Headroom,
     over_speed: &PartOverSpeed,
     with_fluid: Option<PartOverSpeed>,
+    largest_share: LargestShare,
 ) -> PartAnswer {
     let (parts, load) = (&asked.parts, &asked.load);
     let reserve = over_speed.tightest.map(|it| it.reserve);
@@ -211,7 +213,7 @@ fn part(
         standing: Standing::of(reserve, asked.engine.reserve),
         power: reserve
             .map(|reserve| reserve.map(|it| CrankPower::new(peak.get() * (1.0 + it).max(0.0)))),
-        largest_share: parts.system.largest_share_of(over_speed.part, load),
+        largest_share,
         enough: parts.system.requirements(
             over_speed,
             load,
@@ -221,5 +223,57 @@ fn part(
         ),
         over_speed: over_speed.clone(),
         with_fluid,
+    }
+}
+
+#[cfg(test)]
+mod scratch {
+    use super::*;
+    use crate::logbook::{Course, Document, History, Printer};
+    use crate::quantity::notation::DecimalMark;
+    #[test]
+    fn show() {
+        let demo = Document::demo();
+        let printer = Printer::new(&demo.settings, DecimalMark::Point);
+        let history = History::of(&Course::of(&demo.here, &printer));
+        let t = std::time::Instant::now();
+        let reading = WorkshopReading::of(&demo, history.estimate().map(|e| e.share), &printer);
+        println!("{:?} {:#?}", t.elapsed(), (&reading.complaints, &reading.assumptions));
+        let t = std::time::Instant::now();
+        let a = HardwareAnswer::of(&reading).unwrap();
+        println!("{:?}", t.elapsed());
+        println!(
+            "blend {:?} standing {:?} first {:?} largest {:?}",
+            a.asked.blend, a.standing, a.first, a.largest_share
+        );
+        for p in &a.parts {
+            println!(
+                "{:?} {:?} tight {:?} at {:?}\n power {:?} {:?}\n {:?}",
+                p.part,
+                p.standing,
+                p.over_speed.tightest.map(|t| t.reserve),
+                p.over_speed
+                    .tightest
+                    .map(|t| a.asked.load.points[t.at]
+                        .speed
+                        .get::<uom::si::angular_velocity::revolution_per_minute>()),
+                p.power.map(|p| p.expected().get()),
+                p.largest_share,
+                p.enough
+            );
+        }
+        println!("{:?} {:?}", a.air, a.fluid);
+        println!(
+            "{:?}",
+            reading
+                .curves
+                .iter()
+                .map(|c| (
+                    c.name.clone(),
+                    c.crossings.len(),
+                    c.at_crank.as_ref().map(|c| (c.peak_power(), c.peak_torque()))
+                ))
+                .collect::<Vec<_>>()
+        );
     }
 }

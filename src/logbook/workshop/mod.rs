@@ -2,6 +2,7 @@
 
 mod answer;
 mod curves;
+mod demo;
 mod engine;
 mod forms;
 mod parts;
