@@ -6,6 +6,9 @@ use super::curve::{Peak, PowerCurve};
 use super::parabola::Parabola;
 use crate::quantity::{AngularVelocity, CrankPower, Power, Torque};
 
+/// What arithmetic adds in the last digits, as a part of the limit.
+const ROUNDING: f64 = 1e-12;
+
 /// What must not be passed: by a gearbox, a clutch, a rod or a rule.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum LimitOf {
@@ -66,7 +69,9 @@ impl Limit {
         let above: Vec<_> = pieces
             .filter_map(|piece| {
                 let excess = piece.within(low, high)?.less_constant(most);
-                Some((excess.above_zero()?, excess.highest()))
+                let highest = excess.highest();
+                // A curve that touches the limit passes it by rounding alone.
+                (highest.1 > ROUNDING * most.abs()).then_some((excess.above_zero()?, highest))
             })
             .collect();
         let (((from, _), _), ((_, to), _)) = (above.first()?, above.last()?);
