@@ -7,7 +7,7 @@ use crate::app::charts::plot::{ROWS, heading, table};
 
 /// The values at the stops of the crosshair, and the limits, windows and marks.
 pub(super) fn drawn(id: &str, graph: &Graph, stops: &[f64]) -> Vec<AnyView> {
-    let title = format!("{id}-table");
+    let id = format!("{id}-table");
     let names = graph.lines.iter().map(|it| it.name.clone());
     let headings = std::iter::once(graph.x.title()).chain(names).map(heading).collect();
     let rows = thinned(stops).into_iter().map(|x| row(graph, x)).collect();
@@ -17,7 +17,7 @@ pub(super) fn drawn(id: &str, graph: &Graph, stops: &[f64]) -> Vec<AnyView> {
     let mut parts = vec![
         // A table wider than the page is moved by keys too.
         view! {
-            <div class="wide" id=title tabindex="0" role="region" aria-label=name>
+            <div class="wide" id=id tabindex="0" role="group" aria-label=name>
                 {table("readings", caption, headings, rows)}
             </div>
         }
