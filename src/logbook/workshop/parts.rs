@@ -106,14 +106,14 @@ impl WorkshopReader<'_> {
         }
         let supply_forms: Vec<u32> =
             pumps.iter().map(|it| it.0).chain(line.iter().map(|it| it.0)).collect();
-        let supply = match line {
-            Some((_, line)) if !pumps.is_empty() => {
-                let pumps: Option<Vec<Vec<PumpCurve>>> =
-                    pumps.into_iter().map(|(_, pumps)| pumps).collect();
-                Some(Supply { pumps: pumps?.concat(), ..line? })
-            }
-            _ => None,
+        let line = match line {
+            Some((_, read)) => Some(read?),
+            None => None,
         };
+        let pumps: Option<Vec<Vec<PumpCurve>>> =
+            pumps.into_iter().map(|(_, pumps)| pumps).collect();
+        let pumps = pumps?.concat();
+        let supply = line.filter(|_| !pumps.is_empty()).map(|line| Supply { pumps, ..line });
         let (port_forms, port): (Vec<_>, Vec<_>) = port.into_iter().unzip();
         let (plunger_forms, plungers): (Vec<_>, Vec<_>) = plungers.into_iter().unzip();
         let plungers: Option<Vec<Vec<PlungerPump>>> = plungers.into_iter().collect();
