@@ -107,8 +107,12 @@ impl Supply {
             let pressure = Pressure::new::<pascal>(pascals);
             Ok(pascals - resistance(flow(pressure)?).get::<pascal>())
         };
-        let (low_end, high_end) = (low.get::<pascal>(), high.get::<pascal>());
-        let (at_low, at_high) = (excess(low_end)?, excess(high_end)?);
+        // Without flow the resistance is least, and with what the pumps give against
+        // that it is more than can be: between the two it settles.
+        let low_end = resistance(VolumeRate::default()).max(low).get::<pascal>();
+        let at_low = excess(low_end)?;
+        let high_end = high.get::<pascal>().min(low_end - at_low).max(low_end);
+        let at_high = excess(high_end)?;
         if at_low <= 0.0 && at_high >= 0.0 {
             let found = crossing((low_end, at_low), (high_end, at_high), excess)?;
             flow(Pressure::new::<pascal>(found))

@@ -9,3 +9,4 @@ mod keeping;
 mod logbook;
 mod notation;
 mod table;
+mod workshop;

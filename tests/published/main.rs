@@ -10,7 +10,9 @@
 // Titles and names of libraries are quoted as they are printed.
 #![allow(clippy::doc_markdown)]
 
+mod air_correction;
 mod air_fuel_ratio;
+mod driveline;
 mod energy;
 mod expansion;
 mod grades;

@@ -2,6 +2,7 @@
 
 mod answer;
 mod curves;
+mod demo;
 mod engine;
 mod forms;
 mod parts;
@@ -9,6 +10,7 @@ mod reading;
 mod slot;
 mod tables;
 mod texts;
+mod workings;
 
 pub use answer::{AirAnswer, FluidAnswer, HardwareAnswer, PartAnswer, Standing};
 pub use curves::{Corrected, CurveRead};
