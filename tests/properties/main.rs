@@ -4,6 +4,7 @@
 
 mod documents;
 mod fill;
+mod hardware;
 mod keeping;
 mod logbook;
 mod notation;

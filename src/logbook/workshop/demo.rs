@@ -61,78 +61,7 @@ impl Workshop {
                 ..CurveForm::default()
             },
         ];
-        let mut part = |kind, name: &str, marks: &[Mark], fields| PartForm {
-            name: name.into(),
-            marks: marks.iter().copied().collect(),
-            fields,
-            ..PartForm::new(car.next_id(), kind)
-        };
-        let parts = vec![
-            part(
-                PartKind::DirectInjectors,
-                "",
-                &[Mark::ByMass],
-                Fields::from([
-                    (Slot::RatedMassFlow, "15.6"),
-                    (Slot::RatedPressure, "100"),
-                    (Slot::TestDensity, "745"),
-                    (Slot::RailPressure, "200"),
-                    (Slot::Window, "240"),
-                ]),
-            ),
-            part(
-                PartKind::PlungerPump,
-                "",
-                &[],
-                Fields::from([
-                    (Slot::Bore, "9"),
-                    (Slot::Lift, "4.2"),
-                    (Slot::Lobes, "4"),
-                    (Slot::RailPressure, "200"),
-                ]),
-            ),
-            part(
-                PartKind::SupplyPump,
-                "In the tank",
-                &[],
-                Fields::from([(Slot::FlowTable, PUMP_TABLE), (Slot::Voltage, "13")]),
-            ),
-            part(
-                PartKind::SupplyLine,
-                "",
-                &[Mark::FixedRail],
-                Fields::from([
-                    (Slot::RailPressure, "5"),
-                    (Slot::LineLength, "4"),
-                    (Slot::LineBore, "8"),
-                    (Slot::OtherLosses, "0.15"),
-                ]),
-            ),
-            part(
-                PartKind::FluidNozzle,
-                "",
-                &[],
-                Fields::from([
-                    (Slot::RatedFlow, "250"),
-                    (Slot::RatedPressure, "7"),
-                    (Slot::FluidPressure, "10"),
-                    (Slot::Strength, "50"),
-                ]),
-            ),
-            part(
-                PartKind::PowerLimit,
-                "Engine builder",
-                &[],
-                Fields::from([(Slot::LimitPower, "230")]),
-            ),
-            part(
-                PartKind::TorqueLimit,
-                "Gearbox",
-                &[],
-                Fields::from([(Slot::LimitTorque, "385"), (Slot::ToSpeed, "4000")]),
-            ),
-            part(PartKind::AirLimit, "Compressor", &[], Fields::from([(Slot::LimitAir, "0.26")])),
-        ];
+        let parts = parts(car);
         Self {
             curves,
             target,
@@ -151,4 +80,80 @@ impl Workshop {
             ..Self::default()
         }
     }
+}
+
+/// The parts of the example's fuel system, and the limits that people set.
+fn parts(car: &mut CarFile) -> Vec<PartForm> {
+    let mut part = |kind, name: &str, marks: &[Mark], fields| PartForm {
+        name: name.into(),
+        marks: marks.iter().copied().collect(),
+        fields,
+        ..PartForm::new(car.next_id(), kind)
+    };
+    vec![
+        part(
+            PartKind::DirectInjectors,
+            "",
+            &[Mark::ByMass],
+            Fields::from([
+                (Slot::RatedMassFlow, "15.6"),
+                (Slot::RatedPressure, "100"),
+                (Slot::TestDensity, "745"),
+                (Slot::RailPressure, "200"),
+                (Slot::Window, "240"),
+            ]),
+        ),
+        part(
+            PartKind::PlungerPump,
+            "",
+            &[],
+            Fields::from([
+                (Slot::Bore, "9"),
+                (Slot::Lift, "4.2"),
+                (Slot::Lobes, "4"),
+                (Slot::RailPressure, "200"),
+            ]),
+        ),
+        part(
+            PartKind::SupplyPump,
+            "In the tank",
+            &[],
+            Fields::from([(Slot::FlowTable, PUMP_TABLE), (Slot::Voltage, "13")]),
+        ),
+        part(
+            PartKind::SupplyLine,
+            "",
+            &[Mark::FixedRail],
+            Fields::from([
+                (Slot::RailPressure, "5"),
+                (Slot::LineLength, "4"),
+                (Slot::LineBore, "8"),
+                (Slot::OtherLosses, "0.15"),
+            ]),
+        ),
+        part(
+            PartKind::FluidNozzle,
+            "",
+            &[],
+            Fields::from([
+                (Slot::RatedFlow, "250"),
+                (Slot::RatedPressure, "7"),
+                (Slot::FluidPressure, "10"),
+                (Slot::Strength, "50"),
+            ]),
+        ),
+        part(
+            PartKind::PowerLimit,
+            "Engine builder",
+            &[],
+            Fields::from([(Slot::LimitPower, "230")]),
+        ),
+        part(
+            PartKind::TorqueLimit,
+            "Gearbox",
+            &[],
+            Fields::from([(Slot::LimitTorque, "385"), (Slot::ToSpeed, "4000")]),
+        ),
+        part(PartKind::AirLimit, "Compressor", &[], Fields::from([(Slot::LimitAir, "0.26")])),
+    ]
 }

@@ -10,6 +10,7 @@ mod reading;
 mod slot;
 mod tables;
 mod texts;
+mod workings;
 
 pub use answer::{AirAnswer, FluidAnswer, HardwareAnswer, PartAnswer, Standing};
 pub use curves::{Corrected, CurveRead};

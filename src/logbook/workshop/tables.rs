@@ -154,12 +154,12 @@ mod tests {
     use uom::si::time::millisecond;
     use uom::si::volume_rate::liter_per_minute;
 
-    fn volts(value: f64) -> Option<ElectricPotential> {
-        Some(ElectricPotential::new::<volt>(value))
+    fn volts(value: f64) -> ElectricPotential {
+        ElectricPotential::new::<volt>(value)
     }
 
     fn milliseconds(text: &str, voltage: Option<f64>) -> Result<f64, TableError> {
-        let voltage = voltage.and_then(volts);
+        let voltage = voltage.map(volts);
         dead_time(text, voltage, UnitSystem::Metric).map(|it| it.get::<millisecond>())
     }
 
@@ -188,7 +188,7 @@ mod tests {
     }
 
     fn litres_per_hour(text: &str, pressure: f64, voltage: Option<f64>) -> Result<f64, TableError> {
-        let curve = pump_curve(text, voltage.and_then(volts), UnitSystem::Metric)?;
+        let curve = pump_curve(text, voltage.map(volts), UnitSystem::Metric)?;
         let flow: VolumeRate = curve.flow(Pressure::new::<bar>(pressure))?;
         Ok(flow.get::<liter_per_minute>() * 60.0)
     }
@@ -217,7 +217,7 @@ mod tests {
 
     #[test]
     fn what_a_table_does_not_say_is_asked() {
-        let read = |text| pump_curve(text, volts(12.0), UnitSystem::Metric).unwrap_err();
+        let read = |text| pump_curve(text, Some(volts(12.0)), UnitSystem::Metric).unwrap_err();
         assert_eq!(read("3 285 340\n4 255 310"), TableError::NoHeader);
         let short = TableError::Width { line: 3, found: 2, wanted: 3 };
         assert_eq!(read("12 13.5\n3 285 340\n4 255"), short);
