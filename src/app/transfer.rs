@@ -1,6 +1,6 @@
 //! Files that leave the app and files that come in.
 
-use fillwright::logbook::{Document, DocumentError, LARGEST_DOCUMENT, csv};
+use fillwright::logbook::{Document, csv};
 use js_sys::{Array, Uint8Array};
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
@@ -56,17 +56,28 @@ fn download(name: &str, kind: &str, text: &str) {
     }
 }
 
-/// Reads a document from a file.
-pub(crate) async fn read(file: File) -> Result<Document, DocumentError> {
+/// Why a file has no text to give.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
+pub(crate) enum FileError {
+    /// It is too large.
+    #[error("the file has {bytes} bytes; at most {largest} are read")]
+    TooLarge { bytes: usize, largest: usize },
+    /// The browser could not read it.
+    #[error("the browser could not open the file: choose it again")]
+    Closed,
+    /// It is something else than a text.
+    #[error("the file is no text in UTF-8: save it as one and choose it again")]
+    NoText,
+}
+
+/// The text of a file of at most so many bytes.
+pub(crate) async fn read(file: File, largest: usize) -> Result<String, FileError> {
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a size in bytes")]
     let bytes = file.size() as usize;
-    if bytes > LARGEST_DOCUMENT {
-        return Err(DocumentError::TooLarge { bytes });
+    if bytes > largest {
+        return Err(FileError::TooLarge { bytes, largest });
     }
-    let unreadable = |reason: &str| DocumentError::Unreadable { reason: reason.into() };
-    let content = JsFuture::from(file.array_buffer()).await;
-    let content = content.map_err(|_| unreadable("the browser could not open the file"))?;
+    let content = JsFuture::from(file.array_buffer()).await.map_err(|_| FileError::Closed)?;
     // A text with a replaced letter would pass for one that somebody typed.
-    let text = String::from_utf8(Uint8Array::new(&content).to_vec());
-    Document::from_json(&text.map_err(|_| unreadable("it is no text in UTF-8"))?)
+    String::from_utf8(Uint8Array::new(&content).to_vec()).map_err(|_| FileError::NoText)
 }

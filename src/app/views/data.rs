@@ -1,11 +1,10 @@
-use fillwright::logbook::{CarMerge, Document, DocumentError};
+use fillwright::logbook::{CarMerge, Document, LARGEST_DOCUMENT};
 use leptos::prelude::*;
-use leptos::task::spawn_local;
-use web_sys::File;
 
 use crate::app::state::State;
-use crate::app::widgets::{Button, Drawn, When, holds, said};
-use crate::app::{storage, transfer, wording};
+use crate::app::transfer::{self, FileError};
+use crate::app::widgets::{Button, Drawn, FileButton, When, holds, said};
+use crate::app::{storage, wording};
 
 /// What can be done with all that was entered: out, in, and away.
 #[component]
@@ -33,23 +32,20 @@ pub(crate) fn DataCard() -> impl IntoView {
     }
 }
 
-/// A file that was chosen, read.
-type Chosen = Option<Result<Document, DocumentError>>;
+/// A file that was chosen, read, or why it holds no document.
+type Chosen = Option<Result<Document, String>>;
 
 /// Takes in a file: first a look at what it holds, then what to do with it.
 #[component]
 pub(crate) fn Import() -> impl IntoView {
     let state = State::here();
-    let chosen = RwSignal::new(None::<Result<Document, DocumentError>>);
-    let choose = move |file: Option<File>| {
-        chosen.set(None);
-        if let Some(file) = file {
-            spawn_local(async move {
-                let read = transfer::read(file).await;
-                chosen.set(Some(read));
-            });
-        }
-    };
+    let chosen = RwSignal::<Chosen>::new(None);
+    let choose = Callback::new(move |text: Option<Result<String, FileError>>| {
+        chosen.set(text.map(|text| {
+            let text = text.map_err(|error| error.to_string())?;
+            Document::from_json(&text).map_err(|error| error.to_string())
+        }));
+    });
     let wrong = said(move || {
         chosen.with(|it| match it {
             Some(Err(error)) => format!("Nothing was taken in: {error}."),
@@ -57,19 +53,12 @@ pub(crate) fn Import() -> impl IntoView {
         })
     });
     view! {
-        <label class="button file">
-            "Import an export"
-            <input
-                type="file"
-                accept=".json,application/json"
-                on:change:target=move |event| {
-                    let input = event.target();
-                    choose(input.files().and_then(|files| files.get(0)));
-                    // The same file may be chosen again.
-                    input.set_value("");
-                }
-            />
-        </label>
+        <FileButton
+            label="Import an export"
+            accept=".json,application/json"
+            largest=LARGEST_DOCUMENT
+            on_text=choose
+        />
         <div role="status" class="import">
             <When condition=holds(move || wrong.with(|it| !it.is_empty()))>
                 <p class="note caution">{wrong}</p>

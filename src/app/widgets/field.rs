@@ -1,12 +1,12 @@
 use fillwright::logbook::Field;
 use leptos::prelude::*;
 
-use super::flow::{When, holds, said};
+use super::below::Below;
+use super::flow::{When, holds};
 use crate::app::state::State;
 
 /// A text field with its label above, its unit inside, and its hint or what is
-/// wrong below. What is wrong is said when the person leaves the field, and
-/// withdrawn as soon as it is put right.
+/// wrong below.
 #[component]
 pub(crate) fn TextField(
     field: Field,
@@ -24,20 +24,11 @@ pub(crate) fn TextField(
 ) -> impl IntoView {
     let state = State::here();
     let id = field.id();
-    let below = format!("{id}-below");
+    let below_id = format!("{id}-below");
     let focused = RwSignal::new(false);
-    let complaint = Memo::new(move |before: Option<&Option<String>>| {
-        let now = state.complaint(field);
-        let already = before.is_some_and(Option::is_some);
-        if focused.get() && !already { None } else { now }
-    });
-    let wrong = holds(move || complaint.with(Option::is_some));
-    let class = said(move || if wrong.get() { "field wrong" } else { "field" }.to_owned());
-    let kind = said(move || if wrong.get() { "error" } else { "hint" }.to_owned());
-    let invalid = move || wrong.get().then_some("true");
-    let words_below = said(move || complaint.get().unwrap_or_else(|| hint.to_owned()));
+    let below = Below::of(field, hint, focused.into());
     view! {
-        <div class=class>
+        <div class=below.class>
             <label for=id.clone()>{label}</label>
             <div class="control">
                 <input
@@ -47,8 +38,8 @@ pub(crate) fn TextField(
                     autocomplete="off"
                     autocapitalize="off"
                     spellcheck="false"
-                    aria-describedby=below.clone()
-                    aria-invalid=invalid
+                    aria-describedby=below_id.clone()
+                    aria-invalid=move || below.wrong.get().then_some("true")
                     prop:value=value
                     on:focus=move |_| {
                         focused.set(true);
@@ -73,8 +64,8 @@ pub(crate) fn TextField(
                     <span class="unit">{unit}</span>
                 </When>
             </div>
-            <p id=below class=kind>
-                {words_below}
+            <p id=below_id class=below.kind>
+                {below.words}
             </p>
         </div>
     }

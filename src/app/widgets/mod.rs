@@ -2,18 +2,25 @@
 //! instead of closures of their own types: each widget is then compiled once,
 //! not once for every place that uses it, which keeps the download small.
 
+mod below;
 mod button;
 mod field;
+mod file_button;
 mod flow;
 mod options;
+#[allow(dead_code, reason = "no view takes a table yet")]
+mod text_area;
 mod time_field;
 mod verdict;
 mod working;
 
 pub(crate) use button::Button;
 pub(crate) use field::TextField;
+pub(crate) use file_button::FileButton;
 pub(crate) use flow::{Drawn, Rows, When, holds, said};
 pub(crate) use options::{CheckBox, Choices, Options, key_of, options, value_of};
+#[expect(unused_imports, reason = "no view takes a table yet")]
+pub(crate) use text_area::TextArea;
 pub(crate) use time_field::TimeField;
 pub(crate) use verdict::{NoCalibration, verdict_item};
 pub(crate) use working::working_shown;

@@ -1,8 +1,7 @@
 use fillwright::logbook::Field;
 use leptos::prelude::*;
 
-use super::flow::{holds, said};
-use crate::app::state::State;
+use super::below::Below;
 
 /// A field for a date with a time of day.
 #[component]
@@ -12,26 +11,25 @@ pub(crate) fn TimeField(
     value: Signal<String>,
     on_text: Callback<String>,
 ) -> impl IntoView {
-    let state = State::here();
     let id = field.id();
-    let below = format!("{id}-below");
-    let complaint = Memo::new(move |_| state.complaint(field));
-    let wrong = holds(move || complaint.with(Option::is_some));
+    let below_id = format!("{id}-below");
+    // A time counts only once it is whole, so there is nothing to wait for.
+    let below = Below::of(field, "", Signal::stored(false));
     view! {
-        <div class=said(move || if wrong.get() { "field wrong" } else { "field" }.to_owned())>
+        <div class=below.class>
             <label for=id.clone()>{label}</label>
             <div class="control">
                 <input
                     id=id
                     type="datetime-local"
-                    aria-describedby=below.clone()
-                    aria-invalid=move || wrong.get().then_some("true")
+                    aria-describedby=below_id.clone()
+                    aria-invalid=move || below.wrong.get().then_some("true")
                     prop:value=value
                     on:change:target=move |event| on_text.run(event.target().value())
                 />
             </div>
-            <p id=below class=said(move || if wrong.get() { "error" } else { "hint" }.to_owned())>
-                {said(move || complaint.get().unwrap_or_default())}
+            <p id=below_id class=below.kind>
+                {below.words}
             </p>
         </div>
     }

@@ -162,7 +162,7 @@ fn marks(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
     let names = head::names(graph, frame);
     for (name, at) in &names {
         let line = pen("M", &[*at, name.base + 4.0]).with("V", &[frame.bottom]);
-        parts.push(shape("cross", line));
+        parts.push(shape("marked", line));
     }
     for (name, _) in names {
         parts.push(text("name", name.left, name.base, "start", name.words));

@@ -49,7 +49,7 @@ impl Reading {
         }
     }
 
-    /// A line of the key for each line of the picture.
+    /// A row of the key for each line of the picture.
     pub(super) fn drawn(self) -> Vec<AnyView> {
         self.values.into_iter().map(Value::drawn).collect()
     }

@@ -1,0 +1,52 @@
+use fillwright::logbook::Field;
+use leptos::prelude::*;
+
+use super::below::Below;
+use crate::app::state::State;
+
+/// A field for several lines, as a table that is pasted has them, with its label
+/// above and its hint or what is wrong below.
+#[component]
+pub(crate) fn TextArea(
+    field: Field,
+    label: &'static str,
+    value: Signal<String>,
+    on_text: Callback<String>,
+    #[prop(optional)] hint: &'static str,
+) -> impl IntoView {
+    let state = State::here();
+    let id = field.id();
+    let below_id = format!("{id}-below");
+    let focused = RwSignal::new(false);
+    let below = Below::of(field, hint, focused.into());
+    view! {
+        <div class=below.class>
+            <label for=id.clone()>{label}</label>
+            <div class="control">
+                <textarea
+                    id=id
+                    rows="8"
+                    wrap="off"
+                    autocomplete="off"
+                    autocapitalize="off"
+                    spellcheck="false"
+                    aria-describedby=below_id.clone()
+                    aria-invalid=move || below.wrong.get().then_some("true")
+                    prop:value=value
+                    on:focus=move |_| {
+                        focused.set(true);
+                        state.typing.set(true);
+                    }
+                    on:blur=move |_| {
+                        focused.set(false);
+                        state.leave_field();
+                    }
+                    on:input:target=move |event| on_text.run(event.target().value())
+                ></textarea>
+            </div>
+            <p id=below_id class=below.kind>
+                {below.words}
+            </p>
+        </div>
+    }
+}
