@@ -6,7 +6,7 @@ use super::mixture::Mixture;
 
 impl Mixture {
     /// Heat that evaporates all of it, `sum of h_i m_i`; mixing heat neglected.
-    fn vaporisation_heat(&self) -> Energy {
+    pub fn vaporisation_heat(&self) -> Energy {
         self.compounds().into_iter().fold(self.hydrocarbon.vaporisation, |sum, (compound, mass)| {
             sum + mass * compound.heat_of_vaporisation()
         })

@@ -23,15 +23,13 @@ impl Evaporation {
     pub fn of_share(share: Share) -> Self {
         let litre = Volume::new::<liter>(1.0);
         let blend = Mixture::splash(litre, share, &HydrocarbonBase::default());
-        let ethanol = blend.mass_fraction(Constituent::Ethanol).unwrap_or_default();
-        let stoichiometric_afr = (blend.stoichiometric_air() / blend.mass()).into();
+        let ethanol: f64 = (blend.mass_of(Constituent::Ethanol) / blend.mass()).into();
+        let (of_ethanol, of_petrol) =
+            (c::ETHANOL_HEAT_CAPACITY.value, c::PETROL_HEAT_CAPACITY.value);
         Self {
-            heat: blend.heat_of_vaporisation().unwrap_or_default(),
-            liquid_heat_capacity: heat_capacity(
-                ethanol * c::ETHANOL_HEAT_CAPACITY.value
-                    + (1.0 - ethanol) * c::PETROL_HEAT_CAPACITY.value,
-            ),
-            stoichiometric_afr,
+            heat: blend.vaporisation_heat() / blend.mass(),
+            liquid_heat_capacity: heat_capacity(ethanol * of_ethanol + (1.0 - ethanol) * of_petrol),
+            stoichiometric_afr: (blend.stoichiometric_air() / blend.mass()).into(),
         }
     }
 

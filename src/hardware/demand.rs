@@ -11,73 +11,37 @@ use uom::si::thermodynamic_temperature::kelvin;
 use uom::si::time::second;
 
 use crate::quantity::{
-    AbsolutePressure, AngularVelocity, CrankPower, MassRate, Pressure, SpecificEnergy,
-    TemperatureInterval, ThermodynamicTemperature, Time, Volume,
+    AbsolutePressure, AngularVelocity, CrankPower, MassRate, Pressure, SpecificConsumption,
+    SpecificEnergy, TemperatureInterval, ThermodynamicTemperature, Time, Volume,
 };
 
 use super::constants as c;
 use super::fuel_properties::FuelProperties;
 
-/// One kilowatt-hour in joules (definition).
-const KILOWATT_HOUR: f64 = 3.6e6;
-/// One pound in kilograms (international pound, definition).
-const POUND: f64 = 0.453_592_37;
-/// One horsepower in watts: 550 ft lbf/s, from the foot and the pound (definition).
-const HORSEPOWER: f64 = 550.0 * 0.3048 * POUND * 9.806_65;
-const HOUR: f64 = 3600.0;
-
-/// Fuel burnt for the work that leaves the crankshaft, BSFC; greater than zero.
+/// The trade's name for fuel mass by work at the crank, BSFC.
 ///
 /// It belongs to a fuel: at equal efficiency it grows as the heating value falls.
 /// Boosted petrol engines at full load: about 300 to 400 g/kWh (common practice, no
 /// source).
-///
-/// ```
-/// use fillwright::hardware::BrakeSpecificFuelConsumption;
-/// let rich = BrakeSpecificFuelConsumption::of_pounds_per_horsepower_hour(0.6);
-/// assert!((rich.grams_per_kilowatt_hour() - 364.97).abs() < 0.005);
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
-pub struct BrakeSpecificFuelConsumption {
-    kilograms_per_joule: f64,
-}
+pub type BrakeSpecificFuelConsumption = SpecificConsumption;
 
-impl BrakeSpecificFuelConsumption {
-    /// From g/kWh, greater than zero.
-    pub fn of_grams_per_kilowatt_hour(grams: f64) -> Self {
-        Self { kilograms_per_joule: grams / 1000.0 / KILOWATT_HOUR }
-    }
-
-    /// From lb/(hp h), greater than zero.
-    pub fn of_pounds_per_horsepower_hour(pounds: f64) -> Self {
-        Self { kilograms_per_joule: pounds * POUND / (HORSEPOWER * HOUR) }
-    }
-
-    /// In g/kWh.
-    pub fn grams_per_kilowatt_hour(self) -> f64 {
-        self.kilograms_per_joule * 1000.0 * KILOWATT_HOUR
-    }
-
-    /// In lb/(hp h).
-    pub fn pounds_per_horsepower_hour(self) -> f64 {
-        self.kilograms_per_joule * HORSEPOWER * HOUR / POUND
-    }
-
+impl SpecificConsumption {
     /// Brake efficiency with a fuel of this lower heating value,
     /// `eta = 1 / (BSFC H)`.
     pub fn efficiency(self, lower_heating_value: SpecificEnergy) -> f64 {
-        1.0 / (self.kilograms_per_joule * lower_heating_value.get::<joule_per_kilogram>())
+        let heat = lower_heating_value.get::<joule_per_kilogram>();
+        1.0 / (self.kilograms_per_joule() * heat)
     }
 
     /// The consumption of an engine of this brake efficiency, above 0 to 1:
     /// `BSFC = 1 / (eta H)`.
     pub fn of_efficiency(efficiency: f64, lower_heating_value: SpecificEnergy) -> Self {
         let heat = lower_heating_value.get::<joule_per_kilogram>();
-        Self { kilograms_per_joule: 1.0 / (efficiency * heat) }
+        Self::of_kilograms_per_joule(1.0 / (efficiency * heat))
     }
 
     fn work_per_fuel(self) -> SpecificEnergy {
-        SpecificEnergy::new::<joule_per_kilogram>(1.0 / self.kilograms_per_joule)
+        SpecificEnergy::new::<joule_per_kilogram>(1.0 / self.kilograms_per_joule())
     }
 }
 

@@ -20,9 +20,9 @@ pub struct FluidEffect {
     /// The most by which the fluid can cool the charge: all of it evaporating, all
     /// heat coming from the air. Moist air may not take up all of it.
     pub largest_cooling: TemperatureInterval,
-    /// Share of the fuel that can be left out so that lambda stays what it was; 1 and
+    /// Share of the fuel, petrol or blend, that can be left out so that lambda stays what it was; 1 and
     /// more when the methanol alone takes all the air.
-    pub fuel_cut: f64,
+    pub petrol_cut: f64,
     /// Lambda when so much fuel has been left out and the spray stops; infinite when
     /// no fuel is left.
     pub lambda_if_spray_stops: f64,
@@ -44,13 +44,13 @@ impl MethanolWater {
         let from_fluid = fluid_flow * self.lower_heating_value();
         let from_all = from_fluid + fuel_flow * fuel.lower_heating_value;
         let air_heat = air * heat_capacity(c::AIR_HEAT_CAPACITY.value);
-        let fuel_cut: f64 = (needed_by_fluid / needed_by_fuel).into();
+        let petrol_cut: f64 = (needed_by_fluid / needed_by_fuel).into();
         FluidEffect {
             lambda_with: (air / (needed_by_fuel + needed_by_fluid)).into(),
             energy_share: (from_fluid / from_all).into(),
             largest_cooling: fluid_flow * self.heat_of_vaporisation() / air_heat,
-            fuel_cut,
-            lambda_if_spray_stops: lambda / (1.0 - fuel_cut).max(0.0),
+            petrol_cut,
+            lambda_if_spray_stops: lambda / (1.0 - petrol_cut).max(0.0),
         }
     }
 }

@@ -4,7 +4,7 @@ use super::operating_point::OperatingPoint;
 use super::shortage::{Shortage, shortage};
 use super::system::{FuelSystem, PartOf};
 use super::table::OutsideTable;
-use crate::quantity::{Band, CrankPower, MassRate, Power, Share};
+use crate::quantity::{Band, CrankPower, GaugePressure, MassRate, Power, Share};
 
 /// What is asked of a fuel system: a power over engine speed.
 #[derive(Clone, Debug, PartialEq)]
@@ -210,8 +210,18 @@ impl FuelSystem {
         let flows: Vec<_> = load.points.iter().map(|point| load.flow(point, &blend)).collect();
         let least = |part: &PartOf| {
             let limit = self.limit(*part);
+            // The supply does not turn with the engine: at the same boost it gives the
+            // same, which spares most of the search for what it gives.
+            let mut last: Option<(GaugePressure, Option<Band<MassRate>>)> = None;
             let reserves = load.points.iter().zip(&flows).map(|(point, flow)| {
-                let capacity = self.capacity(*part, limit, &operating(point, &blend)).ok()?;
+                let known =
+                    last.filter(|(boost, _)| *part == PartOf::Supply && *boost == point.manifold);
+                let capacity = match known {
+                    Some((_, capacity)) => capacity,
+                    None => self.capacity(*part, limit, &operating(point, &blend)).ok(),
+                };
+                last = Some((point.manifold, capacity));
+                let capacity = capacity?;
                 let expected = reserve(capacity.expected(), flow.expected());
                 let ends =
                     [reserve(capacity.low(), flow.high()), reserve(capacity.high(), flow.low())];
@@ -220,25 +230,6 @@ impl FuelSystem {
             Some(tightest(reserves)?.reserve)
         };
         AtShare { share, reserves: parts.iter().map(least).collect() }
-    }
-
-    /// The largest ethanol share at which all parts hold the load within their
-    /// limits.
-    pub fn largest_share(&self, load: &Load) -> LargestShare {
-        self.largest_share_with(&self.parts(), load)
-    }
-
-    /// The same for one part alone.
-    pub fn largest_share_of(&self, part: PartOf, load: &Load) -> LargestShare {
-        self.largest_share_with(&[part], load)
-    }
-
-    fn largest_share_with(&self, parts: &[PartOf], load: &Load) -> LargestShare {
-        let least = |share| self.at_share(load, parts, share).least();
-        LargestShare {
-            expected: largest(|share| least(share).is_some_and(|it| it.expected() >= 0.0)),
-            at_worst: largest(|share| least(share).is_some_and(|it| it.low() >= 0.0)),
-        }
     }
 }
 
@@ -252,23 +243,51 @@ pub struct LargestShare {
     pub at_worst: Option<Share>,
 }
 
-/// Finer than any blend is known.
-const SHARE_STEP: f64 = 1e-4;
+impl LargestShare {
+    /// That of one part, by its place among the parts, from what is left of it over
+    /// rising shares. In between, a straight line is close enough: a reserve bends
+    /// very little within one per cent.
+    pub fn of_part(over_share: &[AtShare], part: usize) -> Self {
+        let up_to = |of: fn(&Band<f64>) -> f64| {
+            let reserves = over_share
+                .iter()
+                .map(|at| (at.share, at.reserves.get(part).copied().flatten().as_ref().map(of)));
+            largest(reserves)
+        };
+        Self { expected: up_to(Band::expected), at_worst: up_to(Band::low) }
+    }
 
-/// The largest share that still does, of those of which every smaller one does.
-fn largest(does: impl Fn(Share) -> bool) -> Option<Share> {
-    if does(Share::ONE) {
-        return Some(Share::ONE);
+    /// That of all parts together: the least of them. Nothing where there is no part.
+    pub fn of_all(over_share: &[AtShare]) -> Self {
+        let parts = over_share.first().map_or(0, |at| at.reserves.len());
+        let each = || (0..parts).map(|part| Self::of_part(over_share, part));
+        let least = |of: fn(Self) -> Option<Share>| {
+            let shares = each().map(of).reduce(|a, b| {
+                let (a, b) = (a?, b?);
+                Some(if b < a { b } else { a })
+            });
+            shares.flatten()
+        };
+        Self { expected: least(|it| it.expected), at_worst: least(|it| it.at_worst) }
     }
-    if !does(Share::ZERO) {
-        return None;
+}
+
+/// The largest share up to which nothing is short.
+fn largest(reserves: impl Iterator<Item = (Share, Option<f64>)>) -> Option<Share> {
+    let mut last: Option<(Share, f64)> = None;
+    for (share, reserve) in reserves {
+        match reserve {
+            Some(left) if left >= 0.0 => last = Some((share, left)),
+            Some(short) => {
+                let (before, left) = last?;
+                let part = left / (left - short);
+                let way = share.fraction() - before.fraction();
+                return Some(Share::clamped(before.fraction() + way * part));
+            }
+            None => return last.map(|(share, _)| share),
+        }
     }
-    let (mut low, mut high) = (0.0, 1.0);
-    while high - low > SHARE_STEP {
-        let middle = f64::midpoint(low, high);
-        if does(Share::clamped(middle)) { low = middle } else { high = middle }
-    }
-    Some(Share::clamped(low))
+    last.map(|(share, _)| share)
 }
 
 fn operating<'a>(point: &LoadPoint, blend: &'a Blend) -> OperatingPoint<'a> {

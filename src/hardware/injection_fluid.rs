@@ -89,8 +89,11 @@ impl MethanolWater {
     /// When the share is outside that range.
     pub fn of_volume_share(share: f64) -> Result<Self, FluidError> {
         let share = checked(share)?;
-        let methanol = share * neat(Self::METHANOL);
-        Ok(Self { mass_share: methanol / (methanol + (1.0 - share) * neat(Self::WATER)) })
+        let methanol = share * kilograms_per_cubic_meter(Self::METHANOL);
+        Ok(Self {
+            mass_share: methanol
+                / (methanol + (1.0 - share) * kilograms_per_cubic_meter(Self::WATER)),
+        })
     }
 
     /// Share of methanol by mass, 0 to 1.
@@ -100,13 +103,13 @@ impl MethanolWater {
 
     /// Share of methanol by volume, both measured before mixing, 0 to 1.
     pub fn volume_share(self) -> f64 {
-        let methanol = self.mass_share / neat(Self::METHANOL);
-        methanol / (methanol + (1.0 - self.mass_share) / neat(Self::WATER))
+        let methanol = self.mass_share / kilograms_per_cubic_meter(Self::METHANOL);
+        methanol / (methanol + (1.0 - self.mass_share) / kilograms_per_cubic_meter(Self::WATER))
     }
 
     /// Density at 20 degC, with the contraction on mixing.
     pub fn density(self) -> MassDensity {
-        MassDensity::new::<kilogram_per_cubic_meter>(neat(self))
+        MassDensity::new::<kilogram_per_cubic_meter>(kilograms_per_cubic_meter(self))
     }
 
     /// Heat of combustion of the methanol in each mass of fluid. What the water takes
@@ -136,7 +139,7 @@ fn checked(share: f64) -> Result<f64, FluidError> {
 }
 
 /// Density in kg/m3. A share is always inside the table.
-fn neat(fluid: MethanolWater) -> f64 {
+fn kilograms_per_cubic_meter(fluid: MethanolWater) -> f64 {
     let table = METHANOL_WATER_DENSITIES.value;
     locate(table, fluid.mass_share, |row| row.0).map_or(f64::NAN, |(below, above, part)| {
         table[below].1 + (table[above].1 - table[below].1) * part

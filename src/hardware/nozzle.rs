@@ -49,19 +49,19 @@ const HEAVIEST: f64 = 1500.0;
 /// use fillwright::hardware::{RatedFlow, constants::N_HEPTANE_DENSITY};
 /// use fillwright::quantity::{MassDensity, Pressure, VolumeRate};
 /// use uom::si::mass_density::kilogram_per_cubic_meter;
-/// use uom::si::{pressure::bar, volume_rate::milliliter_per_minute};
+/// use uom::si::{pressure::bar, volume_rate::liter_per_minute};
 /// let (three, four) = (Pressure::new::<bar>(3.0), Pressure::new::<bar>(4.0));
 /// let rated = RatedFlow::of_volume(
-///     VolumeRate::new::<milliliter_per_minute>(1000.0),
+///     VolumeRate::new::<liter_per_minute>(1.0),
 ///     three,
 ///     N_HEPTANE_DENSITY.density(),
 /// )?;
 /// let petrol = MassDensity::new::<kilogram_per_cubic_meter>(745.0);
 /// let flow = |difference| {
-///     rated.volume_flow(difference, petrol).get::<milliliter_per_minute>()
+///     rated.volume_flow(difference, petrol).get::<liter_per_minute>()
 /// };
-/// assert!((flow(three) - 958.1).abs() < 0.1); // not 1000: petrol is denser
-/// assert!((flow(four) - 1106.3).abs() < 0.1);
+/// assert!((flow(three) - 0.9581).abs() < 1e-4); // not 1: petrol is denser
+/// assert!((flow(four) - 1.1063).abs() < 1e-4);
 /// # Ok::<(), fillwright::hardware::NozzleError>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -86,7 +86,8 @@ impl PlungerPump {
     }
 
     /// The most that the pump delivers, with the doubt in its efficiency:
-    /// `rho_1 V_geo eta_c eta_f`.
+    /// `rho_1 V_geo eta_c eta_f`. The fuel's density counts as that at the inlet: where
+    /// it gets there warm, give a fuel that is as light.
     pub fn delivery(&self, at: &OperatingPoint<'_>) -> Band<MassRate> {
         let filled: MassRate = at.fuel.density * self.geometric_flow(at.speed);
         let compressed = filled * self.compression_efficiency();

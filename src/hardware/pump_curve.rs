@@ -26,7 +26,7 @@ pub enum PumpTableError {
     /// The flows are not one for each pressure and voltage.
     #[error("row {row} holds {given} flows: give one for each of the {allowed} pressures")]
     Shape {
-        /// The row, from 1; the number of rows when one is missing or too many.
+        /// The row, from 1.
         row: usize,
         /// How many flows it holds.
         given: usize,

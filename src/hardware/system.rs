@@ -54,7 +54,7 @@ impl FuelSystem {
     }
 
     /// The share of the engine's fuel that runs through a part.
-    pub(super) fn passes(&self, part: PartOf) -> f64 {
+    pub fn passes(&self, part: PartOf) -> f64 {
         let has_high_pressure = self.direct.is_some() || !self.plungers.is_empty();
         let port = match (self.port.is_empty(), has_high_pressure) {
             (true, _) => 0.0,

@@ -10,6 +10,7 @@ use super::forms::{CalibrationForm, Car, Entry, FuelForm, StartForm};
 use super::id::Id;
 use super::log::Log;
 use super::moment::Moment;
+use super::workshop::Workshop;
 use crate::calibration::FluidState;
 use crate::tank::LevelReading;
 
@@ -41,9 +42,10 @@ impl Document {
                     ron_min: ron.into(),
                     needs_fluid: fluid,
                 });
+                id
             };
-        calibration("Petrol", ("E0", "E12"), "E10", "95", false);
-        calibration("Mid blend", ("E24", "E40"), "E30", "98", false);
+        let petrol = calibration("Petrol", ("E0", "E12"), "E10", "95", false);
+        let mid_blend = calibration("Mid blend", ("E24", "E40"), "E30", "98", false);
         calibration("Mid blend with fluid", ("E26", "E40"), "E32", "98", true);
         let fuels = [
             ("en15293-e85-summer", "E85", "82", "70-85", ("104", "88"), "15.94"),
@@ -66,6 +68,7 @@ impl Document {
         document.here.fill.start = StartForm::Log;
         document.here.fill.aim_share = "E30".into();
         document.here.log = log(&document.here.fill.offers);
+        document.here.workshop = Workshop::demo(&mut document.here, petrol, mid_blend);
         document
     }
 }

@@ -234,3 +234,134 @@ fn newton_meters(torque: Torque) -> f64 {
 fn pascals(boost: GaugePressure) -> f64 {
     boost.get().get::<pascal>()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use approx::assert_relative_eq;
+    use uom::si::angular_velocity::revolution_per_minute;
+    use uom::si::power::{horsepower, kilowatt};
+    use uom::si::pressure::bar;
+
+    fn rpm(value: f64) -> AngularVelocity {
+        AngularVelocity::new::<revolution_per_minute>(value)
+    }
+
+    fn point(speed: f64, torque: f64, boost: Option<f64>) -> CurvePoint {
+        let gauge = |value| GaugePressure::new(Pressure::new::<bar>(value));
+        CurvePoint {
+            speed: rpm(speed),
+            torque: Torque::new::<newton_meter>(torque),
+            boost: boost.map(gauge),
+        }
+    }
+
+    /// Up to 400 N m at 3000, flat to 5000, falling to 320 at 7000.
+    fn curve() -> PowerCurve {
+        PowerCurve::new(vec![
+            point(5000.0, 400.0, Some(1.2)),
+            point(2000.0, 300.0, Some(0.5)),
+            point(7000.0, 320.0, None),
+            point(3000.0, 400.0, Some(1.5)),
+        ])
+        .unwrap()
+    }
+
+    fn torque_at(curve: &PowerCurve, speed: f64) -> Option<f64> {
+        curve.torque_at(rpm(speed)).map(|torque| torque.get::<newton_meter>())
+    }
+
+    // 450 N m at 6000 rpm are 282.743 kW, and 657.3147 N m at 6500 are 600 hp: P = T n /
+    // 9549.2966, and the horsepower of 550 ft lbf/s (uom's is rounded to 745.6999 W).
+    #[test]
+    fn power_is_torque_times_speed() {
+        let power = point(6000.0, 450.0, None).power().get();
+        assert_relative_eq!(power.get::<kilowatt>(), 282.743_339, max_relative = 1e-8);
+        let power = point(6500.0, 657.3147, None).power().get();
+        assert_relative_eq!(power.get::<horsepower>(), 600.0, max_relative = 1e-6);
+    }
+
+    #[test]
+    fn between_points_torque_is_straight_and_outside_unknown() {
+        let curve = curve();
+        assert_relative_eq!(torque_at(&curve, 2500.0).unwrap(), 350.0, max_relative = 1e-12);
+        assert_relative_eq!(torque_at(&curve, 6000.0).unwrap(), 360.0, max_relative = 1e-12);
+        assert_eq!(torque_at(&curve, 2000.0), Some(300.0));
+        assert_eq!(torque_at(&curve, 7000.0), Some(320.0));
+        assert_eq!((torque_at(&curve, 1999.0), torque_at(&curve, 7001.0)), (None, None));
+        assert_eq!(torque_at(&curve, f64::NAN), None);
+        let boost = |speed| curve.boost_at(rpm(speed)).map(|it| it.get().get::<bar>());
+        assert_relative_eq!(boost(4000.0).unwrap(), 1.35, max_relative = 1e-12);
+        assert_eq!(boost(6000.0), None);
+        let power = curve.power_at(rpm(6000.0)).unwrap().get().get::<kilowatt>();
+        assert_relative_eq!(power, 360.0 * 6000.0 / 9549.296_585_5, max_relative = 1e-10);
+    }
+
+    // Torque falls from 400 by 0.04 N m for each rpm above 5000: 600 - 0.04 n. Power is
+    // highest where 600 - 0.08 n = 0, at 7500: beyond the curve, so at its end.
+    #[test]
+    fn peaks_by_hand() {
+        let peak = curve().peak_torque();
+        assert_eq!((peak.speed, peak.value), (rpm(3000.0), Torque::new::<newton_meter>(400.0)));
+        let peak = curve().peak_power();
+        assert_relative_eq!(
+            peak.speed.get::<revolution_per_minute>(),
+            7000.0,
+            max_relative = 1e-12
+        );
+        // Torque 800 - 0.1 n: power is highest where 800 - 0.2 n = 0, at 4000 with 400.
+        let falling =
+            PowerCurve::new(vec![point(3500.0, 450.0, None), point(5000.0, 300.0, None)]).unwrap();
+        let peak = falling.peak_power();
+        assert_relative_eq!(peak.speed.get::<revolution_per_minute>(), 4000.0, max_relative = 1e-9);
+        let expected = 400.0 * 4000.0 / 9549.296_585_5;
+        assert_relative_eq!(peak.value.get().get::<kilowatt>(), expected, max_relative = 1e-9);
+    }
+
+    #[test]
+    fn points_of_one_speed_count_as_their_mean() {
+        let twice = PowerCurve::new(vec![
+            point(3000.0, 400.0, Some(1.0)),
+            point(2000.0, 300.0, None),
+            point(3000.0, 420.0, None),
+        ])
+        .unwrap();
+        assert_eq!(twice.points().len(), 2);
+        assert_eq!(torque_at(&twice, 3000.0), Some(410.0));
+        assert_eq!(twice.points()[1].boost, point(1.0, 1.0, Some(1.0)).boost);
+    }
+
+    #[test]
+    fn what_is_no_curve_is_refused() {
+        let new = PowerCurve::new;
+        assert_eq!(new(vec![]), Err(PowerCurveError::TooFew { given: 0 }));
+        let once = point(3000.0, 400.0, None);
+        assert_eq!(new(vec![once, once]), Err(PowerCurveError::TooFew { given: 1 }));
+        for wrong in [
+            point(0.0, 400.0, None),
+            point(4000.0, 0.0, None),
+            point(4000.0, -1.0, None),
+            point(f64::NAN, 400.0, None),
+            point(4000.0, f64::INFINITY, None),
+            point(4000.0, 400.0, Some(f64::NAN)),
+        ] {
+            assert_eq!(new(vec![once, wrong]), Err(PowerCurveError::NotPositive { point: 2 }));
+        }
+    }
+
+    #[test]
+    fn samples_are_evenly_spaced_and_on_the_curve() {
+        let samples = curve().sampled(11);
+        assert_eq!((samples.len(), curve().sampled(0).len()), (11, 2));
+        for (step, sample) in samples.iter().enumerate() {
+            let speed = 2000.0 + 500.0 * f64::from(u32::try_from(step).unwrap());
+            let sampled = sample.speed.get::<revolution_per_minute>();
+            assert_relative_eq!(sampled, speed, max_relative = 1e-12);
+            assert_eq!(Some(sample.torque), curve().torque_at(sample.speed));
+        }
+        assert_eq!(samples.last().map(|it| it.speed), Some(rpm(7000.0)));
+        let half = curve().scaled(0.5).unwrap();
+        assert_eq!(torque_at(&half, 4000.0), Some(200.0));
+        assert!(curve().scaled(0.0).is_err());
+    }
+}

@@ -1,7 +1,7 @@
 //! Documents of every kind: any number of cars, and entries of all kinds.
 
 use fillwright::logbook::workshop::{
-    BlendForm, ColumnForm, CurveForm, CurveValue, Fields, Mark, PartForm, PartKind, Place, Slot,
+    BlendForm, ColumnForm, CurveForm, Fields, Mark, PartForm, PartKind, Place, Slot, ValueUnit,
     Workshop,
 };
 use fillwright::logbook::{

@@ -4,7 +4,9 @@
 
 mod documents;
 mod fill;
+mod hardware;
 mod keeping;
 mod logbook;
 mod notation;
 mod table;
+mod workshop;

@@ -10,14 +10,22 @@
 // Titles and names of libraries are quoted as they are printed.
 #![allow(clippy::doc_markdown)]
 
+mod air_correction;
 mod air_fuel_ratio;
+mod driveline;
 mod energy;
 mod expansion;
 mod grades;
+mod hardware_demand;
+mod injection_fluid;
+mod injectors;
 mod mixing;
 mod octane;
 mod oxygen;
 mod properties;
+mod pumps;
 mod readings;
+mod reference_set;
+mod supply;
 mod support;
 mod volatility;

@@ -5,7 +5,8 @@
 
 Nothing here knows the core. CoolProp gives densities and heats of vaporisation,
 chemicals gives enthalpies of formation and the density of isooctane, cantera
-gives molar masses, fractions and the stoichiometry.
+gives molar masses, fractions and the stoichiometry. The fuel system's chains are in
+hardware.py.
 
 The column `tolerance` (relative) is what the core may differ by, and why:
   1e-4  densities: the core rounds its table to 0.01 kg/m3 and reads it with
@@ -29,6 +30,8 @@ from chemicals.combustion import LHV_from_HHV, HHV_stoichiometry, combustion_sto
 from chemicals.dippr import EQ105
 from chemicals.reaction import Hfg, Hfl
 from chemicals.volume import rho_data_Perry_8E_105_l
+
+import hardware
 
 FILE = pathlib.Path(__file__).with_name("values.csv")
 COLUMNS = ["quantity", "fuel", "condition", "value", "unit", "tolerance", "source"]
@@ -179,6 +182,8 @@ def rows():
         afr = air_fuel_ratio(model)
         source = f"{CANTERA}, dry air 20.946 % O2"
         yield "stoichiometric_afr", name, "", afr, "kg/kg", 5e-4, source
+
+    yield from hardware.rows()
 
 
 def formatted():

@@ -1,4 +1,5 @@
-//! The core against general-purpose libraries: CoolProp, cantera and chemicals.
+//! The core against general-purpose libraries: CoolProp, cantera and chemicals, and
+//! for the fuel system pint, fluids and scipy.
 //!
 //! `values.csv` is written by `compute.py` beside it, with the versions that
 //! `requirements.txt` pins; `tools/reference` writes it again and compares. Each
@@ -7,6 +8,8 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 // Names of libraries are quoted as they are printed.
 #![allow(clippy::doc_markdown)]
+
+mod hardware;
 
 use fillwright::fuel::Constituent::{self, Ethanol, Hydrocarbon, Methanol, Water};
 use fillwright::fuel::{HydrocarbonBase, Mixture, MixtureParts};

@@ -115,23 +115,24 @@ impl HardwareAnswer {
             let load = Load { fluid: Some(nozzle), ..load.clone() };
             system.headroom(&load, asked.blend)
         });
+        let shares: Vec<Share> =
+            (0..=100).map(|percent| Share::clamped(f64::from(percent) / 100.0)).collect();
+        let over_share = system.over_share(load, &shares);
+        let largest_share = LargestShare::of_all(&over_share);
         let parts: Vec<_> = headroom
             .parts
             .iter()
             .enumerate()
             .map(|(at, over_speed)| {
                 let with_fluid = with_fluid.as_ref().and_then(|it| it.parts.get(at).cloned());
-                part(&asked, &headroom, over_speed, with_fluid)
+                let largest_share = LargestShare::of_part(&over_share, at);
+                part(&asked, &headroom, over_speed, with_fluid, largest_share)
             })
             .collect();
         let standing = parts.iter().map(|part| part.standing).max();
         let first = headroom
             .first_to_give()
             .and_then(|(first, _)| headroom.parts.iter().position(|part| part.part == first.part));
-        let shares: Vec<Share> =
-            (0..=100).map(|percent| Share::clamped(f64::from(percent) / 100.0)).collect();
-        let over_share = system.over_share(load, &shares);
-        let largest_share = system.largest_share(load);
         let air = reading
             .limits
             .iter()
@@ -195,6 +196,7 @@ fn part(
     headroom: &Headroom,
     over_speed: &PartOverSpeed,
     with_fluid: Option<PartOverSpeed>,
+    largest_share: LargestShare,
 ) -> PartAnswer {
     let (parts, load) = (&asked.parts, &asked.load);
     let reserve = over_speed.tightest.map(|it| it.reserve);
@@ -211,7 +213,7 @@ fn part(
         standing: Standing::of(reserve, asked.engine.reserve),
         power: reserve
             .map(|reserve| reserve.map(|it| CrankPower::new(peak.get() * (1.0 + it).max(0.0)))),
-        largest_share: parts.system.largest_share_of(over_speed.part, load),
+        largest_share,
         enough: parts.system.requirements(
             over_speed,
             load,

@@ -2,6 +2,7 @@
 
 mod answer;
 mod curves;
+mod demo;
 mod engine;
 mod forms;
 mod parts;
@@ -10,6 +11,7 @@ mod rows;
 mod slot;
 mod tables;
 mod texts;
+mod workings;
 
 pub use answer::{AirAnswer, FluidAnswer, HardwareAnswer, PartAnswer, Standing};
 pub use curves::{Corrected, CurveRead};

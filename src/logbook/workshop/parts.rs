@@ -10,6 +10,8 @@ use super::forms::{Mark, PartForm, PartKind, Workshop};
 use super::slot::Slot;
 use super::tables;
 use super::texts::{Texts, WorkshopReader};
+use crate::fuel::Constant;
+use crate::hardware::constants::{PLUNGER_LIMIT, PORT_DUTY_LIMIT, SUPPLY_LIMIT, WINDOW_LIMIT};
 use crate::hardware::{
     Arrangement, DirectInjectors, FluidNozzle, FuelLine, FuelSystem, MethanolWater, PlungerPump,
     PortInjectors, PumpCurve, RatedFlow, Regulator, Supply,
@@ -21,9 +23,6 @@ use crate::quantity::notation::workshop::{
     VOLTAGE, parse_fraction,
 };
 use crate::quantity::{Angle, Band, GaugePressure, Length, MassDensity, Pressure, Time};
-
-/// The use beyond which nobody should plan, where nothing else was typed.
-const USUAL_LIMIT: f64 = 0.85;
 
 /// More injectors or pumps than any car has.
 const MOST: u32 = 24;
@@ -202,9 +201,11 @@ impl WorkshopReader<'_> {
         })
     }
 
-    fn limit(&mut self, texts: &Texts<'_>) -> Option<f64> {
+    /// The use beyond which nobody should plan.
+    fn limit(&mut self, texts: &Texts<'_>, usual: &Constant) -> Option<f64> {
         let limit = self.fraction(texts, Slot::UseLimit, 0.2..=1.0);
-        self.usual(texts, Slot::UseLimit, limit, USUAL_LIMIT, "85 %")
+        let shown = format!("{:.0} %", usual.value * 100.0);
+        self.usual(texts, Slot::UseLimit, limit, usual.value, shown)
     }
 
     fn rail(&mut self, texts: &Texts<'_>) -> Option<GaugePressure> {
@@ -231,7 +232,7 @@ impl WorkshopReader<'_> {
             dead_time,
             "Give the dead time from the injector's own data: 0.95 ms, say, or a table.",
         );
-        let limit = self.limit(&texts);
+        let limit = self.limit(&texts, &PORT_DUTY_LIMIT);
         voltage?;
         Some(PortInjectors {
             count: count?,
@@ -269,7 +270,7 @@ impl WorkshopReader<'_> {
         let usual = Time::new::<millisecond>(0.3);
         let shown = self.reader.printer.figure(&TIME, usual);
         let offset = self.usual(&texts, Slot::OpeningOffset, offset, usual, shown);
-        let limit = self.limit(&texts);
+        let limit = self.limit(&texts, &WINDOW_LIMIT);
         if window.is_some_and(|window| window <= Angle::new::<degree>(0.0)) {
             self.reader.complain(
                 field(Slot::Window),
@@ -313,7 +314,7 @@ impl WorkshopReader<'_> {
         let usual = Pressure::new::<bar>(5.0);
         let shown = self.reader.printer.figure(&PRESSURE, usual);
         let inlet = self.usual(&texts, Slot::InletPressure, inlet, usual, shown);
-        let limit = self.limit(&texts);
+        let limit = self.limit(&texts, &PLUNGER_LIMIT);
         let pump = PlungerPump {
             bore: bore?,
             lift: lift?,
@@ -426,7 +427,7 @@ impl WorkshopReader<'_> {
         let bore = self.quantity(&texts, Slot::LineBore, &LENGTH);
         let roughness = self.quantity(&texts, Slot::LineRoughness, &LENGTH);
         let rise = self.quantity(&texts, Slot::LineRise, &LINE_LENGTH);
-        let limit = self.limit(&texts);
+        let limit = self.limit(&texts, &SUPPLY_LIMIT);
         let (length, bore) = (length?, bore?);
         let line = match length {
             None => None,

@@ -72,10 +72,9 @@ pub(super) fn paper_box(graph: &Graph) -> String {
 /// marks.
 pub(super) fn stops(graph: &Graph) -> Vec<f64> {
     let points = graph.lines.iter().flat_map(|line| &line.points).map(|it| it.x);
-    let within = |x: &f64| (graph.x.from..=graph.x.to).contains(x);
-    let mut stops: Vec<f64> = points.filter(within).collect();
+    let mut stops: Vec<f64> = points.filter(|it| graph.x.spans(*it)).collect();
     if !stops.is_empty() {
-        stops.extend(graph.marks.iter().map(|it| it.x).filter(within));
+        stops.extend(graph.marks().map(|it| it.x));
     }
     stops.sort_by(f64::total_cmp);
     // Places that print alike are one.
@@ -86,7 +85,7 @@ pub(super) fn stops(graph: &Graph) -> Vec<f64> {
 /// The stop that is read before the crosshair is led: that of the first mark, or
 /// the last.
 pub(super) fn rest(graph: &Graph, stops: &[f64]) -> usize {
-    let mark = graph.marks.first().map(|it| nearest(stops, it.x));
+    let mark = graph.marks().next().map(|it| nearest(stops, it.x));
     mark.unwrap_or(stops.len().saturating_sub(1))
 }
 

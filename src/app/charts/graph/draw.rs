@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use super::frame::{Frame, LEADER};
 use super::labels::{HATCH, Labelled};
-use super::{Axis, Graph, LOOKS, Line, Side, curve, ends, head, labels};
+use super::{Axis, Graph, LOOKS, Side, curve, ends, head, labels};
 use crate::app::charts::plot::{
     LINE, hatch, path, pen, shape, text, ticks, width_of, window_hatches,
 };
@@ -33,10 +33,12 @@ pub(super) fn picture(id: &str, graph: &Graph, frame: &Frame) -> Vec<AnyView> {
     let (plain, strong): (Vec<_>, Vec<_>) = graph.lines.iter().partition(|it| !it.emphasis);
     let lines = || plain.iter().chain(&strong);
     for line in lines() {
-        inside.push(looking("band", line, curve::area(frame, &line.points)));
+        let area = curve::area(frame, &line.points);
+        inside.push(looking("band", line.look, line.emphasis, area));
     }
     for line in lines() {
-        inside.push(looking("line", line, curve::line(frame, &line.points)));
+        let course = curve::line(frame, &line.points);
+        inside.push(looking("line", line.look, line.emphasis, course));
     }
     let clip = format!("url(#{id}-inside)");
     parts.push(view! { <g clip-path=clip>{inside}</g> }.into_any());
@@ -51,17 +53,17 @@ pub(super) fn picture(id: &str, graph: &Graph, frame: &Frame) -> Vec<AnyView> {
 }
 
 /// A path in the look of a line.
-fn looking(part: &str, line: &Line, d: String) -> AnyView {
-    let strong = if line.emphasis { " strong" } else { "" };
-    let class = format!("{part} look{}{strong}", line.look % LOOKS);
+fn looking(part: &str, look: usize, emphasis: bool, d: String) -> AnyView {
+    let strong = if emphasis { " strong" } else { "" };
+    let class = format!("{part} look{}{strong}", look % LOOKS);
     view! { <path class=class d=d></path> }.into_any()
 }
 
-/// The look of a line, as a stroke so wide.
-pub(super) fn sample(line: &Line) -> AnyView {
+/// A short piece of a line with this look.
+pub(super) fn sample(look: usize, emphasis: bool) -> AnyView {
     view! {
         <svg class="sample" viewBox="0 0 28 10" aria-hidden="true">
-            {looking("line", line, "M0 5H28".to_owned())}
+            {looking("line", look, emphasis, "M0 5H28".to_owned())}
         </svg>
     }
     .into_any()
@@ -112,7 +114,7 @@ fn number_axis(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
 /// Each window as a hatched band between its two ends.
 fn windows(id: &str, graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
     let Frame { top, bottom, .. } = *frame;
-    for (index, window) in graph.windows.iter().enumerate() {
+    for (index, window) in graph.windows().enumerate() {
         let within = |x: f64| frame.x(graph.x.within(x));
         let (from, to) = (within(window.from), within(window.to));
         let fill = format!("url(#{id}-hatch{})", index % 2);
@@ -167,9 +169,8 @@ fn marks(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
     for (name, _) in names {
         parts.push(text("name", name.left, name.base, "start", name.words));
     }
-    for mark in &graph.marks {
-        let inside = |it: &f64| (graph.y.from..=graph.y.to).contains(it);
-        if let Some(y) = mark.y.filter(inside) {
+    for mark in graph.marks() {
+        if let Some(y) = mark.y.filter(|it| graph.y.spans(*it)) {
             parts.push(disc(frame.x(mark.x), frame.y(y)));
         }
     }
@@ -208,8 +209,7 @@ pub(super) fn crosshair(graph: &Graph, x: f64, frame: &Frame, led: bool) -> Vec<
     }
     for line in &graph.lines {
         let value = curve::at(&line.points, x).map(|it| it.expected);
-        let inside = |it: &f64| (graph.y.from..=graph.y.to).contains(it);
-        if let Some(y) = value.filter(inside) {
+        if let Some(y) = value.filter(|it| graph.y.spans(*it)) {
             parts.push(disc(at, frame.y(y)));
         }
     }

@@ -25,7 +25,7 @@ pub(super) fn names(graph: &Graph, frame: &Frame) -> Vec<(Name, f64)> {
 /// Each name with its row, the lowest that is free, and its place.
 fn placed(graph: &Graph, frame: &Frame) -> Vec<(Name, u16, f64)> {
     let mut names: Vec<(Name, u16, f64)> = Vec::new();
-    for mark in graph.marks.iter().filter(|it| (graph.x.from..=graph.x.to).contains(&it.x)) {
+    for mark in graph.marks() {
         let at = frame.x(mark.x);
         let words = fitting(&[&mark.name], MOST * frame.width);
         let width = width_of(&words);

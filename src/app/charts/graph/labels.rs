@@ -30,7 +30,7 @@ pub(super) fn placed(graph: &Graph, frame: &Frame) -> Vec<(Labelled, Name)> {
         let line = &graph.lines[line];
         (Labelled::Line { emphasis: line.emphasis }, around(&line.label, end))
     });
-    let windows = graph.windows.iter();
+    let windows = graph.windows();
     let windows = windows.map(|it| (Labelled::Window, within(it, graph, frame)));
     let (mut labelled, mut names) = (Vec::new(), Vec::new());
     for (of, places) in limits.chain(lines).chain(windows) {
@@ -64,19 +64,15 @@ fn beside_limit(limit: &Limit, graph: &Graph, frame: &Frame) -> Vec<Name> {
     let words = fitting(&[&full, &limit.name], frame.right - frame.left - 2.0 * GAP);
     let width = width_of(&words);
     let free = last.0 - first.0 - 2.0 * GAP - width;
-    let leftmost = frame.right - GAP - width;
+    let rightmost = frame.right - GAP - width;
     let (above, below) = match limit.beyond {
         Side::Above => (HATCH + GAP, GAP),
         Side::Below => (GAP, HATCH + GAP),
     };
-    let at = |part: f64| {
-        let left = (first.0 + GAP + part * free).min(leftmost).max(frame.left + GAP);
-        let along = heights(&course, left, left + width);
-        (left, along)
-    };
     let parts = [0.0, 1.0, 0.5, 0.25, 0.75];
     let places = parts.map(|part| {
-        let (left, (top, bottom)) = at(part);
+        let left = (first.0 + GAP + part * free).min(rightmost).max(frame.left + GAP);
+        let (top, bottom) = heights(&course, left, left + width);
         let over = Name { words: words.clone(), left, base: top - above };
         let under = Name { words: words.clone(), left, base: bottom + below + LINE - GAP };
         match limit.beyond {
@@ -115,12 +111,12 @@ fn within(window: &Window, graph: &Graph, frame: &Frame) -> Vec<Name> {
     let (from, to) = (x(window.from), x(window.to));
     let words = fitting(&[&window.name], frame.right - frame.left - 2.0 * GAP);
     let free = to - from - 2.0 * GAP - width_of(&words);
-    let leftmost = frame.right - GAP - width_of(&words);
+    let rightmost = frame.right - GAP - width_of(&words);
     let parts: &[f64] = if free > 0.0 { &[0.5, 0.0, 1.0] } else { &[0.5] };
     let (top, bottom) = (frame.top + LINE, frame.bottom - GAP);
     let bases = [top, bottom, top + LINE, bottom - LINE, top + 2.0 * LINE, bottom - 2.0 * LINE];
     let place = |base: f64, part: f64| {
-        let left = (from + GAP + part * free).min(leftmost).max(frame.left + GAP);
+        let left = (from + GAP + part * free).min(rightmost).max(frame.left + GAP);
         Name { words: words.clone(), left, base }
     };
     bases.into_iter().flat_map(|base| parts.iter().map(move |part| place(base, *part))).collect()
@@ -139,7 +135,7 @@ fn things(graph: &Graph, frame: &Frame) -> Vec<Area> {
     for limit in &graph.limits {
         things.extend(pieces(&course(limit, graph, frame)));
     }
-    for mark in &graph.marks {
+    for mark in graph.marks() {
         let x = frame.x(mark.x);
         things.extend(pieces(&[(x, frame.top), (x + 0.1, frame.bottom)]));
     }
@@ -249,6 +245,13 @@ mod tests {
             assert!(name.base > frame.y(90.0), "{name:?}");
         }
         assert_eq!(names.len(), 2);
+    }
+
+    #[test]
+    fn a_window_beyond_the_axis_is_not_named() {
+        let mut graph = graph(&[(0.0, 98.0), (100.0, 95.0)]);
+        graph.windows.push(Window { name: "Map".into(), from: 101.0, to: 120.0 });
+        assert_eq!(names(&graph).1, []);
     }
 
     #[test]

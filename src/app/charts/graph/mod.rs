@@ -23,7 +23,7 @@ use chart::{Chart, rest, stops};
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(crate) struct Graph {
     pub(crate) title: String,
-    /// The picture in one sentence.
+    /// The picture in one sentence, for those who do not see it; never empty.
     pub(crate) words: String,
     pub(crate) x: Axis,
     pub(crate) y: Axis,
@@ -138,7 +138,24 @@ pub(crate) struct Mark {
     pub(crate) y: Option<f64>,
 }
 
+impl Graph {
+    /// The windows that can be seen.
+    fn windows(&self) -> impl Iterator<Item = &Window> {
+        self.windows.iter().filter(|it| it.from <= self.x.to && it.to >= self.x.from)
+    }
+
+    /// The marks that can be seen.
+    fn marks(&self) -> impl Iterator<Item = &Mark> {
+        self.marks.iter().filter(|it| self.x.spans(it.x))
+    }
+}
+
 impl Axis {
+    /// Whether a value lies between its ends.
+    fn spans(&self, value: f64) -> bool {
+        (self.from..=self.to).contains(&value)
+    }
+
     /// The nearest place on the axis.
     fn within(&self, value: f64) -> f64 {
         value.min(self.to).max(self.from)

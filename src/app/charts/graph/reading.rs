@@ -13,17 +13,19 @@ pub(super) struct Reading {
     /// The place with its unit.
     pub(super) place: String,
     /// The names of the marks there.
-    pub(super) marks: Vec<String>,
-    pub(super) values: Vec<Value>,
+    marks: Vec<String>,
+    values: Vec<Value>,
 }
 
 /// One line at a place, in words.
 #[derive(Debug)]
-pub(super) struct Value {
-    line: Line,
-    pub(super) expected: Option<String>,
+struct Value {
+    name: String,
+    look: usize,
+    emphasis: bool,
+    expected: Option<String>,
     /// Its ends, the high one with the unit, where it is not exact.
-    pub(super) between: Option<(String, String)>,
+    between: Option<(String, String)>,
 }
 
 impl Reading {
@@ -37,7 +39,9 @@ impl Reading {
                 (it.low < it.high).then(|| (graph.y.number(it.low, graph.style), print(it.high)))
             };
             Value {
-                line: Line { points: Vec::new(), ..line.clone() },
+                name: line.name.clone(),
+                look: line.look,
+                emphasis: line.emphasis,
                 expected: figure.map(|it| print(it.expected)),
                 between: figure.and_then(ends),
             }
@@ -68,7 +72,7 @@ impl Reading {
 
 impl Value {
     fn drawn(self) -> AnyView {
-        let class = if self.line.emphasis { "strong" } else { "" };
+        let class = if self.emphasis { "strong" } else { "" };
         let expected = match self.expected {
             Some(value) => view! { <strong class="number">{value}</strong> }.into_any(),
             None => NONE.into_any(),
@@ -76,7 +80,7 @@ impl Value {
         let ends = self.between.map(|(low, high)| format!("{low} to {high}"));
         view! {
             <li class=class>
-                {draw::sample(&self.line)} <span class="line-name">{self.line.name}</span>
+                {draw::sample(self.look, self.emphasis)} <span class="line-name">{self.name}</span>
                 <span class="read">{expected}</span>
                 <span class="ends number">{ends}</span>
             </li>
@@ -85,7 +89,7 @@ impl Value {
     }
 
     fn sentence(&self) -> String {
-        let name = &self.line.name;
+        let name = &self.name;
         let ends = self.between.as_ref();
         let ends = ends.map_or(String::new(), |(low, high)| format!(", between {low} and {high}"));
         format!("{name} {}{ends}", self.expected.as_deref().unwrap_or(NONE))

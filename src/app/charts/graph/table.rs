@@ -2,23 +2,22 @@
 
 use leptos::prelude::*;
 
-use super::reading::{Reading, Value};
-use super::{Course, Graph, Side};
+use super::{Course, Graph, Line, Side, curve};
 use crate::app::charts::plot::{ROWS, heading, table};
 
 /// The values at the stops of the crosshair, and the limits, windows and marks.
 pub(super) fn drawn(id: &str, graph: &Graph, stops: &[f64]) -> Vec<AnyView> {
-    let title = format!("{id}-table");
+    let id = format!("{id}-table");
     let names = graph.lines.iter().map(|it| it.name.clone());
     let headings = std::iter::once(graph.x.title()).chain(names).map(heading).collect();
-    let rows = thinned(stops).into_iter().map(|x| row(Reading::of(graph, x))).collect();
+    let rows = thinned(stops).into_iter().map(|x| row(graph, x)).collect();
     let caption = format!("{}: {}", graph.title, graph.y.title());
     let name = caption.clone();
     let others = others(graph);
     let mut parts = vec![
         // A table wider than the page is moved by keys too.
         view! {
-            <div class="wide" id=title tabindex="0" role="region" aria-label=name>
+            <div class="wide" id=id tabindex="0" role="group" aria-label=name>
                 {table("readings", caption, headings, rows)}
             </div>
         }
@@ -32,38 +31,39 @@ pub(super) fn drawn(id: &str, graph: &Graph, stops: &[f64]) -> Vec<AnyView> {
     parts
 }
 
-fn row(reading: Reading) -> AnyView {
-    let values: Vec<_> = reading.values.into_iter().map(cell).collect();
+fn row(graph: &Graph, x: f64) -> AnyView {
+    let cells: Vec<_> = graph.lines.iter().map(|line| cell(graph, line, x)).collect();
     view! {
         <tr>
-            <th scope="row" class="number">
-                {reading.place}
-            </th>
-            {values}
+            <th scope="row">{graph.x.number(x, graph.style)}</th>
+            {cells}
         </tr>
     }
     .into_any()
 }
 
-fn cell(value: Value) -> AnyView {
-    let ends =
-        value.between.map(|(low, high)| view! { <small>{format!("{low} to {high}")}</small> });
+fn cell(graph: &Graph, line: &Line, x: f64) -> AnyView {
+    let number = |value: f64| graph.y.number(value, graph.style);
+    let Some(figure) = curve::at(&line.points, x) else {
+        return view! { <td>"—"</td> }.into_any();
+    };
+    let ends = (figure.low < figure.high)
+        .then(|| format!("{} to {}", number(figure.low), number(figure.high)));
     view! {
         <td>
-            <span class="number">{value.expected.unwrap_or_else(|| "—".to_owned())}</span>
-            {ends}
+            <span>{number(figure.expected)}</span>
+            <small>{ends}</small>
         </td>
     }
     .into_any()
 }
 
-/// So many of the stops as a table can have rows, evenly, with both ends.
+/// As many of the stops as a table can have rows: every second, third and so on,
+/// and the last.
 fn thinned(stops: &[f64]) -> Vec<f64> {
-    if stops.len() <= ROWS {
-        return stops.to_vec();
-    }
-    let last = stops.len() - 1;
-    (0..ROWS).map(|row| stops[row * last / (ROWS - 1)]).collect()
+    let Some((last, others)) = stops.split_last() else { return Vec::new() };
+    let step = others.len().div_ceil(ROWS - 1).max(1);
+    others.iter().step_by(step).chain([last]).copied().collect()
 }
 
 /// Limits, windows and marks in words.
@@ -109,7 +109,11 @@ mod tests {
         for count in [1_u16, 2, 49, 50, 51, 73, 1000] {
             let stops: Vec<f64> = (0..count).map(f64::from).collect();
             let shown = thinned(&stops);
-            assert_eq!(shown.len(), stops.len().min(ROWS));
+            assert!(shown.len() <= ROWS, "{count}");
+            assert!(shown.len() == stops.len() || stops.len() > ROWS, "{count}");
+            let steps: Vec<_> = shown.windows(2).map(|it| it[1] - it[0]).collect();
+            let (_, even) = steps.split_last().unwrap_or((&0.0, &[]));
+            assert!(even.windows(2).all(|it| (it[0] - it[1]).abs() < 1e-9), "{steps:?}");
             assert_eq!((shown.first(), shown.last()), (stops.first(), stops.last()));
             assert!(shown.windows(2).all(|it| it[0] < it[1]), "{count}");
         }

@@ -1,3 +1,4 @@
+use std::fmt;
 use std::marker::PhantomData;
 
 use uom::si::{
@@ -89,7 +90,6 @@ impl InSi for SpecificConsumption {
 /// assert_eq!(psi.symbol(), "psi");
 /// assert!((bar.value_of(psi.quantity(43.5)) - 2.9992).abs() < 1e-4);
 /// ```
-#[derive(Debug)]
 pub struct Unit<Q> {
     symbol: &'static str,
     spellings: &'static [&'static str],
@@ -105,7 +105,7 @@ pub struct Unit<Q> {
     quantity: PhantomData<fn() -> Q>,
 }
 
-// Derived, both would ask for a quantity that can be copied or compared.
+// Derived, these would ask for a quantity that can be copied, compared or shown.
 impl<Q> Clone for Unit<Q> {
     fn clone(&self) -> Self {
         *self
@@ -113,6 +113,12 @@ impl<Q> Clone for Unit<Q> {
 }
 
 impl<Q> Copy for Unit<Q> {}
+
+impl<Q> fmt::Debug for Unit<Q> {
+    fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
+        formatter.debug_tuple("Unit").field(&self.symbol).finish()
+    }
+}
 
 impl<Q> PartialEq for Unit<Q> {
     /// Within one quantity, a symbol is one unit.

@@ -1,0 +1,60 @@
+//! The workshop that is timed: the invented example with three sets of port
+//! injectors added, so that six parts are judged at 60 engine speeds and on 101
+//! ethanol shares.
+
+use fillwright::hardware::AtShare;
+use fillwright::logbook::workshop::{
+    BlendForm, Fields, HardwareAnswer, HardwareAsked, PartForm, PartKind, Slot, WorkshopReading,
+};
+use fillwright::logbook::{Document, Printer};
+use fillwright::quantity::Share;
+use fillwright::quantity::notation::DecimalMark;
+
+/// The document, and how it is printed.
+pub(crate) fn workshop() -> (Document, Printer) {
+    let mut document = Document::demo();
+    let car = &mut document.here;
+    for flow in ["250", "300", "350"] {
+        let fields = Fields::from([
+            (Slot::Count, "4"),
+            (Slot::RatedFlow, flow),
+            (Slot::RatedPressure, "3"),
+            (Slot::TestDensity, "684"),
+            (Slot::RailPressure, "4"),
+            (Slot::DeadTime, "0.95"),
+        ]);
+        let id = car.next_id();
+        let part = PartForm::new(id, PartKind::PortInjectors);
+        car.workshop.parts.push(PartForm { fields, ..part });
+    }
+    car.workshop.engine.entry(Slot::PortShare).text = "40".into();
+    car.workshop.engine.entry(Slot::BlendShare).text = "E30".into();
+    car.workshop.blend = BlendForm::Typed;
+    let printer = Printer::new(&document.settings, DecimalMark::Point);
+    (document, printer)
+}
+
+/// What is asked of those parts, if there are six of them.
+pub(crate) fn asked(document: &Document, printer: &Printer) -> Option<HardwareAsked> {
+    let asked = WorkshopReading::of(document, None, printer).asked?;
+    let is_as_said = asked.parts.system.parts().len() == 6 && asked.load.points.len() == 60;
+    is_as_said.then_some(asked)
+}
+
+/// The shares over which the parts are judged.
+pub(crate) fn shares() -> Vec<Share> {
+    (0..=100).filter_map(|percent| Share::from_percent(f64::from(percent)).ok()).collect()
+}
+
+/// Every part at every speed and share. Returns a number that depends on all of it.
+pub(crate) fn sweep(asked: &HardwareAsked, shares: &[Share]) -> f64 {
+    let least = |at: &AtShare| at.least().map_or(f64::NAN, |reserve| reserve.low());
+    asked.parts.system.over_share(&asked.load, shares).iter().map(least).sum()
+}
+
+/// All that a change of one figure sets off: the texts read, and the whole answer.
+pub(crate) fn answer(document: &Document, printer: &Printer) -> f64 {
+    let answer = HardwareAnswer::of(&WorkshopReading::of(document, None, printer));
+    let share = answer.and_then(|answer| answer.largest_share.expected);
+    share.map_or(f64::NAN, Share::fraction)
+}
