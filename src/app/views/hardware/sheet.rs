@@ -83,13 +83,11 @@ fn Paper() -> impl IntoView {
 #[component]
 fn Sources() -> impl IntoView {
     let state = State::here();
-    let constants = fillwright::hardware::constants::ALL.iter();
-    let mut sources: Vec<String> = constants.map(|it| cited(&it.source)).collect();
-    state.workshop.with(|reading| {
-        let rules = reading.curves.iter().flat_map(|it| [it.taken_off, it.corrected]);
-        let rules = rules.flatten().filter_map(|it| it.rule.source());
-        sources.extend(rules.map(|it| cited(&it)));
-    });
+    let mut sources: Vec<String> = of_judged(state, |judged, _, _| {
+        let lines = judged.answer.workings(&judged.reading);
+        lines.iter().flat_map(|line| line.sources.iter().map(cited)).collect()
+    })
+    .unwrap_or_default();
     sources.sort();
     sources.dedup();
     view! {

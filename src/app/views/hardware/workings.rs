@@ -4,12 +4,13 @@ use leptos::prelude::*;
 
 use super::part_rows::rows_of;
 use super::slots::Row;
+use super::tables::of_judged;
 use super::{engine, load, mix};
 use crate::app::state::State;
-use crate::app::widgets::Drawn;
+use crate::app::widgets::{Drawn, working_shown};
 use crate::app::wording::hardware;
 
-/// What was taken where nothing was typed.
+/// How each number came about, and what was taken where nothing was typed.
 #[component]
 pub(super) fn Workings() -> impl IntoView {
     let state = State::here();
@@ -22,7 +23,26 @@ pub(super) fn Workings() -> impl IntoView {
         });
         lines.into_iter().map(|it| view! { <li>{it}</li> }.into_any()).collect()
     });
+    // Laid out only while somebody looks.
+    let open = RwSignal::new(false);
+    let lines = Callback::new(move |()| {
+        if !open.get() {
+            return Vec::new();
+        }
+        let drawn = of_judged(state, |judged, _, printer| {
+            let lines = judged.answer.workings(&judged.reading);
+            lines.iter().map(|line| working_shown(line, printer)).collect()
+        });
+        drawn.unwrap_or_default()
+    });
     view! {
+        <details
+            id="hardware-workings"
+            on:toggle:target=move |event| open.set(event.target().has_attribute("open"))
+        >
+            <summary>"Workings and sources"</summary>
+            <Drawn what=lines />
+        </details>
         <details id="assumptions">
             <summary>"Assumptions"</summary>
             <ul class="cautions">

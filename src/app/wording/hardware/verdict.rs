@@ -187,7 +187,7 @@ pub(crate) fn fluid_facts(
         ),
         Fact::new(
             "Fuel that it stands for",
-            printer.fraction(effect.fuel_cut),
+            printer.fraction(effect.petrol_cut),
             "if lambda is held".into(),
         ),
         Fact::new("If the spray then stops", stops, "lean, and without its cooling".into()),
