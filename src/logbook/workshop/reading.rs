@@ -14,12 +14,15 @@ use crate::logbook::document::Document;
 use crate::logbook::printer::Printer;
 use crate::logbook::reader::{Optional, Reader};
 use crate::power::CurvePoint;
-use crate::quantity::notation::parse_factor;
-use crate::quantity::notation::workshop::LITRES;
+use crate::quantity::notation::workshop::parse_factor;
+use crate::quantity::notation::{VolumeField, VolumeUnit, parse_volume};
 use crate::quantity::{Band, Mass, Share};
 
 /// Points of a curve at which everything is worked out: finer than a chart shows.
 const POINTS: usize = 60;
+
+/// More injection fluid than anybody mixes at a time, in litres.
+const LARGEST_MIX_L: f64 = 200.0;
 
 /// What is to be judged: a load on a fuel system, with a blend.
 #[derive(Clone, Debug, PartialEq)]
@@ -145,7 +148,15 @@ impl WorkshopReader<'_> {
                 parse_factor(text, 0.01..=999.0).map(|it| Wanted::Mass(Mass::new::<kilogram>(it)))
             })
         } else {
-            self.quantity(&texts, Slot::MixAmount, &LITRES).map(|it| it.map(Wanted::Volume))
+            self.text(&texts, Slot::MixAmount, |text, system| {
+                let field = VolumeField {
+                    unit: system.volume(),
+                    tank: None,
+                    consumption: None,
+                    largest: VolumeUnit::Litre.quantity(LARGEST_MIX_L),
+                };
+                parse_volume(text, &field).map(Wanted::Volume)
+            })
         };
         let wanted = self.needed(&texts, Slot::MixAmount, wanted, "Give how much is wanted.");
         let strength = self.strength(&texts, Slot::MixStrength, by_mass);

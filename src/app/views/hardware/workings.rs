@@ -1,0 +1,81 @@
+use fillwright::logbook::Field;
+use fillwright::logbook::workshop::{Assumption, Workshop};
+use leptos::prelude::*;
+
+use super::part_rows::rows_of;
+use super::slots::Row;
+use super::tables::of_judged;
+use super::{engine, load, mix};
+use crate::app::state::State;
+use crate::app::widgets::{Drawn, working_shown};
+use crate::app::wording::hardware;
+
+/// How each number came about, and what was taken where nothing was typed.
+#[component]
+pub(super) fn Workings() -> impl IntoView {
+    let state = State::here();
+    let assumptions = Callback::new(move |()| {
+        let lines = state.workshop.with(|reading| {
+            state.document.with(|it| {
+                let workshop = &it.here.workshop;
+                reading.assumptions.iter().map(|it| assumption(it, workshop)).collect::<Vec<_>>()
+            })
+        });
+        lines.into_iter().map(|it| view! { <li>{it}</li> }.into_any()).collect()
+    });
+    // Laid out only while somebody looks.
+    let open = RwSignal::new(false);
+    let lines = Callback::new(move |()| {
+        if !open.get() {
+            return Vec::new();
+        }
+        let drawn = of_judged(state, |judged, _, printer| {
+            let lines = judged.answer.workings(&judged.reading);
+            lines.iter().map(|line| working_shown(line, printer)).collect()
+        });
+        drawn.unwrap_or_default()
+    });
+    view! {
+        <details
+            id="hardware-workings"
+            on:toggle:target=move |event| open.set(event.target().has_attribute("open"))
+        >
+            <summary>"Workings and sources"</summary>
+            <Drawn what=lines />
+        </details>
+        <details id="assumptions">
+            <summary>"Assumptions"</summary>
+            <ul class="cautions">
+                <Drawn what=assumptions />
+            </ul>
+        </details>
+    }
+}
+
+/// "High-pressure pump, use at most: 85 %"
+pub(super) fn assumption(assumption: &Assumption, workshop: &Workshop) -> String {
+    let label = |rows: &'static [Row], slot| {
+        rows.iter().find(|row| row.slot == slot).map_or("", |row| row.label)
+    };
+    let (owner, label) = match assumption.field {
+        Field::Engine(slot) => {
+            let all = engine::ALL.iter().chain(load::ALL.iter());
+            let label = all.map(|rows| label(rows, slot)).find(|it| !it.is_empty());
+            ("Engine".to_owned(), label.unwrap_or_default())
+        }
+        Field::Part(id, slot) => {
+            let form = workshop.parts.iter().find(|it| it.id == id);
+            let rows = form.map_or(&[][..], |form| rows_of(form.kind));
+            (form.map_or_else(String::new, hardware::part), label(rows, slot))
+        }
+        Field::Mix(slot) => ("Injection fluid".to_owned(), label(&mix::STRENGTHS, slot)),
+        _ => (String::new(), ""),
+    };
+    format!("{owner}, {}: {}", lower_first(label), assumption.taken)
+}
+
+fn lower_first(text: &str) -> String {
+    let mut letters = text.chars();
+    let first = letters.next().map(|it| it.to_lowercase().to_string()).unwrap_or_default();
+    first + letters.as_str()
+}

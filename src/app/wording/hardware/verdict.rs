@@ -1,0 +1,195 @@
+use fillwright::hardware::Headroom;
+use fillwright::logbook::Printer;
+use fillwright::logbook::workshop::{
+    AirAnswer, FluidAnswer, HardwareAnswer, PartAnswer, Standing, Workshop, WorkshopReading,
+};
+use fillwright::quantity::MassRate;
+
+use super::Fact;
+use super::curves::curve;
+use super::parts::{part, part_answer, tightest};
+
+/// The verdict: a word, and what belongs to it.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Judgement {
+    pub(crate) word: &'static str,
+    pub(crate) more: String,
+}
+
+/// The word for how a part stands.
+pub(crate) fn standing(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Enough => "holds",
+        Standing::Tight => "holds, but barely",
+        Standing::Short => "does not hold",
+        Standing::NoFigure => "cannot be judged",
+    }
+}
+
+/// How the whole system stands.
+pub(crate) fn judgement(
+    answer: &HardwareAnswer,
+    workshop: &Workshop,
+    printer: &Printer,
+) -> Judgement {
+    let first = answer.first.and_then(|at| answer.parts.get(at));
+    let reserve = first.and_then(|part| part.over_speed.tightest).map(|it| it.reserve);
+    let said = |word, more: String| Judgement { word, more };
+    match (answer.standing, reserve) {
+        (None, _) => said(
+            "No part to judge",
+            "Add the injectors and the pumps under Parts: until then only the demand is shown."
+                .into(),
+        ),
+        (Some(Standing::NoFigure), _) | (Some(_), None) => {
+            said("Cannot be judged", why_not(answer, workshop))
+        }
+        (Some(Standing::Enough), Some(reserve)) => said(
+            "Holds",
+            format!(
+                "with {} to spare, {} from worst to best",
+                printer.fraction(reserve.expected()),
+                printer.fractions(reserve)
+            ),
+        ),
+        (Some(Standing::Tight), Some(reserve)) => {
+            let (expected, wanted) = (reserve.expected(), answer.asked.engine.reserve);
+            let spare = printer.fraction(expected);
+            let more = match (expected < wanted, reserve.low() < 0.0) {
+                (true, true) => format!(
+                    "{spare} to spare, less than the {} you want; at worst {} short",
+                    printer.fraction(wanted),
+                    printer.fraction(-reserve.low())
+                ),
+                (true, false) => {
+                    format!("{spare} to spare, less than the {} you want", printer.fraction(wanted))
+                }
+                (false, _) => format!(
+                    "{spare} to spare as expected, but at worst {} short",
+                    printer.fraction(-reserve.low())
+                ),
+            };
+            said("Holds, but barely", more)
+        }
+        (Some(Standing::Short), Some(reserve)) => said(
+            "Does not hold",
+            format!("{} short of what the curve asks for", printer.fraction(-reserve.expected())),
+        ),
+    }
+}
+
+/// Which part has no figure, and why.
+fn why_not(answer: &HardwareAnswer, workshop: &Workshop) -> String {
+    let without = answer.parts.iter().filter(|it| it.standing == Standing::NoFigure);
+    let reasons = without.map(|it| {
+        let why = it.over_speed.no_figure().map(ToString::to_string).unwrap_or_default();
+        format!("{}: {why}.", part_answer(it, workshop))
+    });
+    reasons.collect::<Vec<_>>().join(" ")
+}
+
+/// "High-pressure pump gives first, at 3950 rpm: 82 % of 85 % is in use there."
+pub(crate) fn first_to_give(
+    answer: &HardwareAnswer,
+    workshop: &Workshop,
+    printer: &Printer,
+) -> Option<String> {
+    let first: &PartAnswer = answer.parts.get(answer.first?)?;
+    let (used, speed) = tightest(first, answer, printer)?;
+    let name = part_answer(first, workshop);
+    Some(format!("First to give: {name}, at {speed}, where {used} is in use."))
+}
+
+/// The largest ethanol share for the curve.
+pub(crate) fn limits_of_share(answer: &HardwareAnswer, printer: &Printer) -> Option<String> {
+    answer.standing?;
+    let largest = answer.largest_share;
+    let at_worst = match largest.at_worst {
+        Some(share) => format!("{} at worst", printer.grade(share)),
+        None => "at worst not even petrol without ethanol".into(),
+    };
+    Some(match largest.expected {
+        Some(share) => format!(
+            "Largest ethanol share on this curve: {} as expected, {at_worst}.",
+            printer.grade(share)
+        ),
+        None if answer.standing == Some(Standing::NoFigure) => return None,
+        None => "This curve is too much even for petrol without ethanol.".into(),
+    })
+}
+
+/// The compressor's air against what it is rated for.
+pub(crate) fn air(answer: &AirAnswer, workshop: &Workshop, printer: &Printer) -> (bool, String) {
+    let (speed, most) = answer.most;
+    let beyond = |flow: MassRate| flow > answer.rated;
+    let name = workshop.parts.iter().find(|form| form.id == answer.form).map(part);
+    let stands = if beyond(most.expected()) {
+        "that is beyond"
+    } else if beyond(most.high()) {
+        "at worst that is beyond"
+    } else {
+        "that is within"
+    };
+    let words = format!(
+        "Air: {} at {}; {stands} {}, {}.",
+        printer.compressor_air(most.expected()),
+        printer.engine_speed(speed),
+        name.unwrap_or_else(|| "the limit".into()),
+        printer.compressor_air(answer.rated)
+    );
+    (beyond(most.high()), words)
+}
+
+/// What is asked, in one line.
+pub(crate) fn load_in_short(reading: &WorkshopReading, printer: &Printer) -> String {
+    let Some(asked) = &reading.asked else { return String::new() };
+    let name = reading.curves.get(asked.target).map_or_else(String::new, |it| curve(&it.name));
+    format!(
+        "{name}, {} on {}, reserve {}",
+        printer.crank_power(asked.load.peak_power()),
+        printer.grade(asked.blend.expected()),
+        printer.fraction(asked.engine.reserve)
+    )
+}
+
+/// What injection fluid does at the highest power.
+pub(crate) fn fluid_facts(
+    fluid: &FluidAnswer,
+    headroom: &Headroom,
+    at: Option<usize>,
+    printer: &Printer,
+) -> Vec<Fact> {
+    let effect = &fluid.effect;
+    let fuel = at.and_then(|at| headroom.flows.get(at)).map_or_else(String::new, |flow| {
+        format!("beside {} of fuel", printer.mass_flow(flow.expected()))
+    });
+    let stops = if effect.lambda_if_spray_stops.is_finite() {
+        printer.lambda(effect.lambda_if_spray_stops)
+    } else {
+        "no fuel at all".to_owned()
+    };
+    vec![
+        Fact::new("Fluid at peak power", printer.mass_flow(fluid.flow), fuel),
+        Fact::new(
+            "Mixture with it",
+            printer.lambda(effect.lambda_with),
+            "with the fuel left as it was".into(),
+        ),
+        Fact::new(
+            "Share of the heat",
+            printer.fraction(effect.energy_share),
+            "that the methanol gives".into(),
+        ),
+        Fact::new(
+            "Cooling, at most",
+            printer.temperature_difference(effect.largest_cooling),
+            "if all of it evaporates into the charge".into(),
+        ),
+        Fact::new(
+            "Fuel that it stands for",
+            printer.fraction(effect.petrol_cut),
+            "if lambda is held".into(),
+        ),
+        Fact::new("If the spray then stops", stops, "lean, and without its cooling".into()),
+    ]
+}
