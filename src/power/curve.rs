@@ -294,7 +294,7 @@ mod tests {
         assert_relative_eq!(boost(4000.0).unwrap(), 1.35, max_relative = 1e-12);
         assert_eq!(boost(6000.0), None);
         let power = curve.power_at(rpm(6000.0)).unwrap().get().get::<kilowatt>();
-        assert_relative_eq!(power, 360.0 * 6000.0 / 9549.296_585_5, max_relative = 1e-10);
+        assert_relative_eq!(power, 360.0 * 6000.0 / 9_549.296_585_5, max_relative = 1e-10);
     }
 
     // Torque falls from 400 by 0.04 N m for each rpm above 5000: 600 - 0.04 n. Power is
@@ -314,7 +314,7 @@ mod tests {
             PowerCurve::new(vec![point(3500.0, 450.0, None), point(5000.0, 300.0, None)]).unwrap();
         let peak = falling.peak_power();
         assert_relative_eq!(peak.speed.get::<revolution_per_minute>(), 4000.0, max_relative = 1e-9);
-        let expected = 400.0 * 4000.0 / 9549.296_585_5;
+        let expected = 400.0 * 4000.0 / 9_549.296_585_5;
         assert_relative_eq!(peak.value.get().get::<kilowatt>(), expected, max_relative = 1e-9);
     }
 

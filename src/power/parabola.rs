@@ -111,7 +111,7 @@ mod tests {
     fn a_straight_line_is_one_too() {
         assert_eq!(SLOPE.highest(), (10.0, 16.0));
         assert_eq!(SLOPE.above_zero(), Some((2.0, 10.0)));
-        assert_eq!(HILL.less(&SLOPE).coefficients, [-5.0, 8.0, -1.0]);
+        assert_eq!(HILL.less(&SLOPE), Parabola { coefficients: [-5.0, 8.0, -1.0], ..HILL });
         let flat = Parabola { coefficients: [1.0, 0.0, 0.0], ..SLOPE };
         assert_eq!(flat.highest(), (0.0, 1.0));
         assert_eq!(flat.above_zero(), Some((0.0, 10.0)));
@@ -121,9 +121,7 @@ mod tests {
     // A valley is above zero at both ends.
     #[test]
     fn a_valley_is_crossed_twice() {
-        let valley = HILL.less(&Parabola { coefficients: [0.0, 0.0, 0.0], ..HILL });
-        let [c0, c1, c2] = valley.coefficients;
-        let valley = Parabola { coefficients: [-c0, -c1, -c2], ..HILL };
+        let valley = Parabola { coefficients: [9.0, -10.0, 1.0], ..HILL };
         assert_eq!(valley.above_zero(), Some((0.0, 10.0)));
         assert_eq!(valley.highest(), (0.0, 9.0));
     }

@@ -5,6 +5,7 @@
 mod documents;
 mod fill;
 mod hardware;
+mod headroom;
 mod keeping;
 mod logbook;
 mod notation;

@@ -1,6 +1,8 @@
 //! The quantities of the workshop: reading undoes printing in every unit, a text that
 //! is shown in other units means the same, and no text does harm.
 
+use std::fmt::Write;
+
 use fillwright::logbook::curve_table::{ColumnChoice, CurveTable, ValueIs};
 use fillwright::quantity::notation::{
     DecimalMark, Decimals, InSi, QuantityField, Style, UnitSystem, parse_fraction, parse_lambda,
@@ -40,7 +42,9 @@ fn every_field(check: &impl Check) -> Result<(), TestCaseError> {
     check.of(&workshop::VOLTAGE)?;
     check.of(&workshop::TEMPERATURE)?;
     check.of(&workshop::ANGLE)?;
-    check.of(&workshop::SPECIFIC_CONSUMPTION)
+    check.of(&workshop::SPECIFIC_CONSUMPTION)?;
+    check.of(&workshop::BULK_MODULUS)?;
+    check.of(&workshop::LITRES)
 }
 
 /// A quantity so far up the field's range.
@@ -93,8 +97,10 @@ impl Check for IsShown {
         let (then, now) = (field.own(typed_in), field.own(shown_in));
         let typed = then.print(at(field, self.part), Decimals::Exact, self.style);
         let (bare, _) = typed.split_at(typed.find('\u{202f}').unwrap_or(typed.len()));
-        // With its unit it means the same everywhere, and stays as typed.
-        prop_assert_eq!(field.reprint(&typed, typed_in, shown_in, self.style), None);
+        // With its unit it means the same everywhere, but for a gallon, and stays as typed.
+        if field.named(then.symbol(), shown_in) == Some(then) {
+            prop_assert_eq!(field.reprint(&typed, typed_in, shown_in, self.style), None);
+        }
         let bare = bare.trim_end_matches('°');
         let meant =
             field.parse(bare, typed_in).map_err(|error| TestCaseError::fail(error.to_string()))?;
@@ -329,7 +335,7 @@ proptest! {
         let mut text = if header { format!("rpm{separator}Torque_Nm\n") } else { String::new() };
         for (speed, tenths) in &rows {
             let (whole, tenth) = (tenths / 10, tenths % 10);
-            text.push_str(&format!("{speed}{separator}{whole}{}{tenth}\n", mark.char()));
+            writeln!(text, "{speed}{separator}{whole}{}{tenth}", mark.char()).unwrap();
         }
         let torque = workshop::TORQUE.own(UnitSystem::Metric);
         let choice = ColumnChoice { value_is: Some(ValueIs::Torque(torque)), ..ColumnChoice::default() };

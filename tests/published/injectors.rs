@@ -157,6 +157,8 @@ fn from_wheel_power_to_duty() {
     near(100.0 * injectors.effective_duty(flow, &point), 72.40, 0.01);
     near(100.0 * injectors.duty(flow, &point), 77.78, 0.01);
 
+    // The other way round, from the commanded duty to the flow.
+    near(grams_per_second(injectors.capacity(0.777_8, &point)), 56.639, 0.012);
     // The power at an effective duty of 85 %: 733.8 hp.
     let held = PortInjectors { dead_time: milliseconds(0.0), ..injectors };
     let more: f64 = (held.capacity(0.85, &point) / flow).into();
@@ -263,17 +265,21 @@ fn power_that_direct_injectors_allow() {
 }
 
 /// The same engine at 250 kW needs 103.8 bar on E0, 130.9 on E30 and 215.2 on E85, by
-/// hand; the last digit. E0 to E85 takes 2.074 times the pressure, not 1.405 times.
+/// hand; the last digit. E0 to E85 takes 2.074 times the pressure, not 1.405 times. What
+/// presses back in the cylinder comes on top.
 #[test]
 fn rail_pressure_that_a_power_needs() {
-    let needed = |ethanol| {
+    let against = |ethanol, back_pressure| {
+        let injectors = DirectInjectors { back_pressure: gauge(back_pressure), ..direct() };
         let fuel = fuel(ethanol);
         let consumption =
             BrakeSpecificFuelConsumption::of_efficiency(0.30, fuel.lower_heating_value);
         let route = PowerRoute { consumption, reference: fuel };
         let flow = route.fuel_flow(crank(250e3), &fuel, 0.0);
-        direct().required_rail(flow, &at(6500.0, 1.5, &fuel), 1.0).get().get::<bars>()
+        injectors.required_rail(flow, &at(6500.0, 1.5, &fuel), 1.0).get().get::<bars>()
     };
+    let needed = |ethanol| against(ethanol, 0.0);
+    near(against(0.0, 15.0), 103.8 + 15.0, 0.1);
     for (ethanol, pressure) in [(0.0, 103.8), (30.0, 130.9), (85.0, 215.2)] {
         near(needed(ethanol), pressure, 0.1);
     }

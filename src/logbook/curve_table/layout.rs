@@ -1,5 +1,7 @@
 //! Which line of a text is the header, and which are rows.
 
+use std::collections::BTreeMap;
+
 use super::header::{Meaning, Named, Understood, named, understood};
 use super::split::{Separator, lines};
 use super::{CurveTableError, MOST_COLUMNS, MOST_ROWS};
@@ -48,8 +50,12 @@ impl Layout {
                 cells: cells(text),
             })
             .collect();
-        let first = all.iter().position(|line| numbers(&line.cells) >= 2);
-        let first = first.ok_or(CurveTableError::NoRows)?;
+        let numeric = |line: &&Line| numbers(&line.cells) >= 2;
+        // A title may hold two numbers, a date perhaps, but not in as many cells.
+        let width = usual(all.iter().filter(numeric).map(|line| line.cells.len()));
+        let width = width.ok_or(CurveTableError::NoRows)?;
+        let first =
+            all.iter().position(|line| numeric(&line) && line.cells.len() == width).unwrap_or(0);
         // A line above that begins with a bare number is a row that went wrong.
         let (before, mut rows): (Vec<_>, Vec<_>) =
             all.into_iter().enumerate().partition(|(index, line)| {
@@ -72,6 +78,15 @@ impl Layout {
         let understood = headers.iter().map(|header| understood(header, system)).collect();
         Ok(Self { separator, headers, understood, rows, unread })
     }
+}
+
+/// The number that occurs most, the largest of several.
+fn usual(numbers: impl Iterator<Item = usize>) -> Option<usize> {
+    let mut counts = BTreeMap::new();
+    for number in numbers {
+        *counts.entry(number).or_insert(0) += 1;
+    }
+    counts.into_iter().max_by_key(|(_, count)| *count).map(|(number, _)| number)
 }
 
 /// The headers among the lines above the rows, and the numbers of their lines.

@@ -175,6 +175,15 @@ fn lines_above_the_table_are_named_as_unread() {
     let table = read("Report\nWeather: 20 °C\nrpm;hp\n2000;150\n2500;200");
     assert_eq!(table.unread, [1, 2]);
     assert_eq!(table.columns[1].header, "hp");
+    // A title with a date is no row, nor is what follows it.
+    let table = read("Run of 12 05 2031\nrpm hp\n2000 150\n2500 200");
+    assert_eq!(
+        (table.unread.as_slice(), table.rows.len(), table.bad.len()),
+        ([1].as_slice(), 2, 0)
+    );
+    // A row with a cell too few is one that went wrong.
+    let table = read("rpm;hp;boost\n2000;150\n2500;;1,1\n3000;200;1,2\n3500;250;1,3");
+    assert_eq!((table.rows.len(), table.bad.len(), table.unread.len()), (3, 1, 0));
 }
 
 #[test]

@@ -1,0 +1,113 @@
+//! A car to work on, and its parts.
+
+use fillwright::hardware::PartOf;
+use fillwright::logbook::workshop::{
+    BlendForm, CurveForm, Fields, HardwareAnswer, Mark, PartAnswer, PartForm, PartKind, Slot,
+    WorkshopReading,
+};
+use fillwright::logbook::{Document, Entry, Id, Printer};
+use fillwright::quantity::notation::DecimalMark;
+
+/// A curve at the crank whose torque peaks at 3000 rpm and whose power peaks at 6000:
+/// 400 N m there are 125.66 kW, 330 N m are 207.35 kW.
+pub(crate) const CURVE: &str = "2000 350\n3000 400\n4000 390\n5000 365\n6000 330\n6500 290";
+
+/// A car with that curve on a stated blend, and an engine, but no part.
+pub(crate) fn car() -> Document {
+    let mut document = Document::empty(Id::new("car").unwrap());
+    let workshop = &mut document.here.workshop;
+    workshop.curves.push(CurveForm {
+        id: 1,
+        table: Entry::metric(&format!("rpm torque\n{CURVE}")),
+        ..CurveForm::default()
+    });
+    workshop.target = 1;
+    workshop.blend = BlendForm::Typed;
+    workshop.engine = Fields::from([
+        (Slot::SpecificConsumption, "330"),
+        (Slot::ConsumptionError, "0"),
+        (Slot::Lambda, "0.80"),
+        (Slot::Boost, "1.5"),
+        (Slot::Cylinders, "4"),
+        (Slot::BlendShare, "E0"),
+    ]);
+    document
+}
+
+pub(crate) fn set(document: &mut Document, slot: Slot, text: &str) {
+    document.here.workshop.engine.entry(slot).text = text.into();
+}
+
+/// Adds a part and gives it the next number.
+pub(crate) fn add<const N: usize>(
+    document: &mut Document,
+    kind: PartKind,
+    marks: &[Mark],
+    fields: [(Slot, &str); N],
+) -> u32 {
+    let id = document.here.next_id() + 10;
+    let mut part = PartForm::new(id, kind);
+    part.marks.extend(marks);
+    part.fields = Fields::from(fields);
+    document.here.workshop.parts.push(part);
+    id
+}
+
+/// Four port injectors of 1000 cc/min n-heptane at 3 bar, on 4 bar.
+pub(crate) fn port(document: &mut Document) -> u32 {
+    let fields = [
+        (Slot::Count, "4"),
+        (Slot::RatedFlow, "1000"),
+        (Slot::RatedPressure, "3"),
+        (Slot::TestDensity, "683.8"),
+        (Slot::RailPressure, "4"),
+        (Slot::DeadTime, "1"),
+    ];
+    add(document, PartKind::PortInjectors, &[], fields)
+}
+
+/// Direct injectors and a high-pressure pump, each with a little to spare on petrol.
+pub(crate) fn high_pressure(document: &mut Document) -> [u32; 2] {
+    let injectors = [
+        (Slot::RatedMassFlow, "15"),
+        (Slot::RatedPressure, "100"),
+        (Slot::TestDensity, "745"),
+        (Slot::RailPressure, "200"),
+        (Slot::Window, "240"),
+    ];
+    let pump =
+        [(Slot::Bore, "8"), (Slot::Lift, "4"), (Slot::Lobes, "4"), (Slot::RailPressure, "200")];
+    [
+        add(document, PartKind::DirectInjectors, &[Mark::ByMass], injectors),
+        add(document, PartKind::PlungerPump, &[], pump),
+    ]
+}
+
+/// A supply with one pump, whose table is that of the worked example.
+pub(crate) fn supply(document: &mut Document) -> [u32; 2] {
+    let table = "12 13.5\n3 285 340\n4 255 310\n5 225 280\n6 195 250\n7 165 220";
+    let pump = [(Slot::FlowTable, table), (Slot::Voltage, "13")];
+    let line = [(Slot::RailPressure, "4"), (Slot::OtherLosses, "0.15")];
+    [add(document, PartKind::SupplyPump, &[], pump), add(document, PartKind::SupplyLine, &[], line)]
+}
+
+pub(crate) fn read(document: &Document) -> WorkshopReading {
+    let printer = Printer::new(&document.settings, DecimalMark::Point);
+    WorkshopReading::of(document, None, &printer)
+}
+
+/// The answer, where nothing is wrong with the texts.
+pub(crate) fn answer(document: &Document) -> HardwareAnswer {
+    let reading = read(document);
+    assert_eq!(reading.complaints, vec![]);
+    HardwareAnswer::of(&reading).unwrap()
+}
+
+pub(crate) fn part(answer: &HardwareAnswer, part: PartOf) -> &PartAnswer {
+    answer.parts.iter().find(|it| it.part == part).unwrap()
+}
+
+/// The least reserve of a part, as expected.
+pub(crate) fn reserve(answer: &HardwareAnswer, of: PartOf) -> f64 {
+    part(answer, of).over_speed.tightest.unwrap().reserve.expected()
+}
