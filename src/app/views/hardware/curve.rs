@@ -158,7 +158,7 @@ fn Air(id: u32) -> impl IntoView {
                 <p class="hint">
                     "All corrections take power to follow the air around. An engine that holds its boost absolute follows it hardly at all and is then over-corrected; figures as measured come first."
                 </p>
-                <div class="pair">
+                <div class="inside">
                     <Choices
                         id=format!("curve-{id}-given")
                         label="The figures are"

@@ -43,6 +43,9 @@ pub(super) fn CurvesSection() -> impl IntoView {
             names.collect::<Vec<_>>().join(", ")
         })
     });
+    let is_new = state
+        .document
+        .with_untracked(|it| it.here.workshop.curves.iter().any(|form| form.table.is_blank()));
     let add = Callback::new(move |()| state.document.update(add_curve));
     let others = Memo::new(move |_| {
         state.document.with(|it| {
@@ -63,7 +66,7 @@ pub(super) fn CurvesSection() -> impl IntoView {
     let choose = state.set(|it, key| it.here.workshop.compared_with = key.parse().ok());
     let several = holds(move || ids.with(|it| it.len() > 1));
     view! {
-        <Section id="curves" title="Curves" short=short has=is_here>
+        <Section id="curves" title="Curves" short=short has=is_here open=is_new>
             <div class="parts">
                 <Rows ids=ids.into() row=one />
             </div>

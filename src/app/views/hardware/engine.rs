@@ -42,7 +42,7 @@ pub(super) static AIR: [Row; 2] = [
 /// What is lost between crank and wheels.
 pub(super) static LOSS: [Row; 2] = [
     Row::percent(Slot::DrivelineLoss, "Driveline loss, of crank power", "10 %, say"),
-    Row::words(Slot::DrivelineLossRange, "May be", "%", "From–to; ± 3 where blank"),
+    Row::words(Slot::DrivelineLossRange, "Loss may be", "%", "From–to; ± 3 where blank"),
 ];
 
 /// Which way the fuel goes, where there are both ways.

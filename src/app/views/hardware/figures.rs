@@ -1,7 +1,7 @@
 use leptos::prelude::*;
 
 use super::fluid::Fluid;
-use super::tables::{of_judged, parts, speeds};
+use super::tables::{enough, of_judged, parts, speeds};
 use super::workings::Workings;
 use super::{share_chart, use_chart};
 use crate::app::charts::graph::{Graph, GraphChart};
@@ -39,8 +39,10 @@ pub(super) fn FiguresCard() -> impl IntoView {
         state.judged.with(|it| it.as_ref().is_some_and(|it| it.answer.standing.is_some()))
     });
     let part_table = Callback::new(move |()| {
-        let table = of_judged(state, |it, workshop, printer| parts(&it.answer, workshop, printer));
-        table.into_iter().collect()
+        let tables = of_judged(state, |it, workshop, printer| {
+            vec![parts(&it.answer, workshop, printer), enough(&it.answer, workshop, printer)]
+        });
+        tables.unwrap_or_default()
     });
     let speed_table = Callback::new(move |()| {
         of_judged(state, |it, _, printer| speeds(it, printer)).into_iter().collect()

@@ -2,6 +2,7 @@ use fillwright::logbook::Printer;
 use fillwright::logbook::workshop::{Standing, Workshop};
 use leptos::prelude::*;
 
+use super::sheet::PrintButton;
 use super::tables::of_judged;
 use crate::app::state::{Judged, State};
 use crate::app::widgets::{Drawn, Shape, When, holds, mark, said};
@@ -22,7 +23,7 @@ fn shape(standing: Option<Standing>) -> Shape {
 
 /// Whether the fuel system holds, what gives first, and what to mind.
 #[component]
-pub(super) fn JudgementCard() -> impl IntoView {
+pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
     let state = State::here();
     let known = holds(move || state.judged.with(Option::is_some));
     let stale = holds(move || state.judged.with(|it| it.as_ref().is_some_and(|it| it.stale)));
@@ -43,7 +44,10 @@ pub(super) fn JudgementCard() -> impl IntoView {
     });
     view! {
         <section class="card" id="judgement" tabindex="-1" aria-labelledby="judgement-title">
-            <h2 id="judgement-title">"Does it hold?"</h2>
+            <div class="head">
+                <h2 id="judgement-title">"Does it hold?"</h2>
+                <PrintButton printing=printing />
+            </div>
             <When condition=stale>
                 <p class="note caution">
                     "Not updated: something that was typed since cannot be read."

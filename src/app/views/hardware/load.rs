@@ -13,7 +13,7 @@ const BLENDS: [(BlendForm, &str, &str); 2] =
 
 static TYPED: [Row; 2] = [
     Row::words(Slot::BlendShare, "Blend", "%", "E30, say"),
-    Row::words(Slot::BlendRange, "May be", "%", "From–to: 26–34"),
+    Row::words(Slot::BlendRange, "Blend may be", "%", "From–to: 26–34"),
 ];
 
 static WANTED: [Row; 1] = [Row::percent(

@@ -55,9 +55,10 @@ pub(super) fn MixSection() -> impl IntoView {
     let short = said(move || {
         state.workshop.with(|it| {
             let recipe = it.mix.as_ref();
-            recipe.map_or_else(String::new, |recipe| {
-                state.printer.with(|printer| hardware::recipe_in_short(recipe, printer))
-            })
+            recipe.map_or_else(
+                || "Nothing wanted".to_owned(),
+                |recipe| state.printer.with(|printer| hardware::recipe_in_short(recipe, printer)),
+            )
         })
     });
     view! {

@@ -48,6 +48,7 @@ pub(crate) fn HardwareView() -> impl IntoView {
             !workshop.curves.is_empty() || !workshop.parts.is_empty()
         })
     });
+    let printing = RwSignal::new(false);
     view! {
         <When condition=holds(move || !some.get())>
             <div class="view">
@@ -66,12 +67,12 @@ pub(crate) fn HardwareView() -> impl IntoView {
                     <MixSection />
                 </div>
                 <div class="answer">
-                    <JudgementCard />
+                    <JudgementCard printing=printing />
                     <FiguresCard />
                     <CurvesCard />
                 </div>
             </div>
-            <Sheet />
+            <Sheet printing=printing />
         </When>
     }
 }

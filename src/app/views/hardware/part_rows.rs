@@ -20,7 +20,7 @@ pub(super) const LIMITS: [PartKind; 3] =
 
 const HOW_MANY: Row = Row::number(Slot::Count, "How many", "Equal ones; 1 where blank");
 const RATED_PRESSURE: Row =
-    Row::quantity(Slot::RatedPressure, "Rated at", "The pressure difference then");
+    Row::quantity(Slot::RatedPressure, "Rated across", "A pressure difference");
 const TEST_DENSITY: Row = Row::quantity(
     Slot::TestDensity,
     "Density of the test fluid",
@@ -68,7 +68,7 @@ static PLUNGER_PUMP: [Row; 12] = [
     Row::number(Slot::DriveRatio, "Cam turns per crank turn", "0.5, a camshaft, where blank"),
     Row::quantity(Slot::InletPressure, "Pressure at its inlet", "5 bar where blank"),
     Row::percent(Slot::Efficiency, "Filling and leakage leave", "85 % where blank"),
-    Row::words(Slot::EfficiencyRange, "May be", "%", "From–to: 80–90"),
+    Row::words(Slot::EfficiencyRange, "They may leave", "%", "From–to: 80–90"),
     Row::number(Slot::DeadVolume, "Dead volume", "Times the stroke's; 1 where blank"),
     Row::quantity(Slot::BulkModulus, "Bulk modulus of the fuel", "Usual for fuel where blank"),
     USE_LIMIT,

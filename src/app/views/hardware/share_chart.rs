@@ -2,13 +2,18 @@ use fillwright::logbook::workshop::{BlendForm, Workshop};
 use fillwright::logbook::{Document, Printer};
 use fillwright::quantity::notation::parse_share;
 use fillwright::quantity::notation::workshop::POWER;
+use fillwright::quantity::{Band, CrankPower};
 
 use crate::app::charts::graph::{Axis, Course, Graph, Limit, Line, Mark, Point, Side, Window};
 use crate::app::state::Judged;
 use crate::app::wording::hardware;
 
-/// Room above what is wanted: parts that support far more need not be seen there.
-const AIR: f64 = 1.6;
+/// So far above what is wanted, in parts of it, it no longer matters how far.
+const MOST: f64 = 1.6;
+
+/// Room below the lowest line and above the highest.
+const BELOW: f64 = 0.85;
+const ABOVE: f64 = 1.05;
 
 /// The power that each part supports, over the ethanol share.
 pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> Graph {
@@ -39,6 +44,14 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
             }
         })
         .collect();
+    let ends = |of: fn(&Band<CrankPower>) -> CrankPower| {
+        let all = (0..answer.parts.len()).flat_map(|at| answer.power_over_share(at));
+        let all = all.filter_map(move |(_, power)| Some(unit.value_of(of(&power?).get())));
+        all.collect::<Vec<_>>()
+    };
+    let lowest = ends(Band::low).into_iter().fold(wanted, f64::min);
+    let highest = ends(Band::high).into_iter().fold(wanted, f64::max) * ABOVE;
+    let highest = highest.min(wanted * MOST);
     let blend = answer.asked.blend;
     let of_blend = match workshop.blend {
         BlendForm::Tank => "In the tank",
@@ -70,8 +83,8 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
         y: Axis {
             name: "Power at the crank".into(),
             unit: unit.symbol().into(),
-            from: 0.0,
-            to: wanted * AIR,
+            from: BELOW * lowest,
+            to: highest,
             decimals: unit.decimals(),
         },
         lines,
@@ -82,7 +95,7 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
         }],
         windows,
         marks: vec![Mark {
-            name: format!("{of_blend}: {}", printer.grade(blend.expected())),
+            name: printer.grade(blend.expected()),
             x: blend.expected().percent(),
             y: None,
         }],

@@ -7,7 +7,7 @@ use leptos::{ev, prelude::*};
 use super::figures::{share_graph, use_graph};
 use super::part_rows::{LIMITS, marks_of, rows_of};
 use super::slots::{Owner, Row};
-use super::tables::{facts, of_judged, parts, speeds, with_fluid};
+use super::tables::{enough, facts, of_judged, parts, speeds, with_fluid};
 use super::{engine, gains, judgement, load};
 use crate::app::charts::graph::GraphOnPaper;
 use crate::app::state::{Judged, State};
@@ -15,17 +15,14 @@ use crate::app::widgets::{Button, Drawn, When, cited, holds};
 use crate::app::wording::hardware::{self, Fact};
 use crate::app::{device, wording};
 
-/// The button that prints, and the sheet, which is made only for the printer.
+/// Whether there is a judgement that can be printed.
+fn is_ready(state: State) -> Signal<bool> {
+    holds(move || state.judged.with(|it| it.as_ref().is_some_and(|it| !it.stale)))
+}
+
+/// The button that prints.
 #[component]
-pub(super) fn Sheet() -> impl IntoView {
-    let state = State::here();
-    let printing = RwSignal::new(false);
-    let before = window_event_listener(ev::beforeprint, move |_| printing.set(true));
-    let after = window_event_listener(ev::afterprint, move |_| printing.set(false));
-    on_cleanup(move || {
-        before.remove();
-        after.remove();
-    });
+pub(super) fn PrintButton(printing: RwSignal<bool>) -> impl IntoView {
     let print = Callback::new(move |()| {
         printing.set(true);
         // The sheet has to be on the page before the printer looks at it.
@@ -35,15 +32,25 @@ pub(super) fn Sheet() -> impl IntoView {
             }
         });
     });
-    let ready = holds(move || state.judged.with(|it| it.as_ref().is_some_and(|it| !it.stale)));
-    let shown = holds(move || printing.get() && ready.get());
     view! {
-        <When condition=ready>
-            <div class="buttons">
-                <Button label="Print the sheet" on_press=print />
-            </div>
+        <When condition=is_ready(State::here())>
+            <Button label="Print" look="small" on_press=print />
         </When>
-        <When condition=shown>
+    }
+}
+
+/// The sheet, which is made only for the printer.
+#[component]
+pub(super) fn Sheet(printing: RwSignal<bool>) -> impl IntoView {
+    let before = window_event_listener(ev::beforeprint, move |_| printing.set(true));
+    let after = window_event_listener(ev::afterprint, move |_| printing.set(false));
+    on_cleanup(move || {
+        before.remove();
+        after.remove();
+    });
+    let ready = is_ready(State::here());
+    view! {
+        <When condition=holds(move || printing.get() && ready.get())>
             <Paper />
         </When>
     }
@@ -79,21 +86,26 @@ fn Paper() -> impl IntoView {
     }
 }
 
-/// Where the constants of the reckoning come from.
+/// Where formulas and constants of the reckoning come from.
 #[component]
 fn Sources() -> impl IntoView {
     let state = State::here();
-    let mut sources: Vec<String> = of_judged(state, |judged, _, _| {
-        let lines = judged.answer.workings(&judged.reading);
-        lines.iter().flat_map(|line| line.sources.iter().map(cited)).collect()
-    })
-    .unwrap_or_default();
-    sources.sort();
-    sources.dedup();
+    let sources = Callback::new(move |()| {
+        let mut sources: Vec<String> = of_judged(state, |judged, _, _| {
+            let lines = judged.answer.workings(&judged.reading);
+            lines.iter().flat_map(|line| line.sources.iter().map(cited)).collect()
+        })
+        .unwrap_or_default();
+        sources.sort();
+        sources.dedup();
+        sources.into_iter().map(|it| view! { <li>{it}</li> }.into_any()).collect()
+    });
     view! {
         <section class="sources">
             <h2>"Sources"</h2>
-            <ul>{sources.into_iter().map(|it| view! { <li>{it}</li> }).collect_view()}</ul>
+            <ul>
+                <Drawn what=sources />
+            </ul>
         </section>
     }
 }
@@ -143,7 +155,7 @@ fn drawn(judged: &Judged, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
         view! {
             <section>
                 <h2>"Results"</h2>
-                {parts(answer, workshop, printer)}
+                {parts(answer, workshop, printer)} {enough(answer, workshop, printer)}
                 {answer.fluid.map(|_| with_fluid(answer, workshop, printer))}
                 {speeds(judged, printer)}
             </section>
@@ -156,7 +168,7 @@ fn drawn(judged: &Judged, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
 /// A group of figures.
 fn group(title: String, list: Vec<Fact>) -> AnyView {
     view! {
-        <section>
+        <section class="group">
             <h2>{title}</h2>
             <dl>{facts(list)}</dl>
         </section>
@@ -168,8 +180,8 @@ fn engine_facts(workshop: &Workshop, reading: &WorkshopReading, printer: &Printe
     let rows = load::ALL.iter().chain(&engine::ALL).flat_map(|rows| rows.iter());
     let mut list = values(rows, &workshop.engine, &Field::Engine, reading, printer);
     if let Some(loss) = reading.curves.iter().find_map(|curve| curve.loss) {
-        let words = hardware::add_on(loss, printer);
-        list.push(Fact::new("Driveline loss", String::new(), words));
+        let (value, range) = hardware::add_on_figures(loss, printer);
+        list.push(Fact::new("The same, added to wheel power", value, range));
     }
     list
 }

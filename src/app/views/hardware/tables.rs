@@ -28,7 +28,7 @@ pub(super) fn facts(facts: Vec<Fact>) -> Vec<AnyView> {
         view! {
             <dt>{it.what}</dt>
             <dd>
-                {it.value} <small>{it.aside}</small>
+                {it.value} " " <small>{it.aside}</small>
             </dd>
         }
         .into_any()
@@ -42,6 +42,11 @@ pub(super) type Cell = (String, String);
 /// A figure alone.
 fn alone(figure: String) -> Cell {
     (figure, String::new())
+}
+
+/// No figure.
+fn none() -> Cell {
+    alone("—".to_owned())
 }
 
 /// A figure with its ends, where they print differently.
@@ -84,6 +89,10 @@ pub(super) fn table(caption: &str, headings: &[String], rows: Vec<Vec<Cell>>) ->
 }
 
 fn cell((figure, aside): Cell) -> AnyView {
+    if figure.is_empty() {
+        // What is said without a figure may break.
+        return view! { <td>{aside}</td> }.into_any();
+    }
     view! {
         <td>
             <span class="number">{figure}</span>
@@ -95,45 +104,43 @@ fn cell((figure, aside): Cell) -> AnyView {
 
 /// Every part with its figures.
 pub(super) fn parts(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) -> AnyView {
-    let headings = [
-        "Part",
-        "Use at its tightest",
-        "Reserve",
-        "Supports at the crank",
-        "Largest share",
-        "Enough, as expected",
-        "Enough, at worst",
-        "If short",
-    ];
-    let rows = answer.parts.iter().map(|part| part_row(part, answer, workshop, printer)).collect();
-    table("The parts", &headings.map(str::to_owned), rows)
+    let headings = ["Part", "Use", "Reserve", "Supports at the crank", "Largest share"];
+    let row = |part: &PartAnswer| {
+        let tightest = hardware::tightest(part, answer, printer);
+        let reserve = part.over_speed.tightest.map(|it| hardware::reserve(it.reserve, printer));
+        vec![
+            (hardware::part_answer(part, workshop), hardware::standing(part.standing).to_owned()),
+            tightest.map_or_else(none, |(used, speed)| (used, format!("at {speed}"))),
+            reserve.unwrap_or_else(none),
+            hardware::supported(part, printer),
+            hardware::largest_share(part.largest_share, printer),
+        ]
+    };
+    let rows = answer.parts.iter().map(row).collect();
+    table("The parts, each where it is tightest", &headings.map(str::to_owned), rows)
 }
 
-fn part_row(
-    part: &PartAnswer,
-    answer: &HardwareAnswer,
-    workshop: &Workshop,
-    printer: &Printer,
-) -> Vec<Cell> {
-    let none = || alone("—".to_owned());
-    let by_mass = hardware::is_rated_by_mass(part, workshop);
-    let enough = |at: usize| {
-        part.enough.as_ref().and_then(|it| it.get(at)).map_or_else(none, |requirement| {
-            (String::new(), hardware::enough(requirement, by_mass, printer))
-        })
+/// What each part would have to be, and what happens if it is left as it is.
+pub(super) fn enough(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) -> AnyView {
+    let headings = ["Part", "As expected", "At worst", "If left short"];
+    let row = |part: &PartAnswer| {
+        let by_mass = hardware::is_rated_by_mass(part, workshop);
+        let enough = |at: usize| {
+            let requirement = part.enough.as_ref().and_then(|it| it.get(at));
+            requirement
+                .map_or_else(none, |it| (String::new(), hardware::enough(it, by_mass, printer)))
+        };
+        vec![
+            alone(hardware::part_answer(part, workshop)),
+            enough(0),
+            enough(1),
+            (String::new(), hardware::shortage(part, printer)),
+        ]
     };
-    let tightest = hardware::tightest(part, answer, printer);
-    let reserve = part.over_speed.tightest.map(|it| hardware::reserve(it.reserve, printer));
-    vec![
-        (hardware::part_answer(part, workshop), hardware::standing(part.standing).to_owned()),
-        tightest.map_or_else(none, |(used, speed)| (used, format!("at {speed}"))),
-        reserve.unwrap_or_else(none),
-        hardware::supported(part, printer),
-        hardware::largest_share(part.largest_share, printer),
-        enough(0),
-        enough(1),
-        alone(hardware::shortage(part, printer)),
-    ]
+    let rows = answer.parts.iter().map(row).collect();
+    let wanted = printer.fraction(answer.asked.engine.reserve);
+    let caption = format!("What would be enough for a reserve of {wanted}");
+    table(&caption, &headings.map(str::to_owned), rows)
 }
 
 /// What the engine takes, over engine speed.
@@ -187,7 +194,7 @@ pub(super) fn with_fluid(
     let row = |part: &PartAnswer| {
         let reserve = |it: Option<&fillwright::hardware::PartOverSpeed>| {
             let reserve = it.and_then(|it| it.tightest).map(|it| it.reserve);
-            reserve.map_or_else(|| alone("—".to_owned()), |it| hardware::reserve(it, printer))
+            reserve.map_or_else(none, |it| hardware::reserve(it, printer))
         };
         vec![
             alone(hardware::part_answer(part, workshop)),

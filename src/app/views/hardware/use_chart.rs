@@ -61,7 +61,7 @@ pub(super) fn graph(answer: &HardwareAnswer, workshop: &Workshop, printer: &Prin
         let used = part.over_speed.points.get(at)?.as_ref().ok()?.used.expected();
         let name = hardware::part_answer(part, workshop);
         Some(Mark {
-            name: format!("{name} gives first"),
+            name: format!("First: {name}"),
             x: rpm.value_of(speeds().nth(at)?),
             y: Some(used * 100.0),
         })

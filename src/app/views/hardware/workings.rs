@@ -45,6 +45,7 @@ pub(super) fn Workings() -> impl IntoView {
         </details>
         <details id="assumptions">
             <summary>"Assumptions"</summary>
+            <p class="hint">"What was taken where nothing was typed."</p>
             <ul class="cautions">
                 <Drawn what=assumptions />
             </ul>

@@ -14,16 +14,24 @@ pub(crate) fn curve(name: &str) -> String {
     if name.is_empty() { "Curve without a name".into() } else { name.to_owned() }
 }
 
-/// The loss in the other convention.
+fn tenths(fraction: f64, printer: &Printer) -> String {
+    format!("{}\u{202f}%", printer.number(fraction * 100.0, 1))
+}
+
+/// The loss in the other convention, and what it may be.
+pub(crate) fn add_on_figures(loss: DrivelineLoss, printer: &Printer) -> (String, String) {
+    let add_on = loss.add_on();
+    let [low, expected, high] =
+        [add_on.low(), add_on.expected(), add_on.high()].map(|it| tenths(it, printer));
+    (expected, format!("{low} to {high}"))
+}
+
+/// The loss in both conventions.
 pub(crate) fn add_on(loss: DrivelineLoss, printer: &Printer) -> String {
-    let (crank, wheel) = (loss.share_of_crank(), loss.add_on());
-    let percent = |value: f64| format!("{}\u{202f}%", printer.number(value * 100.0, 1));
+    let (add_on, range) = add_on_figures(loss, printer);
     format!(
-        "{} of crank power is the same as {} added to wheel power, {} to {}. The add-on is never meant here.",
-        percent(crank.expected()),
-        percent(wheel.expected()),
-        percent(wheel.low()),
-        percent(wheel.high())
+        "{} of crank power is the same as {add_on} added to wheel power, {range}. The add-on is never meant here.",
+        tenths(loss.share_of_crank().expected(), printer)
     )
 }
 
