@@ -264,7 +264,7 @@ fn the_sheet_is_printed_without_what_belongs_to_the_screen() {
                 "assumed",
                 "The parts, each where it is tightest",
                 "What would be enough",
-                "What the engine takes",
+                "Demand over engine speed",
                 "Use of each part",
                 "Power that each part supports",
                 "destroys pistons and valves",

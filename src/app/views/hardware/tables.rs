@@ -181,7 +181,7 @@ pub(super) fn speeds(judged: &Judged, printer: &Printer) -> AnyView {
         cells.push(alone(printer.air_flow(row.air.expected())));
         cells
     });
-    table("What the engine takes", &headings, rows.collect())
+    table("Demand over engine speed", &headings, rows.collect())
 }
 
 /// Every part without injection fluid, which decides, and with it.
