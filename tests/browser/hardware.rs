@@ -146,6 +146,28 @@ fn a_table_that_does_not_tell_its_unit_is_asked_about() {
 }
 
 #[test]
+fn a_heading_that_names_another_place_is_pointed_out() {
+    browse(async |page| {
+        start_own_car(page).await;
+        page.click("link", "Hardware").await;
+        page.click("button", "Add a curve").await;
+        page.type_in("The curve", "rpm, wheel power kW\n2000, 50\n6000, 180").await;
+        page.sees("The heading says that it was measured at the wheels").await;
+        pick(page, "At the wheels").await;
+        // Without the loss there is no figure at the crank.
+        page.sees("Give the loss between crank and wheels").await;
+        open(page, "Engine").await;
+        page.type_in("Driveline loss, of crank power", "10").await;
+        page.press(Key::Tab).await;
+        shows(page, "180 kW measured there").await;
+        shows(page, "200 kW at 6000 rpm").await;
+        // 10 % of crank power is a ninth of wheel power.
+        page.sees("11.1 % added to wheel power").await;
+        assert!(!page.visible_text().await.contains("The heading says"));
+    });
+}
+
+#[test]
 fn the_pump_gives_first_at_peak_torque_and_the_injectors_at_peak_power() {
     browse(async |page| {
         with_parts(page).await;
@@ -264,7 +286,7 @@ fn the_sheet_is_printed_without_what_belongs_to_the_screen() {
                 "assumed",
                 "The parts, each where it is tightest",
                 "What would be enough",
-                "What the engine takes",
+                "Demand over engine speed",
                 "Use of each part",
                 "Power that each part supports",
                 "destroys pistons and valves",

@@ -1,7 +1,9 @@
 //! The table of a curve: typed, pasted or from a file, and what was understood.
 
-use fillwright::logbook::curve_table::{ColumnChoice, CurveTable, CurveTableError, LONGEST_TABLE};
-use fillwright::logbook::workshop::{ColumnForm, CurveForm, ValueUnit};
+use fillwright::logbook::curve_table::{
+    ColumnChoice, CurveTable, CurveTableError, LONGEST_TABLE, Place as InHeading,
+};
+use fillwright::logbook::workshop::{ColumnForm, CurveForm, Place, ValueUnit};
 use fillwright::logbook::{CurvePart, Entry, Field};
 use leptos::prelude::*;
 
@@ -60,6 +62,13 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
         table.with(|it| it.as_ref().map_or_else(Vec::new, |it| preview(it, state)))
     });
     let some = holds(move || table.with(|it| matches!(it, Some(Ok(_)))));
+    let said_in_table =
+        Memo::new(move |_| table.with(|it| it.as_ref()?.as_ref().ok().and_then(place_in)));
+    let contradiction = said(move || {
+        let marked = state.document.with(|it| find(it, id).map(|form| form.place));
+        let both = said_in_table.get().zip(marked).filter(|(said, marked)| said != marked);
+        both.map_or_else(String::new, |(said, _)| hardware::other_place(said))
+    });
     view! {
         <TextArea
             field=Field::Curve(id, CurvePart::Table)
@@ -73,9 +82,20 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
             <div class="understood" role="status">
                 <Drawn what=understood />
             </div>
+            <When condition=holds(move || contradiction.with(|it| !it.is_empty()))>
+                <p class="note caution">{contradiction}</p>
+            </When>
             <Columns id=id table=table />
         </When>
     }
+}
+
+/// Where a table says that it was measured.
+fn place_in(table: &CurveTable) -> Option<Place> {
+    table.columns.iter().filter(|it| it.is_read).find_map(|it| it.place).map(|it| match it {
+        InHeading::Wheels => Place::Wheel,
+        InHeading::Crank => Place::Crank,
+    })
 }
 
 /// What was understood of a table.
@@ -139,6 +159,9 @@ fn Import(id: u32) -> impl IntoView {
             if let Some(form) = find_mut(it, id) {
                 form.table = Entry { text, typed_in };
                 form.columns = ColumnForm::default();
+                if let Some(place) = form.understood().ok().and_then(|it| place_in(&it)) {
+                    form.place = place;
+                }
             }
         });
     });

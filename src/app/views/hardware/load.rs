@@ -96,7 +96,13 @@ pub(super) fn LoadSection() -> impl IntoView {
                 <p class="hint">{by_the_log}</p>
             </When>
             <When condition=nothing_known>
-                <p class="note caution">{no_blend}</p>
+                <p
+                    class="note caution"
+                    id=Field::Engine(Slot::BlendShare).id()
+                    tabindex="-1"
+                >
+                    {no_blend}
+                </p>
             </When>
             {fields(Owner::Engine, &WANTED)}
         </Section>

@@ -235,3 +235,47 @@ pub(super) fn fields(owner: Owner, rows: &'static [Row]) -> AnyView {
         rows.iter().map(|row| view! { <SlotField owner=owner row=row /> }.into_any()).collect();
     view! { <div class="pair">{drawn}</div> }.into_any()
 }
+
+#[cfg(test)]
+mod tests {
+    use fillwright::logbook::Id;
+    use fillwright::logbook::workshop::PartKind;
+    use fillwright::quantity::notation::UnitSystem;
+
+    use super::*;
+
+    static TABLE: Row = Row::lines(Slot::FlowTable, "Flow", 3, "");
+    static STROKE: Row = Row::quantity(Slot::Lift, "Stroke", "");
+
+    fn document() -> Document {
+        let mut document = Document::empty(Id::of_content("a car"));
+        document.here.workshop.parts.push(PartForm::new(1, PartKind::SupplyPump));
+        document
+    }
+
+    fn typed_in(document: &Document, slot: Slot) -> Option<UnitSystem> {
+        Owner::Part(1).texts(document)?.get(slot).map(|it| it.typed_in)
+    }
+
+    #[test]
+    fn a_table_keeps_the_units_that_it_was_begun_in() {
+        let mut document = document();
+        write(&mut document, Owner::Part(1), &TABLE, "3 150".into());
+        document.settings.system = UnitSystem::Us;
+        write(&mut document, Owner::Part(1), &TABLE, "3 150\n4 138".into());
+        assert_eq!(typed_in(&document, Slot::FlowTable), Some(UnitSystem::Metric));
+        // Emptied, it is begun anew.
+        write(&mut document, Owner::Part(1), &TABLE, String::new());
+        write(&mut document, Owner::Part(1), &TABLE, "43 40".into());
+        assert_eq!(typed_in(&document, Slot::FlowTable), Some(UnitSystem::Us));
+    }
+
+    #[test]
+    fn a_figure_is_in_the_units_of_the_moment() {
+        let mut document = document();
+        write(&mut document, Owner::Part(1), &STROKE, "5".into());
+        document.settings.system = UnitSystem::Us;
+        write(&mut document, Owner::Part(1), &STROKE, "0.2".into());
+        assert_eq!(typed_in(&document, Slot::Lift), Some(UnitSystem::Us));
+    }
+}

@@ -105,11 +105,12 @@ fn cell((figure, aside): Cell) -> AnyView {
 /// Every part with its figures.
 pub(super) fn parts(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) -> AnyView {
     let headings = ["Part", "Use", "Reserve", "Supports at the crank", "Largest share"];
+    let wanted = answer.asked.engine.reserve;
     let row = |part: &PartAnswer| {
         let tightest = hardware::tightest(part, answer, printer);
         let reserve = part.over_speed.tightest.map(|it| hardware::reserve(it.reserve, printer));
         vec![
-            (hardware::part_answer(part, workshop), hardware::standing(part.standing).to_owned()),
+            (hardware::part_answer(part, workshop), hardware::standing(part, wanted).to_owned()),
             tightest.map_or_else(none, |(used, speed)| (used, format!("at {speed}"))),
             reserve.unwrap_or_else(none),
             hardware::supported(part, printer),
@@ -181,7 +182,7 @@ pub(super) fn speeds(judged: &Judged, printer: &Printer) -> AnyView {
         cells.push(alone(printer.air_flow(row.air.expected())));
         cells
     });
-    table("What the engine takes", &headings, rows.collect())
+    table("Demand over engine speed", &headings, rows.collect())
 }
 
 /// Every part without injection fluid, which decides, and with it.

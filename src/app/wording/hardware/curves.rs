@@ -58,6 +58,17 @@ pub(crate) fn column(at: usize, column: &Column) -> String {
     format!("Column {}{named}: {meaning}", at + 1)
 }
 
+/// The heading of a table that names another place than the one chosen.
+pub(crate) fn other_place(said: Place) -> String {
+    let (said, marked) = match said {
+        Place::Wheel => ("at the wheels", "at the crank"),
+        Place::Crank => ("at the crank", "at the wheels"),
+    };
+    format!(
+        "The heading says that it was measured {said}, but below it is marked as {marked}. Correct one of them."
+    )
+}
+
 /// How many rows were read, and from where to where.
 pub(crate) fn rows_read(table: &CurveTable, printer: &Printer) -> String {
     let speeds = table.rows.iter().map(|row| row.speed);

@@ -8,7 +8,7 @@ mod verdict;
 pub(crate) use cautions::{CAUTIONS, FLUID_CAUTIONS, RULES_FIRST};
 pub(crate) use curves::{
     add_on, add_on_figures, column, compared, corrected, correction, correction_warning, crossing,
-    curve, curve_facts, rows_read, unread,
+    curve, curve_facts, other_place, rows_read, unread,
 };
 pub(crate) use parts::{
     enough, is_rated_by_mass, kind, largest_share, part, part_answer, reserve, shortage, supported,

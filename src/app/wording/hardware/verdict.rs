@@ -16,13 +16,14 @@ pub(crate) struct Judgement {
     pub(crate) more: String,
 }
 
-/// The word for how a part stands.
-pub(crate) fn standing(standing: Standing) -> &'static str {
-    match standing {
-        Standing::Enough => "holds",
-        Standing::Tight => "holds, but barely",
-        Standing::Short => "does not hold",
-        Standing::NoFigure => "cannot be judged",
+/// The word for how a part stands, of whose reserve so much is wanted.
+pub(crate) fn standing(part: &PartAnswer, wanted: f64) -> &'static str {
+    match (part.standing, part.over_speed.tightest) {
+        (Standing::Enough, _) => "holds",
+        (Standing::Tight, Some(it)) if it.reserve.expected() >= wanted => "likely holds",
+        (Standing::Tight, _) => "holds, but barely",
+        (Standing::Short, _) => "does not hold",
+        (Standing::NoFigure, _) => "cannot be judged",
     }
 }
 
@@ -54,22 +55,14 @@ pub(crate) fn judgement(
         ),
         (Some(Standing::Tight), Some(reserve)) => {
             let (expected, wanted) = (reserve.expected(), answer.asked.engine.reserve);
-            let spare = printer.fraction(expected);
-            let more = match (expected < wanted, reserve.low() < 0.0) {
-                (true, true) => format!(
-                    "{spare} to spare, less than the {} you want; at worst {} short",
-                    printer.fraction(wanted),
-                    printer.fraction(-reserve.low())
-                ),
-                (true, false) => {
-                    format!("{spare} to spare, less than the {} you want", printer.fraction(wanted))
-                }
-                (false, _) => format!(
-                    "{spare} to spare as expected, but at worst {} short",
-                    printer.fraction(-reserve.low())
-                ),
-            };
-            said("Holds, but barely", more)
+            let spare = format!("with {} to spare", printer.fraction(expected));
+            let less = format!("{spare}, less than the {} you want", printer.fraction(wanted));
+            let short = format!("at worst {} short", printer.fraction(-reserve.low()));
+            match (expected < wanted, reserve.low() < 0.0) {
+                (true, true) => said("Holds, but barely", format!("{less}; {short}")),
+                (true, false) => said("Holds, but barely", less),
+                (false, _) => said("Likely holds", format!("{spare}, but {short}")),
+            }
         }
         (Some(Standing::Short), Some(reserve)) => said(
             "Does not hold",
