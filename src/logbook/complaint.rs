@@ -69,6 +69,10 @@ pub enum Field {
     Curve(u32, CurvePart),
     /// Injection fluid to be mixed.
     Mix(Slot),
+    /// A part of the route.
+    Route(RoutePart),
+    /// A part of a stop on the route, or of the way after it.
+    Halt(u32, HaltPart),
 }
 
 /// A part of a fuel on offer.
@@ -90,6 +94,48 @@ pub enum FuelPart {
     Limit,
     /// What was put in.
     PutIn,
+}
+
+/// A part of a route.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum RoutePart {
+    /// Where the contents of the tank come from.
+    Start,
+    /// What is in the tank.
+    Level,
+    /// The error of that.
+    LevelError,
+    /// Its ethanol share.
+    Share,
+    /// What that may be.
+    ShareRange,
+    /// Its octane number.
+    Octane,
+    /// Its motor octane number.
+    Mon,
+    /// The list of stops.
+    Stops,
+    /// The most that may be spent.
+    Budget,
+    /// What has to be left at the end.
+    FinalLevel,
+}
+
+/// A part of a stop, or of the way after it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum HaltPart {
+    /// Where it is.
+    Place,
+    /// What it costs to stop there.
+    Fee,
+    /// How far it is to the next.
+    Distance,
+    /// How much more that takes.
+    Factor,
+    /// The calibrations to keep.
+    Calibrations,
+    /// The least octane number.
+    RonMin,
 }
 
 /// A part of a power curve.
@@ -243,6 +289,8 @@ impl Field {
             Self::PartName(id) => format!("part-{id}"),
             Self::Curve(id, part) => format!("curve-{id}-{part:?}"),
             Self::Mix(slot) => format!("mix-{slot:?}"),
+            Self::Route(part) => format!("route-{part:?}"),
+            Self::Halt(id, part) => format!("halt-{id}-{part:?}"),
             Self::Calibration(id, part) => {
                 let part = match part {
                     CalibrationPart::Name => "name",

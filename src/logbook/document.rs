@@ -7,6 +7,7 @@ use super::forms::{Car, Entry, FillForm};
 use super::id::Id;
 use super::log::Log;
 use super::migration;
+use super::road::RouteForm;
 use super::workshop::Workshop;
 use crate::quantity::notation::{DecimalMark, UnitSystem};
 
@@ -94,6 +95,9 @@ pub struct CarFile {
     /// Its power curves and its fuel system.
     #[serde(default)]
     pub workshop: Workshop,
+    /// The route ahead.
+    #[serde(default)]
+    pub route: RouteForm,
     /// The fill at hand.
     pub fill: FillForm,
     /// The entry of the log that is being written.
@@ -112,6 +116,7 @@ impl CarFile {
             last_id: 0,
             car: Car { reference: "E10".into(), ..Car::default() },
             workshop: Workshop::default(),
+            route: RouteForm::default(),
             fill: FillForm::default(),
             draft: None,
             log: Log::default(),

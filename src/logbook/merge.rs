@@ -154,6 +154,7 @@ impl Document {
             newer(known.removed, base.map(|it| &it.removed), &mut car.removed);
             newer(known.car, base.map(|it| &it.car), &mut car.car);
             newer(known.workshop, base.map(|it| &it.workshop), &mut car.workshop);
+            newer(known.route, base.map(|it| &it.route), &mut car.route);
             newer(known.fill, base.map(|it| &it.fill), &mut car.fill);
             newer(known.draft, base.map(|it| &it.draft), &mut car.draft);
             car.last_id = car.last_id.max(known.last_id);
@@ -193,6 +194,7 @@ impl CarFile {
             id: self.id.clone(),
             car: self.car.clone(),
             workshop: self.workshop.clone(),
+            route: self.route.clone(),
             fill: self.fill.clone(),
             draft: self.draft.clone(),
             log: Log::default(),

@@ -29,13 +29,16 @@ mod printer;
 mod reader;
 mod record;
 mod refusal;
+pub mod road;
 mod settle;
 mod tank_answer;
 pub mod workshop;
 mod workshop_printer;
 
 pub use answer::{Answer, Blend, Plight, Promise, Step};
-pub use complaint::{CalibrationPart, Complaint, CurvePart, EntryPart, Field, FuelPart};
+pub use complaint::{
+    CalibrationPart, Complaint, CurvePart, EntryPart, Field, FuelPart, HaltPart, RoutePart,
+};
 pub use csv::csv;
 pub use document::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
 pub use event::{

@@ -1,0 +1,7 @@
+//! The road: a route of stops as it was typed, and what a plan makes of it.
+
+mod forms;
+mod reading;
+
+pub use forms::{HaltForm, PreferForm, RouteForm};
+pub use reading::{Halt, RoadAsked, RoadFuel, RoadReading};

@@ -1,0 +1,82 @@
+//! What a plan makes of the route.
+
+use super::reading::RoadAsked;
+use crate::quantity::{Band, Length, Money, Share, Volume};
+use crate::trip::{Bought, Course};
+
+/// A plan for a route, worked out exactly.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RoadPlan {
+    /// What it is for.
+    pub asked: RoadAsked,
+    /// Litres by stop and fuel.
+    pub bought: Bought,
+    /// What comes of it.
+    pub course: Course,
+}
+
+/// The tank at a place of the route.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Place {
+    /// How far it is from the start.
+    pub distance: Length,
+    /// How much is in the tank.
+    pub level: Band<Volume>,
+    /// Its ethanol share; none of an empty tank.
+    pub share: Option<Band<Share>>,
+}
+
+/// A plan in a few figures, to be compared with another one.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct InShort {
+    /// What fuel and stops cost.
+    pub cost: Money,
+    /// At how many stops something is bought.
+    pub stops: usize,
+    /// The weakest blend that is driven, as expected.
+    pub weakest: Option<Share>,
+    /// The strongest.
+    pub strongest: Option<Share>,
+    /// The least octane number that is driven, as expected.
+    pub ron: Option<f64>,
+}
+
+impl RoadPlan {
+    /// What these litres make of the route.
+    pub fn of(asked: RoadAsked, bought: Bought) -> Self {
+        let course = asked.route.simulate(&bought);
+        Self { asked, bought, course }
+    }
+
+    /// The tank before and after each stop, and at the end.
+    pub fn places(&self) -> Vec<Place> {
+        let tank = &self.asked.route.tank;
+        let mut places =
+            vec![Place { distance: Length::default(), level: tank.level, share: Some(tank.share) }];
+        let mut distance = Length::default();
+        for (passage, leg) in self.course.passages.iter().zip(&self.asked.route.legs) {
+            let departure = &passage.departure;
+            places.push(Place { distance, level: departure.level, share: departure.share });
+            distance += leg.distance;
+            places.push(Place { distance, level: passage.arrival, share: departure.share });
+        }
+        places
+    }
+
+    /// The plan in a few figures.
+    pub fn in_short(&self) -> InShort {
+        let departures = || self.course.passages.iter().map(|it| &it.departure);
+        let shares = || departures().filter_map(|it| it.share.map(|share| share.expected()));
+        let lesser = |a: Share, b: Share| if b < a { b } else { a };
+        let greater = |a: Share, b: Share| if b > a { b } else { a };
+        let rons = departures().map(|it| it.ron.map(|ron| ron.expected()));
+        InShort {
+            cost: self.course.cost,
+            stops: self.course.stops,
+            weakest: shares().reduce(lesser),
+            strongest: shares().reduce(greater),
+            // One blend without a figure leaves the whole without.
+            ron: rons.reduce(|a, b| Some(a?.min(b?))).flatten(),
+        }
+    }
+}

@@ -1,0 +1,247 @@
+//! The route that the texts describe.
+
+use super::forms::{HaltForm, PreferForm, RouteForm};
+use crate::calibration::Calibration;
+use crate::fill::Tank;
+use crate::logbook::complaint::{Complaint, Field, FuelPart, HaltPart, RoutePart};
+use crate::logbook::document::Document;
+use crate::logbook::forms::StartForm;
+use crate::logbook::parts::{ContentsFields, ContentsTexts, Known};
+use crate::logbook::printer::Printer;
+use crate::logbook::reader::Reader;
+use crate::quantity::Volume;
+use crate::quantity::notation::workshop::parse_factor;
+use crate::quantity::notation::{parse_distance, parse_money};
+use crate::tank::Estimate;
+use crate::trip::{BlendModel, Burn, CheckedRoute, Leg, Objective, Pump, Route, Stop, Wish};
+
+/// A fuel on the route, with what a plan does not need to know of it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RoadFuel {
+    /// Its number in the document.
+    pub id: u32,
+    /// Its name.
+    pub name: String,
+}
+
+/// A stop on the route, with what a plan does not need to know of it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Halt {
+    /// Its number in the document.
+    pub id: u32,
+    /// Where it is.
+    pub place: String,
+    /// Its fuels, in the order of the plan's pumps.
+    pub fuels: Vec<RoadFuel>,
+}
+
+/// What is to be planned.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RoadAsked {
+    /// The route from where the car is.
+    pub route: CheckedRoute,
+    /// What is wanted.
+    pub wish: Wish,
+    /// Its stops.
+    pub halts: Vec<Halt>,
+    /// The numbers of the calibrations, in the order of the route's.
+    pub calibrations: Vec<u32>,
+}
+
+/// What the texts mean, and what is wrong with them.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RoadReading {
+    /// What is to be planned, when enough of it is understood.
+    pub asked: Option<RoadAsked>,
+    /// What is wrong.
+    pub complaints: Vec<Complaint>,
+}
+
+impl RoadReading {
+    /// Reads the route of the car in use. `estimate` is what the log tells of its tank.
+    pub fn of(document: &Document, estimate: Option<&Estimate>, printer: &Printer) -> Self {
+        let mut reader = Reader::new(printer);
+        // As long as there is no stop, nothing is missing.
+        let asked = if document.here.route.stops.is_empty() {
+            None
+        } else {
+            reader.road(document, estimate)
+        };
+        Self { asked, complaints: reader.complaints }
+    }
+}
+
+impl Reader<'_> {
+    fn road(&mut self, document: &Document, estimate: Option<&Estimate>) -> Option<RoadAsked> {
+        let (car, form) = (&document.here.car, &document.here.route);
+        let known = self.car(car);
+        if known.consumption.is_none() && car.consumption.is_blank() {
+            self.complain(Field::Consumption, "Give what the car burns: a route needs it.");
+        }
+        let step = &document.settings.pump_step;
+        let step = self.volume(Field::PumpStep, step, None, None).flatten();
+        let calibrations = self.calibrations(&car.calibrations);
+        let tank = self.road_start(form, &known, estimate);
+        let passed = form.here.and_then(|here| form.stops.iter().position(|it| it.id == here));
+        let ahead = form.stops.get(passed.unwrap_or(0)..).unwrap_or_default();
+        let read: Vec<_> =
+            ahead.iter().map(|halt| self.halt(halt, &known, &calibrations)).collect();
+        let budget = self.optional(Field::Route(RoutePart::Budget), &form.budget, parse_money);
+        let final_level = self.volume(
+            Field::Route(RoutePart::FinalLevel),
+            &form.final_level,
+            known.capacity,
+            None,
+        );
+        let wish = Wish {
+            objective: match form.prefer {
+                PreferForm::Cheapest => Objective::Cheapest,
+                PreferForm::FewestStops => Objective::FewestStops,
+                PreferForm::MostEthanol => Objective::MostEthanol,
+            },
+            budget: budget?,
+            is_robust: form.careful,
+            step,
+            ..Wish::default()
+        };
+        let mut route = Route {
+            tank: tank?,
+            blend: BlendModel::default(),
+            burn: Burn::Energy { consumption: known.consumption?, on: known.reference },
+            calibrations: calibrations.iter().map(|(_, it)| it.clone()).collect(),
+            injection_fluid: car.fluid,
+            stops: Vec::new(),
+            legs: Vec::new(),
+            final_level: final_level?,
+        };
+        let mut halts = Vec::new();
+        for read in read {
+            let (halt, stop, leg) = read?;
+            halts.push(halt);
+            route.stops.push(stop);
+            route.legs.push(leg);
+        }
+        let route = self.take(Field::Route(RoutePart::Stops), route.checked())?;
+        let calibrations = calibrations.into_iter().map(|(id, _)| id).collect();
+        Some(RoadAsked { route, wish, halts, calibrations })
+    }
+
+    /// What is in the tank where the route begins.
+    fn road_start(
+        &mut self,
+        form: &RouteForm,
+        known: &Known,
+        estimate: Option<&Estimate>,
+    ) -> Option<Tank> {
+        let reserve = known.reserve();
+        match form.start {
+            StartForm::Log => {
+                let Some(estimate) = estimate else {
+                    self.complain(
+                        Field::Route(RoutePart::Start),
+                        "The log tells nothing of the tank yet: type what is in it.",
+                    );
+                    return None;
+                };
+                Some(Tank {
+                    capacity: known.capacity?,
+                    level: estimate.level,
+                    share: estimate.share,
+                    ron: estimate.ron.map(|ron| ron.low()),
+                    reserve,
+                })
+            }
+            StartForm::Typed => {
+                let fields = ContentsFields {
+                    level: Field::Route(RoutePart::Level),
+                    error: Field::Route(RoutePart::LevelError),
+                    share: Field::Route(RoutePart::Share),
+                    range: Field::Route(RoutePart::ShareRange),
+                    octane: Field::Route(RoutePart::Octane),
+                    mon: Field::Route(RoutePart::Mon),
+                };
+                let contents = &form.contents;
+                let texts = ContentsTexts {
+                    level: &contents.level.level,
+                    reading: contents.level.reading,
+                    error: &contents.level.error,
+                    share: &contents.share,
+                    range: &contents.share_range,
+                    octane: &contents.octane,
+                    mon: &contents.mon,
+                };
+                let stated = self.contents(&texts, fields, known)?;
+                Some(Tank {
+                    capacity: known.capacity?,
+                    level: stated.level,
+                    share: stated.share,
+                    ron: stated.ron,
+                    reserve,
+                })
+            }
+        }
+    }
+
+    fn halt(
+        &mut self,
+        form: &HaltForm,
+        known: &Known,
+        calibrations: &[(u32, Calibration)],
+    ) -> Option<(Halt, Stop, Leg)> {
+        let field = |part| Field::Halt(form.id, part);
+        let fee = self.optional(field(HaltPart::Fee), &form.fee, parse_money);
+        let unit = form.distance.typed_in.distance();
+        let distance = self.optional(field(HaltPart::Distance), &form.distance.text, |text| {
+            parse_distance(text, unit)
+        });
+        let distance =
+            self.required(field(HaltPart::Distance), distance, "Give how far it is from here.");
+        let factor = self
+            .optional(field(HaltPart::Factor), &form.factor, |text| parse_factor(text, 0.1..=10.0));
+        let ron_min = self.octane(field(HaltPart::RonMin), &form.ron_min);
+        let mut wanted = Vec::new();
+        for id in &form.calibrations {
+            let Some(place) = calibrations.iter().position(|(it, _)| it == id) else {
+                self.complain(
+                    field(HaltPart::Calibrations),
+                    "A calibration to keep is incomplete or gone: see Car, or choose anew.",
+                );
+                return None;
+            };
+            wanted.push(place);
+        }
+        let (mut pumps, mut fuels) = (Vec::new(), Vec::new());
+        let mut whole = true;
+        for fuel in &form.fuels {
+            let part = |part| Field::Fuel(fuel.id, part);
+            let read = self.pump(fuel, &part, known.capacity, form.closed.contains(&fuel.id));
+            whole &= read.is_some();
+            pumps.extend(read);
+            fuels.push(RoadFuel { id: fuel.id, name: fuel.name.clone() });
+        }
+        let stop = Stop { pumps, fixed_cost: fee?.unwrap_or_default() };
+        let leg = Leg {
+            distance: distance?,
+            factor: factor?.unwrap_or(1.0),
+            calibrations: wanted,
+            ron_min: ron_min?.map(|(ron, _)| ron),
+        };
+        let halt = Halt { id: form.id, place: form.place.clone(), fuels };
+        whole.then_some((halt, stop, leg))
+    }
+
+    fn pump(
+        &mut self,
+        form: &crate::logbook::FuelForm,
+        field: &dyn Fn(FuelPart) -> Field,
+        capacity: Option<Volume>,
+        closed: bool,
+    ) -> Option<Pump> {
+        let (offer, _) = self.fuel(form, field, capacity)?;
+        let Some(price) = offer.price else {
+            self.complain(field(FuelPart::Price), "Give its price: a plan weighs it.");
+            return None;
+        };
+        Some(Pump { share: offer.share, price, ron: offer.ron, limit: offer.limit, closed })
+    }
+}
