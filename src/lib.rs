@@ -16,4 +16,5 @@ pub mod power;
 pub mod quantity;
 pub mod source;
 pub mod tank;
+pub mod trip;
 pub mod workings;

@@ -1,0 +1,258 @@
+//! From a rough set of purchases to a plan that holds exactly.
+//!
+//! Sequential linear programming: the course is worked out exactly, its rules are
+//! linearised there, and an LP in the litres alone says where to go, as far as the
+//! linearisation is trusted. What a rule misses is paid for dearly, so that a start
+//! outside the rules finds its way in. Each call of [`Descent::step`] is one LP.
+
+use super::lp::{Lp, Relation, Solved};
+use super::model::Model;
+use super::objective::{Measure, Target};
+use super::track::{Track, demands};
+
+/// What may be missed in a finished plan, in litres.
+const TOLERANCE: f64 = 5e-7;
+/// What the linearised rules keep in hand, so that rounding ends inside them.
+const MARGIN: f64 = 1e-7;
+/// Amounts below this are nothing.
+const NOTHING: f64 = 1e-7;
+const MOST_STEPS: u32 = 24;
+/// A step smaller than this, in litres, is the end.
+const SMALLEST_STEP: f64 = 0.01;
+
+/// A decision under which the litres are looked for.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Candidate {
+    /// The stops at which something may be bought.
+    pub(super) open: Vec<bool>,
+    /// The choice of calibration on each leg.
+    pub(super) choice: Vec<usize>,
+    /// Litres that stay as they are.
+    pub(super) fixed: Vec<Option<f64>>,
+}
+
+/// A plan that holds exactly in every scenario.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Found {
+    pub(super) litres: Vec<f64>,
+    pub(super) value: f64,
+    pub(super) cost: f64,
+    pub(super) candidate: Candidate,
+}
+
+/// A search for the best litres near a start.
+#[derive(Clone, Debug)]
+pub(super) struct Descent {
+    candidate: Candidate,
+    now: Vec<f64>,
+    merit: Merit,
+    radius: f64,
+    penalty: f64,
+    steps: u32,
+}
+
+#[derive(Clone, Copy, Debug)]
+struct Merit {
+    value: f64,
+    missing: f64,
+}
+
+/// How far a descent has come.
+#[derive(Clone, Debug)]
+pub(super) enum Descended {
+    Working(Box<Descent>),
+    Plan(Found),
+    /// No plan near here.
+    Stuck,
+}
+
+impl Descent {
+    pub(super) fn new(model: &Model, target: &Target, candidate: Candidate, start: &[f64]) -> Self {
+        let now: Vec<f64> = model
+            .purchases
+            .iter()
+            .enumerate()
+            .map(|(k, purchase)| match candidate.fixed[k] {
+                Some(litres) => litres,
+                None if candidate.open[purchase.stop] => start[k].clamp(0.0, purchase.most),
+                None => 0.0,
+            })
+            .collect();
+        let merit = judge(model, target, &candidate, &now);
+        let dearest = model.purchases.iter().map(|p| p.price).fold(0.0, f64::max);
+        let penalty = match target.measure {
+            Measure::Cost => 20.0 * dearest.max(0.1),
+            // A litre moves the mean part by a fraction of one over the tank.
+            Measure::LessEthanol => 1.0,
+            Measure::Stops => 20.0,
+        };
+        Self { candidate, now, merit, radius: model.capacity / 3.0, penalty, steps: 0 }
+    }
+
+    /// Solves one LP and goes there, or trusts the linearisation less.
+    pub(super) fn step(mut self, model: &Model, target: &Target) -> Descended {
+        self.steps += 1;
+        let Some(next) = self.linearised(model, target) else { return self.end(model, target) };
+        let next: Vec<f64> = next.into_iter().map(|x| if x < NOTHING { 0.0 } else { x }).collect();
+        let merit = judge(model, target, &self.candidate, &next);
+        let gain = self.weigh(self.merit) - self.weigh(merit);
+        let moved = self.now.iter().zip(&next).map(|(a, b)| (a - b).abs()).fold(0.0, f64::max);
+        if gain > 0.0 {
+            self.now = next;
+            self.merit = merit;
+            self.radius *= 1.3;
+        } else {
+            self.radius *= 0.35;
+        }
+        let small = gain.abs() <= 1e-8 * (1.0 + self.merit.value.abs()) || moved < 1e-6;
+        let is_over = small || self.radius < SMALLEST_STEP || self.steps >= MOST_STEPS;
+        if !is_over {
+            return Descended::Working(Box::new(self));
+        }
+        if self.merit.missing > TOLERANCE && self.penalty < 1e4 && self.steps < MOST_STEPS {
+            // The rules were cheaper to break than to keep.
+            self.penalty *= 20.0;
+            self.radius = self.radius.max(1.0);
+            return Descended::Working(Box::new(self));
+        }
+        self.end(model, target)
+    }
+
+    fn weigh(&self, merit: Merit) -> f64 {
+        merit.value + self.penalty * merit.missing
+    }
+
+    fn end(self, model: &Model, target: &Target) -> Descended {
+        if self.merit.missing > TOLERANCE {
+            return Descended::Stuck;
+        }
+        Descended::Plan(Found {
+            value: value(model, target, &self.now),
+            cost: value(model, &Target::new(Measure::Cost), &self.now),
+            litres: self.now,
+            candidate: self.candidate,
+        })
+    }
+
+    /// The best litres by the rules as they are linearised here.
+    fn linearised(&self, model: &Model, target: &Target) -> Option<Vec<f64>> {
+        let tracks: Vec<Track> =
+            model.scenarios.iter().map(|truth| Track::run(model, truth, &self.now)).collect();
+        let costs = costs(model, target, &tracks);
+        let mut lp = Lp::new();
+        for (k, purchase) in model.purchases.iter().enumerate() {
+            let x = self.now[k];
+            let (low, high) = match self.candidate.fixed[k] {
+                Some(litres) => (litres, litres),
+                None if self.candidate.open[purchase.stop] => {
+                    ((x - self.radius).max(0.0), (x + self.radius).min(purchase.most))
+                }
+                None => (0.0, 0.0),
+            };
+            lp.variable(costs[k], low, high);
+        }
+        for track in &tracks {
+            for (leg, at) in track.legs.iter().enumerate() {
+                let missing = lp.variable(self.penalty, 0.0, f64::INFINITY);
+                let takes = model.legs[leg].takes;
+                let choice = &model.legs[leg].options[self.candidate.choice[leg]];
+                for demand in demands(model, leg, choice) {
+                    let mut bound = MARGIN - demand.surplus(at);
+                    let mut terms = Vec::with_capacity(at.by_litre.len() + 1);
+                    for (k, by) in at.by_litre.iter().enumerate() {
+                        let slope = demand.by_litre(at, takes, by);
+                        bound += slope * self.now[k];
+                        terms.push((k, slope));
+                    }
+                    terms.push((missing, 1.0));
+                    lp.row(terms, Relation::AtLeast, bound);
+                }
+            }
+        }
+        if let Some(budget) = model.budget {
+            let missing = lp.variable(self.penalty, 0.0, f64::INFINITY);
+            let prices = model.purchases.iter().enumerate().map(|(k, p)| (k, p.price));
+            let left = budget - fees(model, &self.now) - MARGIN;
+            lp.row(prices.chain([(missing, -1.0)]), Relation::AtMost, left);
+        }
+        match lp.solve() {
+            Solved::Optimum { point, .. } => Some(point[..model.purchases.len()].to_vec()),
+            Solved::Infeasible | Solved::Unknown => None,
+        }
+    }
+}
+
+/// What a litre of each purchase costs in terms of the target; where only stops
+/// are counted, the cheapest plan of those stops is wanted.
+fn costs(model: &Model, target: &Target, tracks: &[Track]) -> Vec<f64> {
+    let mut costs: Vec<f64> = model.purchases.iter().map(|p| p.price).collect();
+    if target.measure == Measure::LessEthanol {
+        costs.fill(0.0);
+        for track in tracks {
+            for (leg, at) in track.legs.iter().enumerate() {
+                let weight = target.of_composition(model, leg);
+                let h = at.tank.h.max(f64::MIN_POSITIVE);
+                for (cost, by) in costs.iter_mut().zip(&at.by_litre) {
+                    *cost += weight * (by.e - at.tank.e / h * by.h) / h;
+                }
+            }
+        }
+    }
+    costs
+}
+
+fn judge(model: &Model, target: &Target, candidate: &Candidate, litres: &[f64]) -> Merit {
+    let mut missing = 0.0;
+    for truth in &model.scenarios {
+        let track = Track::run(model, truth, litres);
+        for (leg, at) in track.legs.iter().enumerate() {
+            let choice = &model.legs[leg].options[candidate.choice[leg]];
+            let least = demands(model, leg, choice)
+                .iter()
+                .map(|demand| demand.surplus(at))
+                .fold(f64::INFINITY, f64::min);
+            missing += (-least).max(0.0);
+        }
+    }
+    if let Some(budget) = model.budget {
+        missing += (value(model, &Target::new(Measure::Cost), litres) - budget).max(0.0);
+    }
+    // Where stops are counted, the descent itself can only make them cheaper.
+    let measure = if target.measure == Measure::Stops { Measure::Cost } else { target.measure };
+    Merit { value: value(model, &Target { measure, ..*target }, litres), missing }
+}
+
+fn fees(model: &Model, litres: &[f64]) -> f64 {
+    used(model, litres).zip(&model.fees).filter(|(used, _)| *used).map(|(_, fee)| fee).sum()
+}
+
+/// Whether something is bought, by stop.
+pub(super) fn used<'a>(model: &'a Model, litres: &'a [f64]) -> impl Iterator<Item = bool> + 'a {
+    (0..model.legs.len()).map(|stop| model.at_stop(stop).any(|k| litres[k] > NOTHING))
+}
+
+/// The target's value of a plan, exactly.
+pub(super) fn value(model: &Model, target: &Target, litres: &[f64]) -> f64 {
+    match target.measure {
+        Measure::Cost => {
+            let fuel: f64 = model.purchases.iter().zip(litres).map(|(p, x)| p.price * x).sum();
+            fuel + fees(model, litres)
+        }
+        Measure::Stops => {
+            let stops = used(model, litres).filter(|used| *used).count();
+            f64::from(u32::try_from(stops).unwrap_or(u32::MAX))
+        }
+        Measure::LessEthanol => model
+            .scenarios
+            .iter()
+            .flat_map(|truth| {
+                let track = Track::run(model, truth, litres);
+                let part = |(leg, at): (usize, &super::track::Departure)| {
+                    let h = at.tank.h.max(f64::MIN_POSITIVE);
+                    target.of_composition(model, leg) * at.tank.e / h
+                };
+                track.legs.iter().enumerate().map(part).collect::<Vec<_>>()
+            })
+            .sum(),
+    }
+}

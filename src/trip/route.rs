@@ -1,0 +1,140 @@
+//! A route as it is typed: the car, the stops with their pumps, the legs.
+
+use uom::si::length::kilometer;
+
+use crate::calibration::{Calibration, FluidState};
+use crate::fill::Tank;
+use crate::quantity::notation::Consumption;
+use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
+
+use super::blend::BlendModel;
+use super::check::{self, RouteError};
+
+/// A drive with chances to refill: stop 0 comes before leg 0, and so on.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Route {
+    /// The tank at the start. Its reserve is what must be left at the end of every leg.
+    pub tank: Tank,
+    /// What a litre of a blend holds.
+    pub blend: BlendModel,
+    /// What the car burns.
+    pub burn: Burn,
+    /// The calibrations that it may run.
+    pub calibrations: Vec<Calibration>,
+    /// Whether there is injection fluid aboard.
+    pub injection_fluid: FluidState,
+    /// The places to refill, in order; as many as there are legs.
+    pub stops: Vec<Stop>,
+    /// What is driven after each stop.
+    pub legs: Vec<Leg>,
+    /// What the tank must hold at least at the end, where that is more than the reserve.
+    pub final_level: Option<Volume>,
+}
+
+/// How consumption depends on the blend.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Burn {
+    /// Equal energy for equal distance, as measured on a fuel of this share.
+    Energy {
+        /// What the car used.
+        consumption: Consumption,
+        /// The fuel it used.
+        on: Share,
+    },
+    /// Equal litres for equal distance, whatever the blend.
+    Litres(Consumption),
+}
+
+/// A place to refill.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Stop {
+    /// The pumps.
+    pub pumps: Vec<Pump>,
+    /// What it costs to refill here at all, fuel apart: a detour, a toll, an hour.
+    pub fixed_cost: Money,
+}
+
+/// A fuel at a stop.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Pump {
+    /// The ethanol share that may come out of it.
+    pub share: Band<Share>,
+    /// What it costs.
+    pub price: UnitPrice,
+    /// Its research octane number, at least.
+    pub ron: Option<f64>,
+    /// The most that may be bought.
+    pub limit: Option<Volume>,
+    /// Whether it is out of use.
+    pub closed: bool,
+}
+
+/// A stretch between two stops.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Leg {
+    /// How far it is.
+    pub distance: Length,
+    /// How much more it takes than the car's consumption: 1 is normal, more on a
+    /// motorway, in mountains or on a circuit. From 0.1 to 10.
+    pub factor: f64,
+    /// The calibrations of which one has to be usable all along, by their place in
+    /// the route's list; none asked for where empty.
+    pub calibrations: Vec<usize>,
+    /// The research octane number that the blend must have at least.
+    pub ron_min: Option<f64>,
+}
+
+/// Litres of each pump at each stop, `bought[stop][pump]`.
+pub type Bought = Vec<Vec<Volume>>;
+
+impl Route {
+    /// The route, checked once for everything that follows.
+    ///
+    /// # Errors
+    /// When something cannot be, or is not known though a rule needs it; the error
+    /// says what to do.
+    pub fn checked(self) -> Result<CheckedRoute, RouteError> {
+        check::check(&self)?;
+        Ok(CheckedRoute { route: self })
+    }
+}
+
+/// A route in which everything fits together.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CheckedRoute {
+    route: Route,
+}
+
+impl std::ops::Deref for CheckedRoute {
+    type Target = Route;
+    fn deref(&self) -> &Route {
+        &self.route
+    }
+}
+
+impl CheckedRoute {
+    /// Nothing bought anywhere.
+    pub fn nothing_bought(&self) -> Bought {
+        self.stops.iter().map(|stop| vec![Volume::default(); stop.pumps.len()]).collect()
+    }
+
+    /// The same route, to be changed.
+    pub fn into_inner(self) -> Route {
+        self.route
+    }
+
+    /// What must be left at the end of a leg.
+    pub fn least_on_arrival(&self, leg: usize) -> Volume {
+        match self.final_level {
+            Some(level) if leg + 1 == self.legs.len() && level > self.tank.reserve => level,
+            _ => self.tank.reserve,
+        }
+    }
+}
+
+impl Leg {
+    /// The distance that would take as much without the factor.
+    pub fn weighted_distance(&self) -> Length {
+        Length::new::<kilometer>(self.distance.get::<kilometer>() * self.factor)
+    }
+}
