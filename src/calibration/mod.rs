@@ -6,7 +6,7 @@ use crate::quantity::notation::VolumeUnit;
 use crate::quantity::{Band, Share};
 
 /// An engine calibration and what it was written for.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, serde::Serialize, serde::Deserialize)]
 pub struct Calibration {
     /// The name its owner gave it.
     pub name: String,

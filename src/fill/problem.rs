@@ -6,7 +6,7 @@ use crate::fuel::MolarDensity;
 use crate::quantity::{Band, Money, Share, UnitPrice, Volume};
 
 /// A tank as it stands before the fill.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, serde::Serialize, serde::Deserialize)]
 pub struct Tank {
     /// What the tank holds to the brim.
     pub capacity: Volume,

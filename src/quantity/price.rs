@@ -61,7 +61,7 @@ impl Add for Money {
 }
 
 /// A price per volume of fuel.
-#[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd, Serialize, Deserialize)]
 pub struct UnitPrice {
     per_liter: f64,
 }

@@ -16,6 +16,7 @@ mod check;
 mod descent;
 mod diagnosis;
 mod lp;
+mod message;
 mod model;
 mod neighbours;
 mod objective;
@@ -34,6 +35,7 @@ mod track;
 
 pub use blend::BlendModel;
 pub use check::RouteError;
+pub use message::{Question, Report};
 pub use plan::{Bound, Done, Impossible, Objective, Plan, Progress, Wish};
 pub use planner::Planner;
 pub use route::{Bought, Burn, CheckedRoute, Leg, Pump, Route, Stop};

@@ -1,5 +1,6 @@
 //! What is asked of a planner, and what it hands back.
 
+use serde::{Deserialize, Serialize};
 use uom::si::volume::liter;
 
 use crate::quantity::{Money, Volume};
@@ -9,7 +10,7 @@ use super::rule::Rule;
 use super::simulate::Course;
 
 /// What makes one plan better than another.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Objective {
     /// Fuel and stops cost the least.
     Cheapest,
@@ -21,7 +22,7 @@ pub enum Objective {
 }
 
 /// What is wanted of a plan.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Wish {
     /// What to prefer.
     pub objective: Objective,
@@ -82,7 +83,7 @@ impl Plan {
 }
 
 /// What no plan can be better than.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub enum Bound {
     /// It costs at least this.
     Cost(Money),
@@ -96,7 +97,7 @@ pub enum Bound {
 
 /// Why there is no plan: up to the leg before this stop the route can be driven, up
 /// to the leg after it no more.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Impossible {
     /// The stop, counted from 0.
     pub stop: usize,
@@ -107,7 +108,7 @@ pub struct Impossible {
 }
 
 /// Whether there is more to come.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Done {
     /// Yes.
     Working,

@@ -1,7 +1,7 @@
 //! The relaxation whose optimum no plan of a region can undercut.
 //!
 //! The products `E = H u` and `S = H w` are replaced by the four planes that
-//! enclose them over a box (McCormick 1976; for branching on them
+//! enclose them over a box (`McCormick` 1976; for branching on them
 //! `Al-Khayyal` and Falk 1983; both from memory). Their gap is at most a quarter of the box's area,
 //! and both factors are small by nature: `u` by the windows, `H` between what just
 //! arrives and what is full. The octane rule is kept as it stands, linear in

@@ -1,5 +1,6 @@
 //! A route as it is typed: the car, the stops with their pumps, the legs.
 
+use serde::{Deserialize, Serialize};
 use uom::si::length::kilometer;
 
 use crate::calibration::{Calibration, FluidState};
@@ -11,11 +12,13 @@ use super::blend::BlendModel;
 use super::check::{self, RouteError};
 
 /// A drive with chances to refill: stop 0 comes before leg 0, and so on.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Route {
     /// The tank at the start. Its reserve is what must be left at the end of every leg.
     pub tank: Tank,
-    /// What a litre of a blend holds.
+    /// What a litre of a blend holds. The same for every route that is typed, so it is
+    /// not handed on with one.
+    #[serde(skip)]
     pub blend: BlendModel,
     /// What the car burns.
     pub burn: Burn,
@@ -32,7 +35,7 @@ pub struct Route {
 }
 
 /// How consumption depends on the blend.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub enum Burn {
     /// Equal energy for equal distance, as measured on a fuel of this share.
     Energy {
@@ -46,7 +49,7 @@ pub enum Burn {
 }
 
 /// A place to refill.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 pub struct Stop {
     /// The pumps.
     pub pumps: Vec<Pump>,
@@ -55,7 +58,7 @@ pub struct Stop {
 }
 
 /// A fuel at a stop.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Pump {
     /// The ethanol share that may come out of it.
     pub share: Band<Share>,
@@ -70,7 +73,7 @@ pub struct Pump {
 }
 
 /// A stretch between two stops.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Leg {
     /// How far it is.
     pub distance: Length,

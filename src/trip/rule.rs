@@ -1,7 +1,9 @@
 //! The rules that a trip may break.
 
+use serde::{Deserialize, Serialize};
+
 /// A rule of the route.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
 pub enum Rule {
     /// No more goes in than the tank holds.
     Brim,
