@@ -165,11 +165,6 @@ impl State {
             },
             |_, _| true,
         );
-        let road = Memo::new(move |_| {
-            let estimate = history.with(History::estimate);
-            document
-                .with(|it| printer.with(|printer| RoadReading::of(it, estimate.as_ref(), printer)))
-        });
         let typing = RwSignal::new(false);
         let settled = RwSignal::new(None::<Arc<Answer>>);
         let shown = Memo::new_with_compare(
