@@ -91,7 +91,7 @@ pub(super) fn table(caption: &str, headings: &[String], rows: Vec<Vec<Cell>>) ->
 fn cell((figure, aside): Cell) -> AnyView {
     if figure.is_empty() {
         // What is said without a figure may break.
-        return view! { <td>{aside}</td> }.into_any();
+        return view! { <td class="sentence">{aside}</td> }.into_any();
     }
     view! {
         <td>
