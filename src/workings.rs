@@ -258,6 +258,41 @@ impl Working {
     }
 }
 
+/// Workings that build on each other.
+#[derive(Clone, Debug, Default)]
+pub struct Lines(Vec<Working>);
+
+impl Lines {
+    /// Adds a line, and gives its result to be used in later ones.
+    pub fn add(
+        &mut self,
+        name: impl Into<String>,
+        symbol: impl Into<String>,
+        expression: &Expression,
+        (decimals, unit): (usize, &'static str),
+        sources: &[Source],
+    ) -> Expression {
+        let symbol = symbol.into();
+        self.0.push(Working::new(name, symbol.clone(), expression, decimals, unit, sources));
+        number(symbol, expression.value())
+    }
+
+    /// Adds lines that were worked out elsewhere.
+    pub fn extend(&mut self, lines: impl IntoIterator<Item = Working>) {
+        self.0.extend(lines);
+    }
+
+    /// The result of an earlier line; not a number where there is none.
+    pub fn value_of(&self, symbol: &str) -> f64 {
+        self.0.iter().find(|line| line.symbol == symbol).map_or(f64::NAN, |line| line.value)
+    }
+
+    /// The lines.
+    pub fn into_vec(self) -> Vec<Working> {
+        self.0
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -27,6 +27,8 @@ pub(crate) fn workshop() -> (Document, Printer) {
         let part = PartForm::new(id, PartKind::PortInjectors);
         car.workshop.parts.push(PartForm { fields, ..part });
     }
+    // From 2,000 to 7,900 rpm in steps of 100.
+    car.workshop.curves[0].table.text.push_str("\n7900, 240, 1.0");
     car.workshop.engine.entry(Slot::PortShare).text = "40".into();
     car.workshop.engine.entry(Slot::BlendShare).text = "E30".into();
     car.workshop.blend = BlendForm::Typed;

@@ -15,7 +15,7 @@ use leptos::prelude::*;
 
 use route::{Route, View};
 use state::State;
-use views::{CarView, FillView, TankView, Welcome};
+use views::{CarView, FillView, HardwareView, TankView, Welcome};
 use widgets::{Button, When, holds, said};
 
 /// The whole app.
@@ -86,6 +86,7 @@ pub(crate) fn App() -> impl IntoView {
                     match view.get() {
                         View::Fill => FillView().into_any(),
                         View::Tank => TankView().into_any(),
+                        View::Hardware => HardwareView().into_any(),
                         View::Car => CarView().into_any(),
                     }
                 }

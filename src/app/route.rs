@@ -13,17 +13,20 @@ pub(crate) enum View {
     Fill,
     /// What is in the tank between fills.
     Tank,
+    /// Whether the fuel system holds, and what gives first.
+    Hardware,
     /// The car, its calibrations, the units.
     Car,
 }
 
 impl View {
-    pub(crate) const ALL: [Self; 3] = [Self::Fill, Self::Tank, Self::Car];
+    pub(crate) const ALL: [Self; 4] = [Self::Fill, Self::Tank, Self::Hardware, Self::Car];
 
     pub(crate) fn name(self) -> &'static str {
         match self {
             Self::Fill => "Fill",
             Self::Tank => "Tank",
+            Self::Hardware => "Hardware",
             Self::Car => "Car",
         }
     }
@@ -32,6 +35,7 @@ impl View {
         match self {
             Self::Fill => "#/fill",
             Self::Tank => "#/tank",
+            Self::Hardware => "#/hardware",
             Self::Car => "#/car",
         }
     }
@@ -52,6 +56,7 @@ impl Route {
         let view = match parts.next() {
             Some("car") => View::Car,
             Some("tank") => View::Tank,
+            Some("hardware") => View::Hardware,
             _ => View::Fill,
         };
         Self { view, part: parts.next().filter(|part| !part.is_empty()).map(Into::into) }
@@ -70,9 +75,12 @@ pub(crate) fn leads_here(event: &MouseEvent) -> bool {
 /// focus where it can have it.
 pub(crate) fn show(id: &str) {
     let Some(element) = document().get_element_by_id(id) else { return };
-    if let Ok(Some(details)) = element.closest("details") {
+    let mut hidden_in = element.closest("details").ok().flatten();
+    while let Some(details) = hidden_in {
         // Setting an attribute of this name cannot fail.
         let _ = details.set_attribute("open", "");
+        let around = details.parent_element();
+        hidden_in = around.and_then(|it| it.closest("details").ok().flatten());
     }
     element.scroll_into_view();
     if let Some(element) = element.dyn_ref::<HtmlElement>() {

@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use fillwright::logbook::keeping::{Keeper, Trouble};
+use fillwright::logbook::workshop::{HardwareAnswer, WorkshopReading};
 use fillwright::logbook::{
     Answer, CarFile, Complaint, Course, Document, Entry, Field, History, Id, Interpretation,
     Measure, Printer, TankAnswer, TankQuestion, interpret,
@@ -20,6 +21,16 @@ use super::wording::tank;
 pub(crate) struct Shown {
     /// The last answer there was.
     pub(crate) answer: Option<Arc<Answer>>,
+    /// Whether the texts have since become unreadable.
+    pub(crate) stale: bool,
+}
+
+/// How the fuel system stands, and the reading of the workshop that it was judged by.
+#[derive(Clone)]
+pub(crate) struct Judged {
+    car: Id,
+    pub(crate) reading: Arc<WorkshopReading>,
+    pub(crate) answer: Arc<HardwareAnswer>,
     /// Whether the texts have since become unreadable.
     pub(crate) stale: bool,
 }
@@ -56,6 +67,10 @@ pub(crate) struct State {
     /// What is in its tank, by the log, and what that means.
     pub(crate) tank: Memo<Option<Arc<TankAnswer>>>,
     pub(crate) reading: Memo<Interpretation>,
+    /// The workshop as its texts describe it.
+    pub(crate) workshop: Memo<Arc<WorkshopReading>>,
+    /// How its fuel system stands.
+    pub(crate) judged: Memo<Option<Judged>>,
     /// What is wrong with the entry that is being written.
     draft_complaints: Memo<Vec<Complaint>>,
     /// Whether the person tried to keep that entry: only then is anything wrong.
@@ -105,6 +120,31 @@ impl State {
             },
             |_, _| true,
         );
+        // Nothing of these two is worked out before a view asks for it.
+        let workshop = Memo::new_with_compare(
+            move |_| {
+                let tank = history.with(|it| it.estimate().map(|estimate| estimate.share));
+                Arc::new(
+                    document
+                        .with(|it| printer.with(|printer| WorkshopReading::of(it, tank, printer))),
+                )
+            },
+            |_, _| true,
+        );
+        let judged = Memo::new_with_compare(
+            move |before: Option<&Option<Judged>>| {
+                let reading = workshop.get();
+                let (car, is_empty) =
+                    document.with(|it| (it.here.id.clone(), it.here.workshop.curves.is_empty()));
+                if let Some(answer) = HardwareAnswer::of(&reading) {
+                    return Some(Judged { car, reading, answer: Arc::new(answer), stale: false });
+                }
+                let before = before.cloned().flatten();
+                let before = before.filter(|before| before.car == car && !is_empty);
+                before.map(|before| Judged { stale: true, ..before })
+            },
+            |_, _| true,
+        );
         let typing = RwSignal::new(false);
         let settled = RwSignal::new(None::<Arc<Answer>>);
         let shown = Memo::new_with_compare(
@@ -131,6 +171,8 @@ impl State {
             history,
             tank,
             reading,
+            workshop,
+            judged,
             draft_complaints,
             tried: RwSignal::new(false),
             shown,
@@ -234,6 +276,8 @@ impl State {
         };
         if field.is_of_draft() {
             if self.tried.get() { self.draft_complaints.with(|it| find(it)) } else { None }
+        } else if field.is_of_workshop() {
+            self.workshop.with(|reading| find(&reading.complaints))
         } else {
             self.reading.with(|reading| find(&reading.complaints))
         }

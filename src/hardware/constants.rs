@@ -215,10 +215,10 @@ pub static PORT_DUTY_LIMIT: Constant = Constant {
     unit: "1",
     value: 0.85,
     source: source(
-        SourceKind::CommonPractice,
+        SourceKind::Paper,
         Confidence::Weak,
-        "80 to 85 % in a trade article of 2007 on injector flow; how it was found is not said: \
-         common practice, no source",
+        "Motor magazine, Go With the Flow, July 2007: 80 to 85 % in original equipment; how it was \
+         found is not said there",
     ),
 };
 

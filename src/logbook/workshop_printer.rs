@@ -1,12 +1,18 @@
 //! The quantities of the workshop as the person wants to read them.
 
-use super::printer::Printer;
-use crate::quantity::notation::{InSi, QuantityField, workshop};
+use uom::si::mass::kilogram;
+use uom::si::temperature_interval::kelvin;
+
+use super::printer::{Measure, Printer};
+use crate::quantity::notation::{InSi, QuantityField, print_volume, workshop};
 use crate::quantity::{
-    AbsolutePressure, Angle, AngularVelocity, CrankPower, ElectricPotential, GaugePressure, Length,
-    MassDensity, MassRate, Power, Pressure, SpecificConsumption, Time, Torque, VolumeRate,
-    WheelPower,
+    AbsolutePressure, Angle, AngularVelocity, Band, CrankPower, ElectricPotential, GaugePressure,
+    Length, Mass, MassDensity, MassRate, Power, Pressure, SpecificConsumption, TemperatureInterval,
+    Time, Torque, Volume, VolumeRate, WheelPower,
 };
+
+/// Narrow no-break space: joins a number to its unit.
+const THIN: char = '\u{202f}';
 
 impl Printer {
     /// A quantity of the workshop.
@@ -107,6 +113,91 @@ impl Printer {
     /// Fuel mass for the work done.
     pub fn specific_consumption(&self, consumption: SpecificConsumption) -> String {
         self.figure(&workshop::SPECIFIC_CONSUMPTION, consumption)
+    }
+
+    /// A volume of what is mixed: hundredths.
+    pub fn mixed_volume(&self, volume: Volume) -> String {
+        print_volume(volume, self.system.volume(), 2, self.style)
+    }
+
+    /// A mass of what is mixed.
+    pub fn mixed_mass(&self, mass: Mass) -> String {
+        format!("{}{THIN}kg", self.number(mass.get::<kilogram>(), 2))
+    }
+
+    /// A difference of temperatures.
+    pub fn temperature_difference(&self, difference: TemperatureInterval) -> String {
+        format!("{}{THIN}K", self.number(difference.get::<kelvin>(), 0))
+    }
+
+    /// An air flow in both of the units that compressors are rated in.
+    pub fn compressor_air(&self, flow: MassRate) -> String {
+        let in_unit = |symbol| {
+            let unit = workshop::AIR_FLOW.named(symbol, self.system);
+            unit.map_or_else(String::new, |unit| unit.print(flow, unit.decimals(), self.style))
+        };
+        format!("{} ({})", in_unit("kg/s"), in_unit("lb/min"))
+    }
+
+    /// The volume of a stroke.
+    pub fn stroke_volume(&self, volume: Volume) -> String {
+        let unit = workshop::LITRES.named("cc", self.system);
+        unit.map_or_else(String::new, |unit| unit.print(volume, 3, self.style))
+    }
+
+    /// A fraction in percent, whole.
+    pub fn fraction(&self, fraction: f64) -> String {
+        format!("{}{THIN}%", self.number(fraction * 100.0, 0))
+    }
+
+    /// A change in percent, with its sign.
+    pub fn change(&self, fraction: f64) -> String {
+        let sign = if fraction > 0.0 { "+" } else { "" };
+        format!("{sign}{}{THIN}%", self.number(fraction * 100.0, 1))
+    }
+
+    /// A band of fractions in percent: from one end to the other, or one where they
+    /// print alike.
+    pub fn fractions(&self, band: Band<f64>) -> String {
+        let [low, high] = [band.low(), band.high()].map(|it| self.number(it * 100.0, 0));
+        if low == high { format!("{low}{THIN}%") } else { format!("{low} to {high}{THIN}%") }
+    }
+
+    /// Lambda.
+    pub fn lambda(&self, lambda: f64) -> String {
+        format!("λ{THIN}{}", self.number(lambda, 2))
+    }
+
+    /// The symbol of the unit that a bare number has; empty for a price, whose unit
+    /// has the currency in it.
+    pub fn unit(&self, measure: Measure) -> &'static str {
+        let system = self.system;
+        match measure {
+            Measure::Volume => system.volume().symbol(),
+            Measure::Price => "",
+            Measure::Consumption => system.consumption().symbol(),
+            Measure::Distance => system.distance().symbol(),
+            Measure::Pressure => workshop::PRESSURE.own(system).symbol(),
+            Measure::AirPressure => workshop::AIR_PRESSURE.own(system).symbol(),
+            Measure::Boost => workshop::BOOST.own(system).symbol(),
+            Measure::Power => workshop::POWER.own(system).symbol(),
+            Measure::Torque => workshop::TORQUE.own(system).symbol(),
+            Measure::EngineSpeed => workshop::ENGINE_SPEED.own(system).symbol(),
+            Measure::InjectorFlow => workshop::INJECTOR_FLOW.own(system).symbol(),
+            Measure::PumpFlow => workshop::PUMP_FLOW.own(system).symbol(),
+            Measure::MassFlow => workshop::MASS_FLOW.own(system).symbol(),
+            Measure::AirFlow => workshop::AIR_FLOW.own(system).symbol(),
+            Measure::Density => workshop::DENSITY.own(system).symbol(),
+            Measure::Length => workshop::LENGTH.own(system).symbol(),
+            Measure::LineLength => workshop::LINE_LENGTH.own(system).symbol(),
+            Measure::Time => workshop::TIME.own(system).symbol(),
+            Measure::Voltage => workshop::VOLTAGE.own(system).symbol(),
+            Measure::Temperature => workshop::TEMPERATURE.own(system).symbol(),
+            Measure::Angle => workshop::ANGLE.own(system).symbol(),
+            Measure::SpecificConsumption => workshop::SPECIFIC_CONSUMPTION.own(system).symbol(),
+            Measure::BulkModulus => workshop::BULK_MODULUS.own(system).symbol(),
+            Measure::EngineVolume => workshop::LITRES.own(system).symbol(),
+        }
     }
 }
 

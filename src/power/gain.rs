@@ -15,6 +15,20 @@ pub struct PeakChange<T> {
     pub after: Peak<T>,
 }
 
+impl PeakChange<CrankPower> {
+    /// The change as a fraction of what was before.
+    pub fn relative(&self) -> f64 {
+        f64::from(self.after.value.get() / self.before.value.get()) - 1.0
+    }
+}
+
+impl PeakChange<Torque> {
+    /// The change as a fraction of what was before.
+    pub fn relative(&self) -> f64 {
+        f64::from(self.after.value / self.before.value) - 1.0
+    }
+}
+
 /// What a change gave over the speeds that both curves cover; below zero where it
 /// took.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -39,6 +39,25 @@ pub struct Crossing {
 }
 
 impl Limit {
+    /// The most power that the limit leaves at a speed.
+    pub fn power_at(&self, speed: AngularVelocity) -> CrankPower {
+        match self.of {
+            LimitOf::Power(most) => most,
+            LimitOf::Torque(most) => CrankPower::new(Power::new::<watt>(
+                most.get::<newton_meter>() * speed.get::<radian_per_second>(),
+            )),
+        }
+    }
+
+    /// The most torque that the limit leaves at a speed above zero.
+    pub fn torque_at(&self, speed: AngularVelocity) -> Torque {
+        match self.of {
+            LimitOf::Torque(most) => most,
+            LimitOf::Power(most) => Torque::new::<newton_meter>(
+                most.get().get::<watt>() / speed.get::<radian_per_second>(),
+            ),
+        }
+    }
     /// Where a curve passes the limit; nothing where it stays at or below it.
     pub fn crossed_by(&self, curve: &PowerCurve) -> Option<Crossing> {
         match self.of {

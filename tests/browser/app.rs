@@ -188,6 +188,11 @@ pub(crate) async fn to_tank(page: &Page) {
     page.sees("Log").await;
 }
 
+pub(crate) async fn to_hardware(page: &Page) {
+    page.click("link", "Hardware").await;
+    page.sees("hold?").await;
+}
+
 /// Begins an entry of the log.
 pub(crate) async fn add(page: &Page, kind: &str) {
     page.within("region", "Add to the log").click("button", kind).await;

@@ -60,6 +60,38 @@ fn the_tank_is_for_all() {
 }
 
 #[test]
+fn the_hardware_is_for_all() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", app::EXAMPLE).await;
+        app::to_hardware(page).await;
+        for_all(page, "hardware").await;
+        open_everything(page).await;
+        page.sees("What was taken where nothing was typed").await;
+        for_all(page, "hardware-open").await;
+        // Everything that can be wrong says so at once.
+        page.viewport(1280, 800).await;
+        page.type_in("Lambda at full load", "7").await;
+        page.type_in("Driveline loss, of crank power", "95").await;
+        page.press(Key::Tab).await;
+        page.click("button", "Port injectors").await;
+        page.sees("Not updated").await;
+        open_everything(page).await;
+        for_all(page, "hardware-wrong").await;
+    });
+}
+
+#[test]
+fn an_empty_workshop_is_for_all() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", app::OWN_CAR).await;
+        app::to_hardware(page).await;
+        for_all(page, "hardware-empty").await;
+    });
+}
+
+#[test]
 fn what_is_missing_is_for_all() {
     browse(async |page| {
         page.open("").await;

@@ -17,6 +17,7 @@ mod reckoning;
 mod at_the_pump;
 mod first_start;
 mod for_all;
+mod hardware;
 mod harness_itself;
 mod keyboard;
 mod main_job;

@@ -83,6 +83,18 @@ fn what_is_wrong_is_refused_by_the_schema_and_by_the_app() {
         ("/here/log/0/what", json!({"fill": {"fuels": [{"colour": "red"}]}})),
         ("/here/log/0/what", json!({"drive": "120"})),
         ("/here/log/0/what", json!({"tube_test": {"method": "beer"}})),
+        ("/here/workshop", json!("none")),
+        ("/here/workshop/curves/0/table", json!("2000 350")),
+        ("/here/workshop/curves/0/place", json!("hub")),
+        ("/here/workshop/curves/0/given", json!("SAE")),
+        ("/here/workshop/curves/0/columns", json!({"unit": "cubits"})),
+        ("/here/workshop/target", json!(-1)),
+        ("/here/workshop/engine", json!({"boost": "1.3"})),
+        ("/here/workshop/engine", json!({"colour": {"text": "red", "typed_in": "metric"}})),
+        ("/here/workshop/parts/0/kind", json!("carburettor")),
+        ("/here/workshop/parts/0/marks", json!(["shiny"])),
+        ("/here/workshop/parts/0/id", Value::Null),
+        ("/here/workshop/blend", json!("guessed")),
         ("/others", Value::Null),
         ("/others", json!([{}])),
     ];
@@ -100,6 +112,7 @@ fn what_is_wrong_is_refused_by_the_schema_and_by_the_app() {
         ("/here", "car"),
         ("/here/log/0", "time"),
         ("/here/log/0", "what"),
+        ("/here/workshop/parts/0", "kind"),
     ] {
         let mut document = right.clone();
         let of = document.pointer_mut(place).and_then(Value::as_object_mut).unwrap();

@@ -1,9 +1,10 @@
 //! Whether it holds, what gives first, and what would be enough.
 
 use approx::assert_relative_eq;
-use fillwright::hardware::{PartOf, Requirement};
+use fillwright::hardware::{FuelProperties, PartOf, Requirement};
 use fillwright::logbook::Document;
 use fillwright::logbook::workshop::{HardwareAnswer, Mark, PartKind, Slot, Standing};
+use fillwright::quantity::Share;
 use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::mass_rate::{gram_per_second, kilogram_per_second};
 use uom::si::power::kilowatt;
@@ -26,10 +27,9 @@ fn the_pump_gives_first_at_peak_torque_and_injectors_at_peak_power() {
     set(&mut document, Slot::BlendShare, "E30");
     let answer = answer(&document);
     // What a pump gives goes with speed, so demand per cycle counts: torque. The window
-    // shrinks with speed, so demand per second counts: power. The curve has 60 points
-    // about 76 rpm apart.
-    assert!((tightest_at(&answer, PartOf::Plungers) - 3000.0).abs() < 80.0);
-    assert!((tightest_at(&answer, PartOf::Direct) - 6000.0).abs() < 120.0);
+    // shrinks with speed, so demand per second counts: power.
+    assert_relative_eq!(tightest_at(&answer, PartOf::Plungers), 3000.0, max_relative = 1e-9);
+    assert_relative_eq!(tightest_at(&answer, PartOf::Direct), 6000.0, max_relative = 1e-9);
     assert!(reserve(&answer, PartOf::Plungers) < reserve(&answer, PartOf::Direct));
     assert_eq!(answer.parts[answer.first.unwrap()].part, PartOf::Plungers);
 }
@@ -49,8 +49,7 @@ fn port_injectors_by_hand() {
     let points =
         answer.asked.load.points.iter().zip(&part(&answer, PartOf::Port(0)).over_speed.points);
     let most = points.map(|(_, it)| it.unwrap().used.expected()).fold(0.0, f64::max);
-    // The points miss 6000 rpm by at most 40.
-    assert_relative_eq!(most, duty, max_relative = 5e-3);
+    assert_relative_eq!(most, duty, max_relative = 1e-5);
     // The mistakes of the trade: the test fluid left out, and a gauge reading of the
     // rail taken for the difference on a fixed rail with 1.5 bar of boost.
     let without_fluid = 19.0066 / (4.0 * 1000.0 * density / 6e4 * (4.0 / 3.0_f64).sqrt()) + 0.05;
@@ -60,7 +59,7 @@ fn port_injectors_by_hand() {
     let points = &part(&fixed, PartOf::Port(0)).over_speed.points;
     let most = points.iter().map(|it| it.unwrap().used.expected()).fold(0.0, f64::max);
     let open = open * (2.5 / 4.0_f64).sqrt();
-    assert_relative_eq!(most, 19.0066 / (4.0 * open) + 0.05, max_relative = 5e-3);
+    assert_relative_eq!(most, 19.0066 / (4.0 * open) + 0.05, max_relative = 1e-5);
 }
 
 #[test]
@@ -109,7 +108,7 @@ fn a_supply_that_would_be_enough() {
     let litres = 19.0066 * 3600.0 / answer.asked.load.demand.route.reference.density.value;
     let used = part(&answer, PartOf::Supply).over_speed.points.iter();
     let most = used.map(|it| it.unwrap().used.expected()).fold(0.0, f64::max);
-    assert_relative_eq!(most, litres / 242.1667, max_relative = 5e-3);
+    assert_relative_eq!(most, litres / 242.1667, max_relative = 1e-5);
     // Scaled by voltage at the same pressure the pump would seem to give more.
     assert!((litres / (260.5 * 13.0 / 13.5) / most - 1.0).abs() > 0.02);
     let [Requirement::SupplyFlow { flow, pressure }, _] =
@@ -120,7 +119,7 @@ fn a_supply_that_would_be_enough() {
     assert_relative_eq!(pressure.get::<bar>(), 5.65, max_relative = 1e-9);
     // A tenth more than is wanted, and that is 85 % of what the pump gives.
     let wanted = litres * 1.1 / 0.85;
-    assert_relative_eq!(flow.get::<liter_per_minute>() * 60.0, wanted, max_relative = 5e-3);
+    assert_relative_eq!(flow.get::<liter_per_minute>() * 60.0, wanted, max_relative = 1e-5);
 }
 
 #[test]
@@ -243,7 +242,7 @@ fn air_for_the_compressor() {
     // 19.0066 g/s x 0.80 x AFR of this petrol.
     let afr = answer.asked.load.demand.route.reference.stoichiometric_afr;
     let most = air.most.1.expected().get::<kilogram_per_second>();
-    assert_relative_eq!(most, 19.0066e-3 * 0.80 * afr, max_relative = 5e-3);
+    assert_relative_eq!(most, 19.0066e-3 * 0.80 * afr, max_relative = 1e-5);
     assert!(air.most.1.expected() > air.rated);
 }
 
@@ -298,4 +297,67 @@ fn mixing_by_volume_and_by_mass() {
     let kilograms = |mass: fillwright::quantity::Mass| mass.get::<uom::si::mass::kilogram>();
     assert_relative_eq!(kilograms(third.concentrate_mass), 5.0, max_relative = 1e-9);
     assert_relative_eq!(kilograms(third.water_mass), 5.0, max_relative = 1e-9);
+}
+
+/// Fuel of the whole engine at the highest power, as expected, in g/s.
+fn grams(document: &Document) -> f64 {
+    let answer = answer(document);
+    answer.headroom.flows[answer.peak().unwrap()].expected().get::<gram_per_second>()
+}
+
+/// A gain in efficiency is said of E85, grows with the share from the blend that the
+/// consumption is for, and is nothing there.
+#[test]
+fn a_gain_in_efficiency_takes_off_that_much_fuel() {
+    let mut document = car();
+    let blends = ["E10", "E30", "E85"];
+    let on = |document: &mut Document, blend: &str| {
+        set(document, Slot::BlendShare, blend);
+        grams(document)
+    };
+    set(&mut document, Slot::ConsumptionFuel, "E10");
+    let without = blends.map(|blend| on(&mut document, blend));
+    set(&mut document, Slot::EfficiencyGain, "4");
+    let with = blends.map(|blend| on(&mut document, blend));
+    // 4 % at E85; at E30 20 of the 75 points from E10 on: 1.0667 %.
+    let expected = [1.0, 1.0 + 0.04 * 20.0 / 75.0, 1.04];
+    for ((without, with), expected) in without.into_iter().zip(with).zip(expected) {
+        assert_relative_eq!(without / with, expected, max_relative = 1e-9);
+    }
+    // E85 for the power of E10 at equal efficiency: by the heating values of the DOE's
+    // Alternative Fuels Data Center about 1.42 times the mass; 1.36 with the gain.
+    assert!((1.35..1.48).contains(&(without[2] / without[0])), "{without:?}");
+}
+
+#[test]
+fn three_words_for_how_a_part_stands() {
+    let mut document = car();
+    port(&mut document);
+    let standing = |document: &Document| answer(document).standing.unwrap();
+    // About 19.0 g/s of petrol against 4 x 13.7 g/s at 80 % of the time: plenty.
+    assert_eq!(standing(&document), Standing::Enough);
+    let left = reserve(&answer(&document), PartOf::Port(0));
+    assert!(left > 1.0, "{left}");
+    // More wanted than there is.
+    document.here.workshop.parts[0].fields.entry(Slot::Count).text = "2".into();
+    let left = reserve(&answer(&document), PartOf::Port(0));
+    assert!((0.1..0.3).contains(&left), "{left}");
+    assert_eq!(standing(&document), Standing::Enough);
+    set(&mut document, Slot::Reserve, "50");
+    assert_eq!(standing(&document), Standing::Tight);
+    // Enough as expected, but not at worst.
+    set(&mut document, Slot::Reserve, "5");
+    set(&mut document, Slot::ConsumptionError, "40");
+    assert_eq!(standing(&document), Standing::Tight);
+    set(&mut document, Slot::ConsumptionError, "0");
+    set(&mut document, Slot::BlendShare, "E85");
+    assert_eq!(standing(&document), Standing::Short);
+    // All of the time is not enough either: with 1 ms of 20 lost, two injectors pass
+    // 2 q x 95 %, and lambda rises by what is missing.
+    let answer = answer(&document);
+    let short = part(&answer, PartOf::Port(0)).over_speed.shortage.unwrap();
+    let fuel = FuelProperties::of_share(Share::from_percent(85.0).unwrap());
+    let open = 1000.0 * 0.6838 / 60.0 * (4.0 / 3.0 * fuel.density.value / 683.8).sqrt();
+    let wanted = grams(&document);
+    assert_relative_eq!(short.lambda, 0.80 * wanted / (2.0 * open * 0.95), max_relative = 1e-4);
 }

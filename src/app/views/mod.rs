@@ -5,11 +5,13 @@ mod car;
 mod cars;
 mod data;
 mod fill;
+mod hardware;
 mod tank;
 mod welcome;
 
 pub(crate) use car::CarView;
 pub(crate) use fill::FillView;
+pub(crate) use hardware::HardwareView;
 pub(crate) use tank::TankView;
 pub(crate) use welcome::Welcome;
 

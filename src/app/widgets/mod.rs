@@ -8,7 +8,6 @@ mod field;
 mod file_button;
 mod flow;
 mod options;
-#[allow(dead_code, reason = "no view takes a table yet")]
 mod text_area;
 mod time_field;
 mod verdict;
@@ -19,8 +18,7 @@ pub(crate) use field::TextField;
 pub(crate) use file_button::FileButton;
 pub(crate) use flow::{Drawn, Rows, When, holds, said};
 pub(crate) use options::{CheckBox, Choices, Options, key_of, options, value_of};
-#[expect(unused_imports, reason = "no view takes a table yet")]
 pub(crate) use text_area::TextArea;
 pub(crate) use time_field::TimeField;
-pub(crate) use verdict::{NoCalibration, verdict_item};
-pub(crate) use working::working_shown;
+pub(crate) use verdict::{NoCalibration, Shape, mark, verdict_item};
+pub(crate) use working::{cited, working_shown};

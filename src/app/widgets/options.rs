@@ -24,16 +24,17 @@ pub(crate) fn value_of<T: Copy>(table: &[(T, &str, &str)], key: &str) -> Option<
 #[component]
 pub(crate) fn Options(
     legend: &'static str,
-    name: &'static str,
+    #[prop(into)] name: String,
     options: Signal<Table>,
     chosen: Signal<String>,
     on_choice: Callback<String>,
 ) -> impl IntoView {
-    let option = move |(key, label): (String, String)| {
+    let option = move |name: &str, (key, label): (String, String)| {
         let is_chosen = {
             let key = key.clone();
             holds(move || chosen.with(|chosen| *chosen == key))
         };
+        let name = name.to_owned();
         let value = key.clone();
         view! {
             <label>
@@ -49,7 +50,8 @@ pub(crate) fn Options(
         }
         .into_any()
     };
-    let drawn = Callback::new(move |()| options.get().into_iter().map(option).collect());
+    let drawn =
+        Callback::new(move |()| options.get().into_iter().map(|it| option(&name, it)).collect());
     view! {
         <fieldset class="options">
             <legend class="legend">{legend}</legend>
@@ -63,7 +65,7 @@ pub(crate) fn Options(
 /// One of many, in a list that opens.
 #[component]
 pub(crate) fn Choices(
-    id: &'static str,
+    #[prop(into)] id: String,
     label: &'static str,
     choices: Signal<Table>,
     chosen: Signal<String>,
@@ -84,7 +86,7 @@ pub(crate) fn Choices(
     let drawn = Callback::new(move |()| choices.get().into_iter().map(choice).collect());
     view! {
         <div class="field">
-            <label for=id>{label}</label>
+            <label for=id.clone()>{label}</label>
             <select
                 id=id
                 class="select"

@@ -13,6 +13,9 @@ pub(crate) fn TextArea(
     value: Signal<String>,
     on_text: Callback<String>,
     #[prop(optional)] hint: &'static str,
+    /// How many lines are in sight.
+    #[prop(default = 8)]
+    rows: u32,
 ) -> impl IntoView {
     let state = State::here();
     let id = field.id();
@@ -25,7 +28,7 @@ pub(crate) fn TextArea(
             <div class="control">
                 <textarea
                     id=id
-                    rows="8"
+                    rows=rows.to_string()
                     wrap="off"
                     autocomplete="off"
                     autocapitalize="off"

@@ -21,7 +21,7 @@ pub(crate) fn NoCalibration(condition: Signal<bool>) -> impl IntoView {
 pub(crate) fn verdict_item(name: &str, verdict: Verdict, why: &str) -> AnyView {
     view! {
         <li class="verdict">
-            {mark(verdict)}
+            {mark(shape(verdict))}
             <span>
                 {name.to_owned()} ": " <span class="word">{wording::verdict(verdict)}</span>
             </span>
@@ -31,12 +31,35 @@ pub(crate) fn verdict_item(name: &str, verdict: Verdict, why: &str) -> AnyView {
     .into_any()
 }
 
-/// A filled disc, a half disc or a ring: the verdict's shape.
-fn mark(verdict: Verdict) -> impl IntoView {
-    let inner = match verdict {
-        Verdict::Usable => "M8 2a6 6 0 1 1 0 12a6 6 0 1 1 0-12z",
-        Verdict::ConfirmFirst => "M8 2a6 6 0 0 0 0 12z",
-        Verdict::DoNotSelect => "",
+/// The shape that a verdict has beside its word.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Shape {
+    /// A filled disc.
+    Disc,
+    /// A half disc.
+    Half,
+    /// A ring.
+    Ring,
+    /// A ring with a stroke in it: no verdict.
+    Stroke,
+}
+
+/// The shape of the verdict on a calibration.
+fn shape(verdict: Verdict) -> Shape {
+    match verdict {
+        Verdict::Usable => Shape::Disc,
+        Verdict::ConfirmFirst => Shape::Half,
+        Verdict::DoNotSelect => Shape::Ring,
+    }
+}
+
+/// A verdict's shape.
+pub(crate) fn mark(shape: Shape) -> AnyView {
+    let inner = match shape {
+        Shape::Disc => "M8 2a6 6 0 1 1 0 12a6 6 0 1 1 0-12z",
+        Shape::Half => "M8 2a6 6 0 0 0 0 12z",
+        Shape::Ring => "",
+        Shape::Stroke => "M5 7h6v2h-6z",
     };
     view! {
         <svg class="mark" viewBox="0 0 16 16" aria-hidden="true">
@@ -44,4 +67,5 @@ fn mark(verdict: Verdict) -> impl IntoView {
             <path d=inner fill="currentColor"></path>
         </svg>
     }
+    .into_any()
 }

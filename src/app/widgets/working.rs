@@ -3,7 +3,8 @@ use fillwright::source::Source;
 use fillwright::workings::Working;
 use leptos::prelude::*;
 
-fn cited(source: &Source) -> String {
+/// A source, with what has to be said of it.
+pub(crate) fn cited(source: &Source) -> String {
     match source.caveat() {
         // Some citations say so in their own words.
         Some(caveat) if !source.citation.contains(caveat) => {

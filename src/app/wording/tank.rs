@@ -165,7 +165,7 @@ fn volume_unit(printer: &Printer) -> &'static str {
 }
 
 /// A typed text with the unit it stands for, where it names none.
-fn with_unit(text: &str, unit: &str) -> String {
+pub(crate) fn with_unit(text: &str, unit: &str) -> String {
     let is_number = !text.is_empty()
         && text.trim().chars().all(|c| c.is_ascii_digit() || matches!(c, '.' | ',' | ' '));
     if is_number { format!("{}\u{202f}{unit}", text.trim()) } else { text.trim().to_owned() }

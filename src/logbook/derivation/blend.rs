@@ -39,13 +39,18 @@ impl Derivation<'_> {
         let air = literal(2.0) * constant(&c::OXYGEN_MASS)
             + constant(&c::NITROGEN_PER_OXYGEN) * constant(&c::NITROGEN_MOLAR_MASS);
         let sources = [MASS_BALANCE, c::NITROGEN_PER_OXYGEN.source, c::CARBON_MASS.source];
-        let air =
-            self.push("Air that brings a mole of oxygen", "K", &air, (3, "g/mol"), &sources[1..]);
+        let air = self.lines.add(
+            "Air that brings a mole of oxygen",
+            "K",
+            &air,
+            (3, "g/mol"),
+            &sources[1..],
+        );
         let hydrogen = || constant(&c::PETROL_HYDROGEN);
         let petrol = (literal(1.0) + hydrogen() / literal(4.0)) * air.clone()
             / (constant(&c::CARBON_MASS) + hydrogen() * constant(&c::HYDROGEN_MASS));
         let with_petrol = [sources[0], sources[1], sources[2], c::PETROL_HYDROGEN.source];
-        let petrol = self.push(
+        let petrol = self.lines.add(
             "Stoichiometric AFR of the petrol base",
             "AFR_g",
             &petrol,
@@ -58,7 +63,7 @@ impl Derivation<'_> {
                 + literal(6.0) * constant(&c::HYDROGEN_MASS)
                 + constant(&c::OXYGEN_MASS));
         let ethanol =
-            self.push("Stoichiometric AFR of ethanol", "AFR_e", &ethanol, (3, ""), &sources);
+            self.lines.add("Stoichiometric AFR of ethanol", "AFR_e", &ethanol, (3, ""), &sources);
         (petrol, ethanol)
     }
 
@@ -79,8 +84,9 @@ impl Derivation<'_> {
         let neat = self.neat();
         let share = blend.share.expected();
         let of = Self::of_blend(share, "", &neat);
-        let density = self.push("Density at 15 °C", "rho", &of.density, (1, "kg/m³"), &densities);
-        let afr = self.push(
+        let density =
+            self.lines.add("Density at 15 °C", "rho", &of.density, (1, "kg/m³"), &densities);
+        let afr = self.lines.add(
             "Stoichiometric AFR, mean by mass",
             "AFR",
             &of.afr,
@@ -88,21 +94,21 @@ impl Derivation<'_> {
             &[MASS_BALANCE, densities[1], densities[2]],
         );
         let reference = Self::of_blend(self.asked.reference, "_ref", &neat);
-        let density_ref = self.push(
+        let density_ref = self.lines.add(
             "Density of the reference fuel",
             "rho_ref",
             &reference.density,
             (1, "kg/m³"),
             &densities,
         );
-        let afr_ref = self.push(
+        let afr_ref = self.lines.add(
             "Stoichiometric AFR of the reference fuel",
             "AFR_ref",
             &reference.afr,
             (2, ""),
             &[MASS_BALANCE],
         );
-        self.push(
+        self.lines.add(
             "Fuel volume at equal air, against the reference fuel",
             "m_V",
             &(afr_ref / afr * density_ref / density),
@@ -115,7 +121,7 @@ impl Derivation<'_> {
                 * constant(&c::PETROL_DENSITY)
                 * constant(&c::PETROL_HEATING_VALUE))
             / literal(1000.0);
-        self.push(
+        self.lines.add(
             "Lower heating value",
             "LHV_V",
             &energy,
@@ -128,9 +134,10 @@ impl Derivation<'_> {
         self.octane("RON", blend.ron.map(|_| (tank.ron, ron)));
         self.octane("MON", blend.mon.map(|_| (self.asked.tank_mon, mon)));
         if blend.aki().is_some() {
-            let [ron, mon] = ["RON", "MON"].map(|symbol| number(symbol, self.value_of(symbol)));
+            let [ron, mon] =
+                ["RON", "MON"].map(|symbol| number(symbol, self.lines.value_of(symbol)));
             let mean = (ron + mon) / literal(2.0);
-            self.push("AKI, at least", "AKI", &mean, (1, ""), &[AKI]);
+            self.lines.add("AKI, at least", "AKI", &mean, (1, ""), &[AKI]);
         }
     }
 
@@ -159,12 +166,14 @@ impl Derivation<'_> {
         }
         let sources = [MOLAR_RULE, c::ETHANOL_DENSITY.source, c::PETROL_MOLAR_MASS.source];
         let name = format!("{which} by moles, at least");
-        self.push(name, which, &(sum(octane) / sum(moles)), (1, ""), &sources);
+        self.lines.add(name, which, &(sum(octane) / sum(moles)), (1, ""), &sources);
     }
 
     pub(super) fn calibrations(&mut self, share: Share) {
-        let neat =
-            (number("AFR_g", self.value_of("AFR_g")), number("AFR_e", self.value_of("AFR_e")));
+        let neat = (
+            number("AFR_g", self.lines.value_of("AFR_g")),
+            number("AFR_e", self.lines.value_of("AFR_e")),
+        );
         for (_, calibration) in &self.asked.calibrations {
             let actual = Self::of_blend(share, "", &neat);
             let intended = Self::of_blend(calibration.written_for, "_cal", &neat);
@@ -172,7 +181,7 @@ impl Derivation<'_> {
                 * (number("rho_cal", intended.density.value())
                     / number("rho", actual.density.value()))
                 .sqrt();
-            self.push(
+            self.lines.add(
                 format!("{}: lambda over that intended, open loop", calibration.name),
                 "λ_r",
                 &ratio,

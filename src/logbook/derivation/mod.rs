@@ -13,7 +13,7 @@ use crate::fill::Plan;
 use crate::fuel::constants::Constant;
 use crate::quantity::Volume;
 use crate::source::{Confidence, Source, SourceKind};
-use crate::workings::{Expression, Working, number};
+use crate::workings::{Expression, Lines, Working, number};
 
 const CONSERVATION: Source =
     derived("conservation of volume and of ethanol, volumes taken as additive");
@@ -39,7 +39,8 @@ fn letter(fuel: usize) -> char {
 /// Works out every number of the answer again, as expressions. Volumes are in
 /// litres and distances in kilometres, whatever the person reads elsewhere.
 pub(super) fn workings(answer: &Answer) -> Vec<Working> {
-    let mut derivation = Derivation { asked: &answer.asked, plan: &answer.plan, lines: Vec::new() };
+    let mut derivation =
+        Derivation { asked: &answer.asked, plan: &answer.plan, lines: Lines::default() };
     derivation.fill();
     derivation.worst(&answer.order);
     if let Some(blend) = &answer.blend {
@@ -49,29 +50,16 @@ pub(super) fn workings(answer: &Answer) -> Vec<Working> {
     derivation.burn_down(answer);
     derivation.money();
     derivation.road(answer);
-    derivation.lines
+    derivation.lines.into_vec()
 }
 
 struct Derivation<'a> {
     asked: &'a Asked,
     plan: &'a Plan,
-    lines: Vec<Working>,
+    lines: Lines,
 }
 
 impl Derivation<'_> {
-    fn push(
-        &mut self,
-        name: impl Into<String>,
-        symbol: impl Into<String>,
-        expression: &Expression,
-        (decimals, unit): (usize, &'static str),
-        sources: &[Source],
-    ) -> Expression {
-        let symbol = symbol.into();
-        self.lines.push(Working::new(name, symbol.clone(), expression, decimals, unit, sources));
-        number(symbol, expression.value())
-    }
-
     fn level(&self) -> Expression {
         number("V0", litres(self.asked.problem.tank.level.expected()))
     }
@@ -96,11 +84,6 @@ impl Derivation<'_> {
             number(format!("x_{}", letter(fuel)), litres(self.plan.volumes[fuel])),
             number(format!("e_{}", letter(fuel)), share),
         )
-    }
-
-    /// The value of an earlier line.
-    fn value_of(&self, symbol: &str) -> f64 {
-        self.lines.iter().find(|line| line.symbol == symbol).map_or(f64::NAN, |line| line.value)
     }
 }
 

@@ -19,10 +19,10 @@ impl Derivation<'_> {
             let capacity = number("C", litres(problem.tank.capacity));
             let target = number("T", problem.aim.low().fraction());
             let space = capacity.clone() - self.level();
-            let space = self.push("Space in the tank", "F", &space, (1, "L"), &[CONSERVATION]);
+            let space = self.lines.add("Space in the tank", "F", &space, (1, "L"), &[CONSERVATION]);
             if space.value() > 0.0 {
                 let needed = (target * capacity - self.level() * self.present()) / space.clone();
-                let needed = self.push(
+                let needed = self.lines.add(
                     "Mean share of what is to be added",
                     "e_add",
                     &needed,
@@ -34,7 +34,7 @@ impl Derivation<'_> {
                     let (_, of_b) = self.poured(b);
                     if (of_a.value() - of_b.value()).abs() > 1e-9 {
                         let wanted = space * (needed - of_a.clone()) / (of_b - of_a);
-                        self.push(
+                        self.lines.add(
                             format!(
                                 "{}, before rounding and what was poured differently",
                                 self.name(b)
@@ -53,7 +53,7 @@ impl Derivation<'_> {
             .chain(parts.iter().map(|(x, e)| x.clone() * e.clone())));
         let total = sum(std::iter::once(self.level()).chain(parts.into_iter().map(|(x, _)| x)));
         if total.value() > 0.0 {
-            self.push(
+            self.lines.add(
                 "Ethanol share afterwards, as expected",
                 "v",
                 &(ethanol / total),
@@ -85,7 +85,7 @@ impl Derivation<'_> {
             let total = sum(std::iter::once(level()).chain(parts.into_iter().map(|(x, _)| x)));
             if total.value() > 0.0 {
                 let sources = [CORNERS, DISPENSER_ERROR.source];
-                self.push(name, format!("v_{end}"), &(ethanol / total), (4, ""), &sources);
+                self.lines.add(name, format!("v_{end}"), &(ethanol / total), (4, ""), &sources);
             }
         }
     }
@@ -107,6 +107,6 @@ impl Derivation<'_> {
         let target = number("T", problem.aim.low().fraction());
         let level = number("C", litres(problem.tank.capacity)) * (strongest.clone() - target)
             / (strongest - self.present());
-        self.push("Level to burn down to", "X", &level, (1, "L"), &[CONSERVATION]);
+        self.lines.add("Level to burn down to", "X", &level, (1, "L"), &[CONSERVATION]);
     }
 }

@@ -31,14 +31,20 @@ impl Derivation<'_> {
         if let (Some(_), Some(blend)) = (answer.range, &answer.blend) {
             let volume = number("V", litres(blend.mixture.volume()));
             let range = distance(volume, number("LHV_V", heat(&blend.mixture)));
-            self.push("Range then", "s", &range, (0, "km"), &[EQUAL_ENERGY]);
+            self.lines.add("Range then", "s", &range, (0, "km"), &[EQUAL_ENERGY]);
         }
         if let (Some(_), Some(cost)) = (answer.cost_per_kilometre, answer.cost) {
             let added = self.asked.mixture_of(&self.plan.volumes);
             let volume = number("V_add", litres(added.volume()));
             let range = distance(volume, number("LHV_add", heat(&added)));
             let per_100_km = number("cost", cost.amount()) / range * literal(100.0);
-            self.push("Cost on the road", "k", &per_100_km, (2, "per 100 km"), &[EQUAL_ENERGY]);
+            self.lines.add(
+                "Cost on the road",
+                "k",
+                &per_100_km,
+                (2, "per 100 km"),
+                &[EQUAL_ENERGY],
+            );
         }
         if let Some((strong, weak, _)) = answer.break_even
             && let Some(price) = self.asked.problem.offers[weak].price
@@ -49,7 +55,7 @@ impl Derivation<'_> {
             let even = number(format!("p_{}", letter(weak)), price.of(litre).amount()) * of_strong
                 / of_weak;
             let name = format!("{} pays below", self.name(strong));
-            self.push(name, "p_even", &even, (3, "per L"), &[EQUAL_ENERGY]);
+            self.lines.add(name, "p_even", &even, (3, "per L"), &[EQUAL_ENERGY]);
         }
     }
 
@@ -68,7 +74,7 @@ impl Derivation<'_> {
             .collect();
         if !parts.is_empty() {
             let source = derived("litres times price per litre");
-            self.push("Cost", "cost", &sum(parts), (2, ""), &[source]);
+            self.lines.add("Cost", "cost", &sum(parts), (2, ""), &[source]);
         }
     }
 }

@@ -116,6 +116,16 @@ pub(super) fn table(
     CurveTable::read(text, &choice, system)
 }
 
+impl CurveForm {
+    /// The table as it is understood, for a preview.
+    ///
+    /// # Errors
+    /// When the text is no table, or a column was chosen that is not there.
+    pub fn understood(&self) -> Result<CurveTable, CurveTableError> {
+        table(&self.table.text, self.columns, self.table.typed_in)
+    }
+}
+
 impl WorkshopReader<'_> {
     pub(super) fn curves(
         &mut self,

@@ -116,7 +116,7 @@ fn parts(car: &mut CarFile) -> Vec<PartForm> {
         ),
         part(
             PartKind::SupplyPump,
-            "In the tank",
+            "Tank pump",
             &[],
             Fields::from([(Slot::FlowTable, PUMP_TABLE), (Slot::Voltage, "13")]),
         ),

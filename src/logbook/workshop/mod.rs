@@ -7,6 +7,7 @@ mod engine;
 mod forms;
 mod parts;
 mod reading;
+mod rows;
 mod slot;
 mod tables;
 mod texts;
@@ -20,5 +21,6 @@ pub use forms::{
 };
 pub use parts::Parts;
 pub use reading::{HardwareAsked, WorkshopReading};
+pub use rows::{ByAir, SpeedRow};
 pub use slot::Slot;
 pub use texts::Assumption;

@@ -1,5 +1,6 @@
 //! The workshop as its texts describe it.
 
+use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::mass::kilogram;
 
 use super::curves::CurveRead;
@@ -13,13 +14,19 @@ use crate::logbook::complaint::{Complaint, Field};
 use crate::logbook::document::Document;
 use crate::logbook::printer::Printer;
 use crate::logbook::reader::{Optional, Reader};
-use crate::power::CurvePoint;
-use crate::quantity::notation::parse_factor;
-use crate::quantity::notation::workshop::LITRES;
-use crate::quantity::{Band, Mass, Share};
+use crate::power::{CurvePoint, PowerCurve};
+use crate::quantity::notation::workshop::parse_factor;
+use crate::quantity::notation::{VolumeField, VolumeUnit, parse_volume};
+use crate::quantity::{AngularVelocity, Band, Mass, Share};
 
-/// Points of a curve at which everything is worked out: finer than a chart shows.
-const POINTS: usize = 60;
+/// A curve is worked out in at most so many steps: finer than a chart shows.
+const MOST_STEPS: f64 = 60.0;
+
+/// Steps of engine speed that people count in, in revolutions per minute.
+const STEPS_RPM: [f64; 6] = [10.0, 20.0, 50.0, 100.0, 200.0, 500.0];
+
+/// More injection fluid than anybody mixes at a time, in litres.
+const LARGEST_MIX_L: f64 = 200.0;
 
 /// What is to be judged: a load on a fuel system, with a blend.
 #[derive(Clone, Debug, PartialEq)]
@@ -109,7 +116,7 @@ impl WorkshopReader<'_> {
         let target = curves.iter().position(|curve| curve.id == workshop.target).unwrap_or(0);
         let curve = curves.get(target)?;
         let (engine, blend, parts) = (engine?, blend?, parts?);
-        let points = curve.at_crank.as_ref()?.sampled(POINTS);
+        let points = at_round_speeds(curve.at_crank.as_ref()?);
         let knows_boost = points.iter().all(|point| point.boost.is_some());
         if has_parts && engine.boost.is_none() && !knows_boost {
             self.reader.complain(
@@ -145,7 +152,15 @@ impl WorkshopReader<'_> {
                 parse_factor(text, 0.01..=999.0).map(|it| Wanted::Mass(Mass::new::<kilogram>(it)))
             })
         } else {
-            self.quantity(&texts, Slot::MixAmount, &LITRES).map(|it| it.map(Wanted::Volume))
+            self.text(&texts, Slot::MixAmount, |text, system| {
+                let field = VolumeField {
+                    unit: system.volume(),
+                    tank: None,
+                    consumption: None,
+                    largest: VolumeUnit::Litre.quantity(LARGEST_MIX_L),
+                };
+                parse_volume(text, &field).map(Wanted::Volume)
+            })
         };
         let wanted = self.needed(&texts, Slot::MixAmount, wanted, "Give how much is wanted.");
         let strength = self.strength(&texts, Slot::MixStrength, by_mass);
@@ -181,4 +196,26 @@ impl WorkshopReader<'_> {
             }
         }
     }
+}
+
+/// A curve at round engine speeds, at both its ends and at its peaks.
+fn at_round_speeds(curve: &PowerCurve) -> Vec<CurvePoint> {
+    let rpm = |speed: AngularVelocity| speed.get::<revolution_per_minute>();
+    let (low, high) = curve.speeds();
+    let (first, last) = (rpm(low), rpm(high));
+    let step = STEPS_RPM.into_iter().find(|step| (last - first) / step <= MOST_STEPS);
+    let step = step.unwrap_or((last - first) / MOST_STEPS);
+    let mut speeds = vec![low, high, curve.peak_torque().speed, curve.peak_power().speed];
+    let mut next = (first / step).floor() * step + step;
+    while next < last {
+        speeds.push(AngularVelocity::new::<revolution_per_minute>(next));
+        next += step;
+    }
+    speeds.sort_by(|a, b| rpm(*a).total_cmp(&rpm(*b)));
+    // What conversion adds in the last digits makes no speed of its own.
+    speeds.dedup_by(|a, b| (rpm(*a) - rpm(*b)).abs() < 1e-6);
+    let at = |speed: AngularVelocity| {
+        Some(CurvePoint { speed, torque: curve.torque_at(speed)?, boost: curve.boost_at(speed) })
+    };
+    speeds.into_iter().filter_map(at).collect()
 }

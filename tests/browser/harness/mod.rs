@@ -24,6 +24,7 @@ mod audit;
 mod chromium;
 mod files;
 mod page;
+mod paper;
 mod server;
 
 use std::any::Any;
@@ -31,6 +32,7 @@ use std::panic::{AssertUnwindSafe, catch_unwind, resume_unwind};
 use std::sync::{Condvar, Mutex, PoisonError};
 
 pub(crate) use page::{Page, Scheme};
+pub(crate) use paper::Paper;
 // Tests name keys, so they need not know the driver's crate.
 pub(crate) use thirtyfour::Key;
 

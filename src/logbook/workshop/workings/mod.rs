@@ -21,7 +21,7 @@ use crate::hardware::constants::AIR_GAS_CONSTANT;
 use crate::hardware::{Blend, LoadPoint};
 use crate::quantity::MassRate;
 use crate::source::{Confidence, Source, SourceKind};
-use crate::workings::{Expression, Working, literal, number};
+use crate::workings::{Expression, Lines, Working, literal, number};
 
 const EFFICIENCY: Source = derived("equal brake efficiency on both fuels, but for the gain given");
 const CYCLE: Source = derived("four strokes: two turns of the crank for each cycle");
@@ -50,7 +50,7 @@ impl HardwareAnswer {
     /// How each number came about: the demand at the highest power, and each part
     /// where it is tightest.
     pub fn workings(&self, reading: &WorkshopReading) -> Vec<Working> {
-        let mut derivation = Derivation { answer: self, lines: Vec::new() };
+        let mut derivation = Derivation { answer: self, lines: Lines::default() };
         derivation.curve(reading);
         if let Some(at) = self.peak() {
             derivation.demand(at, "the highest power", "");
@@ -60,29 +60,16 @@ impl HardwareAnswer {
             derivation.part(place + 1, part);
         }
         derivation.fluid();
-        derivation.lines
+        derivation.lines.into_vec()
     }
 }
 
 struct Derivation<'a> {
     answer: &'a HardwareAnswer,
-    lines: Vec<Working>,
+    lines: Lines,
 }
 
 impl Derivation<'_> {
-    fn push(
-        &mut self,
-        name: impl Into<String>,
-        symbol: impl Into<String>,
-        expression: &Expression,
-        (decimals, unit): (usize, &'static str),
-        sources: &[Source],
-    ) -> Expression {
-        let symbol = symbol.into();
-        self.lines.push(Working::new(name, symbol.clone(), expression, decimals, unit, sources));
-        number(symbol, expression.value())
-    }
-
     /// The corrections of the curve, and its power at the crank.
     fn curve(&mut self, reading: &WorkshopReading) {
         let Some(curve) = reading.curves.get(self.answer.asked.target) else { return };
@@ -94,14 +81,14 @@ impl Derivation<'_> {
         let Some(wheel) = curve.wheel(point.power.expected()) else { return };
         let wheel = number("P_w", wheel.expected().get().get::<kilowatt>());
         let share = number("l", loss.share_of_crank().expected());
-        self.push(
+        self.lines.add(
             "Highest power at the crank, from that at the wheels",
             "P_c",
             &(wheel / (literal(1.0) - share.clone())),
             (1, "kW"),
             &[DRIVELINE],
         );
-        self.push(
+        self.lines.add(
             "The same loss as a share of wheel power",
             "a",
             &(share.clone() / (literal(1.0) - share)),
@@ -140,7 +127,7 @@ impl Derivation<'_> {
         let gain = number("g", demand.gain(blend.share));
         let flow =
             power * consumption / literal(3600.0) * reference / heating / (literal(1.0) + gain);
-        Some(self.push(
+        Some(self.lines.add(
             format!("Fuel at {place}, by mass"),
             format!("m{suffix}"),
             &flow,
@@ -154,13 +141,13 @@ impl Derivation<'_> {
         let Some(point) = self.point(at) else { return };
         let blend = self.blend();
         let demand = self.answer.asked.load.demand;
-        let flow = number("m", self.value_of("m"));
+        let flow = number("m", self.lines.value_of("m"));
         let volume = flow.clone() * literal(3600.0) / self.density();
-        self.push("The same by volume", "Q", &volume, (1, "L/h"), &[]);
+        self.lines.add("The same by volume", "Q", &volume, (1, "L/h"), &[]);
         let lambda = number("lambda", demand.lambda);
         let ratio = number("AFR", blend.fuel.stoichiometric_afr);
         let air = flow * lambda.clone() * ratio.clone();
-        self.push("Air that goes with it", "m_a", &air, (1, "g/s"), &[BALANCE]);
+        self.lines.add("Air that goes with it", "m_a", &air, (1, "g/s"), &[BALANCE]);
         let Some(Breathing { displacement, volumetric_efficiency, temperature }) =
             self.answer.asked.engine.breathing
         else {
@@ -176,14 +163,15 @@ impl Derivation<'_> {
                 * literal(120.0))
             * literal(1000.0);
         let sources = [CYCLE, AIR_GAS_CONSTANT.source];
-        let breathed =
-            self.push("Air that the engine breathes there", "m_b", &breathed, (1, "g/s"), &sources);
+        let breathed = self.lines.add(
+            "Air that the engine breathes there",
+            "m_b",
+            &breathed,
+            (1, "g/s"),
+            &sources,
+        );
         let fuel = breathed / (lambda * ratio);
-        self.push("Fuel by that air", "m_f", &fuel, (2, "g/s"), &[BALANCE]);
-    }
-
-    fn value_of(&self, symbol: &str) -> f64 {
-        self.lines.iter().find(|line| line.symbol == symbol).map_or(f64::NAN, |line| line.value)
+        self.lines.add("Fuel by that air", "m_f", &fuel, (2, "g/s"), &[BALANCE]);
     }
 
     /// What injection fluid does at the highest power.
@@ -194,9 +182,9 @@ impl Derivation<'_> {
         };
         let needs = number("m_w", grams(fluid.flow))
             * number("A_w", nozzle.fluid.stoichiometric_air())
-            / (number("m", self.value_of("m"))
+            / (number("m", self.lines.value_of("m"))
                 * number("AFR", self.blend().fuel.stoichiometric_afr));
-        let cut = self.push(
+        let cut = self.lines.add(
             "Share of the fuel that the injection fluid could stand in for",
             "k",
             &needs,
@@ -204,14 +192,14 @@ impl Derivation<'_> {
             &[BALANCE],
         );
         let lambda = number("lambda", self.answer.asked.load.demand.lambda);
-        self.push(
+        self.lines.add(
             "Lambda with the fluid, nothing else changed",
             "lambda_w",
             &(lambda.clone() / (literal(1.0) + cut.clone())),
             (3, ""),
             &[BALANCE],
         );
-        self.push(
+        self.lines.add(
             "Lambda if that fuel were cut and the spray stopped",
             "lambda_s",
             &(lambda / (literal(1.0) - cut)),

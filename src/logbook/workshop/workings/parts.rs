@@ -82,7 +82,7 @@ impl Derivation<'_> {
             }
         };
         let Some(reserve) = reserve else { return };
-        let reserve = self.push(
+        let reserve = self.lines.add(
             "Reserve before the limit",
             format!("R{suffix}"),
             &reserve,
@@ -91,7 +91,7 @@ impl Derivation<'_> {
         );
         let peak = self.answer.asked.load.peak_power().get().get::<kilowatt>();
         let power = number("P", peak) * (literal(1.0) + reserve);
-        self.push(
+        self.lines.add(
             "Power of the whole curve that it supports, at the crank",
             format!("P{suffix}"),
             &power,
@@ -103,7 +103,7 @@ impl Derivation<'_> {
             let supplied = number("q", short.pressure_ratio.sqrt());
             let lambda = number("lambda", self.answer.asked.load.demand.lambda) / supplied.clone();
             let sources = [BALANCE, ORIFICE];
-            self.push(
+            self.lines.add(
                 "Lambda there if nothing is changed",
                 format!("lambda{suffix}"),
                 &lambda,
@@ -112,7 +112,7 @@ impl Derivation<'_> {
             );
             if matches!(part.part, PartOf::Plungers | PartOf::Supply) {
                 let pressure = supplied.clone() * supplied;
-                self.push(
+                self.lines.add(
                     "Pressure across the injectors then, of what it should be",
                     format!("p{suffix}"),
                     &pressure,
@@ -129,7 +129,7 @@ impl Derivation<'_> {
         let test = rated.rated_density().get::<kilogram_per_cubic_meter>();
         let rating = number("p_r", rated.rated_difference().get::<bar>());
         let ratio = number("dp", difference) / rating * self.density() / number("rho_t", test);
-        self.push(
+        self.lines.add(
             "Flow of one injector held open, on this blend",
             format!("q{}", one.suffix),
             &(number("m_r", mass) * ratio.sqrt()),
@@ -145,7 +145,7 @@ impl Derivation<'_> {
         let dead = number("t_d", injectors.dead_time.get::<millisecond>()) * Self::speed(one.point)
             / literal(120_000.0);
         let effective = flow / (count * open);
-        self.push(
+        self.lines.add(
             "Duty as commanded",
             format!("D{}", one.suffix),
             &(effective.clone() + dead.clone()),
@@ -166,7 +166,7 @@ impl Derivation<'_> {
         let speed = Self::speed(one.point);
         let window = number("W", injectors.window.get::<degree>()) / (literal(6.0) * speed.clone())
             * literal(1000.0);
-        let window = self.push(
+        let window = self.lines.add(
             "Time for injection",
             format!("t{}", one.suffix),
             &window,
@@ -174,7 +174,7 @@ impl Derivation<'_> {
             &[CYCLE],
         );
         let each = flow / number("n", f64::from(injectors.count)) * literal(120_000.0) / speed;
-        let each = self.push(
+        let each = self.lines.add(
             "Fuel for each injection",
             format!("i{}", one.suffix),
             &each,
@@ -183,7 +183,7 @@ impl Derivation<'_> {
         );
         let offset = number("t_o", injectors.opening_offset.get::<millisecond>());
         let needed = each / open;
-        self.push(
+        self.lines.add(
             "Use of that time",
             format!("U{}", one.suffix),
             &((needed.clone() + offset.clone()) / window.clone()),
@@ -216,7 +216,7 @@ impl Derivation<'_> {
         }
         let delivered = delivered.unwrap_or_else(|| literal(0.0));
         let used = flow / delivered;
-        let used = self.push(
+        let used = self.lines.add(
             "Use of what the pumps give",
             format!("U{}", one.suffix),
             &used,
@@ -233,14 +233,19 @@ impl Derivation<'_> {
             * bore
             * number("h", pump.lift.get::<millimeter>());
         let stroke =
-            self.push("Volume of a stroke", format!("V{suffix}"), &stroke, (1, "mm3"), &[]);
+            self.lines.add("Volume of a stroke", format!("V{suffix}"), &stroke, (1, "mm3"), &[]);
         let swept = stroke
             * number("z", f64::from(pump.lobes))
             * number("r", pump.drive_ratio)
             * Self::speed(one.point)
             / literal(60_000.0);
-        let swept =
-            self.push("Volume swept in a second", format!("S{suffix}"), &swept, (2, "cm3/s"), &[]);
+        let swept = self.lines.add(
+            "Volume swept in a second",
+            format!("S{suffix}"),
+            &swept,
+            (2, "cm3/s"),
+            &[],
+        );
         let exponent = constant(&MURNAGHAN_EXPONENT);
         let rise = (pump.rail.get() - pump.inlet.get()).get::<megapascal>().max(0.0);
         let denser = (literal(1.0)
@@ -248,7 +253,7 @@ impl Derivation<'_> {
                 / number("K", pump.bulk_modulus.get::<megapascal>()))
         .power(literal(1.0) / exponent);
         let sources = [MURNAGHAN, MURNAGHAN_EXPONENT.source];
-        let denser = self.push(
+        let denser = self.lines.add(
             "Density in the rail over that at the inlet",
             format!("r{suffix}"),
             &denser,
@@ -260,7 +265,7 @@ impl Derivation<'_> {
         let delivered = swept * self.density() / literal(1000.0)
             * compressed
             * number("eta", pump.efficiency.expected());
-        self.push(
+        self.lines.add(
             "What a high-pressure pump gives",
             format!("G{suffix}"),
             &delivered,
@@ -271,8 +276,13 @@ impl Derivation<'_> {
 
     fn supply(&mut self, one: &Tight<'_>, supply: &Supply, flow: Expression) -> Option<Expression> {
         let wanted = flow.clone() * literal(3600.0) / self.density();
-        let wanted =
-            self.push("The same by volume", format!("Q{}", one.suffix), &wanted, (1, "L/h"), &[]);
+        let wanted = self.lines.add(
+            "The same by volume",
+            format!("Q{}", one.suffix),
+            &wanted,
+            (1, "L/h"),
+            &[],
+        );
         let volume = VolumeRate::new::<cubic_meter_per_second>(wanted.value() / 3.6e6);
         let mut pressure =
             number("p_rail", supply.regulator.rail(one.point.manifold).get().get::<bar>());
@@ -281,7 +291,7 @@ impl Derivation<'_> {
             pressure = pressure + number(format!("dp_line{}", place + 1), loss);
         }
         pressure = pressure + number("dp_other", supply.other_losses.get::<bar>());
-        self.push(
+        self.lines.add(
             "Pressure at the pumps",
             format!("p_p{}", one.suffix),
             &pressure,
@@ -289,7 +299,7 @@ impl Derivation<'_> {
             &[DARCY],
         );
         let there = litres_per_hour(supply.available(volume, one.at).ok()?);
-        self.push(
+        self.lines.add(
             "Use of what the pumps give there, read from their tables",
             format!("U{}", one.suffix),
             &(wanted / number(format!("T{}", one.suffix), there)),

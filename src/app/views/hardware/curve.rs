@@ -1,0 +1,191 @@
+use fillwright::logbook::workshop::{CurveForm, Place, Slot};
+use fillwright::logbook::{CurvePart, Document, Field};
+use fillwright::power::AirCorrection;
+use leptos::prelude::*;
+
+use super::curve_table::TableField;
+use super::slots::{Owner, Row, fields};
+use crate::app::state::State;
+use crate::app::widgets::{
+    Button, Choices, Options, TextField, When, holds, key_of, options, said, value_of,
+};
+use crate::app::wording::hardware;
+
+const PLACES: [(Place, &str, &str); 2] =
+    [(Place::Crank, "crank", "At the crank"), (Place::Wheel, "wheel", "At the wheels")];
+
+const NO_CALIBRATION: &str = "none";
+
+static AIR: [Row; 3] = [
+    Row::quantity(Slot::AirTemperature, "Temperature", "Of the air drawn in"),
+    Row::quantity(Slot::AirPressure, "Pressure", "As a barometer shows it there"),
+    Row::percent(Slot::Humidity, "Relative humidity", "50 %, say"),
+];
+
+pub(super) fn find(document: &Document, id: u32) -> Option<&CurveForm> {
+    document.here.workshop.curves.iter().find(|form| form.id == id)
+}
+
+pub(super) fn find_mut(document: &mut Document, id: u32) -> Option<&mut CurveForm> {
+    document.here.workshop.curves.iter_mut().find(|form| form.id == id)
+}
+
+/// Changes something of a curve by a text.
+pub(super) fn set(id: u32, write: fn(&mut CurveForm, String)) -> Callback<String> {
+    State::here().set(move |it, text| {
+        if let Some(form) = find_mut(it, id) {
+            write(form, text);
+        }
+    })
+}
+
+/// Something of a curve as a text.
+pub(super) fn read(id: u32, read: fn(&CurveForm) -> String) -> Signal<String> {
+    let state = State::here();
+    said(move || state.document.with(|it| find(it, id).map_or_else(String::new, read)))
+}
+
+/// A power curve.
+pub(super) fn one(id: u32) -> AnyView {
+    view! { <OneCurve id=id /> }.into_any()
+}
+
+#[component]
+fn OneCurve(id: u32) -> impl IntoView {
+    let state = State::here();
+    let title = read(id, |form| hardware::curve(&form.name));
+    let is_new =
+        state.document.with_untracked(|it| find(it, id).is_some_and(|form| form.table.is_blank()));
+    let wrong = holds(move || {
+        state.workshop.with(|it| {
+            let mut fields = it.complaints.iter().map(|complaint| complaint.field);
+            fields.any(|field| matches!(field, Field::Curve(of, _) if of == id))
+        })
+    });
+    let remove = Callback::new(move |()| {
+        state.change_undoably(|it| it.here.workshop.curves.retain(|form| form.id != id));
+    });
+    view! {
+        <details class="part" open=is_new>
+            <summary>
+                <span>{title}</span>
+                <When condition=wrong>
+                    <span class="in-short missing">"Something is missing or wrong"</span>
+                </When>
+            </summary>
+            <div class="inside" role="group" aria-label=title>
+                <TextField
+                    field=Field::Curve(id, CurvePart::Name)
+                    label="Name"
+                    words=true
+                    value=read(id, |form| form.name.clone())
+                    on_text=set(id, |form, text| form.name = text)
+                />
+                <TableField id=id />
+                <Options
+                    legend="Measured"
+                    name=format!("curve-{id}-place")
+                    options=options(&PLACES)
+                    chosen=read(id, |form| key_of(&PLACES, &form.place))
+                    on_choice=set(id, |form, key| {
+                        if let Some(place) = value_of(&PLACES, &key) {
+                            form.place = place;
+                        }
+                    })
+                />
+                <WithWhat id=id />
+                <Air id=id />
+                <div>
+                    <Button
+                        label="Remove"
+                        look="small"
+                        name=Signal::derive(move || Some(format!("Remove {}", title.get())))
+                        on_press=remove
+                    />
+                </div>
+            </div>
+        </details>
+    }
+}
+
+/// The calibration and the blend with which it was measured.
+#[component]
+fn WithWhat(id: u32) -> impl IntoView {
+    let state = State::here();
+    let calibrations = Memo::new(move |_| {
+        state.document.with(|it| {
+            let none = (NO_CALIBRATION.to_owned(), "Not said".to_owned());
+            let all = it.here.car.calibrations.iter();
+            let all = all.map(|form| (form.id.to_string(), form.name.clone()));
+            std::iter::once(none).chain(all).collect::<Vec<_>>()
+        })
+    });
+    let chosen = read(id, |form| {
+        form.calibration.map_or_else(|| NO_CALIBRATION.to_owned(), |id| id.to_string())
+    });
+    view! {
+        <div class="pair">
+            <Choices
+                id=format!("curve-{id}-calibration")
+                label="Calibration"
+                choices=calibrations.into()
+                chosen=chosen
+                on_choice=set(id, |form, key| form.calibration = key.parse().ok())
+            />
+            <TextField
+                field=Field::Curve(id, CurvePart::Blend)
+                label="Blend in the tank then"
+                unit=Signal::stored("%".to_owned())
+                words=true
+                value=read(id, |form| form.blend.clone())
+                on_text=set(id, |form, text| form.blend = text)
+            />
+        </div>
+    }
+}
+
+/// The air in which it was measured, and what is made of that.
+#[component]
+fn Air(id: u32) -> impl IntoView {
+    let rules: Vec<(String, String)> = AirCorrection::ALL
+        .iter()
+        .map(|rule| (rule.id().to_owned(), hardware::correction(*rule)))
+        .collect();
+    view! {
+        <details>
+            <summary>"Air and correction"</summary>
+            <div class="inside">
+                <p class="hint">
+                    "All corrections take power to follow the air around. An engine that holds its boost absolute follows it hardly at all and is then over-corrected; figures as measured come first."
+                </p>
+                <div class="inside">
+                    <Choices
+                        id=format!("curve-{id}-given")
+                        label="The figures are"
+                        choices=Signal::stored(rules.clone())
+                        chosen=read(id, |form| form.given.id().to_owned())
+                        on_choice=set(
+                            id,
+                            |form, key| {
+                                form.given = AirCorrection::of_id(&key).unwrap_or_default();
+                            },
+                        )
+                    />
+                    <Choices
+                        id=format!("curve-{id}-correction")
+                        label="Show them"
+                        choices=Signal::stored(rules)
+                        chosen=read(id, |form| form.correction.id().to_owned())
+                        on_choice=set(
+                            id,
+                            |form, key| {
+                                form.correction = AirCorrection::of_id(&key).unwrap_or_default();
+                            },
+                        )
+                    />
+                </div>
+                {fields(Owner::Air(id), &AIR)}
+            </div>
+        </details>
+    }
+}

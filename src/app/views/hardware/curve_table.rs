@@ -1,0 +1,271 @@
+//! The table of a curve: typed, pasted or from a file, and what was understood.
+
+use fillwright::logbook::curve_table::{
+    ColumnChoice, CurveTable, CurveTableError, LONGEST_TABLE, Place as InHeading,
+};
+use fillwright::logbook::workshop::{ColumnForm, CurveForm, Place, ValueUnit};
+use fillwright::logbook::{CurvePart, Entry, Field};
+use leptos::prelude::*;
+
+use super::curve::{find, find_mut, read, set};
+use crate::app::state::State;
+use crate::app::transfer::FileError;
+use crate::app::widgets::{
+    Button, Choices, Drawn, FileButton, TextArea, When, holds, key_of, said, value_of,
+};
+use crate::app::wording::hardware;
+
+const FOUND: &str = "found";
+
+const UNITS: [(Option<ValueUnit>, &str, &str); 6] = [
+    (None, FOUND, "As the table says"),
+    (Some(ValueUnit::NewtonMetres), "nm", "Torque in N·m"),
+    (Some(ValueUnit::PoundFeet), "lbft", "Torque in lb·ft"),
+    (Some(ValueUnit::Kilowatts), "kw", "Power in kW"),
+    (Some(ValueUnit::Horsepower), "hp", "Power in hp"),
+    (Some(ValueUnit::MetricHorsepower), "ps", "Power in PS"),
+];
+
+/// So many bad rows are named.
+const NAMED: usize = 8;
+
+type Read = Result<CurveTable, CurveTableError>;
+
+/// The table, and beside it what was understood.
+#[component]
+pub(super) fn TableField(id: u32) -> impl IntoView {
+    let state = State::here();
+    // A table is read anew only when it changed, not with every other field.
+    let form = Memo::new(move |_| {
+        state.document.with(|it| {
+            let form = find(it, id)?;
+            let (table, columns) = (form.table.clone(), form.columns);
+            Some(CurveForm { table, columns, ..CurveForm::default() })
+        })
+    });
+    let table = Memo::new(move |_| -> Option<Read> {
+        form.with(|it| {
+            let form = it.as_ref().filter(|form| !form.table.is_blank());
+            form.map(CurveForm::understood)
+        })
+    });
+    let on_text = state.set(move |it, text| {
+        let now = it.settings.system;
+        if let Some(form) = find_mut(it, id) {
+            // Its lines stay what they were when one of them is changed under other
+            // units.
+            let typed_in = if form.table.is_blank() { now } else { form.table.typed_in };
+            form.table = Entry { text, typed_in };
+        }
+    });
+    let understood = Callback::new(move |()| {
+        table.with(|it| it.as_ref().map_or_else(Vec::new, |it| preview(it, state)))
+    });
+    let some = holds(move || table.with(|it| matches!(it, Some(Ok(_)))));
+    let said_in_table =
+        Memo::new(move |_| table.with(|it| it.as_ref()?.as_ref().ok().and_then(place_in)));
+    let contradiction = said(move || {
+        let marked = state.document.with(|it| find(it, id).map(|form| form.place));
+        let both = said_in_table.get().zip(marked).filter(|(said, marked)| said != marked);
+        both.map_or_else(String::new, |(said, _)| hardware::other_place(said))
+    });
+    view! {
+        <TextArea
+            field=Field::Curve(id, CurvePart::Table)
+            label="The curve"
+            hint="Engine speed and torque or power in each line, boost if you have it; a heading tells which"
+            value=read(id, |form| form.table.text.clone())
+            on_text=on_text
+        />
+        <Import id=id />
+        <When condition=some>
+            <div class="understood" role="status">
+                <Drawn what=understood />
+            </div>
+            <When condition=holds(move || contradiction.with(|it| !it.is_empty()))>
+                <p class="note caution">{contradiction}</p>
+            </When>
+            <Columns id=id table=table />
+        </When>
+    }
+}
+
+/// Where a table says that it was measured.
+fn place_in(table: &CurveTable) -> Option<Place> {
+    table.columns.iter().filter(|it| it.is_read).find_map(|it| it.place).map(|it| match it {
+        InHeading::Wheels => Place::Wheel,
+        InHeading::Crank => Place::Crank,
+    })
+}
+
+/// What was understood of a table.
+fn preview(read: &Read, state: State) -> Vec<AnyView> {
+    let table = match read {
+        Ok(table) => table,
+        Err(error) => {
+            let words = format!("This is no table: {error}.");
+            return vec![view! { <p class="error">{words}</p> }.into_any()];
+        }
+    };
+    let mut lines: Vec<AnyView> = Vec::new();
+    let mut say = |class: &'static str, words: String| {
+        lines.push(view! { <li class=class>{words}</li> }.into_any());
+    };
+    state.printer.with(|printer| say("", hardware::rows_read(table, printer)));
+    for (at, column) in table.columns.iter().enumerate() {
+        say("", hardware::column(at, column));
+    }
+    if let Some(words) = hardware::unread(table) {
+        say("", words);
+    }
+    for bad in table.bad.iter().take(NAMED) {
+        say("bad", format!("Not read, {bad}."));
+    }
+    if let more @ 1.. = table.bad.len().saturating_sub(NAMED) {
+        say("bad", format!("And {more} more that cannot be read."));
+    }
+    vec![view! { <ul class="plain" aria-label="What was understood">{lines}</ul> }.into_any()]
+}
+
+/// Takes in a file: first a look at what was understood of it.
+#[component]
+fn Import(id: u32) -> impl IntoView {
+    let state = State::here();
+    let chosen = RwSignal::<Option<Result<String, String>>>::new(None);
+    let choose = Callback::new(move |text: Option<Result<String, FileError>>| {
+        chosen.set(text.map(|text| text.map_err(|error| error.to_string())));
+    });
+    let wrong = said(move || {
+        chosen.with(|it| match it {
+            Some(Err(error)) => format!("Nothing was taken in: {error}."),
+            _ => String::new(),
+        })
+    });
+    let table = Memo::new(move |_| -> Option<Read> {
+        let system = state.document.with(|it| it.settings.system);
+        chosen.with(|it| match it {
+            Some(Ok(text)) => Some(CurveTable::read(text, &ColumnChoice::default(), system)),
+            _ => None,
+        })
+    });
+    let understood = Callback::new(move |()| {
+        table.with(|it| it.as_ref().map_or_else(Vec::new, |it| preview(it, state)))
+    });
+    let take = Callback::new(move |()| {
+        let Some(Ok(text)) = chosen.get_untracked() else { return };
+        chosen.set(None);
+        state.change_undoably(|it| {
+            let typed_in = it.settings.system;
+            if let Some(form) = find_mut(it, id) {
+                form.table = Entry { text, typed_in };
+                form.columns = ColumnForm::default();
+                if let Some(place) = form.understood().ok().and_then(|it| place_in(&it)) {
+                    form.place = place;
+                }
+            }
+        });
+    });
+    let leave = Callback::new(move |()| chosen.set(None));
+    view! {
+        <FileButton
+            label="Import a CSV file"
+            accept=".csv,.txt,.tsv,text/csv,text/plain"
+            largest=LONGEST_TABLE
+            on_text=choose
+        />
+        <div role="status" class="import">
+            <When condition=holds(move || wrong.with(|it| !it.is_empty()))>
+                <p class="note caution">{wrong}</p>
+            </When>
+            <When condition=holds(move || table.with(Option::is_some))>
+                <div class="note">
+                    <Drawn what=understood />
+                </div>
+                <div class="buttons">
+                    <When condition=holds(move || table.with(|it| matches!(it, Some(Ok(_)))))>
+                        <Button label="Use this table" look="strong" on_press=take />
+                    </When>
+                    <Button label="Cancel" on_press=leave />
+                </div>
+            </When>
+        </div>
+    }
+}
+
+/// Which column holds what, where the table does not tell it.
+#[component]
+fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
+    let state = State::here();
+    let columns = Memo::new(move |_| {
+        let found = (FOUND.to_owned(), "As the table says".to_owned());
+        let names = table.with(|it| match it {
+            Some(Ok(table)) => table
+                .columns
+                .iter()
+                .enumerate()
+                .map(|(at, column)| {
+                    let number = (at + 1).to_string();
+                    let label = format!("{number} {}", column.header.trim());
+                    (number, label.trim_end().to_owned())
+                })
+                .collect(),
+            _ => Vec::new(),
+        });
+        std::iter::once(found).chain(names).collect::<Vec<_>>()
+    });
+    let key = |column: Option<u32>| column.map_or_else(|| FOUND.to_owned(), |it| it.to_string());
+    let missing = move |part| {
+        let words = said(move || state.complaint(Field::Curve(id, part)).unwrap_or_default());
+        let some = holds(move || words.with(|it| !it.is_empty()));
+        view! {
+            <When condition=some>
+                <p class="error" id=Field::Curve(id, part).id() tabindex="-1">
+                    {words}
+                </p>
+            </When>
+        }
+        .into_any()
+    };
+    let asks = holds(move || {
+        [CurvePart::SpeedColumn, CurvePart::ValueColumn]
+            .iter()
+            .any(|part| state.complaint(Field::Curve(id, *part)).is_some())
+    });
+    view! {
+        <details open=asks>
+            <summary>"Columns and unit"</summary>
+            <div class="inside">
+                {missing(CurvePart::SpeedColumn)} {missing(CurvePart::ValueColumn)}
+                <Choices
+                    id=format!("curve-{id}-speed-column")
+                    label="Engine speed is in"
+                    choices=columns.into()
+                    chosen=said(move || state.document.with(|it| {
+                        key(find(it, id).and_then(|form| form.columns.speed))
+                    }))
+                    on_choice=set(id, |form, key| form.columns.speed = key.parse().ok())
+                />
+                <Choices
+                    id=format!("curve-{id}-value-column")
+                    label="Torque or power is in"
+                    choices=columns.into()
+                    chosen=said(move || state.document.with(|it| {
+                        key(find(it, id).and_then(|form| form.columns.value))
+                    }))
+                    on_choice=set(id, |form, key| form.columns.value = key.parse().ok())
+                />
+                <Choices
+                    id=format!("curve-{id}-value-unit")
+                    label="It is"
+                    choices=crate::app::widgets::options(&UNITS)
+                    chosen=read(id, |form| key_of(&UNITS, &form.columns.unit))
+                    on_choice=set(id, |form, key| {
+                        if let Some(unit) = value_of(&UNITS, &key) {
+                            form.columns.unit = unit;
+                        }
+                    })
+                />
+            </div>
+        </details>
+    }
+}

@@ -1,0 +1,106 @@
+use fillwright::logbook::Field;
+use fillwright::logbook::workshop::{Mark, PartKind, Slot};
+use leptos::prelude::*;
+
+use super::section::Section;
+use super::slots::{Owner, Row, fields};
+use crate::app::state::State;
+use crate::app::widgets::{When, holds, said};
+use crate::app::wording::hardware;
+
+/// How much fuel the engine takes.
+pub(super) static FUEL: [Row; 5] = [
+    Row::quantity(
+        Slot::SpecificConsumption,
+        "Fuel per work at full load (BSFC)",
+        "330 g/kWh or 0.54 lb/hph, say",
+    ),
+    Row::percent(Slot::ConsumptionError, "Its doubt, either way", "8 % where blank"),
+    Row::words(Slot::ConsumptionFuel, "It is given for", "%", "The blend; E0 where blank"),
+    Row::percent(
+        Slot::EfficiencyGain,
+        "Gain in efficiency at E85",
+        "Against that blend; none where blank",
+    ),
+    Row::words(Slot::Lambda, "Lambda at full load", "λ", "0.82, say"),
+];
+
+/// What surrounds the engine.
+pub(super) static ENGINE: [Row; 4] = [
+    Row::quantity(Slot::Displacement, "Displacement", "For the check by air"),
+    Row::number(Slot::Cylinders, "Cylinders", ""),
+    Row::quantity(Slot::Boost, "Boost at full load", "Where a curve has no column of it"),
+    Row::quantity(Slot::AmbientPressure, "Pressure of the air around", "Standard where blank"),
+];
+
+/// What the check by air needs.
+pub(super) static AIR: [Row; 2] = [
+    Row::percent(Slot::VolumetricEfficiency, "Volumetric efficiency", "Referred to the manifold"),
+    Row::quantity(Slot::ManifoldTemperature, "Temperature in the manifold", ""),
+];
+
+/// What is lost between crank and wheels.
+pub(super) static LOSS: [Row; 2] = [
+    Row::percent(Slot::DrivelineLoss, "Driveline loss, of crank power", "10 %, say"),
+    Row::words(Slot::DrivelineLossRange, "Loss may be", "%", "From–to; ± 3 where blank"),
+];
+
+/// Which way the fuel goes, where there are both ways.
+pub(super) static SPLIT: [Row; 1] =
+    [Row::percent(Slot::PortShare, "Fuel through the port injectors", "Of all fuel, at full load")];
+
+/// All fields of the engine that stand here.
+pub(super) static ALL: [&[Row]; 5] = [&FUEL, &ENGINE, &SPLIT, &LOSS, &AIR];
+
+fn is_here(field: Field) -> bool {
+    matches!(
+        field,
+        Field::Engine(slot) if !matches!(slot, Slot::BlendShare | Slot::BlendRange | Slot::Reserve)
+    )
+}
+
+/// The engine, and how much fuel it takes.
+#[component]
+pub(super) fn EngineSection() -> impl IntoView {
+    let state = State::here();
+    let short = said(move || {
+        state.document.with(|it| {
+            let texts = &it.here.workshop.engine;
+            let rows = [&ENGINE[0], &FUEL[0], &FUEL[4], &ENGINE[2]];
+            state.printer.with(|printer| {
+                let typed = rows.iter().filter_map(|row| row.typed(texts, printer));
+                typed.collect::<Vec<_>>().join(", ")
+            })
+        })
+    });
+    let both_ways = holds(move || {
+        state.document.with(|it| {
+            let has = |kinds: &[PartKind]| {
+                let mut parts = it.here.workshop.parts.iter();
+                parts.any(|part| kinds.contains(&part.kind) && !part.is(Mark::SetAside))
+            };
+            has(&[PartKind::PortInjectors])
+                && has(&[PartKind::DirectInjectors, PartKind::PlungerPump])
+        })
+    });
+    let add_on = said(move || {
+        state.workshop.with(|it| {
+            let loss = it.curves.iter().find_map(|curve| curve.loss);
+            loss.map_or_else(String::new, |loss| {
+                state.printer.with(|printer| hardware::add_on(loss, printer))
+            })
+        })
+    });
+    view! {
+        <Section id="engine" title="Engine" short=short has=is_here>
+            {fields(Owner::Engine, &FUEL)}
+            {fields(Owner::Engine, &ENGINE)}
+            <When condition=both_ways>{fields(Owner::Engine, &SPLIT)}</When>
+            <h3>"Between crank and wheels"</h3>
+            {fields(Owner::Engine, &LOSS)}
+            <p class="hint">{add_on}</p>
+            <h3>"For a check by the air"</h3>
+            {fields(Owner::Engine, &AIR)}
+        </Section>
+    }
+}

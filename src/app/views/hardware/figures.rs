@@ -1,0 +1,71 @@
+use leptos::prelude::*;
+
+use super::fluid::Fluid;
+use super::tables::{enough, of_judged, parts, speeds};
+use super::workings::Workings;
+use super::{share_chart, use_chart};
+use crate::app::charts::graph::{Graph, GraphChart};
+use crate::app::state::State;
+use crate::app::widgets::{Drawn, When, holds};
+
+/// The use of each part over engine speed.
+pub(super) fn use_graph(state: State) -> Signal<Graph> {
+    Memo::new(move |_| {
+        let graph = of_judged(state, |it, workshop, printer| {
+            use_chart::graph(&it.answer, workshop, printer)
+        });
+        graph.unwrap_or_default()
+    })
+    .into()
+}
+
+/// The power that each part supports over the ethanol share.
+pub(super) fn share_graph(state: State) -> Signal<Graph> {
+    Memo::new(move |_| {
+        let graph = of_judged(state, |it, _, printer| {
+            state.document.with(|document| share_chart::graph(it, document, printer))
+        });
+        graph.unwrap_or_default()
+    })
+    .into()
+}
+
+/// The figures behind the verdict.
+#[component]
+pub(super) fn FiguresCard() -> impl IntoView {
+    let state = State::here();
+    let known = holds(move || state.judged.with(Option::is_some));
+    let judged = holds(move || {
+        state.judged.with(|it| it.as_ref().is_some_and(|it| it.answer.standing.is_some()))
+    });
+    let part_table = Callback::new(move |()| {
+        let tables = of_judged(state, |it, workshop, printer| {
+            vec![parts(&it.answer, workshop, printer), enough(&it.answer, workshop, printer)]
+        });
+        tables.unwrap_or_default()
+    });
+    let speed_table = Callback::new(move |()| {
+        of_judged(state, |it, _, printer| speeds(it, printer)).into_iter().collect()
+    });
+    view! {
+        <When condition=judged>
+            <section class="card" aria-labelledby="use-title">
+                <h2 id="use-title">"What gives first"</h2>
+                <GraphChart id="use-chart" graph=use_graph(state) />
+                <Drawn what=part_table />
+            </section>
+            <section class="card" aria-labelledby="share-title">
+                <h2 id="share-title">"How much ethanol it takes"</h2>
+                <GraphChart id="share-chart" graph=share_graph(state) />
+            </section>
+        </When>
+        <When condition=known>
+            <Fluid />
+            <section class="card" aria-labelledby="demand-title">
+                <h2 id="demand-title">"What the engine takes"</h2>
+                <Drawn what=speed_table />
+                <Workings />
+            </section>
+        </When>
+    }
+}

@@ -1,0 +1,38 @@
+use leptos::prelude::*;
+
+use super::tables::{facts, of_judged, with_fluid};
+use crate::app::state::State;
+use crate::app::widgets::{Drawn, When, holds};
+use crate::app::wording::hardware;
+
+/// What injection fluid does, which never decides.
+#[component]
+pub(super) fn Fluid() -> impl IntoView {
+    let state = State::here();
+    let some = holds(move || {
+        state.judged.with(|it| it.as_ref().is_some_and(|it| it.answer.fluid.is_some()))
+    });
+    let drawn = Callback::new(move |()| {
+        let drawn = of_judged(state, |judged, workshop, printer| {
+            let answer = &judged.answer;
+            let fluid = answer.fluid.as_ref()?;
+            let list = hardware::fluid_facts(fluid, &answer.headroom, answer.peak(), printer);
+            Some(vec![
+                with_fluid(answer, workshop, printer),
+                view! { <dl class="facts">{facts(list)}</dl> }.into_any(),
+            ])
+        });
+        drawn.flatten().unwrap_or_default()
+    });
+    view! {
+        <When condition=some>
+            <section class="card" aria-labelledby="fluid-title">
+                <h2 id="fluid-title">"Injection fluid"</h2>
+                <p class="note caution">
+                    "Never counted on: a spray that stops takes its fuel and its cooling with it at once. Without it decides."
+                </p>
+                <Drawn what=drawn />
+            </section>
+        </When>
+    }
+}

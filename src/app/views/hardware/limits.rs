@@ -1,0 +1,28 @@
+use fillwright::logbook::Field;
+use leptos::prelude::*;
+
+use super::part::{adders, ids, names, one};
+use super::part_rows::LIMITS;
+use super::parts::is_of_limit;
+use super::section::Section;
+use crate::app::widgets::Rows;
+
+fn is_here(field: Field) -> bool {
+    matches!(field, Field::Part(_, slot) if is_of_limit(slot))
+}
+
+/// What the builder holds safe, and what rules allow.
+#[component]
+pub(super) fn LimitsSection() -> impl IntoView {
+    view! {
+        <Section id="limits" title="Limits" short=names(&LIMITS) has=is_here>
+            <p class="hint">
+                "What gearbox, clutch, rods or compressor stand, by whoever built them, or what a rule allows."
+            </p>
+            <div class="parts">
+                <Rows ids=ids(&LIMITS) row=one />
+            </div>
+            {adders(&LIMITS)}
+        </Section>
+    }
+}

@@ -1,0 +1,110 @@
+use fillwright::logbook::Field;
+use fillwright::logbook::workshop::{BlendForm, Slot};
+use leptos::prelude::*;
+
+use super::section::Section;
+use super::slots::{Owner, Row, fields};
+use crate::app::state::State;
+use crate::app::widgets::{Choices, Options, When, holds, key_of, options, said, value_of};
+use crate::app::wording::hardware;
+
+const BLENDS: [(BlendForm, &str, &str); 2] =
+    [(BlendForm::Tank, "tank", "What is in the tank"), (BlendForm::Typed, "typed", "What I type")];
+
+static TYPED: [Row; 2] = [
+    Row::words(Slot::BlendShare, "Blend", "%", "E30, say"),
+    Row::words(Slot::BlendRange, "Blend may be", "%", "From–to: 26–34"),
+];
+
+static WANTED: [Row; 1] = [Row::percent(
+    Slot::Reserve,
+    "Reserve wanted",
+    "Flow above what the engine takes, before the limit; 10 % where blank",
+)];
+
+/// All fields of the engine that stand here.
+pub(super) static ALL: [&[Row]; 2] = [&TYPED, &WANTED];
+
+fn is_here(field: Field) -> bool {
+    matches!(field, Field::Engine(Slot::BlendShare | Slot::BlendRange | Slot::Reserve))
+}
+
+/// What is asked of the fuel system: the curve, the blend and the reserve.
+#[component]
+pub(super) fn LoadSection() -> impl IntoView {
+    let state = State::here();
+    let curves = Memo::new(move |_| {
+        state.document.with(|it| {
+            let curves = it.here.workshop.curves.iter();
+            curves.map(|it| (it.id.to_string(), hardware::curve(&it.name))).collect::<Vec<_>>()
+        })
+    });
+    let several = holds(move || curves.with(|it| it.len() > 1));
+    let target = said(move || {
+        state.document.with(|it| {
+            let workshop = &it.here.workshop;
+            let mut ids = workshop.curves.iter().map(|it| it.id);
+            let first = workshop.curves.first().map_or(0, |it| it.id);
+            ids.find(|id| *id == workshop.target).unwrap_or(first).to_string()
+        })
+    });
+    let choose_target = state.set(|it, key| {
+        if let Ok(id) = key.parse() {
+            it.here.workshop.target = id;
+        }
+    });
+    let blend = said(move || state.document.with(|it| key_of(&BLENDS, &it.here.workshop.blend)));
+    let choose_blend = state.set(|it, key| {
+        if let Some(blend) = value_of(&BLENDS, &key) {
+            it.here.workshop.blend = blend;
+        }
+    });
+    let is_typed =
+        holds(move || state.document.with(|it| it.here.workshop.blend) == BlendForm::Typed);
+    let by_the_log = said(move || state.by_the_log());
+    let no_blend =
+        said(move || state.complaint(Field::Engine(Slot::BlendShare)).unwrap_or_default());
+    let nothing_known = holds(move || !is_typed.get() && no_blend.with(|it| !it.is_empty()));
+    let short = said(move || {
+        state.judged.with(|judged| {
+            let judged = judged.as_ref().filter(|it| !it.stale);
+            judged.map_or_else(String::new, |it| {
+                state.printer.with(|printer| hardware::load_in_short(&it.reading, printer))
+            })
+        })
+    });
+    view! {
+        <Section id="load" title="Load" short=short has=is_here open=true>
+            <When condition=several>
+                <Choices
+                    id="target-curve"
+                    label="The curve to serve"
+                    choices=curves.into()
+                    chosen=target
+                    on_choice=choose_target
+                />
+            </When>
+            <Options
+                legend="Blend"
+                name="blend"
+                options=options(&BLENDS)
+                chosen=blend
+                on_choice=choose_blend
+            />
+            <When condition=is_typed>{fields(Owner::Engine, &TYPED)}</When>
+            <When condition=holds(move || !is_typed.get())>
+                <p class="hint">{by_the_log}</p>
+            </When>
+            <When condition=nothing_known>
+                <p
+                    class="note caution"
+                    id=Field::Engine(Slot::BlendShare).id()
+                    tabindex="-1"
+                >
+                    {no_blend}
+                </p>
+            </When>
+            {fields(Owner::Engine, &WANTED)}
+        </Section>
+    }
+}

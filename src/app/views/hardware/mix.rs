@@ -1,0 +1,93 @@
+use fillwright::logbook::Field;
+use fillwright::logbook::workshop::Slot;
+use leptos::prelude::*;
+
+use super::section::Section;
+use super::slots::{Owner, Row, fields};
+use crate::app::state::State;
+use crate::app::widgets::{Options, TextField, When, holds, key_of, options, said, value_of};
+use crate::app::wording::hardware;
+
+const BASES: [(bool, &str, &str); 2] = [(false, "volume", "By volume"), (true, "mass", "By mass")];
+
+pub(super) static STRENGTHS: [Row; 2] = [
+    Row::percent(Slot::MixStrength, "Methanol wanted in it", "50 %, say"),
+    Row::percent(Slot::MixConcentrate, "Methanol in the concentrate", "Neat where blank"),
+];
+
+fn is_here(field: Field) -> bool {
+    matches!(field, Field::Mix(_))
+}
+
+/// What to pour for injection fluid.
+#[component]
+pub(super) fn MixSection() -> impl IntoView {
+    let state = State::here();
+    let base =
+        said(move || state.document.with(|it| key_of(&BASES, &it.here.workshop.mix_by_mass)));
+    let choose = state.set(|it, key| {
+        if let Some(by_mass) = value_of(&BASES, &key) {
+            it.here.workshop.mix_by_mass = by_mass;
+        }
+    });
+    let by_mass = holds(move || state.document.with(|it| it.here.workshop.mix_by_mass));
+    let measure = fillwright::logbook::Measure::Volume;
+    let unit = said(move || {
+        let volume = || state.printer.with(|it| it.unit(measure).to_owned());
+        if by_mass.get() { "kg".to_owned() } else { volume() }
+    });
+    // A mass means the same in all units, so it is shown as typed.
+    let amount = said(move || {
+        let entry = state.document.with(|it| it.here.workshop.mix.get(Slot::MixAmount).cloned());
+        let entry = entry.unwrap_or_default();
+        if by_mass.get() { entry.text } else { state.printer.with(|it| it.shown(&entry, measure)) }
+    });
+    let recipe = Callback::new(move |()| {
+        state.workshop.with(|it| {
+            let recipe = it.mix.as_ref();
+            recipe.map_or_else(Vec::new, |recipe| {
+                let facts = state.printer.with(|printer| hardware::recipe(recipe, printer));
+                super::tables::facts(facts)
+            })
+        })
+    });
+    let known = holds(move || state.workshop.with(|it| it.mix.is_some()));
+    let short = said(move || {
+        state.workshop.with(|it| {
+            let recipe = it.mix.as_ref();
+            recipe.map_or_else(
+                || "Nothing wanted".to_owned(),
+                |recipe| state.printer.with(|printer| hardware::recipe_in_short(recipe, printer)),
+            )
+        })
+    });
+    view! {
+        <Section id="mix" title="Mix injection fluid" short=short has=is_here>
+            <Options
+                legend="Amount and strengths"
+                name="mix-by"
+                options=options(&BASES)
+                chosen=base
+                on_choice=choose
+            />
+            <TextField
+                field=Field::Mix(Slot::MixAmount)
+                label="Amount wanted"
+                unit=unit
+                words=true
+                value=amount
+                on_text=state.set_entry(|it| Some(it.here.workshop.mix.entry(Slot::MixAmount)))
+            />
+            {fields(Owner::Mix, &STRENGTHS)}
+            <When condition=known>
+                <dl class="facts" id="recipe">
+                    <crate::app::widgets::Drawn what=recipe />
+                </dl>
+                <p class="hint">"At 20 °C. Weighed, it comes out right at any temperature."</p>
+            </When>
+            <ul class="cautions note caution" aria-label="Cautions on injection fluid">
+                {hardware::FLUID_CAUTIONS.map(|it| view! { <li>{it}</li> })}
+            </ul>
+        </Section>
+    }
+}

@@ -1,0 +1,96 @@
+//! Whether the fuel system holds, and what gives first.
+
+mod curve;
+mod curve_chart;
+mod curve_table;
+mod curves;
+mod engine;
+mod figures;
+mod fluid;
+mod gains;
+mod judgement;
+mod limits;
+mod load;
+mod mix;
+mod part;
+mod part_rows;
+mod parts;
+mod section;
+mod share_chart;
+mod sheet;
+mod slots;
+mod tables;
+mod use_chart;
+mod workings;
+
+use leptos::prelude::*;
+
+use crate::app::state::State;
+use crate::app::widgets::{Button, When, holds};
+use curve_chart::CurvesCard;
+use curves::{CurvesSection, add_curve};
+use engine::EngineSection;
+use figures::FiguresCard;
+use judgement::JudgementCard;
+use limits::LimitsSection;
+use load::LoadSection;
+use mix::MixSection;
+use parts::PartsSection;
+use sheet::Sheet;
+
+/// The Hardware view: the question, and the answer beside or below it.
+#[component]
+pub(crate) fn HardwareView() -> impl IntoView {
+    let state = State::here();
+    let some = holds(move || {
+        state.document.with(|it| {
+            let workshop = &it.here.workshop;
+            !workshop.curves.is_empty() || !workshop.parts.is_empty()
+        })
+    });
+    let printing = RwSignal::new(false);
+    view! {
+        <When condition=holds(move || !some.get())>
+            <div class="view">
+                <Empty />
+                <MixSection />
+            </div>
+        </When>
+        <When condition=some>
+            <div class="view two hardware">
+                <div class="question">
+                    <LoadSection />
+                    <CurvesSection />
+                    <EngineSection />
+                    <PartsSection />
+                    <LimitsSection />
+                    <MixSection />
+                </div>
+                <div class="answer">
+                    <JudgementCard printing=printing />
+                    <FiguresCard />
+                    <CurvesCard />
+                </div>
+            </div>
+            <Sheet printing=printing />
+        </When>
+    }
+}
+
+/// What the view is for, while nothing was entered.
+#[component]
+fn Empty() -> impl IntoView {
+    let state = State::here();
+    let add = Callback::new(move |()| state.document.update(add_curve));
+    view! {
+        <section class="card" aria-labelledby="hardware-empty">
+            <h2 id="hardware-empty">"Does the fuel system hold?"</h2>
+            <p>
+                "Give a power curve and the parts that feed the engine: this view says which part gives first, at which engine speed, and up to which ethanol share. It also says what would be enough, and what reserve is left on the blend in the tank."
+            </p>
+            <div>
+                <Button label="Add a curve" look="strong" on_press=add />
+            </div>
+        </section>
+    }
+}

@@ -1,0 +1,182 @@
+use fillwright::logbook::workshop::{Fields, Mark, PartForm, PartKind};
+use fillwright::logbook::{Document, Field};
+use leptos::prelude::*;
+
+use super::part_rows::{marks_of, rows_of};
+use super::slots::{Owner, SlotField};
+use crate::app::state::State;
+use crate::app::widgets::{Button, CheckBox, TextField, When, holds, said};
+use crate::app::wording::hardware;
+
+fn find(document: &Document, id: u32) -> Option<&PartForm> {
+    document.here.workshop.parts.iter().find(|form| form.id == id)
+}
+
+fn find_mut(document: &mut Document, id: u32) -> Option<&mut PartForm> {
+    document.here.workshop.parts.iter_mut().find(|form| form.id == id)
+}
+
+/// Adds a part, or a limit. The first pump brings the line that it feeds.
+pub(super) fn add(document: &mut Document, kind: PartKind) {
+    let has = |document: &Document, kind| {
+        document.here.workshop.parts.iter().filter(|part| part.kind == kind).count()
+    };
+    let wants_line = kind == PartKind::SupplyPump && has(document, PartKind::SupplyLine) == 0;
+    let kinds = [Some(kind), wants_line.then_some(PartKind::SupplyLine)];
+    for kind in kinds.into_iter().flatten() {
+        let id = document.here.next_id();
+        let before = has(document, kind);
+        let name = hardware::kind(kind);
+        let name = if before == 0 { name.to_owned() } else { format!("{name} {}", before + 1) };
+        let parts = &mut document.here.workshop.parts;
+        parts.push(PartForm { name, ..PartForm::new(id, kind) });
+    }
+}
+
+/// The numbers of the parts of some kinds, kept up to date.
+pub(super) fn ids(kinds: &'static [PartKind]) -> Signal<Vec<u32>> {
+    let state = State::here();
+    Memo::new(move |_| {
+        state.document.with(|it| {
+            let parts = it.here.workshop.parts.iter();
+            parts.filter(|it| kinds.contains(&it.kind)).map(|it| it.id).collect::<Vec<_>>()
+        })
+    })
+    .into()
+}
+
+/// The names of the parts of some kinds, in one line.
+pub(super) fn names(kinds: &'static [PartKind]) -> Signal<String> {
+    let state = State::here();
+    said(move || {
+        state.document.with(|it| {
+            let parts = it.here.workshop.parts.iter().filter(|it| kinds.contains(&it.kind));
+            let name = |form: &PartForm| {
+                let aside = if form.is(Mark::SetAside) { " (set aside)" } else { "" };
+                format!("{}{aside}", hardware::part(form))
+            };
+            parts.map(name).collect::<Vec<_>>().join(", ")
+        })
+    })
+}
+
+/// The buttons that add parts of some kinds.
+pub(super) fn adders(kinds: &'static [PartKind]) -> AnyView {
+    let state = State::here();
+    let button = |kind: PartKind| {
+        let press = Callback::new(move |()| state.document.update(|it| add(it, kind)));
+        view! { <Button label=hardware::kind(kind) look="small" on_press=press /> }.into_any()
+    };
+    let buttons: Vec<AnyView> = kinds.iter().map(|kind| button(*kind)).collect();
+    view! {
+        <div role="group" aria-label="Add">
+            <p class="legend">"Add"</p>
+            <div class="buttons">{buttons}</div>
+        </div>
+    }
+    .into_any()
+}
+
+/// A part of the fuel system, or a limit.
+pub(super) fn one(id: u32) -> AnyView {
+    view! { <OnePart id=id /> }.into_any()
+}
+
+#[component]
+fn OnePart(id: u32) -> impl IntoView {
+    let state = State::here();
+    let form = state.document.with_untracked(|it| find(it, id).cloned());
+    // The row of a part goes only when the part has gone.
+    let Some(PartForm { kind, fields, .. }) = form else { return ().into_any() };
+    let title = said(move || {
+        state.document.with(|it| find(it, id).map_or_else(String::new, hardware::part))
+    });
+    let name = state.text(move |it| find(it, id).map(|form| &form.name));
+    let set_name = state.set(move |it, text| {
+        if let Some(form) = find_mut(it, id) {
+            form.name = text;
+        }
+    });
+    let is = move |mark| {
+        holds(move || state.document.with(|it| find(it, id).is_some_and(|form| form.is(mark))))
+    };
+    let tick = move |mark| {
+        Callback::new(move |on| {
+            state.document.update(|it| {
+                if let Some(form) = find_mut(it, id) {
+                    form.mark(mark, on);
+                }
+            });
+        })
+    };
+    let wrong = holds(move || {
+        state.workshop.with(|it| {
+            it.complaints.iter().any(|complaint| match complaint.field {
+                Field::Part(of, _) | Field::PartName(of) => of == id,
+                _ => false,
+            })
+        })
+    });
+    let remove = Callback::new(move |()| {
+        state.change_undoably(|it| it.here.workshop.parts.retain(|form| form.id != id));
+    });
+    let drawn: Vec<AnyView> = rows_of(kind)
+        .iter()
+        .map(|row| {
+            let shown = holds(move || {
+                state.document.with(|it| find(it, id).is_some_and(|form| row.is_of(form)))
+            });
+            view! {
+                <When condition=shown>
+                    <SlotField owner=Owner::Part(id) row=row />
+                </When>
+            }
+            .into_any()
+        })
+        .collect();
+    let boxes: Vec<AnyView> = marks_of(kind)
+        .iter()
+        .map(|(mark, label)| {
+            view! { <CheckBox label=label checked=is(*mark) on_tick=tick(*mark) /> }.into_any()
+        })
+        .collect();
+    let aside = is(Mark::SetAside);
+    view! {
+        <details class="part" open=fields == Fields::default()>
+            <summary>
+                <span>{title}</span>
+                <When condition=aside>
+                    <span class="in-short">"Set aside"</span>
+                </When>
+                <When condition=wrong>
+                    <span class="in-short missing">"Something is missing or wrong"</span>
+                </When>
+            </summary>
+            <div class="inside" role="group" aria-label=title>
+                <TextField
+                    field=Field::PartName(id)
+                    label="Name"
+                    words=true
+                    value=name
+                    on_text=set_name
+                />
+                <div class="pair">{drawn}</div>
+                {boxes}
+                <CheckBox
+                    label="Set aside, for comparison"
+                    checked=aside
+                    on_tick=tick(Mark::SetAside)
+                />
+                <div>
+                    <Button
+                        label="Remove"
+                        look="small"
+                        name=Signal::derive(move || Some(format!("Remove {}", title.get())))
+                        on_press=remove
+                    />
+                </div>
+            </div>
+        </details>
+    }
+    .into_any()
+}

@@ -1,0 +1,36 @@
+use fillwright::logbook::Field;
+use fillwright::logbook::workshop::Slot;
+use leptos::prelude::*;
+
+use super::part::{adders, ids, names, one};
+use super::part_rows::PARTS;
+use super::section::Section;
+use crate::app::widgets::Rows;
+
+/// Whether a field belongs to a limit.
+pub(super) fn is_of_limit(slot: Slot) -> bool {
+    matches!(
+        slot,
+        Slot::LimitPower | Slot::LimitTorque | Slot::LimitAir | Slot::FromSpeed | Slot::ToSpeed
+    )
+}
+
+fn is_here(field: Field) -> bool {
+    match field {
+        Field::Part(_, slot) => !is_of_limit(slot),
+        field => matches!(field, Field::PartName(_)),
+    }
+}
+
+/// The parts of the fuel system.
+#[component]
+pub(super) fn PartsSection() -> impl IntoView {
+    view! {
+        <Section id="parts" title="Parts" short=names(&PARTS) has=is_here>
+            <div class="parts">
+                <Rows ids=ids(&PARTS) row=one />
+            </div>
+            {adders(&PARTS)}
+        </Section>
+    }
+}

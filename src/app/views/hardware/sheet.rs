@@ -1,0 +1,205 @@
+//! What is printed.
+
+use fillwright::logbook::workshop::{Fields, Mark, Workshop, WorkshopReading};
+use fillwright::logbook::{CarFile, Field, Printer};
+use leptos::{ev, prelude::*};
+
+use super::figures::{share_graph, use_graph};
+use super::part_rows::{LIMITS, marks_of, rows_of};
+use super::slots::{Owner, Row};
+use super::tables::{enough, facts, of_judged, parts, speeds, with_fluid};
+use super::{engine, gains, judgement, load};
+use crate::app::charts::graph::GraphOnPaper;
+use crate::app::state::{Judged, State};
+use crate::app::widgets::{Button, Drawn, When, cited, holds};
+use crate::app::wording::hardware::{self, Fact};
+use crate::app::{device, wording};
+
+/// Whether there is a judgement that can be printed.
+fn is_ready(state: State) -> Signal<bool> {
+    holds(move || state.judged.with(|it| it.as_ref().is_some_and(|it| !it.stale)))
+}
+
+/// The button that prints.
+#[component]
+pub(super) fn PrintButton(printing: RwSignal<bool>) -> impl IntoView {
+    let print = Callback::new(move |()| {
+        printing.set(true);
+        // The sheet has to be on the page before the printer looks at it.
+        request_animation_frame(|| {
+            if let Err(error) = window().print() {
+                leptos::logging::error!("{error:?}");
+            }
+        });
+    });
+    view! {
+        <When condition=is_ready(State::here())>
+            <Button label="Print" look="small" on_press=print />
+        </When>
+    }
+}
+
+/// The sheet, which is made only for the printer.
+#[component]
+pub(super) fn Sheet(printing: RwSignal<bool>) -> impl IntoView {
+    let before = window_event_listener(ev::beforeprint, move |_| printing.set(true));
+    let after = window_event_listener(ev::afterprint, move |_| printing.set(false));
+    on_cleanup(move || {
+        before.remove();
+        after.remove();
+    });
+    let ready = is_ready(State::here());
+    view! {
+        <When condition=holds(move || printing.get() && ready.get())>
+            <Paper />
+        </When>
+    }
+}
+
+#[component]
+fn Paper() -> impl IntoView {
+    let state = State::here();
+    let content = Callback::new(move |()| {
+        of_judged(state, |judged, _, printer| {
+            state.document.with(|document| drawn(judged, &document.here, printer))
+        })
+        .unwrap_or_default()
+    });
+    view! {
+        <article class="sheet">
+            <Drawn what=content />
+            <section>
+                <GraphOnPaper id="use-on-paper" graph=use_graph(state) />
+            </section>
+            <section>
+                <GraphOnPaper id="share-on-paper" graph=share_graph(state) />
+            </section>
+            <section>
+                <h2>"Cautions"</h2>
+                <ul>
+                    {hardware::CAUTIONS.map(|it| view! { <li>{it}</li> })}
+                    <li>{hardware::RULES_FIRST}</li>
+                </ul>
+            </section>
+            <Sources />
+        </article>
+    }
+}
+
+/// Where formulas and constants of the reckoning come from.
+#[component]
+fn Sources() -> impl IntoView {
+    let state = State::here();
+    let sources = Callback::new(move |()| {
+        let mut sources: Vec<String> = of_judged(state, |judged, _, _| {
+            let lines = judged.answer.workings(&judged.reading);
+            lines.iter().flat_map(|line| line.sources.iter().map(cited)).collect()
+        })
+        .unwrap_or_default();
+        sources.sort();
+        sources.dedup();
+        sources.into_iter().map(|it| view! { <li>{it}</li> }.into_any()).collect()
+    });
+    view! {
+        <section class="sources">
+            <h2>"Sources"</h2>
+            <ul>
+                <Drawn what=sources />
+            </ul>
+        </section>
+    }
+}
+
+/// All but the pictures.
+fn drawn(judged: &Judged, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
+    let (answer, reading, workshop) = (&judged.answer, &judged.reading, &car.workshop);
+    let verdict = hardware::judgement(answer, workshop, printer);
+    let mut said = vec![verdict.more];
+    said.extend(hardware::first_to_give(answer, workshop, printer));
+    said.extend(hardware::limits_of_share(answer, printer));
+    said.extend(answer.air.iter().map(|it| hardware::air(it, workshop, printer).1));
+    said.extend(judgement::warnings(judged, workshop, printer));
+    let said: Vec<AnyView> = said.into_iter().map(|it| view! { <p>{it}</p> }.into_any()).collect();
+    let today: String = device::now().chars().take("2026-05-03".len()).collect();
+    let mut views = vec![
+        view! {
+            <header>
+                <h1>{format!("Fuel system: {}", wording::car(car))}</h1>
+                <p>{format!("{today}. {}.", hardware::load_in_short(reading, printer))}</p>
+                <When condition=Signal::stored(car.demo)>
+                    <p>"Invented example: every figure is made up."</p>
+                </When>
+            </header>
+            <section>
+                <h2>{verdict.word}</h2>
+                {said}
+            </section>
+        }
+        .into_any(),
+    ];
+    for (title, list) in gains::groups(reading, printer) {
+        views.push(group(title, list));
+    }
+    views.push(group("Engine".into(), engine_facts(workshop, reading, printer)));
+    for form in &workshop.parts {
+        let field = |slot| Owner::Part(form.id).field(slot);
+        let rows = rows_of(form.kind).iter().filter(|row| row.is_of(form));
+        let mut list = values(rows, &form.fields, &field, reading, printer);
+        let ticked = marks_of(form.kind).iter().filter(|(mark, _)| form.is(*mark));
+        list.extend(ticked.map(|(_, label)| Fact::new(*label, "yes".into(), String::new())));
+        let aside = if form.is(Mark::SetAside) { ": set aside, not judged" } else { "" };
+        let what = if LIMITS.contains(&form.kind) { "Limit: " } else { "" };
+        views.push(group(format!("{what}{}{aside}", hardware::part(form)), list));
+    }
+    views.push(
+        view! {
+            <section>
+                <h2>"Results"</h2>
+                {parts(answer, workshop, printer)} {enough(answer, workshop, printer)}
+                {answer.fluid.map(|_| with_fluid(answer, workshop, printer))}
+                {speeds(judged, printer)}
+            </section>
+        }
+        .into_any(),
+    );
+    views
+}
+
+/// A group of figures.
+fn group(title: String, list: Vec<Fact>) -> AnyView {
+    view! {
+        <section class="group">
+            <h2>{title}</h2>
+            <dl>{facts(list)}</dl>
+        </section>
+    }
+    .into_any()
+}
+
+fn engine_facts(workshop: &Workshop, reading: &WorkshopReading, printer: &Printer) -> Vec<Fact> {
+    let rows = load::ALL.iter().chain(&engine::ALL).flat_map(|rows| rows.iter());
+    let mut list = values(rows, &workshop.engine, &Field::Engine, reading, printer);
+    if let Some(loss) = reading.curves.iter().find_map(|curve| curve.loss) {
+        let (value, range) = hardware::add_on_figures(loss, printer);
+        list.push(Fact::new("The same, added to wheel power", value, range));
+    }
+    list
+}
+
+/// What was typed, and what was taken where nothing was.
+fn values<'a>(
+    rows: impl Iterator<Item = &'a Row>,
+    texts: &Fields,
+    field: &dyn Fn(fillwright::logbook::workshop::Slot) -> Field,
+    reading: &WorkshopReading,
+    printer: &Printer,
+) -> Vec<Fact> {
+    rows.filter_map(|row| {
+        if let Some(typed) = row.typed(texts, printer) {
+            return Some(Fact::new(row.label, typed, String::new()));
+        }
+        let assumed = reading.assumptions.iter().find(|it| it.field == field(row.slot))?;
+        Some(Fact::new(row.label, assumed.taken.clone(), "assumed".into()))
+    })
+    .collect()
+}

@@ -1,0 +1,208 @@
+//! Figures in tables and lists, and what they are made of.
+
+use fillwright::logbook::Printer;
+use fillwright::logbook::workshop::{HardwareAnswer, PartAnswer, Workshop};
+use fillwright::quantity::Band;
+use leptos::prelude::*;
+
+use crate::app::state::{Judged, State};
+use crate::app::wording::hardware::{self, Fact};
+
+/// What is made of the judgement, with the names from the document; nothing while
+/// there is none.
+pub(super) fn of_judged<T>(
+    state: State,
+    make: impl FnOnce(&Judged, &Workshop, &Printer) -> T,
+) -> Option<T> {
+    state.judged.with(|judged| {
+        let judged = judged.as_ref()?;
+        Some(state.document.with(|document| {
+            state.printer.with(|printer| make(judged, &document.here.workshop, printer))
+        }))
+    })
+}
+
+/// Figures as a list of definitions.
+pub(super) fn facts(facts: Vec<Fact>) -> Vec<AnyView> {
+    let fact = |it: Fact| {
+        view! {
+            <dt>{it.what}</dt>
+            <dd>
+                {it.value} " " <small>{it.aside}</small>
+            </dd>
+        }
+        .into_any()
+    };
+    facts.into_iter().map(fact).collect()
+}
+
+/// A cell: a figure, and what belongs to it in small.
+pub(super) type Cell = (String, String);
+
+/// A figure alone.
+fn alone(figure: String) -> Cell {
+    (figure, String::new())
+}
+
+/// No figure.
+fn none() -> Cell {
+    alone("—".to_owned())
+}
+
+/// A figure with its ends, where they print differently.
+fn banded<T: Copy>(band: Band<T>, print: &dyn Fn(T) -> String) -> Cell {
+    let (low, high) = (print(band.low()), print(band.high()));
+    let ends = if low == high { String::new() } else { format!("{low} to {high}") };
+    (print(band.expected()), ends)
+}
+
+/// A table of figures. One that is wider than the page is moved by keys too.
+pub(super) fn table(caption: &str, headings: &[String], rows: Vec<Vec<Cell>>) -> AnyView {
+    let headings: Vec<AnyView> =
+        headings.iter().map(|it| view! { <th scope="col">{it.clone()}</th> }.into_any()).collect();
+    let row = |cells: Vec<Cell>| {
+        let mut cells = cells.into_iter();
+        let (name, aside) = cells.next().unwrap_or_default();
+        let cells: Vec<AnyView> = cells.map(cell).collect();
+        view! {
+            <tr>
+                <th scope="row">{name} <small>{aside}</small></th>
+                {cells}
+            </tr>
+        }
+        .into_any()
+    };
+    let rows: Vec<AnyView> = rows.into_iter().map(row).collect();
+    let (name, label) = (caption.to_owned(), caption.to_owned());
+    view! {
+        <div class="wide" tabindex="0" role="region" aria-label=label>
+            <table class="readings">
+                <caption>{name}</caption>
+                <thead>
+                    <tr>{headings}</tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+    }
+    .into_any()
+}
+
+fn cell((figure, aside): Cell) -> AnyView {
+    if figure.is_empty() {
+        // What is said without a figure may break.
+        return view! { <td class="sentence">{aside}</td> }.into_any();
+    }
+    view! {
+        <td>
+            <span class="number">{figure}</span>
+            <small>{aside}</small>
+        </td>
+    }
+    .into_any()
+}
+
+/// Every part with its figures.
+pub(super) fn parts(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) -> AnyView {
+    let headings = ["Part", "Use", "Reserve", "Supports at the crank", "Largest share"];
+    let wanted = answer.asked.engine.reserve;
+    let row = |part: &PartAnswer| {
+        let tightest = hardware::tightest(part, answer, printer);
+        let reserve = part.over_speed.tightest.map(|it| hardware::reserve(it.reserve, printer));
+        vec![
+            (hardware::part_answer(part, workshop), hardware::standing(part, wanted).to_owned()),
+            tightest.map_or_else(none, |(used, speed)| (used, format!("at {speed}"))),
+            reserve.unwrap_or_else(none),
+            hardware::supported(part, printer),
+            hardware::largest_share(part.largest_share, printer),
+        ]
+    };
+    let rows = answer.parts.iter().map(row).collect();
+    table("The parts, each where it is tightest", &headings.map(str::to_owned), rows)
+}
+
+/// What each part would have to be, and what happens if it is left as it is.
+pub(super) fn enough(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) -> AnyView {
+    let headings = ["Part", "As expected", "At worst", "If short"];
+    let row = |part: &PartAnswer| {
+        let by_mass = hardware::is_rated_by_mass(part, workshop);
+        let enough = |at: usize| {
+            let requirement = part.enough.as_ref().and_then(|it| it.get(at));
+            requirement
+                .map_or_else(none, |it| (String::new(), hardware::enough(it, by_mass, printer)))
+        };
+        vec![
+            alone(hardware::part_answer(part, workshop)),
+            enough(0),
+            enough(1),
+            (String::new(), hardware::shortage(part, printer)),
+        ]
+    };
+    let rows = answer.parts.iter().map(row).collect();
+    let wanted = printer.fraction(answer.asked.engine.reserve);
+    let caption = format!("What would be enough for a reserve of {wanted}");
+    table(&caption, &headings.map(str::to_owned), rows)
+}
+
+/// What the engine takes, over engine speed.
+pub(super) fn speeds(judged: &Judged, printer: &Printer) -> AnyView {
+    let answer = &judged.answer;
+    let Some(curve) = judged.reading.curves.get(answer.asked.target) else {
+        return ().into_any();
+    };
+    let rows = answer.rows(curve);
+    let has_wheel = rows.iter().any(|row| row.wheel.is_some());
+    let has_air_route = rows.iter().any(|row| row.by_air.is_some());
+    let mut headings = vec!["Engine speed", "Power at the crank"];
+    if has_wheel {
+        headings.push("Power at the wheels");
+    }
+    headings.extend(["Fuel by mass", "Fuel by volume"]);
+    if has_air_route {
+        headings.push("Fuel by the air");
+    }
+    headings.push("Air");
+    let headings: Vec<String> = headings.into_iter().map(str::to_owned).collect();
+    let rows = rows.iter().map(|row| {
+        let mut cells = vec![
+            alone(printer.engine_speed(row.speed)),
+            banded(row.power, &|it| printer.power(it.get())),
+        ];
+        if has_wheel {
+            let power = row.wheel.map(|it| banded(it, &|it| printer.power(it.get())));
+            cells.push(power.unwrap_or_default());
+        }
+        cells.push(banded(row.fuel, &|it| printer.mass_flow(it)));
+        cells.push(banded(row.volume, &|it| printer.pump_flow(it)));
+        if has_air_route {
+            cells.push(row.by_air.map_or_else(Cell::default, |it| {
+                (printer.mass_flow(it.fuel), printer.change(it.off))
+            }));
+        }
+        cells.push(alone(printer.air_flow(row.air.expected())));
+        cells
+    });
+    table("Demand over engine speed", &headings, rows.collect())
+}
+
+/// Every part without injection fluid, which decides, and with it.
+pub(super) fn with_fluid(
+    answer: &HardwareAnswer,
+    workshop: &Workshop,
+    printer: &Printer,
+) -> AnyView {
+    let headings = ["Part", "Reserve without it: decides", "Reserve with it"];
+    let row = |part: &PartAnswer| {
+        let reserve = |it: Option<&fillwright::hardware::PartOverSpeed>| {
+            let reserve = it.and_then(|it| it.tightest).map(|it| it.reserve);
+            reserve.map_or_else(none, |it| hardware::reserve(it, printer))
+        };
+        vec![
+            alone(hardware::part_answer(part, workshop)),
+            reserve(Some(&part.over_speed)),
+            reserve(part.with_fluid.as_ref()),
+        ]
+    };
+    let rows = answer.parts.iter().map(row).collect();
+    table("Without and with injection fluid", &headings.map(str::to_owned), rows)
+}

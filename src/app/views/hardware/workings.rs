@@ -1,0 +1,101 @@
+use fillwright::logbook::Field;
+use fillwright::logbook::workshop::{Assumption, Workshop};
+use leptos::prelude::*;
+
+use super::part_rows::rows_of;
+use super::slots::Row;
+use super::tables::of_judged;
+use super::{engine, load, mix};
+use crate::app::state::State;
+use crate::app::widgets::{Drawn, working_shown};
+use crate::app::wording::hardware;
+
+/// How each number came about, and what was taken where nothing was typed.
+#[component]
+pub(super) fn Workings() -> impl IntoView {
+    let state = State::here();
+    let assumptions = Callback::new(move |()| {
+        let lines = state.workshop.with(|reading| {
+            state.document.with(|it| {
+                let workshop = &it.here.workshop;
+                reading.assumptions.iter().map(|it| assumption(it, workshop)).collect::<Vec<_>>()
+            })
+        });
+        lines.into_iter().map(|it| view! { <li>{it}</li> }.into_any()).collect()
+    });
+    // Laid out only while somebody looks.
+    let open = RwSignal::new(false);
+    let lines = Callback::new(move |()| {
+        if !open.get() {
+            return Vec::new();
+        }
+        let drawn = of_judged(state, |judged, _, printer| {
+            let lines = judged.answer.workings(&judged.reading);
+            lines.iter().map(|line| working_shown(line, printer)).collect()
+        });
+        drawn.unwrap_or_default()
+    });
+    view! {
+        <details
+            id="hardware-workings"
+            on:toggle:target=move |event| open.set(event.target().has_attribute("open"))
+        >
+            <summary>"Workings and sources"</summary>
+            <Drawn what=lines />
+        </details>
+        <details id="assumptions">
+            <summary>"Assumptions"</summary>
+            <p class="hint">"What was taken where nothing was typed."</p>
+            <ul class="cautions">
+                <Drawn what=assumptions />
+            </ul>
+        </details>
+    }
+}
+
+/// "High-pressure pump, use at most: 85 %"
+pub(super) fn assumption(assumption: &Assumption, workshop: &Workshop) -> String {
+    let owner = owner(assumption.field, workshop);
+    let label = lower_first(label(assumption.field, workshop));
+    format!("{owner}, {label}: {}", assumption.taken)
+}
+
+/// Whose field it is.
+pub(super) fn owner(field: Field, workshop: &Workshop) -> String {
+    match field {
+        Field::Part(id, _) | Field::PartName(id) => {
+            let form = workshop.parts.iter().find(|it| it.id == id);
+            form.map_or_else(String::new, hardware::part)
+        }
+        Field::Curve(id, _) => {
+            let form = workshop.curves.iter().find(|it| it.id == id);
+            form.map_or_else(String::new, |it| hardware::curve(&it.name))
+        }
+        Field::Mix(_) => "Injection fluid".into(),
+        _ => "Engine".into(),
+    }
+}
+
+/// What the field is called; empty where it is in no table.
+fn label(field: Field, workshop: &Workshop) -> &'static str {
+    let of = |rows: &'static [Row], slot| rows.iter().find(|row| row.slot == slot);
+    let row = match field {
+        Field::Engine(slot) => {
+            let mut all = engine::ALL.iter().chain(load::ALL.iter());
+            all.find_map(|rows| of(rows, slot))
+        }
+        Field::Part(id, slot) => {
+            let form = workshop.parts.iter().find(|it| it.id == id);
+            form.and_then(|form| of(rows_of(form.kind), slot))
+        }
+        Field::Mix(slot) => of(&mix::STRENGTHS, slot),
+        _ => None,
+    };
+    row.map_or("", |row| row.label)
+}
+
+fn lower_first(text: &str) -> String {
+    let mut letters = text.chars();
+    let first = letters.next().map(|it| it.to_lowercase().to_string()).unwrap_or_default();
+    first + letters.as_str()
+}

@@ -1,0 +1,123 @@
+use fillwright::hardware::{LargestShare, Requirement};
+use fillwright::logbook::Printer;
+use fillwright::logbook::workshop::{
+    HardwareAnswer, Mark, PartAnswer, PartForm, PartKind, Workshop,
+};
+use fillwright::quantity::Band;
+
+/// What a kind of part is called.
+pub(crate) fn kind(kind: PartKind) -> &'static str {
+    match kind {
+        PartKind::PortInjectors => "Port injectors",
+        PartKind::DirectInjectors => "Direct injectors",
+        PartKind::PlungerPump => "High-pressure pump",
+        PartKind::SupplyPump => "Supply pump",
+        PartKind::SupplyLine => "Supply line",
+        PartKind::FluidNozzle => "Injection-fluid nozzle",
+        PartKind::PowerLimit => "Power limit",
+        PartKind::TorqueLimit => "Torque limit",
+        PartKind::AirLimit => "Air limit",
+    }
+}
+
+/// A part by its name, or by what it is.
+pub(crate) fn part(form: &PartForm) -> String {
+    let name = form.name.trim();
+    if name.is_empty() { kind(form.kind).to_owned() } else { name.to_owned() }
+}
+
+/// What was judged, by the names of its forms. A line is judged with its pumps.
+pub(crate) fn part_answer(answer: &PartAnswer, workshop: &Workshop) -> String {
+    let forms = workshop.parts.iter().filter(|form| answer.forms.contains(&form.id));
+    let forms = forms.filter(|form| form.kind != PartKind::SupplyLine);
+    let names: Vec<String> = forms.map(part).collect();
+    if names.is_empty() { "A part that was removed".into() } else { names.join(" and ") }
+}
+
+/// Use at its tightest, its limit, and at which speed.
+pub(crate) fn tightest(
+    part: &PartAnswer,
+    answer: &HardwareAnswer,
+    printer: &Printer,
+) -> Option<(String, String)> {
+    let at = part.over_speed.tightest?.at;
+    let used = part.over_speed.points.get(at)?.as_ref().ok()?.used;
+    let speed = answer.asked.load.points.get(at)?.speed;
+    let limit = printer.fraction(part.over_speed.limit);
+    Some((format!("{} of {limit}", printer.fraction(used.expected())), printer.engine_speed(speed)))
+}
+
+/// A reserve, worst to best.
+pub(crate) fn reserve(reserve: Band<f64>, printer: &Printer) -> (String, String) {
+    (printer.fraction(reserve.expected()), printer.fractions(reserve))
+}
+
+/// The power that a part supports.
+pub(crate) fn supported(part: &PartAnswer, printer: &Printer) -> (String, String) {
+    part.power.map_or_else(
+        || ("—".to_owned(), String::new()),
+        |power| {
+            let [low, expected, high] =
+                [power.low(), power.expected(), power.high()].map(|it| printer.power(it.get()));
+            (expected, format!("{low} to {high}"))
+        },
+    )
+}
+
+/// The largest ethanol share, as expected and at worst.
+pub(crate) fn largest_share(share: LargestShare, printer: &Printer) -> (String, String) {
+    let word = |share: Option<_>| share.map_or("none".to_owned(), |it| printer.grade(it));
+    (word(share.expected), format!("{} at worst", word(share.at_worst)))
+}
+
+/// What would be enough.
+pub(crate) fn enough(requirement: &Requirement, by_mass: bool, printer: &Printer) -> String {
+    match requirement {
+        Requirement::PortFlow(rated) => format!("{} each", flow(rated, by_mass, printer)),
+        Requirement::DirectFlow { rated, rail } => {
+            let flow = flow(rated, by_mass, printer);
+            let pressure = rail.get();
+            if pressure.is_finite() {
+                format!("{flow} each, or {} in the rail", printer.pressure(pressure))
+            } else {
+                format!("{flow} each")
+            }
+        }
+        Requirement::StrokeVolume(volume) => {
+            format!("{} per stroke, all pumps together", printer.stroke_volume(*volume))
+        }
+        Requirement::SupplyFlow { flow, pressure } => {
+            format!("{} at {}", printer.pump_flow(*flow), printer.pressure(*pressure))
+        }
+    }
+}
+
+fn flow(rated: &fillwright::hardware::RatedFlow, by_mass: bool, printer: &Printer) -> String {
+    let flow = if by_mass {
+        printer.mass_flow(rated.rated_mass())
+    } else {
+        printer.injector_flow(rated.rated_volume())
+    };
+    format!("{flow} at {}", printer.pressure(rated.rated_difference()))
+}
+
+/// Whether a part was rated by mass.
+pub(crate) fn is_rated_by_mass(answer: &PartAnswer, workshop: &Workshop) -> bool {
+    let mut forms = workshop.parts.iter().filter(|form| answer.forms.contains(&form.id));
+    forms.any(|form| form.is(Mark::ByMass))
+}
+
+/// What happens where even all that a part has is not enough.
+pub(crate) fn shortage(part: &PartAnswer, printer: &Printer) -> String {
+    part.over_speed.shortage.map_or_else(
+        || "—".to_owned(),
+        |short| {
+            let pressure = printer.fraction(short.pressure_ratio);
+            if short.lambda.is_finite() {
+                format!("{}, pressure at {pressure}", printer.lambda(short.lambda))
+            } else {
+                "no fuel".to_owned()
+            }
+        },
+    )
+}

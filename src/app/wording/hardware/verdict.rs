@@ -1,0 +1,239 @@
+use fillwright::hardware::Headroom;
+use fillwright::logbook::Printer;
+use fillwright::logbook::workshop::{
+    AirAnswer, FluidAnswer, HardwareAnswer, PartAnswer, Standing, Workshop, WorkshopReading,
+};
+use fillwright::quantity::MassRate;
+
+use super::Fact;
+use super::curves::curve;
+use super::parts::{part, part_answer, tightest};
+
+/// The verdict: a word, and what belongs to it.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Judgement {
+    pub(crate) word: &'static str,
+    pub(crate) more: String,
+}
+
+/// The word for how a part stands, of whose reserve so much is wanted.
+pub(crate) fn standing(part: &PartAnswer, wanted: f64) -> &'static str {
+    match (part.standing, part.over_speed.tightest) {
+        (Standing::Enough, _) => "holds",
+        (Standing::Tight, Some(it)) if it.reserve.expected() >= wanted => "likely holds",
+        (Standing::Tight, _) => "holds, but barely",
+        (Standing::Short, _) => "does not hold",
+        (Standing::NoFigure, _) => "cannot be judged",
+    }
+}
+
+/// How the whole system stands.
+pub(crate) fn judgement(
+    answer: &HardwareAnswer,
+    workshop: &Workshop,
+    printer: &Printer,
+) -> Judgement {
+    let first = answer.first.and_then(|at| answer.parts.get(at));
+    let reserve = first.and_then(|part| part.over_speed.tightest).map(|it| it.reserve);
+    let said = |word, more: String| Judgement { word, more };
+    match (answer.standing, reserve) {
+        (None, _) => said(
+            "No part to judge",
+            "Add the injectors and the pumps under Parts: until then only the demand is shown."
+                .into(),
+        ),
+        (Some(Standing::NoFigure), _) | (Some(_), None) => {
+            said("Cannot be judged", why_not(answer, workshop))
+        }
+        (Some(Standing::Enough), Some(reserve)) => said(
+            "Holds",
+            format!(
+                "with {} to spare, {} from worst to best",
+                printer.fraction(reserve.expected()),
+                printer.fractions(reserve)
+            ),
+        ),
+        (Some(Standing::Tight), Some(reserve)) => {
+            let (expected, wanted) = (reserve.expected(), answer.asked.engine.reserve);
+            let spare = format!("with {} to spare", printer.fraction(expected));
+            let less = format!("{spare}, less than the {} you want", printer.fraction(wanted));
+            let short = format!("at worst {} short", printer.fraction(-reserve.low()));
+            match (expected < wanted, reserve.low() < 0.0) {
+                (true, true) => said("Holds, but barely", format!("{less}; {short}")),
+                (true, false) => said("Holds, but barely", less),
+                (false, _) => said("Likely holds", format!("{spare}, but {short}")),
+            }
+        }
+        (Some(Standing::Short), Some(reserve)) => said(
+            "Does not hold",
+            format!("{} short of what the curve asks for", printer.fraction(-reserve.expected())),
+        ),
+    }
+}
+
+/// Which part has no figure, and why.
+fn why_not(answer: &HardwareAnswer, workshop: &Workshop) -> String {
+    let without = answer.parts.iter().filter(|it| it.standing == Standing::NoFigure);
+    let reasons = without.map(|it| {
+        let why = it.over_speed.no_figure().map(ToString::to_string).unwrap_or_default();
+        format!("{}: {why}.", part_answer(it, workshop))
+    });
+    reasons.collect::<Vec<_>>().join(" ")
+}
+
+/// "High-pressure pump gives first, at 3950 rpm: 82 % of 85 % is in use there."
+pub(crate) fn first_to_give(
+    answer: &HardwareAnswer,
+    workshop: &Workshop,
+    printer: &Printer,
+) -> Option<String> {
+    let first: &PartAnswer = answer.parts.get(answer.first?)?;
+    let (used, speed) = tightest(first, answer, printer)?;
+    let name = part_answer(first, workshop);
+    Some(format!("First to give: {name}, at {speed}, where {used} is in use."))
+}
+
+/// The largest ethanol share for the curve.
+pub(crate) fn limits_of_share(answer: &HardwareAnswer, printer: &Printer) -> Option<String> {
+    answer.standing?;
+    let largest = answer.largest_share;
+    let at_worst = match largest.at_worst {
+        Some(share) => format!("{} at worst", printer.grade(share)),
+        None => "at worst not even petrol without ethanol".into(),
+    };
+    Some(match largest.expected {
+        Some(share) => format!(
+            "Largest ethanol share on this curve: {} as expected, {at_worst}.",
+            printer.grade(share)
+        ),
+        None if answer.standing == Some(Standing::NoFigure) => return None,
+        None => "This curve is too much even for petrol without ethanol.".into(),
+    })
+}
+
+/// The compressor's air against what it is rated for.
+pub(crate) fn air(answer: &AirAnswer, workshop: &Workshop, printer: &Printer) -> (bool, String) {
+    let (speed, most) = answer.most;
+    let beyond = |flow: MassRate| flow > answer.rated;
+    let name = workshop.parts.iter().find(|form| form.id == answer.form).map(part);
+    let stands = if beyond(most.expected()) {
+        "that is beyond"
+    } else if beyond(most.high()) {
+        "at worst that is beyond"
+    } else {
+        "that is within"
+    };
+    let words = format!(
+        "Air: {} at {}; {stands} {}, {}.",
+        printer.compressor_air(most.expected()),
+        printer.engine_speed(speed),
+        name.unwrap_or_else(|| "the limit".into()),
+        printer.compressor_air(answer.rated)
+    );
+    (beyond(most.high()), words)
+}
+
+/// What is asked, in one line.
+pub(crate) fn load_in_short(reading: &WorkshopReading, printer: &Printer) -> String {
+    let Some(asked) = &reading.asked else { return String::new() };
+    let name = reading.curves.get(asked.target).map_or_else(String::new, |it| curve(&it.name));
+    format!(
+        "{name}, {} on {}, reserve {}",
+        printer.crank_power(asked.load.peak_power()),
+        printer.grade(asked.blend.expected()),
+        printer.fraction(asked.engine.reserve)
+    )
+}
+
+/// What injection fluid does at the highest power.
+pub(crate) fn fluid_facts(
+    fluid: &FluidAnswer,
+    headroom: &Headroom,
+    at: Option<usize>,
+    printer: &Printer,
+) -> Vec<Fact> {
+    let effect = &fluid.effect;
+    let fuel = at.and_then(|at| headroom.flows.get(at)).map_or_else(String::new, |flow| {
+        format!("beside {} of fuel", printer.mass_flow(flow.expected()))
+    });
+    let stops = if effect.lambda_if_spray_stops.is_finite() {
+        printer.lambda(effect.lambda_if_spray_stops)
+    } else {
+        "no fuel at all".to_owned()
+    };
+    vec![
+        Fact::new("Fluid at peak power", printer.mass_flow(fluid.flow), fuel),
+        Fact::new(
+            "Mixture with it",
+            printer.lambda(effect.lambda_with),
+            "with the fuel left as it was".into(),
+        ),
+        Fact::new(
+            "Share of the heat",
+            printer.fraction(effect.energy_share),
+            "that the methanol gives".into(),
+        ),
+        Fact::new(
+            "Cooling, at most",
+            printer.temperature_difference(effect.largest_cooling),
+            "if all of it evaporates into the charge".into(),
+        ),
+        Fact::new(
+            "Fuel that it stands for",
+            printer.fraction(effect.petrol_cut),
+            "if lambda is held".into(),
+        ),
+        Fact::new("If the spray then stops", stops, "lean, and without its cooling".into()),
+    ]
+}
+
+#[cfg(test)]
+mod tests {
+    use fillwright::logbook::workshop::Slot;
+    use fillwright::logbook::{Document, Entry};
+    use fillwright::quantity::notation::DecimalMark;
+    use fillwright::quantity::{Band, Share};
+
+    use super::*;
+
+    /// The example on a blend, with so much reserve wanted: its least reserve, and
+    /// what is said of it.
+    fn demo(percent: f64, wanted: &str) -> (Band<f64>, Judgement) {
+        let mut document = Document::demo();
+        *document.here.workshop.engine.entry(Slot::Reserve) = Entry::metric(wanted);
+        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let blend = Band::exact(Share::from_percent(percent).expect("a share"));
+        let reading = WorkshopReading::of(&document, Some(blend), &printer);
+        let answer = HardwareAnswer::of(&reading).expect("an answer");
+        let first = &answer.parts[answer.first.expect("a first one")];
+        let reserve = first.over_speed.tightest.expect("figures").reserve;
+        (reserve, judgement(&answer, &document.here.workshop, &printer))
+    }
+
+    #[test]
+    fn the_word_follows_the_reserve_and_what_is_wanted_of_it() {
+        let (reserve, said) = demo(0.0, "1 %");
+        assert!(reserve.low() > 0.01);
+        assert_eq!(said.word, "Holds");
+
+        let (reserve, said) = demo(0.0, "90");
+        assert!(reserve.low() > 0.0 && reserve.expected() < 0.9);
+        assert_eq!(said.word, "Holds, but barely");
+        assert!(said.more.ends_with("less than the 90\u{202f}% you want"), "{}", said.more);
+
+        let (reserve, said) = demo(100.0, "10");
+        assert!(reserve.expected() < 0.0);
+        assert_eq!(said.word, "Does not hold");
+        assert!(said.more.contains("short of what the curve asks for"));
+    }
+
+    #[test]
+    fn what_holds_as_expected_but_not_at_worst_is_only_likely() {
+        // More ethanol takes the reserve down step by step, so some share has it.
+        let between = (30..70).map(f64::from).map(|percent| demo(percent, "0"));
+        let mut likely = between.filter(|(it, _)| it.low() < 0.0 && it.expected() > 0.0);
+        let (_, said) = likely.next().expect("a share between");
+        assert_eq!(said.word, "Likely holds");
+        assert!(said.more.contains("at worst"), "{}", said.more);
+    }
+}
