@@ -16,9 +16,16 @@ const TOLERANCE: f64 = 5e-7;
 const MARGIN: f64 = 1e-7;
 /// Amounts below this are nothing.
 const NOTHING: f64 = 1e-7;
-const MOST_STEPS: u32 = 24;
-/// A step smaller than this, in litres, is the end.
-const SMALLEST_STEP: f64 = 0.01;
+/// How many steps a descent takes at most before it settles for what holds.
+const MOST_STEPS: u32 = 16;
+/// How many steps it takes at most to make that hold.
+const MOST_RESTORING: u32 = 5;
+/// What a missing litre costs while restoring, in litres of way.
+const RESTORING_PENALTY: f64 = 1e4;
+/// A trusted distance smaller than this, in litres, is the end.
+const SMALLEST_RADIUS: f64 = 0.01;
+/// A gain smaller than this part of the value is the end.
+const SMALLEST_GAIN: f64 = 1e-8;
 
 /// A decision under which the litres are looked for.
 #[derive(Clone, Debug, PartialEq)]
@@ -46,15 +53,28 @@ pub(super) struct Descent {
     candidate: Candidate,
     now: Vec<f64>,
     merit: Merit,
+    /// How far the linearised rules are trusted, in litres.
     radius: f64,
+    /// What a missing litre costs.
     penalty: f64,
     steps: u32,
+    /// Steps of restoring, once that has begun.
+    restoring: Option<u32>,
 }
 
 #[derive(Clone, Copy, Debug)]
 struct Merit {
     value: f64,
     missing: f64,
+}
+
+/// What an LP is to make small.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Aim {
+    /// The target.
+    Best,
+    /// The way to a plan that holds.
+    Nearest,
 }
 
 /// How far a descent has come.
@@ -86,36 +106,61 @@ impl Descent {
             Measure::LessEthanol => 1.0,
             Measure::Stops => 20.0,
         };
-        Self { candidate, now, merit, radius: model.capacity / 3.0, penalty, steps: 0 }
+        let radius = model.capacity / 3.0;
+        Self { candidate, now, merit, radius, penalty, steps: 0, restoring: None }
     }
 
     /// Solves one LP and goes there, or trusts the linearisation less.
     pub(super) fn step(mut self, model: &Model, target: &Target) -> Descended {
+        if let Some(steps) = self.restoring {
+            return self.restore(model, target, steps + 1);
+        }
         self.steps += 1;
-        let Some(next) = self.linearised(model, target) else { return self.end(model, target) };
-        let next: Vec<f64> = next.into_iter().map(|x| if x < NOTHING { 0.0 } else { x }).collect();
+        let Some((next, expected)) = self.linearised(model, target, Aim::Best) else {
+            return self.end(model, target);
+        };
         let merit = judge(model, target, &self.candidate, &next);
-        let gain = self.weigh(self.merit) - self.weigh(merit);
-        let moved = self.now.iter().zip(&next).map(|(a, b)| (a - b).abs()).fold(0.0, f64::max);
+        let before = self.weigh(self.merit);
+        let (gain, promised) = (before - self.weigh(merit), before - expected);
         if gain > 0.0 {
             self.now = next;
             self.merit = merit;
-            self.radius *= 1.3;
-        } else {
+        }
+        // As usual for trusted regions: three quarters kept is well kept.
+        if gain > 0.75 * promised {
+            self.radius *= 2.0;
+        } else if gain < 0.25 * promised {
             self.radius *= 0.35;
         }
-        let small = gain.abs() <= 1e-8 * (1.0 + self.merit.value.abs()) || moved < 1e-6;
-        let is_over = small || self.radius < SMALLEST_STEP || self.steps >= MOST_STEPS;
-        if !is_over {
-            return Descended::Working(Box::new(self));
+        let small = promised <= SMALLEST_GAIN * (1.0 + self.merit.value.abs());
+        if small || self.radius < SMALLEST_RADIUS || self.steps >= MOST_STEPS {
+            if self.merit.missing <= TOLERANCE {
+                return self.end(model, target);
+            }
+            self.restoring = Some(0);
         }
-        if self.merit.missing > TOLERANCE && self.penalty < 1e4 && self.steps < MOST_STEPS {
-            // The rules were cheaper to break than to keep.
-            self.penalty *= 20.0;
-            self.radius = self.radius.max(1.0);
-            return Descended::Working(Box::new(self));
+        Descended::Working(Box::new(self))
+    }
+
+    /// The shortest way to where the linearised rules hold. Close to them that is
+    /// Newton's method, which needs two or three steps where a descent along a curved
+    /// edge would need many.
+    fn restore(mut self, model: &Model, target: &Target, steps: u32) -> Descended {
+        self.restoring = Some(steps);
+        self.radius = model.capacity;
+        let Some((next, _)) = self.linearised(model, target, Aim::Nearest) else {
+            return Descended::Stuck;
+        };
+        let merit = judge(model, target, &self.candidate, &next);
+        if merit.missing >= self.merit.missing {
+            return Descended::Stuck;
         }
-        self.end(model, target)
+        self.now = next;
+        self.merit = merit;
+        if merit.missing <= TOLERANCE || steps >= MOST_RESTORING {
+            return self.end(model, target);
+        }
+        Descended::Working(Box::new(self))
     }
 
     fn weigh(&self, merit: Merit) -> f64 {
@@ -134,11 +179,18 @@ impl Descent {
         })
     }
 
-    /// The best litres by the rules as they are linearised here.
-    fn linearised(&self, model: &Model, target: &Target) -> Option<Vec<f64>> {
+    /// The best or the nearest litres by the rules as they are linearised here, and
+    /// what they are expected to weigh.
+    fn linearised(&self, model: &Model, target: &Target, aim: Aim) -> Option<(Vec<f64>, f64)> {
         let tracks: Vec<Track> =
             model.scenarios.iter().map(|truth| Track::run(model, truth, &self.now)).collect();
-        let costs = costs(model, target, &tracks);
+        let costs = match aim {
+            Aim::Best => costs(model, target, &tracks),
+            Aim::Nearest => vec![0.0; model.purchases.len()],
+        };
+        // Besides what a litre costs here, the value has a part that stays: fees, and
+        // what a linearisation leaves out.
+        let linear: f64 = costs.iter().zip(&self.now).map(|(cost, x)| cost * x).sum();
         let mut lp = Lp::new();
         for (k, purchase) in model.purchases.iter().enumerate() {
             let x = self.now[k];
@@ -151,9 +203,17 @@ impl Descent {
             };
             lp.variable(costs[k], low, high);
         }
+        if aim == Aim::Nearest {
+            for (k, x) in self.now.iter().enumerate() {
+                let away = lp.variable(1.0, 0.0, f64::INFINITY);
+                lp.row([(k, 1.0), (away, -1.0)], Relation::AtMost, *x);
+                lp.row([(k, 1.0), (away, 1.0)], Relation::AtLeast, *x);
+            }
+        }
+        let penalty = if aim == Aim::Nearest { RESTORING_PENALTY } else { self.penalty };
         for track in &tracks {
             for (leg, at) in track.legs.iter().enumerate() {
-                let missing = lp.variable(self.penalty, 0.0, f64::INFINITY);
+                let missing = lp.variable(penalty, 0.0, f64::INFINITY);
                 let takes = model.legs[leg].takes;
                 let choice = &model.legs[leg].options[self.candidate.choice[leg]];
                 for demand in demands(model, leg, choice) {
@@ -170,13 +230,17 @@ impl Descent {
             }
         }
         if let Some(budget) = model.budget {
-            let missing = lp.variable(self.penalty, 0.0, f64::INFINITY);
+            let missing = lp.variable(penalty, 0.0, f64::INFINITY);
             let prices = model.purchases.iter().enumerate().map(|(k, p)| (k, p.price));
             let left = budget - fees(model, &self.now) - MARGIN;
             lp.row(prices.chain([(missing, -1.0)]), Relation::AtMost, left);
         }
         match lp.solve() {
-            Solved::Optimum { point, .. } => Some(point[..model.purchases.len()].to_vec()),
+            Solved::Optimum { value, point } => {
+                let litres = point[..model.purchases.len()].iter();
+                let litres = litres.map(|&x| if x < NOTHING { 0.0 } else { x }).collect();
+                Some((litres, self.merit.value + value - linear))
+            }
             Solved::Infeasible | Solved::Unknown => None,
         }
     }

@@ -1,6 +1,7 @@
 //! Nothing that was logged is lost: not to a crash, a full or missing storage, a
 //! ruined text, another tab or an import.
 
+use fillwright::logbook::SCHEMA;
 use serde_json::{Value, json};
 
 use crate::app::{self, BRING_BACK, CAPACITY, EXAMPLE, OWN_CAR, to_car};
@@ -143,7 +144,8 @@ fn ruined_files_do_no_harm() {
             bytes[at] ^= 0x80;
             ruined.push(bytes);
         }
-        ruined.push(text.replacen("\"schema\":2", "\"schema\":3", 1).into());
+        let schema = |number: u32| format!("\"schema\":{number}");
+        ruined.push(text.replacen(&schema(SCHEMA), &schema(SCHEMA + 1), 1).into());
         ruined.push(text.replace("\"revision\":1", "\"revision\":NaN").into());
         ruined.push(text.replace("\"revision\":1", "\"revision\":-1").into());
         ruined.push("[".repeat(1 << 20).into());

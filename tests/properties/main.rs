@@ -10,4 +10,5 @@ mod keeping;
 mod logbook;
 mod notation;
 mod table;
+mod trip;
 mod workshop;

@@ -5,10 +5,12 @@
 //! The instances are in `trip_instances.json`; `TRIP_INSTANCES` may name another file
 //! of the same schema. An objective or a field that is not known fails.
 
-#![allow(clippy::panic, reason = "a test fails by panicking")]
+#![allow(clippy::panic, clippy::unwrap_used, reason = "a test fails by panicking")]
 
+mod by_hand;
 mod checker;
 mod instance;
+mod random_trips;
 
 use fillwright::trip::{Bound, Done, Plan, Planner, Progress};
 use instance::{Checked, Goal, Instance};
@@ -121,4 +123,25 @@ fn every_instance_is_met() {
     }
     let (failed, all) = (failures.len(), instances.len());
     assert!(failures.is_empty(), "{failed} of {all} instances:\n{}", failures.join("\n"));
+}
+
+/// The harness itself must be able to fail.
+#[test]
+fn an_unknown_objective_or_field_fails() {
+    let file =
+        read(concat!(env!("CARGO_MANIFEST_DIR"), "/tests/trip_instances/trip_instances.json"));
+    let validator = validator();
+    let known = &file["instances"][0];
+    assert!(check(known, &validator).is_ok());
+    let fails = |change: fn(&mut Value)| {
+        let mut changed = known.clone();
+        change(&mut changed);
+        assert!(check(&changed, &validator).is_err());
+    };
+    fails(|value| value["objective"]["type"] = "least_smoke".into());
+    fails(|value| value["objective"]["colour"] = "red".into());
+    fails(|value| value["wind"] = 3.into());
+    fails(|value| value["legs"][0]["slope"] = 3.into());
+    fails(|value| value["reference"]["objective_value"] = 79.0.into());
+    fails(|value| value["reference"]["status"] = "infeasible".into());
 }

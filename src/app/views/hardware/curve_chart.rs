@@ -174,3 +174,50 @@ fn course(
     });
     Course::Through(if from < to { places.collect() } else { Vec::new() })
 }
+
+#[cfg(test)]
+mod tests {
+    use fillwright::logbook::Document;
+    use fillwright::quantity::notation::DecimalMark;
+
+    use super::*;
+
+    fn demo(shown: Shown) -> Graph {
+        let document = Document::demo();
+        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let reading = WorkshopReading::of(&document, None, &printer);
+        graph(shown, &reading, &document.here.workshop, &printer)
+    }
+
+    fn limit<'a>(graph: &'a Graph, name: &str) -> &'a Course {
+        &graph.limits.iter().find(|it| it.name == name).expect("a limit").course
+    }
+
+    // The example holds 385 N m safe up to 4000 rpm; P[kW] = T n / 9549.2966 by the
+    // definition of power.
+    #[test]
+    fn a_limit_of_torque_is_a_course_among_powers() {
+        let graph = demo(Shown::Power);
+        let Course::Through(places) = limit(&graph, "Gearbox") else { panic!("not level") };
+        let (first, last) = (places[0], places[places.len() - 1]);
+        assert!((first.0 - 2000.0).abs() < 1e-6 && (last.0 - 4000.0).abs() < 1e-6);
+        for (rpm, kilowatts) in [first, last] {
+            assert!((kilowatts - 385.0 * rpm / 9549.2966).abs() < 1e-4, "{kilowatts} at {rpm}");
+        }
+    }
+
+    #[test]
+    fn a_limit_of_what_is_shown_is_level_where_it_holds() {
+        let Course::Level { y, from, to } = *limit(&demo(Shown::Torque), "Gearbox") else {
+            panic!("level")
+        };
+        assert!((y - 385.0).abs() < 1e-9);
+        assert!(from.is_some_and(|it| (it - 2000.0).abs() < 1e-6));
+        assert!(to.is_some_and(|it| (it - 4000.0).abs() < 1e-6));
+        let power = demo(Shown::Power);
+        let Course::Level { from, to, .. } = *limit(&power, "Engine builder") else {
+            panic!("level")
+        };
+        assert_eq!((from, to), (None, None));
+    }
+}

@@ -1,9 +1,10 @@
-use fillwright::logbook::Printer;
 use fillwright::logbook::workshop::{Standing, Workshop};
+use fillwright::logbook::{Complaint, Printer};
 use leptos::prelude::*;
 
 use super::sheet::PrintButton;
 use super::tables::of_judged;
+use super::workings::owner;
 use crate::app::state::{Judged, State};
 use crate::app::widgets::{Drawn, Shape, When, holds, mark, said};
 use crate::app::wording::hardware;
@@ -120,24 +121,24 @@ pub(super) fn warnings(judged: &Judged, workshop: &Workshop, printer: &Printer) 
 
 /// What is missing, each with the way to its field.
 fn missing(state: State) -> Vec<AnyView> {
-    state.workshop.with(|it| {
-        let mut items: Vec<AnyView> = it
-            .complaints
-            .iter()
-            .take(NAMED)
-            .map(|complaint| {
+    state.workshop.with(|reading| {
+        state.document.with(|it| {
+            let item = |complaint: &Complaint| {
                 let link = format!("#/hardware/{}", complaint.field.id());
+                let owner = owner(complaint.field, &it.here.workshop);
                 view! {
                     <li>
-                        <a href=link>{complaint.message.clone()}</a>
+                        {owner} ": " <a href=link>{complaint.message.clone()}</a>
                     </li>
                 }
                 .into_any()
-            })
-            .collect();
-        if let more @ 1.. = it.complaints.len().saturating_sub(NAMED) {
-            items.push(view! { <li>{format!("And {more} more.")}</li> }.into_any());
-        }
-        items
+            };
+            let all = &reading.complaints;
+            let mut items: Vec<AnyView> = all.iter().take(NAMED).map(item).collect();
+            if let more @ 1.. = all.len().saturating_sub(NAMED) {
+                items.push(view! { <li>{format!("And {more} more.")}</li> }.into_any());
+            }
+            items
+        })
     })
 }

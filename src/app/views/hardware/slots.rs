@@ -248,7 +248,7 @@ mod tests {
     static STROKE: Row = Row::quantity(Slot::Lift, "Stroke", "");
 
     fn document() -> Document {
-        let mut document = Document::empty(Id::of_content("a car"));
+        let mut document = Document::empty(Id::of_chance([7; 10]));
         document.here.workshop.parts.push(PartForm::new(1, PartKind::SupplyPump));
         document
     }

@@ -91,7 +91,7 @@ pub(super) fn table(caption: &str, headings: &[String], rows: Vec<Vec<Cell>>) ->
 fn cell((figure, aside): Cell) -> AnyView {
     if figure.is_empty() {
         // What is said without a figure may break.
-        return view! { <td>{aside}</td> }.into_any();
+        return view! { <td class="sentence">{aside}</td> }.into_any();
     }
     view! {
         <td>
@@ -123,7 +123,7 @@ pub(super) fn parts(answer: &HardwareAnswer, workshop: &Workshop, printer: &Prin
 
 /// What each part would have to be, and what happens if it is left as it is.
 pub(super) fn enough(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) -> AnyView {
-    let headings = ["Part", "As expected", "At worst", "If left short"];
+    let headings = ["Part", "As expected", "At worst", "If short"];
     let row = |part: &PartAnswer| {
         let by_mass = hardware::is_rated_by_mass(part, workshop);
         let enough = |at: usize| {

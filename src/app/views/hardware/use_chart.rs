@@ -106,3 +106,49 @@ fn limits(answer: &HardwareAnswer, workshop: &Workshop) -> Vec<Limit> {
     };
     limits.into_iter().map(limit).collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use fillwright::logbook::workshop::{PartKind, Slot, WorkshopReading};
+    use fillwright::logbook::{Document, Entry};
+    use fillwright::quantity::notation::DecimalMark;
+    use fillwright::quantity::{Band, Share};
+
+    use super::*;
+
+    /// The chart of the example on petrol, with a limit of use typed for its pump.
+    fn demo(limit: &str) -> Graph {
+        let mut document = Document::demo();
+        let mut parts = document.here.workshop.parts.iter_mut();
+        let pump = parts.find(|it| it.kind == PartKind::PlungerPump).expect("a pump");
+        *pump.fields.entry(Slot::UseLimit) = Entry::metric(limit);
+        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let reading = WorkshopReading::of(&document, Some(Band::exact(Share::ZERO)), &printer);
+        let answer = HardwareAnswer::of(&reading).expect("an answer");
+        graph(&answer, &document.here.workshop, &printer)
+    }
+
+    #[test]
+    fn parts_that_share_a_limit_share_its_line() {
+        let graph = demo("");
+        assert_eq!(graph.limits.len(), 1);
+        assert_eq!(graph.limits[0].name, "Limit");
+    }
+
+    #[test]
+    fn a_limit_of_its_own_has_a_line_that_says_whose_it_is() {
+        let graph = demo("70");
+        let of_pump = graph.limits.iter().find(|it| it.name.contains("High-pressure pump"));
+        let course = &of_pump.expect("the pump's").course;
+        let Course::Level { y, .. } = *course else { panic!("level") };
+        assert!((y - 70.0).abs() < 1e-9);
+        assert_eq!(graph.limits.len(), 2);
+    }
+
+    #[test]
+    fn the_first_part_is_marked_on_its_own_line() {
+        let graph = demo("70");
+        let first = graph.lines.iter().find(|it| it.emphasis).expect("a first one");
+        assert_eq!(graph.marks[0].name, format!("First: {}", first.name));
+    }
+}

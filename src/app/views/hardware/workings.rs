@@ -55,24 +55,43 @@ pub(super) fn Workings() -> impl IntoView {
 
 /// "High-pressure pump, use at most: 85 %"
 pub(super) fn assumption(assumption: &Assumption, workshop: &Workshop) -> String {
-    let label = |rows: &'static [Row], slot| {
-        rows.iter().find(|row| row.slot == slot).map_or("", |row| row.label)
-    };
-    let (owner, label) = match assumption.field {
+    let owner = owner(assumption.field, workshop);
+    let label = lower_first(label(assumption.field, workshop));
+    format!("{owner}, {label}: {}", assumption.taken)
+}
+
+/// Whose field it is.
+pub(super) fn owner(field: Field, workshop: &Workshop) -> String {
+    match field {
+        Field::Part(id, _) | Field::PartName(id) => {
+            let form = workshop.parts.iter().find(|it| it.id == id);
+            form.map_or_else(String::new, hardware::part)
+        }
+        Field::Curve(id, _) => {
+            let form = workshop.curves.iter().find(|it| it.id == id);
+            form.map_or_else(String::new, |it| hardware::curve(&it.name))
+        }
+        Field::Mix(_) => "Injection fluid".into(),
+        _ => "Engine".into(),
+    }
+}
+
+/// What the field is called; empty where it is in no table.
+fn label(field: Field, workshop: &Workshop) -> &'static str {
+    let of = |rows: &'static [Row], slot| rows.iter().find(|row| row.slot == slot);
+    let row = match field {
         Field::Engine(slot) => {
-            let all = engine::ALL.iter().chain(load::ALL.iter());
-            let label = all.map(|rows| label(rows, slot)).find(|it| !it.is_empty());
-            ("Engine".to_owned(), label.unwrap_or_default())
+            let mut all = engine::ALL.iter().chain(load::ALL.iter());
+            all.find_map(|rows| of(rows, slot))
         }
         Field::Part(id, slot) => {
             let form = workshop.parts.iter().find(|it| it.id == id);
-            let rows = form.map_or(&[][..], |form| rows_of(form.kind));
-            (form.map_or_else(String::new, hardware::part), label(rows, slot))
+            form.and_then(|form| of(rows_of(form.kind), slot))
         }
-        Field::Mix(slot) => ("Injection fluid".to_owned(), label(&mix::STRENGTHS, slot)),
-        _ => (String::new(), ""),
+        Field::Mix(slot) => of(&mix::STRENGTHS, slot),
+        _ => None,
     };
-    format!("{owner}, {}: {}", lower_first(label), assumption.taken)
+    row.map_or("", |row| row.label)
 }
 
 fn lower_first(text: &str) -> String {

@@ -186,3 +186,54 @@ pub(crate) fn fluid_facts(
         Fact::new("If the spray then stops", stops, "lean, and without its cooling".into()),
     ]
 }
+
+#[cfg(test)]
+mod tests {
+    use fillwright::logbook::workshop::Slot;
+    use fillwright::logbook::{Document, Entry};
+    use fillwright::quantity::notation::DecimalMark;
+    use fillwright::quantity::{Band, Share};
+
+    use super::*;
+
+    /// The example on a blend, with so much reserve wanted: its least reserve, and
+    /// what is said of it.
+    fn demo(percent: f64, wanted: &str) -> (Band<f64>, Judgement) {
+        let mut document = Document::demo();
+        *document.here.workshop.engine.entry(Slot::Reserve) = Entry::metric(wanted);
+        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let blend = Band::exact(Share::from_percent(percent).expect("a share"));
+        let reading = WorkshopReading::of(&document, Some(blend), &printer);
+        let answer = HardwareAnswer::of(&reading).expect("an answer");
+        let first = &answer.parts[answer.first.expect("a first one")];
+        let reserve = first.over_speed.tightest.expect("figures").reserve;
+        (reserve, judgement(&answer, &document.here.workshop, &printer))
+    }
+
+    #[test]
+    fn the_word_follows_the_reserve_and_what_is_wanted_of_it() {
+        let (reserve, said) = demo(0.0, "1 %");
+        assert!(reserve.low() > 0.01);
+        assert_eq!(said.word, "Holds");
+
+        let (reserve, said) = demo(0.0, "90");
+        assert!(reserve.low() > 0.0 && reserve.expected() < 0.9);
+        assert_eq!(said.word, "Holds, but barely");
+        assert!(said.more.ends_with("less than the 90\u{202f}% you want"), "{}", said.more);
+
+        let (reserve, said) = demo(100.0, "10");
+        assert!(reserve.expected() < 0.0);
+        assert_eq!(said.word, "Does not hold");
+        assert!(said.more.contains("short of what the curve asks for"));
+    }
+
+    #[test]
+    fn what_holds_as_expected_but_not_at_worst_is_only_likely() {
+        // More ethanol takes the reserve down step by step, so some share has it.
+        let between = (30..70).map(f64::from).map(|percent| demo(percent, "0"));
+        let mut likely = between.filter(|(it, _)| it.low() < 0.0 && it.expected() > 0.0);
+        let (_, said) = likely.next().expect("a share between");
+        assert_eq!(said.word, "Likely holds");
+        assert!(said.more.contains("at worst"), "{}", said.more);
+    }
+}

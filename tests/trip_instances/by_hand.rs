@@ -1,0 +1,294 @@
+//! Short trips whose answer follows from a few lines of arithmetic.
+
+use fillwright::calibration::{Calibration, FluidState, Verdict};
+use fillwright::fill::Tank;
+use fillwright::fuel::EnergyDensity;
+use fillwright::quantity::notation::Consumption;
+use fillwright::quantity::{Band, Energy, Length, Money, Share, UnitPrice, Volume};
+use fillwright::trip::{
+    BlendModel, Breach, Burn, Done, Leg, Objective, Planner, Progress, Pump, Route, RouteError,
+    Rule, Stop, Wish,
+};
+use uom::si::energy::megajoule;
+use uom::si::length::kilometer;
+use uom::si::volume::liter;
+
+fn litres(value: f64) -> Volume {
+    Volume::new::<liter>(value)
+}
+
+fn percent(value: f64) -> Share {
+    Share::from_percent(value).unwrap()
+}
+
+fn pump(share: f64, price: f64) -> Pump {
+    Pump {
+        share: Band::exact(percent(share)),
+        price: UnitPrice::new(Money::new(price).unwrap(), litres(1.0)),
+        ron: Some(if share > 50.0 { 106.0 } else { 95.0 }),
+        limit: None,
+        closed: false,
+    }
+}
+
+fn stop(pumps: Vec<Pump>) -> Stop {
+    Stop { pumps, fixed_cost: Money::default() }
+}
+
+fn leg(kilometres: f64, calibrations: Vec<usize>) -> Leg {
+    let distance = Length::new::<kilometer>(kilometres);
+    Leg { distance, factor: 1.0, calibrations, ron_min: None }
+}
+
+fn window(low: f64, high: f64) -> Calibration {
+    Calibration {
+        name: format!("E{low:.0}"),
+        low: percent(low),
+        high: percent(high),
+        written_for: percent(low),
+        ron_min: None,
+        needs_fluid: false,
+    }
+}
+
+/// 60 L, 10 L of E10 in it, 5 L to be left, 10 L/100 km.
+fn route(stops: Vec<Stop>, legs: Vec<Leg>) -> Route {
+    Route {
+        tank: Tank {
+            capacity: litres(60.0),
+            level: Band::exact(litres(10.0)),
+            share: Band::exact(percent(10.0)),
+            ron: Some(95.0),
+            reserve: litres(5.0),
+        },
+        blend: BlendModel::default(),
+        burn: Burn::Litres(Consumption::from_litres_per_100_km(10.0).unwrap()),
+        calibrations: vec![window(0.0, 15.0), window(50.0, 60.0)],
+        injection_fluid: FluidState::Unknown,
+        stops,
+        legs,
+        final_level: None,
+    }
+}
+
+fn planned(route: Route, wish: Wish) -> Progress {
+    let mut planner = Planner::new(route.checked().unwrap(), wish);
+    loop {
+        let progress = planner.step();
+        if progress.done != Done::Working {
+            return progress;
+        }
+        assert!(planner.programmes() < 20_000, "{progress:?}");
+    }
+}
+
+fn why_not(route: Route, wish: Wish) -> (usize, Vec<Rule>) {
+    match planned(route, wish).done {
+        Done::Impossible(why) => (why.stop, why.rules),
+        other => panic!("{other:?}"),
+    }
+}
+
+/// Corners are not always the worst: 5 L of E10, 30 L of a fuel of e, then 22 L of
+/// petrol's worth of energy burnt, then 40 L of E10. More ethanol means less of it
+/// left. With `c = 1 - 21.2 / 32`, `V = 35`, `E = 0.5 + 30 e`, `H = V - c E`, the share
+/// is `((1 - 22 / H) E + 4) / ((1 - 22 / H) V + 40)`: 17.89, 18.02, 18.05 and 17.94 %
+/// at 70, 75, 80 and 85 %.
+#[test]
+fn a_stronger_fuel_can_end_in_a_weaker_blend() {
+    let energy = |value| EnergyDensity::new(Energy::new::<megajoule>(value), litres(1.0));
+    let after = |strong: f64| {
+        let stops = vec![stop(vec![pump(strong, 1.0)]), stop(vec![pump(10.0, 1.0)])];
+        let mut route = route(stops, vec![leg(220.0, vec![]), leg(0.0, vec![])]);
+        route.tank.level = Band::exact(litres(5.0));
+        route.tank.reserve = litres(0.0);
+        route.blend = BlendModel {
+            petrol_energy: energy(32.0),
+            ethanol_energy: energy(21.2),
+            ..BlendModel::default()
+        };
+        let consumption = Consumption::from_litres_per_100_km(10.0).unwrap();
+        route.burn = Burn::Energy { consumption, on: Share::ZERO };
+        let bought = vec![vec![litres(30.0)], vec![litres(40.0)]];
+        let course = route.checked().unwrap().simulate(&bought);
+        assert!(course.breaches.is_empty(), "{:?}", course.breaches);
+        course.passages[1].departure.share.unwrap().expected().percent()
+    };
+    for (strong, expected) in [(70.0, 17.89), (75.0, 18.02), (80.0, 18.05), (85.0, 17.94)] {
+        let share = after(strong);
+        assert!((share - expected).abs() < 0.005, "{strong}: {share}");
+    }
+}
+
+/// 10 L, 35 L of E85 at 1 and 15 L of E10 at 2 bought: full at
+/// `(1 + 29.75 + 1.5) / 60 = 53.75 %`, in the window; 300 km leave 30 L.
+#[test]
+fn the_course_is_as_worked_out_by_hand() {
+    let route =
+        route(vec![stop(vec![pump(85.0, 1.0), pump(10.0, 2.0)])], vec![leg(300.0, vec![1])]);
+    let course = route.checked().unwrap().simulate(&vec![vec![litres(35.0), litres(15.0)]]);
+    let passage = &course.passages[0];
+    let close = |volume: Band<Volume>, wanted: f64| {
+        (volume.expected().get::<liter>() - wanted).abs() < 1e-9
+    };
+    assert!(close(passage.departure.level, 60.0) && close(passage.arrival, 30.0));
+    let share = passage.departure.share.unwrap().expected();
+    assert!((share.percent() - 53.75).abs() < 1e-9);
+    assert_eq!(passage.verdicts[0].verdict, Verdict::DoNotSelect);
+    assert_eq!(passage.verdicts[1].verdict, Verdict::Usable);
+    assert!((course.cost.amount() - 65.0).abs() < 1e-9);
+    assert!((course.ethanol_part - 0.5375).abs() < 1e-9);
+    assert!(course.breaches.is_empty());
+}
+
+#[test]
+fn each_rule_that_a_plan_breaks_is_named() {
+    let stops = vec![stop(vec![Pump { limit: Some(litres(40.0)), ..pump(85.0, 1.0) }])];
+    let route = route(stops, vec![Leg { ron_min: Some(110.0), ..leg(600.0, vec![1]) }]);
+    let route = route.checked().unwrap();
+    let rules = |bought: f64| {
+        let course = route.simulate(&vec![vec![litres(bought)]]);
+        course.breaches.iter().map(|&Breach { rule, .. }| rule).collect::<Vec<_>>()
+    };
+    // 61 L at 72.7 %, of which the leg takes 60.
+    assert_eq!(
+        rules(51.0),
+        [Rule::Limit, Rule::Brim, Rule::Calibration, Rule::Octane, Rule::Reserve]
+    );
+    // 25 L at 55 %.
+    assert_eq!(rules(15.0), [Rule::Octane, Rule::Reserve]);
+}
+
+/// From 10 L of E10 to E50 with E85: `x (85 - 50) = 10 (50 - 10)`, 11.43 L; 25 L leave
+/// the first leg's 10 L and the reserve when `10 + x = 30`, that is 20 L at 60 %:
+/// the strong fuel alone would be too strong beyond `x (85 - 60) = 10 (60 - 10)`.
+#[test]
+fn what_stands_in_the_way_is_named() {
+    let to_strong = |last: Leg| {
+        let stops = vec![stop(vec![pump(10.0, 2.0)]), stop(vec![pump(10.0, 2.0)])];
+        route(stops, vec![leg(100.0, vec![0]), last])
+    };
+    // No strong fuel at the second stop, where E50 is wanted.
+    let (at, rules) = why_not(to_strong(leg(100.0, vec![1])), Wish::default());
+    assert_eq!(at, 1);
+    assert!(rules.contains(&Rule::Window) && !rules.contains(&Rule::Reserve), "{rules:?}");
+    // 56 L would leave 4 of a full tank; without the reserve it could be done.
+    let (at, rules) = why_not(to_strong(leg(560.0, vec![])), Wish::default());
+    assert_eq!(at, 1);
+    assert!(rules.contains(&Rule::Reserve) && rules.contains(&Rule::Brim), "{rules:?}");
+    // 100 L are in no tank of 60.
+    let (at, rules) = why_not(to_strong(leg(1000.0, vec![])), Wish::default());
+    assert_eq!((at, rules), (1, vec![Rule::Brim]));
+    // 15 L are missing at 2: 30 and no less.
+    let wish = |budget: f64| Wish { budget: Some(Money::new(budget).unwrap()), ..Wish::default() };
+    let route = || to_strong(leg(100.0, vec![]));
+    assert_eq!(why_not(route(), wish(29.9)).0, 1);
+    assert!(why_not(route(), wish(29.9)).1.contains(&Rule::Budget));
+    assert_eq!(planned(route(), wish(30.1)).done, Done::Certified);
+    // The last pump is out of use, and what fits before it does not last.
+    let mut closed = to_strong(leg(560.0, vec![]));
+    closed.stops[1].pumps[0].closed = true;
+    assert_eq!(why_not(closed, Wish::default()).0, 1);
+    // No fuel of so much octane.
+    let octane = Leg { ron_min: Some(99.0), ..leg(100.0, vec![]) };
+    let (at, rules) = why_not(to_strong(octane), Wish::default());
+    assert_eq!(at, 1);
+    assert!(rules.contains(&Rule::Octane), "{rules:?}");
+    // More at the end than what is sold.
+    let mut last = to_strong(leg(100.0, vec![]));
+    last.final_level = Some(litres(50.0));
+    last.stops[1].pumps[0].limit = Some(litres(1.0));
+    let (at, rules) = why_not(last, Wish::default());
+    assert_eq!(at, 1);
+    assert!(rules.contains(&Rule::FinalLevel), "{rules:?}");
+}
+
+#[test]
+fn a_plan_is_also_given_in_steps_of_the_pump() {
+    let pumps = || vec![pump(85.0, 1.13), pump(10.0, 1.79)];
+    let stops = vec![stop(pumps()), stop(pumps()), stop(pumps())];
+    let legs = vec![leg(270.0, vec![1]), leg(310.0, vec![1]), leg(330.0, vec![1])];
+    let step = litres(0.5);
+    let progress = planned(route(stops, legs), Wish { step: Some(step), ..Wish::default() });
+    assert_eq!(progress.done, Done::Certified);
+    let (plan, rounded) = (progress.plan.unwrap(), progress.rounded.unwrap());
+    assert!(plan.holds(false) && rounded.holds(false));
+    assert!(rounded.is_in_steps_of(step) && !plan.is_in_steps_of(step));
+    // Three stops of two fuels, half a litre each at most.
+    let more = rounded.course.cost.amount() - plan.course.cost.amount();
+    assert!(more < 3.0 * (1.13 + 1.79) * 0.5, "{more}");
+}
+
+/// Two dear stops that would do against one cheap one with a fee: 20 L are needed;
+/// at 1.5 each without a fee 30, at 1.0 with a fee of 15 in all 35.
+#[test]
+fn fewest_stops_and_least_cost_are_two_things() {
+    let cheap_first = |objective| {
+        let mut first = stop(vec![pump(10.0, 1.0)]);
+        first.fixed_cost = Money::new(15.0).unwrap();
+        let small = || Pump { limit: Some(litres(10.0)), ..pump(10.0, 1.5) };
+        let stops = vec![first, stop(vec![small()]), stop(vec![small()])];
+        let legs = vec![leg(50.0, vec![]), leg(100.0, vec![]), leg(100.0, vec![])];
+        planned(route(stops, legs), Wish { objective, ..Wish::default() })
+    };
+    let cheapest = cheap_first(Objective::Cheapest).plan.unwrap().course;
+    assert_eq!(cheapest.stops, 2);
+    assert!((cheapest.cost.amount() - 30.0).abs() < 0.05, "{:?}", cheapest.cost);
+    let fewest = cheap_first(Objective::FewestStops).plan.unwrap().course;
+    assert_eq!(fewest.stops, 1);
+    assert!((fewest.cost.amount() - 35.0).abs() < 0.05, "{:?}", fewest.cost);
+}
+
+/// A pump that may hold anything from E70 to E85 and a tank of 8 to 12 L: the plan
+/// holds at every corner and at the points in between.
+#[test]
+fn a_robust_plan_holds_whatever_is_true() {
+    let strong = || Pump {
+        share: Band::new(percent(75.0), percent(80.0), percent(85.0)).unwrap(),
+        ..pump(80.0, 1.0)
+    };
+    let stops = (0..3).map(|_| stop(vec![strong(), pump(10.0, 2.0)])).collect();
+    let mut unsure = route(stops, (0..3).map(|_| leg(200.0, vec![1])).collect());
+    unsure.tank.level = Band::new(litres(8.0), litres(10.0), litres(12.0)).unwrap();
+    let robust = planned(unsure.clone(), Wish { is_robust: true, gap: 0.01, ..Wish::default() });
+    let plan = robust.plan.unwrap();
+    assert!(plan.holds(true), "{:?}", plan.course.possible_breaches);
+    let usable = |passage: &fillwright::trip::Passage| passage.verdicts[1].verdict;
+    assert!(plan.course.passages.iter().all(|p| usable(p) != Verdict::DoNotSelect));
+    // Being sure of less costs more.
+    let plain = planned(unsure, Wish::default()).plan.unwrap();
+    assert!(plain.holds(false) && !plain.holds(true));
+    assert!(plan.course.cost > plain.course.cost);
+}
+
+#[test]
+fn what_cannot_be_is_refused() {
+    let good = || route(vec![stop(vec![pump(10.0, 2.0)])], vec![leg(100.0, vec![0])]);
+    assert!(good().checked().is_ok());
+    let refused = |change: fn(&mut Route)| {
+        let mut route = good();
+        change(&mut route);
+        route.checked().unwrap_err()
+    };
+    assert_eq!(refused(|r| r.legs.clear()), RouteError::NoLeg);
+    assert_eq!(refused(|r| r.stops.clear()), RouteError::StopsAndLegs { stops: 0, legs: 1 });
+    assert_eq!(refused(|r| r.tank.capacity = litres(0.0)), RouteError::NoCapacity);
+    assert_eq!(refused(|r| r.legs[0].factor = 0.0), RouteError::Factor { leg: 0, given: 0.0 });
+    assert_eq!(
+        refused(|r| r.legs[0].calibrations = vec![7]),
+        RouteError::UnknownCalibration { leg: 0 }
+    );
+    assert_eq!(
+        refused(|r| r.calibrations[0].needs_fluid = true),
+        RouteError::FluidNeeded { leg: 0 }
+    );
+    assert_eq!(
+        refused(|r| {
+            r.legs[0].ron_min = Some(95.0);
+            r.stops[0].pumps[0].ron = None;
+        }),
+        RouteError::PumpOctaneMissing { stop: 0, pump: 0 }
+    );
+    let level = refused(|r| r.tank.level = Band::exact(litres(61.0)));
+    assert!(level.to_string().contains("correct the level"), "{level}");
+}
