@@ -2,6 +2,7 @@
 //! instances, as they stand and with a fee at every stop.
 
 #[path = "../../tests/trip_instances/instance.rs"]
+#[allow(dead_code, reason = "the tests read more of an instance than is timed")]
 mod instance;
 
 use fillwright::trip::{CheckedRoute, Done, Planner, Wish};

@@ -65,9 +65,12 @@ impl Diagnosis {
                 return None;
             }
             self.programmes += search.programmes();
+            let is_proved = search.standing() == Standing::Impossible;
             match (question, is_possible) {
                 (Question::Legs(legs), true) => self.possible = legs,
-                (Question::Legs(legs), false) => self.impossible = legs,
+                (Question::Legs(legs), false) if is_proved => self.impossible = legs,
+                // What is proved stays: the last legs known to be impossible.
+                (Question::Legs(_), false) => self.possible = self.impossible - 1,
                 (Question::Without(rule), true) => self.rules.push(rule),
                 (Question::Without(_), false) => {}
             }

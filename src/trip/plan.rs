@@ -95,8 +95,8 @@ pub enum Bound {
     EthanolPart(f64),
 }
 
-/// Why there is no plan: up to the leg before this stop the route can be driven, up
-/// to the leg after it no more.
+/// Why there is no plan: up to the leg after this stop the route cannot be driven.
+/// It can up to the leg before, except where deciding that would have taken too long.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Impossible {
     /// The stop, counted from 0.
