@@ -2,6 +2,7 @@
 
 mod charts;
 mod device;
+mod planning;
 mod route;
 mod state;
 mod storage;
@@ -35,6 +36,7 @@ pub(crate) fn App() -> impl IntoView {
     });
     on_cleanup(move || handle.remove());
     storage::keep(state);
+    planning::follow(state);
     Effect::new(move |_| {
         if let Some(part) = state.route.get().part {
             request_animation_frame(move || route::show(&part));
@@ -87,6 +89,7 @@ pub(crate) fn App() -> impl IntoView {
                         View::Fill => FillView().into_any(),
                         View::Tank => TankView().into_any(),
                         View::Hardware => HardwareView().into_any(),
+                        View::Trip => ().into_any(),
                         View::Car => CarView().into_any(),
                     }
                 }

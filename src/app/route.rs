@@ -15,18 +15,22 @@ pub(crate) enum View {
     Tank,
     /// Whether the fuel system holds, and what gives first.
     Hardware,
+    /// Which fills, where, and what that makes of the calibrations.
+    Trip,
     /// The car, its calibrations, the units.
     Car,
 }
 
 impl View {
-    pub(crate) const ALL: [Self; 4] = [Self::Fill, Self::Tank, Self::Hardware, Self::Car];
+    pub(crate) const ALL: [Self; 5] =
+        [Self::Fill, Self::Tank, Self::Hardware, Self::Trip, Self::Car];
 
     pub(crate) fn name(self) -> &'static str {
         match self {
             Self::Fill => "Fill",
             Self::Tank => "Tank",
             Self::Hardware => "Hardware",
+            Self::Trip => "Trip",
             Self::Car => "Car",
         }
     }
@@ -36,6 +40,7 @@ impl View {
             Self::Fill => "#/fill",
             Self::Tank => "#/tank",
             Self::Hardware => "#/hardware",
+            Self::Trip => "#/trip",
             Self::Car => "#/car",
         }
     }
@@ -55,6 +60,7 @@ impl Route {
         let mut parts = hash.trim_start_matches('#').trim_start_matches('/').splitn(2, '/');
         let view = match parts.next() {
             Some("car") => View::Car,
+            Some("trip") => View::Trip,
             Some("tank") => View::Tank,
             Some("hardware") => View::Hardware,
             _ => View::Fill,

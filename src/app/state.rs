@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use fillwright::logbook::keeping::{Keeper, Trouble};
+use fillwright::logbook::road::RoadReading;
 use fillwright::logbook::workshop::{HardwareAnswer, WorkshopReading};
 use fillwright::logbook::{
     Answer, CarFile, Complaint, Course, Document, Entry, Field, History, Id, Interpretation,
@@ -11,6 +12,7 @@ use fillwright::logbook::{
 use leptos::prelude::*;
 
 use super::device;
+use super::planning::{Held, Planning};
 use super::route::Route;
 use super::storage;
 use super::widgets::said;
@@ -69,6 +71,12 @@ pub(crate) struct State {
     pub(crate) reading: Memo<Interpretation>,
     /// The workshop as its texts describe it.
     pub(crate) workshop: Memo<Arc<WorkshopReading>>,
+    /// The route as its texts describe it.
+    pub(crate) road: Memo<RoadReading>,
+    /// What is being planned for it.
+    pub(crate) planning: Planning,
+    /// The plan in hand, to compare others with.
+    pub(crate) held: RwSignal<Option<Held>>,
     /// How its fuel system stands.
     pub(crate) judged: Memo<Option<Judged>>,
     /// What is wrong with the entry that is being written.
@@ -145,6 +153,11 @@ impl State {
             },
             |_, _| true,
         );
+        let road = Memo::new(move |_| {
+            let estimate = history.with(History::estimate);
+            document
+                .with(|it| printer.with(|printer| RoadReading::of(it, estimate.as_ref(), printer)))
+        });
         let typing = RwSignal::new(false);
         let settled = RwSignal::new(None::<Arc<Answer>>);
         let shown = Memo::new_with_compare(
@@ -172,6 +185,9 @@ impl State {
             tank,
             reading,
             workshop,
+            road,
+            planning: Planning::new(),
+            held: RwSignal::new(None),
             judged,
             draft_complaints,
             tried: RwSignal::new(false),
@@ -278,6 +294,8 @@ impl State {
             if self.tried.get() { self.draft_complaints.with(|it| find(it)) } else { None }
         } else if field.is_of_workshop() {
             self.workshop.with(|reading| find(&reading.complaints))
+        } else if field.is_of_route() {
+            self.road.with(|reading| find(&reading.complaints))
         } else {
             self.reading.with(|reading| find(&reading.complaints))
         }

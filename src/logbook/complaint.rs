@@ -317,6 +317,12 @@ impl Field {
         )
     }
 
+    /// Whether the field stands in the route. Fuels are told apart by their number
+    /// alone, wherever they stand.
+    pub fn is_of_route(self) -> bool {
+        matches!(self, Self::Route(_) | Self::Halt(..))
+    }
+
     /// Whether the field stands in the Car view.
     pub fn is_of_car(self) -> bool {
         matches!(
