@@ -10,6 +10,7 @@ use super::forms::{CalibrationForm, Car, Entry, FuelForm, StartForm};
 use super::id::Id;
 use super::log::Log;
 use super::moment::Moment;
+use super::road::RouteForm;
 use super::workshop::Workshop;
 use crate::calibration::FluidState;
 use crate::tank::LevelReading;
@@ -69,6 +70,7 @@ impl Document {
         document.here.fill.aim_share = "E30".into();
         document.here.log = log(&document.here.fill.offers);
         document.here.workshop = Workshop::demo(&mut document.here, petrol, mid_blend);
+        document.here.route = RouteForm::demo(&mut document.here, mid_blend);
         document
     }
 }

@@ -5,14 +5,17 @@ mod car;
 mod cars;
 mod data;
 mod fill;
+mod fuels;
 mod hardware;
 mod tank;
+mod trip;
 mod welcome;
 
 pub(crate) use car::CarView;
 pub(crate) use fill::FillView;
 pub(crate) use hardware::HardwareView;
 pub(crate) use tank::TankView;
+pub(crate) use trip::TripView;
 pub(crate) use welcome::Welcome;
 
 use fillwright::tank::LevelReading;

@@ -4,21 +4,25 @@
 
 mod below;
 mod button;
+mod facts;
 mod field;
 mod file_button;
 mod flow;
 mod options;
+mod section;
 mod text_area;
 mod time_field;
 mod verdict;
 mod working;
 
 pub(crate) use button::Button;
+pub(crate) use facts::facts;
 pub(crate) use field::TextField;
 pub(crate) use file_button::FileButton;
 pub(crate) use flow::{Drawn, Rows, When, holds, said};
 pub(crate) use options::{CheckBox, Choices, Options, key_of, options, value_of};
+pub(crate) use section::Section;
 pub(crate) use text_area::TextArea;
 pub(crate) use time_field::TimeField;
-pub(crate) use verdict::{NoCalibration, Shape, mark, verdict_item};
+pub(crate) use verdict::{NoCalibration, Shape, mark, verdict_item, verdict_shape};
 pub(crate) use working::{cited, working_shown};

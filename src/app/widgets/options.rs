@@ -102,7 +102,7 @@ pub(crate) fn Choices(
 /// A box to tick.
 #[component]
 pub(crate) fn CheckBox(
-    label: &'static str,
+    #[prop(into)] label: String,
     checked: Signal<bool>,
     on_tick: Callback<bool>,
 ) -> impl IntoView {

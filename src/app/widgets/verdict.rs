@@ -21,7 +21,7 @@ pub(crate) fn NoCalibration(condition: Signal<bool>) -> impl IntoView {
 pub(crate) fn verdict_item(name: &str, verdict: Verdict, why: &str) -> AnyView {
     view! {
         <li class="verdict">
-            {mark(shape(verdict))}
+            {mark(verdict_shape(verdict))}
             <span>
                 {name.to_owned()} ": " <span class="word">{wording::verdict(verdict)}</span>
             </span>
@@ -45,7 +45,7 @@ pub(crate) enum Shape {
 }
 
 /// The shape of the verdict on a calibration.
-fn shape(verdict: Verdict) -> Shape {
+pub(crate) fn verdict_shape(verdict: Verdict) -> Shape {
     match verdict {
         Verdict::Usable => Shape::Disc,
         Verdict::ConfirmFirst => Shape::Half,

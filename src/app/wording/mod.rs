@@ -2,6 +2,7 @@
 
 pub(crate) mod hardware;
 pub(crate) mod tank;
+pub(crate) mod trip;
 
 use fillwright::calibration::{Calibration, Judgement, Reason, Verdict};
 use fillwright::fill::{Cycles, Impossible, Obstacle, Rule, Stop};

@@ -28,6 +28,7 @@ pub(super) fn picture(id: &str, graph: &Graph, frame: &Frame) -> Vec<AnyView> {
         return parts;
     }
     windows(id, graph, frame, &mut parts);
+    across(id, graph, frame, &mut parts);
     let mut inside = Vec::new();
     limits(id, graph, frame, &mut inside);
     let (plain, strong): (Vec<_>, Vec<_>) = graph.lines.iter().partition(|it| !it.emphasis);
@@ -122,6 +123,20 @@ fn windows(id: &str, graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
         parts.push(view! { <path class="window" d=area.text() fill=fill></path> }.into_any());
         let ends = pen("M", &[from, top]).with("V", &[bottom]);
         parts.push(shape("limit", ends.with("M", &[to, top]).with("V", &[bottom])));
+    }
+}
+
+/// Each window of the values as a hatched band across the picture.
+fn across(id: &str, graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
+    let Frame { left, right, .. } = *frame;
+    for (index, window) in graph.across().enumerate() {
+        let within = |y: f64| frame.y(graph.y.within(y));
+        let (low, high) = (within(window.from), within(window.to));
+        let fill = format!("url(#{id}-hatch{})", index % 2);
+        let area = pen("M", &[left, high]).with("H", &[right]).with("V", &[low]).with("H", &[left]);
+        parts.push(view! { <path class="window" d=area.text() fill=fill></path> }.into_any());
+        let ends = pen("M", &[left, high]).with("H", &[right]);
+        parts.push(shape("limit", ends.with("M", &[left, low]).with("H", &[right])));
     }
 }
 

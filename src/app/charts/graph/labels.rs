@@ -32,8 +32,10 @@ pub(super) fn placed(graph: &Graph, frame: &Frame) -> Vec<(Labelled, Name)> {
     });
     let windows = graph.windows();
     let windows = windows.map(|it| (Labelled::Window, within(it, graph, frame)));
+    let across = graph.across();
+    let across = across.map(|it| (Labelled::Window, within_band(it, graph, frame)));
     let (mut labelled, mut names) = (Vec::new(), Vec::new());
-    for (of, places) in limits.chain(lines).chain(windows) {
+    for (of, places) in limits.chain(lines).chain(windows).chain(across) {
         if let Some(name) = least_covering(places.into_iter(), &inside, &things, &names) {
             labelled.push(of);
             names.push(name);
@@ -120,6 +122,22 @@ fn within(window: &Window, graph: &Graph, frame: &Frame) -> Vec<Name> {
         Name { words: words.clone(), left, base }
     };
     bases.into_iter().flat_map(|base| parts.iter().map(move |part| place(base, *part))).collect()
+}
+
+/// Places within a band across the picture, at its upper edge or at its lower one.
+fn within_band(window: &Window, graph: &Graph, frame: &Frame) -> Vec<Name> {
+    let y = |y: f64| frame.y(graph.y.within(y));
+    let (low, high) = (y(window.from), y(window.to));
+    let words = fitting(&[&window.name], frame.right - frame.left - 2.0 * GAP);
+    let free = frame.right - frame.left - 2.0 * GAP - width_of(&words);
+    let bases = [high + LINE, low - GAP, f64::midpoint(low, high) + GAP];
+    let place = |base: f64, part: f64| Name {
+        words: words.clone(),
+        left: frame.left + GAP + part * free,
+        base,
+    };
+    let parts = [0.0, 1.0, 0.5, 0.25, 0.75];
+    bases.into_iter().flat_map(|base| parts.map(|part| place(base, part))).collect()
 }
 
 /// What a name should not cover.
@@ -245,6 +263,24 @@ mod tests {
             assert!(name.base > frame.y(90.0), "{name:?}");
         }
         assert_eq!(names.len(), 2);
+    }
+
+    #[test]
+    fn bands_across_are_named_within_them_and_off_the_lines() {
+        let mut graph = graph(&[(0.0, 30.0), (100.0, 45.0)]);
+        for (name, from, to) in [("Map 1", 0.0, 12.0), ("Map 2", 24.0, 50.0)] {
+            graph.across.push(Window { name: name.into(), from, to });
+        }
+        let (frame, names) = names(&graph);
+        assert_eq!(names.len(), 2);
+        for (name, band) in names.iter().zip(&graph.across) {
+            assert_eq!(name.words, band.name);
+            let (low, high) = (frame.y(band.from), frame.y(band.to));
+            assert!(name.base <= low && name.base - LINE >= high, "{name:?}");
+        }
+        let line = things(&graph, &frame);
+        let clear = |name: &Name| line.iter().all(|it| !it.meets(&name.area()));
+        assert!(names.iter().all(clear), "{names:?}");
     }
 
     #[test]

@@ -31,6 +31,8 @@ pub(crate) struct Graph {
     pub(crate) lines: Vec<Line>,
     pub(crate) limits: Vec<Limit>,
     pub(crate) windows: Vec<Window>,
+    /// Windows of the values: bands that lie across the picture.
+    pub(crate) across: Vec<Window>,
     /// The first of them is read until the crosshair is led elsewhere.
     pub(crate) marks: Vec<Mark>,
     /// How numbers are printed.
@@ -121,7 +123,7 @@ pub(crate) enum Side {
     Below,
 }
 
-/// A band along the axis, such as a calibration's window.
+/// A band along an axis, such as a calibration's window.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Window {
     pub(crate) name: String,
@@ -142,6 +144,11 @@ impl Graph {
     /// The windows that can be seen.
     fn windows(&self) -> impl Iterator<Item = &Window> {
         self.windows.iter().filter(|it| it.from <= self.x.to && it.to >= self.x.from)
+    }
+
+    /// The windows of the values that can be seen.
+    fn across(&self) -> impl Iterator<Item = &Window> {
+        self.across.iter().filter(|it| it.from <= self.y.to && it.to >= self.y.from)
     }
 
     /// The marks that can be seen.
@@ -188,12 +195,15 @@ pub(crate) fn GraphChart(
     /// Also the beginning of the ids inside.
     id: &'static str,
     graph: Signal<Graph>,
+    /// Where the crosshair was led, for charts over the same places that share it.
+    #[prop(optional)]
+    led: Option<RwSignal<Option<usize>>>,
 ) -> impl IntoView {
     let stops = Memo::new(move |_| graph.with(stops));
     let crosshair = Crosshair {
         count: Signal::derive(move || stops.with(Vec::len)),
         rest: Signal::derive(move || graph.with(|it| stops.with(|stops| rest(it, stops)))),
-        at: RwSignal::new(None),
+        at: led.unwrap_or_else(|| RwSignal::new(None)),
     };
     let chart = Chart { id, graph, stops, room: Room::new(), crosshair };
     let some = holds(move || stops.with(|it| !it.is_empty()));

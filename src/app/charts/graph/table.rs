@@ -132,6 +132,7 @@ mod tests {
                 limit("Rail", Course::Through(vec![(3000.0, 90.0), (7000.0, 70.0)]), Side::Above),
             ],
             windows: vec![Window { name: "Boost".into(), from: 2500.0, to: 6500.0 }],
+            across: vec![Window { name: "Map".into(), from: 24.0, to: 40.0 }],
             marks: vec![Mark { name: "Gives first".into(), x: 6200.0, y: Some(100.0) }],
             ..Graph::default()
         };
@@ -140,6 +141,7 @@ mod tests {
             "Idle: at least 5 % from 1000 rpm to 2000 rpm",
             "Rail: at most 90 % at 3000 rpm, 70 % at 7000 rpm",
             "Boost: 2500 rpm to 6500 rpm",
+            "Map: 24 % to 40 %",
             "Gives first: 6200 rpm, 100 %",
         ];
         assert_eq!(

@@ -1,7 +1,6 @@
 //! What to put in, here and now.
 
 mod aim;
-mod offer;
 mod offers;
 mod put_in;
 mod results;

@@ -142,6 +142,7 @@ pub(super) fn graph(
         lines,
         limits,
         windows: Vec::new(),
+        across: Vec::new(),
         marks: Vec::new(),
         style: printer.style,
     }

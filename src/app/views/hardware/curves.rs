@@ -3,9 +3,9 @@ use fillwright::logbook::{Document, Field};
 use leptos::prelude::*;
 
 use super::curve::one;
-use super::section::Section;
+use super::section::wrong;
 use crate::app::state::State;
-use crate::app::widgets::{Button, Choices, Rows, When, holds, said};
+use crate::app::widgets::{Button, Choices, Rows, Section, When, holds, said};
 use crate::app::wording::hardware;
 
 const NONE: &str = "none";
@@ -66,7 +66,7 @@ pub(super) fn CurvesSection() -> impl IntoView {
     let choose = state.set(|it, key| it.here.workshop.compared_with = key.parse().ok());
     let several = holds(move || ids.with(|it| it.len() > 1));
     view! {
-        <Section id="curves" title="Curves" short=short has=is_here open=is_new>
+        <Section id="curves" title="Curves" short=short wrong=wrong(is_here) open=is_new>
             <div class="parts">
                 <Rows ids=ids.into() row=one />
             </div>

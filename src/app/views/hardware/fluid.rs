@@ -1,8 +1,8 @@
 use leptos::prelude::*;
 
-use super::tables::{facts, of_judged, with_fluid};
+use super::tables::{of_judged, with_fluid};
 use crate::app::state::State;
-use crate::app::widgets::{Drawn, When, holds};
+use crate::app::widgets::{Drawn, When, facts, holds};
 use crate::app::wording::hardware;
 
 /// What injection fluid does, which never decides.

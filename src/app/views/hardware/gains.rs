@@ -3,9 +3,8 @@ use fillwright::logbook::workshop::WorkshopReading;
 use fillwright::power::compare;
 use leptos::prelude::*;
 
-use super::tables::facts;
 use crate::app::state::State;
-use crate::app::widgets::Drawn;
+use crate::app::widgets::{Drawn, facts};
 use crate::app::wording::hardware::{self, Fact};
 
 /// The figures of each curve, and what the served one gives more than the other.

@@ -4,8 +4,8 @@ use leptos::prelude::*;
 use super::part::{adders, ids, names, one};
 use super::part_rows::LIMITS;
 use super::parts::is_of_limit;
-use super::section::Section;
-use crate::app::widgets::Rows;
+use super::section::wrong;
+use crate::app::widgets::{Rows, Section};
 
 fn is_here(field: Field) -> bool {
     matches!(field, Field::Part(_, slot) if is_of_limit(slot))
@@ -15,7 +15,7 @@ fn is_here(field: Field) -> bool {
 #[component]
 pub(super) fn LimitsSection() -> impl IntoView {
     view! {
-        <Section id="limits" title="Limits" short=names(&LIMITS) has=is_here>
+        <Section id="limits" title="Limits" short=names(&LIMITS) wrong=wrong(is_here)>
             <p class="hint">
                 "What gearbox, clutch, rods or compressor stand, by whoever built them, or what a rule allows."
             </p>

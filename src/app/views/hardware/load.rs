@@ -2,10 +2,12 @@ use fillwright::logbook::Field;
 use fillwright::logbook::workshop::{BlendForm, Slot};
 use leptos::prelude::*;
 
-use super::section::Section;
+use super::section::wrong;
 use super::slots::{Owner, Row, fields};
 use crate::app::state::State;
-use crate::app::widgets::{Choices, Options, When, holds, key_of, options, said, value_of};
+use crate::app::widgets::{
+    Choices, Options, Section, When, holds, key_of, options, said, value_of,
+};
 use crate::app::wording::hardware;
 
 const BLENDS: [(BlendForm, &str, &str); 2] =
@@ -74,7 +76,7 @@ pub(super) fn LoadSection() -> impl IntoView {
         })
     });
     view! {
-        <Section id="load" title="Load" short=short has=is_here open=true>
+        <Section id="load" title="Load" short=short wrong=wrong(is_here) open=true>
             <When condition=several>
                 <Choices
                     id="target-curve"

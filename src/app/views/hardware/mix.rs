@@ -2,10 +2,12 @@ use fillwright::logbook::Field;
 use fillwright::logbook::workshop::Slot;
 use leptos::prelude::*;
 
-use super::section::Section;
+use super::section::wrong;
 use super::slots::{Owner, Row, fields};
 use crate::app::state::State;
-use crate::app::widgets::{Options, TextField, When, holds, key_of, options, said, value_of};
+use crate::app::widgets::{
+    Options, Section, TextField, When, holds, key_of, options, said, value_of,
+};
 use crate::app::wording::hardware;
 
 const BASES: [(bool, &str, &str); 2] = [(false, "volume", "By volume"), (true, "mass", "By mass")];
@@ -62,7 +64,7 @@ pub(super) fn MixSection() -> impl IntoView {
         })
     });
     view! {
-        <Section id="mix" title="Mix injection fluid" short=short has=is_here>
+        <Section id="mix" title="Mix injection fluid" short=short wrong=wrong(is_here)>
             <Options
                 legend="Amount and strengths"
                 name="mix-by"

@@ -137,7 +137,7 @@ fn OnePart(id: u32) -> impl IntoView {
     let boxes: Vec<AnyView> = marks_of(kind)
         .iter()
         .map(|(mark, label)| {
-            view! { <CheckBox label=label checked=is(*mark) on_tick=tick(*mark) /> }.into_any()
+            view! { <CheckBox label=*label checked=is(*mark) on_tick=tick(*mark) /> }.into_any()
         })
         .collect();
     let aside = is(Mark::SetAside);

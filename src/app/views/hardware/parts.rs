@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use super::part::{adders, ids, names, one};
 use super::part_rows::PARTS;
-use super::section::Section;
-use crate::app::widgets::Rows;
+use super::section::wrong;
+use crate::app::widgets::{Rows, Section};
 
 /// Whether a field belongs to a limit.
 pub(super) fn is_of_limit(slot: Slot) -> bool {
@@ -26,7 +26,7 @@ fn is_here(field: Field) -> bool {
 #[component]
 pub(super) fn PartsSection() -> impl IntoView {
     view! {
-        <Section id="parts" title="Parts" short=names(&PARTS) has=is_here>
+        <Section id="parts" title="Parts" short=names(&PARTS) wrong=wrong(is_here)>
             <div class="parts">
                 <Rows ids=ids(&PARTS) row=one />
             </div>

@@ -94,6 +94,7 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
             beyond: Side::Below,
         }],
         windows,
+        across: Vec::new(),
         marks: vec![Mark {
             name: printer.grade(blend.expected()),
             x: blend.expected().percent(),

@@ -7,11 +7,11 @@ use leptos::{ev, prelude::*};
 use super::figures::{share_graph, use_graph};
 use super::part_rows::{LIMITS, marks_of, rows_of};
 use super::slots::{Owner, Row};
-use super::tables::{enough, facts, of_judged, parts, speeds, with_fluid};
+use super::tables::{enough, of_judged, parts, speeds, with_fluid};
 use super::{engine, gains, judgement, load};
 use crate::app::charts::graph::GraphOnPaper;
 use crate::app::state::{Judged, State};
-use crate::app::widgets::{Button, Drawn, When, cited, holds};
+use crate::app::widgets::{Button, Drawn, When, cited, facts, holds};
 use crate::app::wording::hardware::{self, Fact};
 use crate::app::{device, wording};
 

@@ -22,20 +22,6 @@ pub(super) fn of_judged<T>(
     })
 }
 
-/// Figures as a list of definitions.
-pub(super) fn facts(facts: Vec<Fact>) -> Vec<AnyView> {
-    let fact = |it: Fact| {
-        view! {
-            <dt>{it.what}</dt>
-            <dd>
-                {it.value} " " <small>{it.aside}</small>
-            </dd>
-        }
-        .into_any()
-    };
-    facts.into_iter().map(fact).collect()
-}
-
 /// A cell: a figure, and what belongs to it in small.
 pub(super) type Cell = (String, String);
 

@@ -83,6 +83,7 @@ pub(super) fn graph(answer: &HardwareAnswer, workshop: &Workshop, printer: &Prin
         lines: answer.parts.iter().enumerate().map(line).collect(),
         limits: limits(answer, workshop),
         windows: Vec::new(),
+        across: Vec::new(),
         marks: mark.into_iter().collect(),
         style: printer.style,
     }

@@ -1,16 +1,45 @@
 use fillwright::fuel::grades;
+use fillwright::logbook::road::HaltForm;
 use fillwright::logbook::{Document, Field, FuelForm, FuelPart, Measure};
 use leptos::prelude::*;
 
 use crate::app::state::State;
 use crate::app::widgets::{Button, CheckBox, TextField, When, holds, said};
 
+/// The fuel with this number, at the pump or along the route.
 fn find(document: &Document, id: u32) -> Option<&FuelForm> {
-    document.here.fill.offers.iter().find(|offer| offer.id == id)
+    let along = document.here.route.stops.iter().flat_map(|stop| &stop.fuels);
+    document.here.fill.offers.iter().chain(along).find(|offer| offer.id == id)
 }
 
 fn find_mut(document: &mut Document, id: u32) -> Option<&mut FuelForm> {
-    document.here.fill.offers.iter_mut().find(|offer| offer.id == id)
+    let along = document.here.route.stops.iter_mut().flat_map(|stop| &mut stop.fuels);
+    document.here.fill.offers.iter_mut().chain(along).find(|offer| offer.id == id)
+}
+
+/// The stop of the route that a fuel is on offer at; none at the pump.
+fn stop_of(document: &Document, id: u32) -> Option<&HaltForm> {
+    let has = |stop: &&HaltForm| stop.fuels.iter().any(|fuel| fuel.id == id);
+    document.here.route.stops.iter().find(has)
+}
+
+fn remove(document: &mut Document, id: u32) {
+    document.here.fill.offers.retain(|offer| offer.id != id);
+    for stop in &mut document.here.route.stops {
+        stop.fuels.retain(|fuel| fuel.id != id);
+        stop.closed.retain(|fuel| *fuel != id);
+    }
+}
+
+/// Notes whether a fuel of the route is to be had.
+fn set_closed(document: &mut Document, id: u32, closed: bool) {
+    let stops = document.here.route.stops.iter_mut();
+    for stop in stops.filter(|it| it.fuels.iter().any(|fuel| fuel.id == id)) {
+        stop.closed.retain(|fuel| *fuel != id);
+        if closed {
+            stop.closed.push(id);
+        }
+    }
 }
 
 /// A text of a fuel.
@@ -27,7 +56,7 @@ fn set(id: u32, write: fn(&mut FuelForm) -> &mut String) -> Callback<String> {
     })
 }
 
-/// One fuel on offer.
+/// One fuel on offer, at the pump or along the route.
 #[component]
 pub(super) fn OfferForm(id: u32) -> impl IntoView {
     let state = State::here();
@@ -35,9 +64,17 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
     let per_unit = said(move || {
         state.printer.with(|it| format!("{}/{}", it.currency, it.system.volume().symbol()))
     });
+    let on_route = holds(move || state.document.with(|it| stop_of(it, id).is_some()));
+    let closed = holds(move || {
+        state.document.with(|it| stop_of(it, id).is_some_and(|stop| stop.closed.contains(&id)))
+    });
+    let close = Callback::new(move |closed| state.document.update(|it| set_closed(it, id, closed)));
     view! {
         <fieldset class="offer">
             <legend class="legend">{name}</legend>
+            <When condition=on_route>
+                <CheckBox label="Not to be had" checked=closed on_tick=close />
+            </When>
             <div class="pair">
                 <TextField
                     field=Field::Fuel(id, FuelPart::Share)
@@ -72,14 +109,14 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
                     on_text=state.set_entry(move |it| find_mut(it, id).map(|offer| &mut offer.price))
                 />
             </div>
-            <MoreOfOffer id=id />
+            <MoreOfOffer id=id on_route=on_route />
         </fieldset>
     }
 }
 
 /// What is seldom needed of a fuel on offer.
 #[component]
-fn MoreOfOffer(id: u32) -> impl IntoView {
+fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
     let state = State::here();
     let unit = state.volume_unit();
     let use_all =
@@ -91,9 +128,7 @@ fn MoreOfOffer(id: u32) -> impl IntoView {
             }
         });
     });
-    let remove = Callback::new(move |()| {
-        state.change_undoably(|it| it.here.fill.offers.retain(|offer| offer.id != id));
-    });
+    let remove = Callback::new(move |()| state.change_undoably(|it| remove(it, id)));
     let keep = Callback::new(move |()| {
         state.document.update(|it| {
             if let Some(mut own) = find(it, id).cloned() {
@@ -146,7 +181,9 @@ fn MoreOfOffer(id: u32) -> impl IntoView {
                     on_text=set(id, |offer| &mut offer.mon)
                 />
             </div>
-            <CheckBox label="Use all of that" checked=use_all on_tick=tick />
+            <When condition=holds(move || !on_route.get())>
+                <CheckBox label="Use all of that" checked=use_all on_tick=tick />
+            </When>
             <p class="hint">{grade_note}</p>
             <div class="buttons">
                 <When condition=holds(move || !kept.get())>

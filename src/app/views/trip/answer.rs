@@ -1,0 +1,205 @@
+use std::sync::Arc;
+
+use fillwright::logbook::road::RoadPlan;
+use fillwright::trip::Done;
+use leptos::prelude::*;
+
+use super::sheet::PrintButton;
+use crate::app::state::State;
+use crate::app::widgets::{Button, Drawn, When, facts, holds, said};
+use crate::app::wording::trip;
+
+/// So many things that are missing are named at a time.
+const NAMED: usize = 6;
+
+/// Whether the plan on show is one for the route as it stands.
+pub(super) fn is_current(state: State) -> Signal<bool> {
+    holds(move || {
+        let plan = state.road_plan.get();
+        plan.is_some_and(|plan| state.road.with(|it| it.asked.as_ref() == Some(&plan.asked)))
+    })
+}
+
+/// What is made of the plan; nothing while there is none.
+pub(super) fn of_plan<T>(
+    state: State,
+    make: impl FnOnce(&RoadPlan, &fillwright::logbook::Printer) -> T,
+) -> Option<T> {
+    let plan: Arc<RoadPlan> = state.road_plan.get()?;
+    Some(state.printer.with(|printer| make(&plan, printer)))
+}
+
+/// Why there is no plan, line by line; empty while that is not proved.
+fn impossible(state: State) -> Vec<String> {
+    state.road.with(|road| {
+        state.planning.report.with(|report| match (&road.asked, report) {
+            (Some(asked), Some(report)) => match &report.done {
+                Done::Impossible(why) => trip::impossible(why, asked),
+                Done::Working | Done::Certified | Done::Unsettled => Vec::new(),
+            },
+            _ => Vec::new(),
+        })
+    })
+}
+
+/// What to buy next, how good the plan is, and what to mind.
+#[component]
+pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
+    let state = State::here();
+    let planning = state.planning;
+    let readable = holds(move || state.road.with(|it| it.asked.is_some()));
+    let why_not = Memo::new(move |_| impossible(state));
+    let current = is_current(state);
+    let stale = holds(move || state.road_plan.with(Option::is_some) && !current.get());
+    let class =
+        said(move || if stale.get() { "judgement stale-answer" } else { "judgement" }.to_owned());
+    let headline = said(move || {
+        if why_not.with(|it| !it.is_empty()) {
+            return "Impossible".to_owned();
+        }
+        of_plan(state, |plan, printer| trip::next(plan, printer).0)
+            .unwrap_or_else(|| "Not planned yet".to_owned())
+    });
+    let then = said(move || {
+        if why_not.with(|it| !it.is_empty()) {
+            return String::new();
+        }
+        of_plan(state, |plan, printer| trip::next(plan, printer).1).flatten().unwrap_or_default()
+    });
+    let quality = said(move || {
+        let report = planning.report.get();
+        let said = report.and_then(|report| {
+            of_plan(state, |plan, printer| trip::quality(plan, &report, printer)).flatten()
+        });
+        if current.get() { said.unwrap_or_default() } else { String::new() }
+    });
+    let standing = said(move || {
+        if !readable.get() {
+            return "Nothing is planned until the route is complete.".to_owned();
+        }
+        let report = planning.report.get();
+        trip::standing(report.as_ref(), planning.running.get()).to_owned()
+    });
+    let reasons = Callback::new(move |()| {
+        let lines = why_not.get().into_iter();
+        lines.map(|it| view! { <li>{it}</li> }.into_any()).collect::<Vec<_>>()
+    });
+    let figures = Callback::new(move |()| {
+        of_plan(state, |plan, printer| facts(trip::in_short(plan, printer))).unwrap_or_default()
+    });
+    let has_plan = holds(move || state.road_plan.with(Option::is_some));
+    let trouble = said(move || planning.trouble.get().unwrap_or_default());
+    view! {
+        <section class="card" id="trip-answer" tabindex="-1" aria-labelledby="trip-answer-title">
+            <div class="head">
+                <h2 id="trip-answer-title">"What to buy"</h2>
+                <PrintButton printing=printing />
+            </div>
+            <When condition=holds(move || stale.get() && !readable.get())>
+                <p class="note caution">
+                    "Not updated: something that was typed since cannot be read."
+                </p>
+            </When>
+            <div class=class id="trip-next">
+                <p class="outcome">{headline}</p>
+                <When condition=holds(move || then.with(|it| !it.is_empty()))>
+                    <p class="more">{then}</p>
+                </When>
+                <When condition=holds(move || why_not.with(|it| !it.is_empty()))>
+                    <ul class="cautions" id="trip-impossible">
+                        <Drawn what=reasons />
+                    </ul>
+                </When>
+            </div>
+            <p id="trip-quality">{quality}</p>
+            <p class="hint" id="trip-standing" role="status">
+                {standing}
+            </p>
+            <When condition=holds(move || trouble.with(|it| !it.is_empty()))>
+                <p class="note caution">{trouble}</p>
+            </When>
+            <PlanButtons readable=readable has_plan=has_plan current=current />
+            <When condition=has_plan>
+                <dl class="facts">
+                    <Drawn what=figures />
+                </dl>
+            </When>
+            <Missing />
+            <ul class="cautions note caution" aria-label="Cautions">
+                {trip::CAUTIONS.map(|it| view! { <li>{it}</li> })}
+            </ul>
+        </section>
+        <a class="short" href="#/trip/trip-answer">
+            <span>{headline}</span>
+            <small>"Plan"</small>
+        </a>
+    }
+}
+
+/// What can be done with the plan and the search for it.
+#[component]
+fn PlanButtons(
+    readable: Signal<bool>,
+    has_plan: Signal<bool>,
+    current: Signal<bool>,
+) -> impl IntoView {
+    let state = State::here();
+    let planning = state.planning;
+    let running = holds(move || planning.running.get());
+    let cancel = Callback::new(move |()| planning.cancel());
+    let again = Callback::new(move |()| planning.again());
+    let hold = Callback::new(move |()| state.hold_plan());
+    view! {
+        <div class="buttons">
+            <When condition=running>
+                <Button label="Cancel" look="small" on_press=cancel />
+            </When>
+            <When condition=holds(move || readable.get() && !running.get())>
+                <Button label="Plan again" look="small" on_press=again />
+            </When>
+            <When condition=holds(move || has_plan.get() && current.get())>
+                <Button label="Hold this plan" look="small" on_press=hold />
+            </When>
+        </div>
+    }
+}
+
+/// What is missing or wrong, each with the way to its field.
+#[component]
+fn Missing() -> impl IntoView {
+    let state = State::here();
+    let some = holds(move || state.road.with(|it| !it.complaints.is_empty()));
+    let items = Callback::new(move |()| {
+        state.road.with(|it| {
+            let mut items: Vec<AnyView> = it
+                .complaints
+                .iter()
+                .take(NAMED)
+                .map(|complaint| {
+                    let view = if complaint.field.is_of_car() { "car" } else { "trip" };
+                    let link = format!("#/{view}/{}", complaint.field.id());
+                    view! {
+                        <li>
+                            <a href=link>{complaint.message.clone()}</a>
+                        </li>
+                    }
+                    .into_any()
+                })
+                .collect();
+            if let more @ 1.. = it.complaints.len().saturating_sub(NAMED) {
+                items.push(view! { <li>{format!("And {more} more.")}</li> }.into_any());
+            }
+            items
+        })
+    });
+    view! {
+        <When condition=some>
+            <div id="trip-missing">
+                <h3>"What is missing or wrong"</h3>
+                <ul class="cautions">
+                    <Drawn what=items />
+                </ul>
+            </div>
+        </When>
+    }
+}

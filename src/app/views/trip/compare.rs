@@ -1,0 +1,102 @@
+use fillwright::calibration::Verdict;
+use fillwright::logbook::Printer;
+use fillwright::logbook::road::{RoadPlan, Turn};
+use leptos::prelude::*;
+
+use super::answer::{is_current, of_plan};
+use crate::app::charts::plot::{heading, table};
+use crate::app::state::State;
+use crate::app::widgets::{Button, Drawn, When, holds};
+use crate::app::wording::{self, trip};
+
+/// The plan in hand beside the new one.
+#[component]
+pub(super) fn CompareCard() -> impl IntoView {
+    let state = State::here();
+    let held = holds(move || state.held.with(Option::is_some));
+    let current = is_current(state);
+    let release = Callback::new(move |()| state.drop_held());
+    let content = Callback::new(move |()| {
+        state.held.with(|held| {
+            let Some(held) = held else { return Vec::new() };
+            of_plan(state, |plan, printer| compared(&held.name, &held.plan, plan, printer))
+                .unwrap_or_default()
+        })
+    });
+    view! {
+        <When condition=held>
+            <section class="card" id="held" aria-labelledby="held-title">
+                <h2 id="held-title">"The plan that you hold"</h2>
+                <When condition=current>
+                    <Drawn what=content />
+                </When>
+                <When condition=holds(move || !current.get())>
+                    <p>"There is no new plan to set beside it yet."</p>
+                </When>
+                <div>
+                    <Button label="Let it go" look="small" on_press=release />
+                </div>
+            </section>
+        </When>
+    }
+}
+
+/// Both plans in figures, and the ways on which a calibration is lost or won.
+fn compared(name: &str, held: &RoadPlan, plan: &RoadPlan, printer: &Printer) -> Vec<AnyView> {
+    let headings = ["", name, "New"].map(|it| heading(it.to_owned())).into();
+    let pairs = trip::in_short(held, printer).into_iter().zip(trip::in_short(plan, printer));
+    let rows = pairs
+        .map(|(before, after)| {
+            view! {
+                <tr>
+                    <th scope="row">{before.what}</th>
+                    <td>
+                        <span class="number">{before.value}</span>
+                    </td>
+                    <td>
+                        <span class="number">{after.value}</span>
+                    </td>
+                </tr>
+            }
+            .into_any()
+        })
+        .collect();
+    let caption = "Held and new plan".to_owned();
+    let mut views = vec![
+        view! {
+            <div class="wide" tabindex="0" role="region" aria-label=caption.clone()>
+                {table("readings", caption, headings, rows)}
+            </div>
+        }
+        .into_any(),
+    ];
+    let turns = plan.turns_from(held);
+    views.push(if turns.is_empty() {
+        view! { <p>"No calibration is lost or won on any way."</p> }.into_any()
+    } else {
+        let items: Vec<AnyView> =
+            turns.iter().map(|it| view! { <li>{turn(it, plan)}</li> }.into_any()).collect();
+        view! { <ul class="cautions">{items}</ul> }.into_any()
+    });
+    views
+}
+
+/// “After Ferry, Mid blend is lost: do not select; it was usable.”
+fn turn(turn: &Turn, plan: &RoadPlan) -> String {
+    let at = plan.asked.halts.iter().position(|it| it.id == turn.halt).unwrap_or_default();
+    let calibration = plan.asked.calibrations.iter().position(|it| *it == turn.calibration);
+    let calibration = calibration.and_then(|it| plan.asked.route.calibrations.get(it));
+    let name = calibration.map_or("", |it| &it.name);
+    let how = match (turn.before, turn.after) {
+        (Verdict::DoNotSelect, _) => "is won",
+        (_, Verdict::DoNotSelect) => "is lost",
+        (before, after) if after < before => "is surer",
+        _ => "is less sure",
+    };
+    format!(
+        "After {}, {name} {how}: {}; it was {}.",
+        trip::halt(&plan.asked, at),
+        wording::verdict(turn.after),
+        wording::verdict(turn.before)
+    )
+}

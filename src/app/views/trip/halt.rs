@@ -1,0 +1,175 @@
+use fillwright::logbook::{Document, Field, HaltPart};
+use leptos::prelude::*;
+
+use super::halts::lead_to;
+use super::is_wrong_with;
+use super::order::{self, Planned, Way, find, find_mut};
+use super::way::WayFields;
+use crate::app::route::View;
+use crate::app::state::State;
+use crate::app::views::fuels::{Offers, Shelf};
+use crate::app::widgets::{Button, TextField, When, holds, said};
+use crate::app::wording::trip;
+
+/// Whether a field stands on the card of this stop.
+fn is_here(document: &Document, id: u32, field: Field) -> bool {
+    match field {
+        Field::Halt(halt, _) => halt == id,
+        Field::Fuel(fuel, _) => {
+            find(document, id).is_some_and(|it| it.fuels.iter().any(|it| it.id == fuel))
+        }
+        _ => false,
+    }
+}
+
+/// A stop, and the way after it.
+#[component]
+pub(super) fn HaltCard(id: u32) -> impl IntoView {
+    let state = State::here();
+    let title = said(move || {
+        state.document.with(|it| {
+            let place = order::place_of(&it.here.route, id);
+            place.map_or_else(String::new, |at| trip::stop(&it.here.route.stops[at].place, at))
+        })
+    });
+    let short = said(move || {
+        state.document.with(|it| {
+            find(it, id).map_or_else(String::new, |stop| {
+                state.printer.with(|printer| trip::halt_in_short(stop, printer))
+            })
+        })
+    });
+    let here = said(move || {
+        state.document.with(|it| {
+            let route = &it.here.route;
+            match route.here.and_then(|here| order::place_of(route, here)) {
+                Some(now) if order::place_of(route, id) == Some(now) => "You are here",
+                Some(now) if order::place_of(route, id) < Some(now) => "Passed",
+                _ => "",
+            }
+            .to_owned()
+        })
+    });
+    let wrong = is_wrong_with(move |document, field| is_here(document, id, field));
+    let is_new = state.document.with_untracked(|it| {
+        find(it, id).is_some_and(|stop| stop.fuels.is_empty() && stop.distance.is_blank())
+    });
+    let currency = said(move || state.printer.with(|it| it.currency.clone()));
+    view! {
+        <details class="part" open=is_new>
+            <summary>
+                <span>{title}</span>
+                <span class="in-short">{short}</span>
+                <When condition=holds(move || here.with(|it| !it.is_empty()))>
+                    <span class="in-short">
+                        <strong>{here}</strong>
+                    </span>
+                </When>
+                <When condition=wrong>
+                    <span class="in-short missing">"Something is missing or wrong"</span>
+                </When>
+            </summary>
+            <div class="inside" role="group" aria-label=title>
+                <TextField
+                    field=Field::Halt(id, HaltPart::Place)
+                    label="Place"
+                    words=true
+                    value=state.text(move |it| find(it, id).map(|it| &it.place))
+                    on_text=state
+                        .set(move |it, text| {
+                            if let Some(stop) = find_mut(it, id) {
+                                stop.place = text;
+                            }
+                        })
+                />
+                <h3>"Fuels there"</h3>
+                <Offers shelf=Shelf::Halt(id) />
+                <TextField
+                    field=Field::Halt(id, HaltPart::Fee)
+                    label="What stopping costs, fuel apart"
+                    hint="A detour, a toll; blank for nothing"
+                    unit=currency
+                    value=state.text(move |it| find(it, id).map(|it| &it.fee))
+                    on_text=state
+                        .set(move |it, text| {
+                            if let Some(stop) = find_mut(it, id) {
+                                stop.fee = text;
+                            }
+                        })
+                />
+                <h3>"The way after it"</h3>
+                <WayFields id=id />
+                <HaltButtons id=id title=title />
+            </div>
+        </details>
+    }
+}
+
+/// What can be done with a stop.
+#[component]
+fn HaltButtons(id: u32, title: Signal<String>) -> impl IntoView {
+    let state = State::here();
+    let at = Memo::new(move |_| state.document.with(|it| order::place_of(&it.here.route, id)));
+    let last = Memo::new(move |_| state.document.with(|it| it.here.route.stops.len()));
+    let shift = move |way| {
+        Callback::new(move |()| {
+            state.document.update(|it| order::shift(&mut it.here.route, id, way));
+        })
+    };
+    let copy = Callback::new(move |()| {
+        let mut copied = None;
+        state.document.update(|it| copied = order::copy(&mut it.here, id));
+        if let Some(copied) = copied {
+            lead_to(state, copied);
+        }
+    });
+    let remove = Callback::new(move |()| {
+        state.change_undoably(|it| order::remove(&mut it.here.route, id));
+    });
+    let arrive = Callback::new(move |()| {
+        let planned = planned(state, id);
+        let has_log = state.history.with_untracked(|it| it.estimator.is_some());
+        state.change_undoably(|it| order::arrive(&mut it.here, id, planned, has_log));
+        if let Err(error) = window().location().set_hash(View::Fill.link()) {
+            leptos::logging::error!("{error:?}");
+        }
+    });
+    let name =
+        move |what: &'static str| Signal::derive(move || Some(format!("{what}: {}", title.get())));
+    view! {
+        <div class="buttons">
+            <Button label="I am here" name=name("I am here") on_press=arrive />
+            <When condition=holds(move || at.get().is_some_and(|at| at > 0))>
+                <Button
+                    label="Earlier"
+                    look="small"
+                    name=name("Earlier")
+                    on_press=shift(Way::Earlier)
+                />
+            </When>
+            <When condition=holds(move || at.get().is_some_and(|at| at + 1 < last.get()))>
+                <Button label="Later" look="small" name=name("Later") on_press=shift(Way::Later) />
+            </When>
+            <Button label="Copy" look="small" name=name("Copy") on_press=copy />
+            <Button label="Remove" look="small" name=name("Remove") on_press=remove />
+        </div>
+        <p class="hint">
+            "“I am here” opens Fill with these fuels and what the plan wants here, and plans on from this stop."
+        </p>
+    }
+}
+
+/// What the plan wants at a stop, in the person's units.
+fn planned(state: State, id: u32) -> Option<Planned> {
+    let plan = state.road_plan.get_untracked()?;
+    let at = plan.asked.halts.iter().position(|it| it.id == id)?;
+    let departure = &plan.course.passages.get(at)?.departure;
+    let share = departure.share?;
+    Some(state.printer.with_untracked(|printer| Planned {
+        share: printer.number(share.expected().percent(), 1),
+        level: fillwright::logbook::Entry {
+            text: printer.volume_number(departure.level.expected()),
+            typed_in: printer.system,
+        },
+    }))
+}

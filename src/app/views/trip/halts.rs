@@ -1,0 +1,56 @@
+use fillwright::logbook::{Field, HaltPart, RoutePart};
+use leptos::prelude::*;
+
+use super::halt::{HaltCard, HaltCardProps};
+use super::order;
+use crate::app::state::State;
+use crate::app::widgets::{Button, Rows, When, holds, said};
+
+/// Adds a stop and leads to it.
+pub(super) fn add_stop(state: State) {
+    let mut added = 0;
+    state.document.update(|it| added = order::add(&mut it.here));
+    lead_to(state, added);
+}
+
+/// Leads to the first field of a stop.
+pub(super) fn lead_to(state: State, id: u32) {
+    let part = Some(Field::Halt(id, HaltPart::Place).id());
+    state.route.update(|route| route.part = part);
+}
+
+/// The stops in their order.
+#[component]
+pub(super) fn HaltsCard() -> impl IntoView {
+    let state = State::here();
+    let ids = Memo::new(move |_| {
+        state.document.with(|it| it.here.route.stops.iter().map(|it| it.id).collect::<Vec<_>>())
+    });
+    let add = Callback::new(move |()| add_stop(state));
+    let under_way = holds(move || state.document.with(|it| it.here.route.here.is_some()));
+    let from_start = Callback::new(move |()| {
+        state.document.update(|it| it.here.route.here = None);
+    });
+    let wrong = said(move || state.complaint(Field::Route(RoutePart::Stops)).unwrap_or_default());
+    view! {
+        <section class="card" aria-labelledby="stops-title">
+            <h2 id="stops-title">"Stops"</h2>
+            <When condition=under_way>
+                <div>
+                    <Button label="From the start again" look="small" on_press=from_start />
+                </div>
+            </When>
+            <When condition=holds(move || wrong.with(|it| !it.is_empty()))>
+                <p class="note caution" id=Field::Route(RoutePart::Stops).id() tabindex="-1">
+                    {wrong}
+                </p>
+            </When>
+            <div class="halts opens">
+                <Rows ids=ids.into() row=|id| HaltCard(HaltCardProps { id }).into_any() />
+            </div>
+            <div>
+                <Button label="Add a stop" on_press=add />
+            </div>
+        </section>
+    }
+}

@@ -1,0 +1,91 @@
+//! Which fills, where, and what that makes of the calibrations.
+
+mod answer;
+mod compare;
+mod halt;
+mod halts;
+mod order;
+mod passages;
+mod sheet;
+mod start;
+mod strip;
+mod way;
+mod wish;
+
+use fillwright::logbook::{Document, Field};
+use leptos::prelude::*;
+
+use crate::app::state::State;
+use crate::app::widgets::{Button, When, holds};
+use answer::AnswerCard;
+use compare::CompareCard;
+use halts::{HaltsCard, add_stop};
+use passages::PassagesCard;
+use sheet::Sheet;
+use start::StartSection;
+use strip::StripCard;
+use wish::WishSection;
+
+/// The Trip view: the question, and the answer beside or below it.
+#[component]
+pub(crate) fn TripView() -> impl IntoView {
+    let state = State::here();
+    let some = holds(move || state.document.with(|it| !it.here.route.stops.is_empty()));
+    let printing = RwSignal::new(false);
+    view! {
+        <When condition=holds(move || !some.get())>
+            <div class="view">
+                <Empty />
+            </div>
+        </When>
+        <When condition=some>
+            <div class="view two trip">
+                <div class="question">
+                    <StartSection />
+                    <WishSection />
+                    <HaltsCard />
+                </div>
+                <div class="answer">
+                    <AnswerCard printing=printing />
+                    <CompareCard />
+                    <StripCard />
+                    <PassagesCard />
+                </div>
+            </div>
+            <Sheet printing=printing />
+        </When>
+    }
+}
+
+/// What the view is for, while there is no route.
+#[component]
+fn Empty() -> impl IntoView {
+    let state = State::here();
+    let add = Callback::new(move |()| add_stop(state));
+    view! {
+        <section class="card" aria-labelledby="trip-empty">
+            <h2 id="trip-empty">"Which fills, and where?"</h2>
+            <p>
+                "Give the stops of a journey with their fuels and the ways between them: this view says what to buy at each, so that the calibrations that you want to keep stay usable. With the plan comes a proof of how far it can be from the best one."
+            </p>
+            <div>
+                <Button label="Add the start" look="strong" on_press=add />
+            </div>
+        </section>
+    }
+}
+
+/// Whether something in one of these fields is missing or wrong.
+fn is_wrong(has: fn(Field) -> bool) -> Signal<bool> {
+    is_wrong_with(move |_, field| has(field))
+}
+
+/// The same where it depends on the document which fields are meant.
+fn is_wrong_with(has: impl Fn(&Document, Field) -> bool + Send + Sync + 'static) -> Signal<bool> {
+    let state = State::here();
+    holds(move || {
+        state.document.with(|document| {
+            state.road.with(|it| it.complaints.iter().any(|wrong| has(document, wrong.field)))
+        })
+    })
+}

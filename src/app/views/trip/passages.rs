@@ -1,0 +1,108 @@
+use fillwright::calibration::Judgement;
+use fillwright::logbook::Printer;
+use fillwright::logbook::road::RoadPlan;
+use fillwright::quantity::Band;
+use fillwright::trip::Passage;
+use leptos::prelude::*;
+
+use super::answer::of_plan;
+use crate::app::charts::plot::{heading, table};
+use crate::app::state::State;
+use crate::app::widgets::{Drawn, When, holds, mark, verdict_shape};
+use crate::app::wording::{self, trip};
+
+/// The plan stop by stop.
+#[component]
+pub(super) fn PassagesCard() -> impl IntoView {
+    let state = State::here();
+    let has_plan = holds(move || state.road_plan.with(Option::is_some));
+    let content = Callback::new(move |()| {
+        of_plan(state, |plan, it| vec![passages(plan, it)]).unwrap_or_default()
+    });
+    view! {
+        <When condition=has_plan>
+            <section class="card" id="passages" aria-labelledby="passages-title">
+                <h2 id="passages-title">"Stop by stop"</h2>
+                <Drawn what=content />
+            </section>
+        </When>
+    }
+}
+
+/// What to buy at every stop, and what comes of it.
+pub(super) fn passages(plan: &RoadPlan, printer: &Printer) -> AnyView {
+    let fixed =
+        ["Stop", "Buy", "Level then", "Ethanol", "RON, at least", "AFR", "Level at the next"];
+    let calibrations = plan.asked.route.calibrations.iter().map(|it| it.name.clone());
+    let headings = fixed.map(str::to_owned).into_iter().chain(calibrations).map(heading).collect();
+    let rows = plan.course.passages.iter().enumerate();
+    let rows = rows.map(|(at, passage)| row(plan, at, passage, printer)).collect();
+    let caption = "What to buy at every stop, and what comes of it".to_owned();
+    view! {
+        <div class="wide" tabindex="0" role="region" aria-label=caption.clone()>
+            {table("readings passages", caption, headings, rows)}
+        </div>
+    }
+    .into_any()
+}
+
+fn row(plan: &RoadPlan, at: usize, passage: &Passage, printer: &Printer) -> AnyView {
+    let departure = &passage.departure;
+    let parts = trip::bought(plan, at, printer);
+    let buy: Vec<AnyView> = parts
+        .into_iter()
+        .map(|(volume, fuel)| {
+            view! {
+                <span class="buy">
+                    <span class="number">{volume}</span>
+                    " "
+                    {fuel}
+                </span>
+            }
+            .into_any()
+        })
+        .collect();
+    let nothing = buy.is_empty().then_some("nothing");
+    let number = |decimals: usize| move |value: f64| printer.number(value, decimals);
+    let volume = |it| printer.volume(it);
+    let verdicts: Vec<AnyView> = passage.verdicts.iter().map(verdict).collect();
+    let place = trip::halt(&plan.asked, at);
+    view! {
+        <tr>
+            <th scope="row">{place}</th>
+            <td>{buy} {nothing}</td>
+            {banded(Some(departure.level), &volume)}
+            {banded(departure.share, &|it| printer.grade(it))}
+            {banded(departure.ron, &number(1))}
+            {banded(departure.air_fuel_ratio, &number(2))}
+            {banded(Some(passage.arrival), &volume)}
+            {verdicts}
+        </tr>
+    }
+    .into_any()
+}
+
+fn verdict(judgement: &Judgement) -> AnyView {
+    view! {
+        <td>
+            <span class="cell-verdict">
+                {mark(verdict_shape(judgement.verdict))} {wording::verdict(judgement.verdict)}
+            </span>
+        </td>
+    }
+    .into_any()
+}
+
+/// A figure with its ends, where they print differently.
+fn banded<T: Copy>(band: Option<Band<T>>, print: &dyn Fn(T) -> String) -> AnyView {
+    let Some(band) = band else { return view! { <td>"—"</td> }.into_any() };
+    let (low, high) = (print(band.low()), print(band.high()));
+    let ends = (low != high).then(|| format!("{low} to {high}"));
+    view! {
+        <td>
+            <span class="number">{print(band.expected())}</span>
+            <small>{ends}</small>
+        </td>
+    }
+    .into_any()
+}

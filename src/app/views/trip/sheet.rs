@@ -1,0 +1,171 @@
+//! What is printed.
+
+use fillwright::logbook::road::RoadPlan;
+use fillwright::logbook::{CarFile, Printer};
+use leptos::{ev, prelude::*};
+
+use super::answer::{is_current, of_plan};
+use super::passages::passages;
+use super::strip::{level_graph, share_graph};
+use crate::app::charts::graph::GraphOnPaper;
+use crate::app::charts::plot::{heading, table};
+use crate::app::state::State;
+use crate::app::widgets::{Button, Drawn, When, facts, holds};
+use crate::app::wording::trip;
+use crate::app::{device, wording};
+
+/// The button that prints.
+#[component]
+pub(super) fn PrintButton(printing: RwSignal<bool>) -> impl IntoView {
+    let print = Callback::new(move |()| {
+        printing.set(true);
+        // The sheet has to be on the page before the printer looks at it.
+        request_animation_frame(|| {
+            if let Err(error) = window().print() {
+                leptos::logging::error!("{error:?}");
+            }
+        });
+    });
+    view! {
+        <When condition=is_current(State::here())>
+            <Button label="Print" look="small" on_press=print />
+        </When>
+    }
+}
+
+/// The sheet, which is made only for the printer.
+#[component]
+pub(super) fn Sheet(printing: RwSignal<bool>) -> impl IntoView {
+    let before = window_event_listener(ev::beforeprint, move |_| printing.set(true));
+    let after = window_event_listener(ev::afterprint, move |_| printing.set(false));
+    on_cleanup(move || {
+        before.remove();
+        after.remove();
+    });
+    let ready = is_current(State::here());
+    view! {
+        <When condition=holds(move || printing.get() && ready.get())>
+            <Paper />
+        </When>
+    }
+}
+
+#[component]
+fn Paper() -> impl IntoView {
+    let state = State::here();
+    let content = Callback::new(move |()| {
+        let report = state.planning.report.get();
+        of_plan(state, |plan, printer| {
+            let quality = report.as_ref().and_then(|it| trip::quality(plan, it, printer));
+            state.document.with(|document| drawn(plan, quality, &document.here, printer))
+        })
+        .unwrap_or_default()
+    });
+    view! {
+        <article class="sheet">
+            <Drawn what=content />
+            <section>
+                <GraphOnPaper id="level-on-paper" graph=level_graph(state) />
+            </section>
+            <section>
+                <GraphOnPaper id="trip-share-on-paper" graph=share_graph(state) />
+            </section>
+            <section>
+                <h2>"Cautions"</h2>
+                <ul>{trip::CAUTIONS.map(|it| view! { <li>{it}</li> })}</ul>
+            </section>
+        </article>
+    }
+}
+
+/// All but the pictures.
+fn drawn(
+    plan: &RoadPlan,
+    quality: Option<String>,
+    car: &CarFile,
+    printer: &Printer,
+) -> Vec<AnyView> {
+    let today: String = device::now().chars().take("2026-05-03".len()).collect();
+    let whole: fillwright::quantity::Length =
+        plan.asked.route.legs.iter().map(|leg| leg.distance).sum();
+    let tank = &plan.asked.route.tank;
+    let start = format!(
+        "In the tank at the start: {} ({} to {}) of {} ({}).",
+        printer.volume(tank.level.expected()),
+        printer.volume_number(tank.level.low()),
+        printer.volume(tank.level.high()),
+        printer.grade(tank.share.expected()),
+        printer.grade_band(tank.share),
+    );
+    let holds_for = if plan.asked.wish.is_robust {
+        "It holds whatever is true within the bands given."
+    } else {
+        "It holds if everything is as expected."
+    };
+    vec![
+        view! {
+            <header>
+                <h1>{format!("Trip: {}", wording::car(car))}</h1>
+                <p>{format!("{today}. {} in all.", printer.distance(whole))}</p>
+                <When condition=Signal::stored(car.demo)>
+                    <p>"Invented example: every figure is made up."</p>
+                </When>
+            </header>
+            <section>
+                <h2>{trip::next(plan, printer).0}</h2>
+                <p>{quality} " " {holds_for}</p>
+                <p>{start}</p>
+                <dl>{facts(trip::in_short(plan, printer))}</dl>
+            </section>
+            <section>
+                <h2>"Stop by stop"</h2>
+                {passages(plan, printer)}
+            </section>
+            <section>
+                <h2>"What was reckoned with"</h2>
+                {fuels(plan, printer)}
+            </section>
+        }
+        .into_any(),
+    ]
+}
+
+/// The fuels and the ways as they were given.
+fn fuels(plan: &RoadPlan, printer: &Printer) -> AnyView {
+    let headings = ["Stop", "Fuel", "Ethanol", "RON", "Price", "Way after it"];
+    let headings = headings.map(|it| heading(it.to_owned())).into();
+    let route = &plan.asked.route;
+    let mut rows = Vec::new();
+    for (at, (stop, leg)) in route.stops.iter().zip(&route.legs).enumerate() {
+        let name = |pump: usize| {
+            let fuel = plan.asked.halts.get(at).and_then(|it| it.fuels.get(pump));
+            fuel.map_or_else(String::new, |it| it.name.clone())
+        };
+        let way =
+            format!("{}, factor {}", printer.distance(leg.distance), printer.number(leg.factor, 2));
+        for (index, pump) in stop.pumps.iter().enumerate() {
+            let closed = if pump.closed { ", not to be had" } else { "" };
+            let ron = pump.ron.map_or_else(|| "—".into(), |it| printer.number(it, 1));
+            rows.push(
+                view! {
+                    <tr>
+                        <th scope="row">{trip::halt(&plan.asked, at)}</th>
+                        <td>{format!("{}{closed}", name(index))}</td>
+                        <td>
+                            {format!(
+                                "{} ({})",
+                                printer.grade(pump.share.expected()),
+                                printer.grade_band(pump.share),
+                            )}
+                        </td>
+                        <td>{ron}</td>
+                        <td>{printer.price(pump.price)}</td>
+                        <td>{way.clone()}</td>
+                    </tr>
+                }
+                .into_any(),
+            );
+        }
+    }
+    table("readings", "Fuels and ways as given".to_owned(), headings, rows)
+}

@@ -1,0 +1,141 @@
+use fillwright::logbook::{Field, History, Measure, RoutePart, StartForm};
+use leptos::prelude::*;
+
+use super::is_wrong;
+use crate::app::device;
+use crate::app::state::State;
+use crate::app::views::LEVEL_READINGS;
+use crate::app::widgets::{
+    Options, Section, TextField, When, holds, key_of, options, said, value_of,
+};
+
+const STARTS: [(StartForm, &str, &str); 2] =
+    [(StartForm::Log, "log", "The log"), (StartForm::Typed, "typed", "What I type")];
+
+fn is_here(field: Field) -> bool {
+    use RoutePart::{Level, LevelError, Mon, Octane, Share, ShareRange, Start};
+    matches!(field, Field::Route(Start | Level | LevelError | Share | ShareRange | Octane | Mon))
+}
+
+/// What is in the tank where the route begins.
+#[component]
+pub(super) fn StartSection() -> impl IntoView {
+    let state = State::here();
+    let chosen = said(move || state.document.with(|it| key_of(&STARTS, &it.here.route.start)));
+    let choose = state.set(|it, key| {
+        if let Some(start) = value_of(&STARTS, &key) {
+            it.here.route.start = start;
+        }
+    });
+    let from_log = holds(move || state.document.with(|it| it.here.route.start == StartForm::Log));
+    let by_log = said(move || {
+        let as_of = state.history.with(History::as_of);
+        as_of.map_or_else(String::new, |as_of| {
+            format!("{} As of {}.", state.by_the_log(), device::date(as_of.local_minutes(), true))
+        })
+    });
+    let nothing = said(move || state.complaint(Field::Route(RoutePart::Start)).unwrap_or_default());
+    let short =
+        said(
+            move || {
+                if from_log.get() { "From the log".to_owned() } else { "As typed".to_owned() }
+            },
+        );
+    view! {
+        <Section id="trip-start" title="In the tank at the start" short=short wrong=is_wrong(is_here) open=true>
+            <Options
+                legend="Start from"
+                name="route-start"
+                options=options(&STARTS)
+                chosen=chosen
+                on_choice=choose
+            />
+            <When condition=from_log>
+                <p class="note">{by_log}</p>
+                <When condition=holds(move || nothing.with(|it| !it.is_empty()))>
+                    <p class="note caution" id=Field::Route(RoutePart::Start).id() tabindex="-1">
+                        {nothing}
+                    </p>
+                </When>
+            </When>
+            <When condition=holds(move || !from_log.get())>
+                <Typed />
+            </When>
+        </Section>
+    }
+}
+
+/// What is in the tank, typed.
+#[component]
+fn Typed() -> impl IntoView {
+    let state = State::here();
+    let unit = state.volume_unit();
+    let reading = said(move || {
+        state.document.with(|it| key_of(&LEVEL_READINGS, &it.here.route.contents.level.reading))
+    });
+    let choose = state.set(|it, key| {
+        if let Some(reading) = value_of(&LEVEL_READINGS, &key) {
+            it.here.route.contents.level.reading = reading;
+        }
+    });
+    view! {
+        <TextField
+            field=Field::Route(RoutePart::Level)
+            label="Level"
+            hint="20, 1/4, 25 % or a distance to empty like 90 km"
+            words=true
+            unit=unit
+            value=state.entry(Measure::Volume, |it| Some(&it.here.route.contents.level.level))
+            on_text=state.set_entry(|it| Some(&mut it.here.route.contents.level.level))
+        />
+        <Options
+            legend="How it was read"
+            name="route-reading"
+            options=options(&LEVEL_READINGS)
+            chosen=reading
+            on_choice=choose
+        />
+        <div class="pair">
+            <TextField
+                field=Field::Route(RoutePart::Share)
+                label="Ethanol in it"
+                unit="%"
+                hint="What you expect"
+                value=state.text(|it| Some(&it.here.route.contents.share))
+                on_text=state.set(|it, text| it.here.route.contents.share = text)
+            />
+            <TextField
+                field=Field::Route(RoutePart::ShareRange)
+                label="May be"
+                unit="%"
+                hint="From–to: 8–12"
+                words=true
+                value=state.text(|it| Some(&it.here.route.contents.share_range))
+                on_text=state.set(|it, text| it.here.route.contents.share_range = text)
+            />
+            <TextField
+                field=Field::Route(RoutePart::Octane)
+                label="RON, at least"
+                hint="Or AKI: 93 AKI"
+                words=true
+                value=state.text(|it| Some(&it.here.route.contents.octane))
+                on_text=state.set(|it, text| it.here.route.contents.octane = text)
+            />
+            <TextField
+                field=Field::Route(RoutePart::Mon)
+                label="MON, at least"
+                value=state.text(|it| Some(&it.here.route.contents.mon))
+                on_text=state.set(|it, text| it.here.route.contents.mon = text)
+            />
+        </div>
+        <TextField
+            field=Field::Route(RoutePart::LevelError)
+            label="Error of the level, plus or minus"
+            hint="Leave empty for the usual error of that reading"
+            words=true
+            unit=unit
+            value=state.entry(Measure::Volume, |it| Some(&it.here.route.contents.level.error))
+            on_text=state.set_entry(|it| Some(&mut it.here.route.contents.level.error))
+        />
+    }
+}

@@ -1,0 +1,162 @@
+use fillwright::logbook::Printer;
+use fillwright::logbook::road::{Place, RoadPlan};
+use fillwright::quantity::{Share, Volume};
+use leptos::prelude::*;
+
+use super::answer::of_plan;
+use crate::app::charts::graph::{
+    Axis, Course, Graph, GraphChart, Limit, Line, Mark, Point, Side, Window,
+};
+use crate::app::state::State;
+use crate::app::widgets::{When, holds};
+use crate::app::wording::trip;
+
+/// Room above the highest share, in percent.
+const AIR: f64 = 5.0;
+
+/// The route as a strip: level, and share with the windows of the calibrations.
+#[component]
+pub(super) fn StripCard() -> impl IntoView {
+    let state = State::here();
+    let has_plan = holds(move || state.road_plan.with(Option::is_some));
+    let led = RwSignal::new(None);
+    view! {
+        <When condition=has_plan>
+            <section class="card" aria-labelledby="strip-title">
+                <h2 id="strip-title">"Along the route"</h2>
+                <GraphChart id="trip-level" graph=level_graph(state) led=led />
+                <GraphChart id="trip-share" graph=share_graph(state) led=led />
+            </section>
+        </When>
+    }
+}
+
+/// The level along the route.
+pub(super) fn level_graph(state: State) -> Signal<Graph> {
+    Signal::derive(move || of_plan(state, level).unwrap_or_default())
+}
+
+/// The ethanol share along the route.
+pub(super) fn share_graph(state: State) -> Signal<Graph> {
+    Signal::derive(move || of_plan(state, share).unwrap_or_default())
+}
+
+fn distance_axis(places: &[Place], printer: &Printer) -> Axis {
+    let unit = printer.system.distance();
+    Axis {
+        name: "Distance".into(),
+        unit: unit.symbol().into(),
+        from: 0.0,
+        to: places.last().map_or(1.0, |it| unit.value_of(it.distance)).max(1.0),
+        decimals: 0,
+    }
+}
+
+/// Where the stops are.
+fn marks(plan: &RoadPlan, printer: &Printer, name: impl Fn(usize) -> String) -> Vec<Mark> {
+    let unit = printer.system.distance();
+    let mut x = 0.0;
+    let legs = plan.asked.route.legs.iter().enumerate();
+    legs.map(|(at, leg)| {
+        let mark = Mark { name: name(at), x, y: None };
+        x += unit.value_of(leg.distance);
+        mark
+    })
+    .collect()
+}
+
+fn level(plan: &RoadPlan, printer: &Printer) -> Graph {
+    let (places, tank) = (plan.places(), &plan.asked.route.tank);
+    let volume = |it: Volume| printer.system.volume().value_of(it);
+    let point = |place: &Place| {
+        let level = place.level.map(volume);
+        let x = printer.system.distance().value_of(place.distance);
+        Point::new(x, level.expected(), Some((level.low(), level.high())))
+    };
+    let name = |at: usize| {
+        let parts = trip::bought(plan, at, printer);
+        let place = trip::halt(&plan.asked, at);
+        let parts: Vec<String> =
+            parts.iter().map(|(volume, fuel)| format!("{volume} {fuel}")).collect();
+        if parts.is_empty() { place } else { format!("{place}: {}", parts.join(" + ")) }
+    };
+    Graph {
+        title: "Level".into(),
+        words: format!(
+            "Level in the tank over the distance, with what is put in. {}.",
+            trip::next(plan, printer).0
+        ),
+        x: distance_axis(&places, printer),
+        y: Axis {
+            name: "Level".into(),
+            unit: printer.system.volume().symbol().into(),
+            from: 0.0,
+            to: volume(tank.capacity),
+            decimals: 1,
+        },
+        lines: vec![Line {
+            name: "Level".into(),
+            label: "Level".into(),
+            points: places.iter().map(point).collect(),
+            look: 0,
+            emphasis: true,
+        }],
+        limits: vec![Limit {
+            name: "Reserve".into(),
+            course: Course::Level { y: volume(tank.reserve), from: None, to: None },
+            beyond: Side::Below,
+        }],
+        marks: marks(plan, printer, name),
+        style: printer.style,
+        ..Graph::default()
+    }
+}
+
+fn share(plan: &RoadPlan, printer: &Printer) -> Graph {
+    let places = plan.places();
+    let point = |place: &Place| {
+        let x = printer.system.distance().value_of(place.distance);
+        place.share.map_or(Point::gap(x), |share| {
+            let share = share.map(Share::percent);
+            Point::new(x, share.expected(), Some((share.low(), share.high())))
+        })
+    };
+    let windows: Vec<Window> = plan
+        .asked
+        .route
+        .calibrations
+        .iter()
+        .map(|it| Window { name: it.name.clone(), from: it.low.percent(), to: it.high.percent() })
+        .collect();
+    let shares = places.iter().filter_map(|it| it.share.map(|share| share.high().percent()));
+    let highest = shares.chain(windows.iter().map(|it| it.to)).fold(0.0, f64::max);
+    let short = plan.in_short();
+    let between = short.weakest.zip(short.strongest).map_or_else(String::new, |(low, high)| {
+        format!(" Between {} and {}.", printer.grade(low), printer.grade(high))
+    });
+    Graph {
+        title: "Ethanol share".into(),
+        words: format!(
+            "Ethanol share over the distance, before the windows of the calibrations.{between}"
+        ),
+        x: distance_axis(&places, printer),
+        y: Axis {
+            name: "Ethanol share".into(),
+            unit: "%".into(),
+            from: 0.0,
+            to: (highest + AIR).min(100.0),
+            decimals: 0,
+        },
+        lines: vec![Line {
+            name: "Share".into(),
+            label: "Share".into(),
+            points: places.iter().map(point).collect(),
+            look: 1,
+            emphasis: true,
+        }],
+        across: windows,
+        marks: marks(plan, printer, |at| trip::halt(&plan.asked, at)),
+        style: printer.style,
+        ..Graph::default()
+    }
+}

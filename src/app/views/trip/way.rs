@@ -1,0 +1,114 @@
+use fillwright::logbook::{Field, HaltPart, Measure};
+use leptos::prelude::*;
+
+use super::order::{find, find_mut};
+use crate::app::state::State;
+use crate::app::widgets::{CheckBox, Drawn, TextField, When, holds, said};
+
+/// The way from a stop to the next.
+#[component]
+pub(super) fn WayFields(id: u32) -> impl IntoView {
+    let state = State::here();
+    let unit = said(move || state.printer.with(|it| it.system.distance().symbol().to_owned()));
+    view! {
+        <div class="pair">
+            <TextField
+                field=Field::Halt(id, HaltPart::Distance)
+                label="Distance"
+                hint="To the next stop, or to the end"
+                unit=unit
+                words=true
+                value=state.entry(Measure::Distance, move |it| find(it, id).map(|it| &it.distance))
+                on_text=state.set_entry(move |it| find_mut(it, id).map(|it| &mut it.distance))
+            />
+            <TextField
+                field=Field::Halt(id, HaltPart::Factor)
+                label="Takes more by a factor of"
+                hint="Above 1 for motorway, hills, a circuit; blank for 1"
+                value=state.text(move |it| find(it, id).map(|it| &it.factor))
+                on_text=state
+                    .set(move |it, text| {
+                        if let Some(stop) = find_mut(it, id) {
+                            stop.factor = text;
+                        }
+                    })
+            />
+            <TextField
+                field=Field::Halt(id, HaltPart::RonMin)
+                label="RON of the blend, at least"
+                hint="Blank for no such rule"
+                words=true
+                value=state.text(move |it| find(it, id).map(|it| &it.ron_min))
+                on_text=state
+                    .set(move |it, text| {
+                        if let Some(stop) = find_mut(it, id) {
+                            stop.ron_min = text;
+                        }
+                    })
+            />
+        </div>
+        <Kept id=id />
+    }
+}
+
+/// The calibrations of which one has to stay usable.
+#[component]
+fn Kept(id: u32) -> impl IntoView {
+    let state = State::here();
+    let tick = move |calibration: u32| {
+        Callback::new(move |keep| {
+            state.document.update(|it| {
+                if let Some(stop) = find_mut(it, id) {
+                    stop.calibrations.retain(|it| *it != calibration);
+                    if keep {
+                        stop.calibrations.push(calibration);
+                    }
+                }
+            });
+        })
+    };
+    let kept = move |calibration: u32| {
+        holds(move || {
+            state.document.with(|it| {
+                find(it, id).is_some_and(|stop| stop.calibrations.contains(&calibration))
+            })
+        })
+    };
+    let names = Memo::new(move |_| {
+        state.document.with(|it| {
+            // One that is gone from the car can still be asked for here.
+            let calibrations = &it.here.car.calibrations;
+            let known = calibrations.iter().map(|it| (it.id, it.name.clone()));
+            let asked = find(it, id).map(|it| it.calibrations.clone()).unwrap_or_default();
+            let gone = asked.into_iter().filter(|id| calibrations.iter().all(|it| it.id != *id));
+            known.chain(gone.map(|id| (id, "One that is gone".to_owned()))).collect::<Vec<_>>()
+        })
+    });
+    let boxes = Callback::new(move |()| {
+        let boxes = names.get().into_iter().map(|(calibration, name)| {
+            view! { <CheckBox label=name checked=kept(calibration) on_tick=tick(calibration) /> }
+                .into_any()
+        });
+        boxes.collect::<Vec<_>>()
+    });
+    let field = Field::Halt(id, HaltPart::Calibrations);
+    let wrong = said(move || state.complaint(field).unwrap_or_default());
+    let some = holds(move || names.with(|it| !it.is_empty()));
+    view! {
+        <When condition=some>
+            <fieldset class="kept" id=field.id() tabindex="-1">
+                <legend class="legend">"Keep usable on it, one of"</legend>
+                <Drawn what=boxes />
+                <When condition=holds(move || wrong.with(|it| !it.is_empty()))>
+                    <p class="error">{wrong}</p>
+                </When>
+            </fieldset>
+        </When>
+        <When condition=holds(move || !some.get())>
+            <p class="hint">
+                "No calibration is entered. "
+                <a href="#/car/calibrations">"Enter yours under Car."</a>
+            </p>
+        </When>
+    }
+}

@@ -1,0 +1,77 @@
+use fillwright::logbook::road::PreferForm;
+use fillwright::logbook::{Field, Measure, RoutePart};
+use leptos::prelude::*;
+
+use super::is_wrong;
+use crate::app::state::State;
+use crate::app::widgets::{
+    CheckBox, Options, Section, TextField, holds, key_of, options, said, value_of,
+};
+
+const PREFERENCES: [(PreferForm, &str, &str); 3] = [
+    (PreferForm::Cheapest, "cheapest", "Least money"),
+    (PreferForm::FewestStops, "fewest-stops", "Fewest stops"),
+    (PreferForm::MostEthanol, "most-ethanol", "Most ethanol"),
+];
+
+fn is_here(field: Field) -> bool {
+    matches!(field, Field::Route(RoutePart::Budget | RoutePart::FinalLevel))
+}
+
+/// What the plan should be like.
+#[component]
+pub(super) fn WishSection() -> impl IntoView {
+    let state = State::here();
+    let unit = state.volume_unit();
+    let currency = said(move || state.printer.with(|it| it.currency.clone()));
+    let chosen =
+        said(move || state.document.with(|it| key_of(&PREFERENCES, &it.here.route.prefer)));
+    let choose = state.set(|it, key| {
+        if let Some(prefer) = value_of(&PREFERENCES, &key) {
+            it.here.route.prefer = prefer;
+        }
+    });
+    let careful = holds(move || state.document.with(|it| it.here.route.careful));
+    let tick = Callback::new(move |careful| {
+        state.document.update(|it| it.here.route.careful = careful);
+    });
+    let short = said(move || {
+        let prefer = state.document.with(|it| it.here.route.prefer);
+        let label = PREFERENCES.iter().find(|it| it.0 == prefer).map_or("", |it| it.2);
+        if careful.get() { format!("{label}, whatever is true") } else { label.to_owned() }
+    });
+    view! {
+        <Section id="trip-wish" title="The plan should have" short=short wrong=is_wrong(is_here) open=true>
+            <Options
+                legend="Above all"
+                name="prefer"
+                options=options(&PREFERENCES)
+                chosen=chosen
+                on_choice=choose
+            />
+            <CheckBox label="Hold whatever is true within the bands" checked=careful on_tick=tick />
+            <p class="hint">
+                "Without that, it holds if everything is as expected; the table shows what may be."
+            </p>
+            <div class="pair">
+                <TextField
+                    field=Field::Route(RoutePart::Budget)
+                    label="At most to spend"
+                    hint="Fuel and stops; blank for no limit"
+                    unit=currency
+                    value=state.text(|it| Some(&it.here.route.budget))
+                    on_text=state.set(|it, text| it.here.route.budget = text)
+                />
+                <TextField
+                    field=Field::Route(RoutePart::FinalLevel)
+                    label="Level at the end"
+                    hint="At least; blank for the reserve"
+                    words=true
+                    unit=unit
+                    value=state.entry(Measure::Volume, |it| Some(&it.here.route.final_level))
+                    on_text=state.set_entry(|it| Some(&mut it.here.route.final_level))
+                />
+            </div>
+        </Section>
+    }
+}

@@ -1,0 +1,235 @@
+//! What is said of a route and its plan.
+
+use fillwright::logbook::Printer;
+use fillwright::logbook::road::{HaltForm, RoadAsked, RoadPlan};
+use fillwright::quantity::Volume;
+use fillwright::trip::{Bound, Done, Impossible, Report, Rule};
+use uom::si::volume::liter;
+
+use super::hardware::Fact;
+
+/// What stands beside the plan.
+pub(crate) const CAUTIONS: [&str; 5] = [
+    "The fuel that a pump gives may differ from its name: confirm the share before you select a calibration.",
+    "A plan is no permission: the author of a calibration has the last word, and so does the builder of the fuel system on ethanol above E10.",
+    "Fuel vapour burns and static ignites it: touch bare metal before the nozzle, and carry fuel in approved cans only.",
+    "Keep a margin: a closed pump or a detour takes more than any plan knows.",
+    "Local law on fuel, on carrying it and on what may be driven comes first, in every country on the way.",
+];
+
+/// Less than this is not bought.
+const NOTHING_L: f64 = 1e-6;
+
+/// What a stop is called.
+pub(crate) fn stop(place: &str, at: usize) -> String {
+    match (place.trim(), at) {
+        ("", 0) => "Start".into(),
+        ("", at) => format!("Stop {}", at + 1),
+        (place, _) => place.into(),
+    }
+}
+
+/// What a stop of a plan is called.
+pub(crate) fn halt(asked: &RoadAsked, at: usize) -> String {
+    asked.halts.get(at).map_or_else(|| stop("", at), |it| stop(&it.place, at))
+}
+
+/// The fuels of a stop and how far the next is, in one line.
+pub(crate) fn halt_in_short(stop: &HaltForm, printer: &Printer) -> String {
+    let name = |id: u32, name: &str| {
+        let closed = if stop.closed.contains(&id) { " (not to be had)" } else { "" };
+        format!("{name}{closed}")
+    };
+    let fuels: Vec<String> = stop.fuels.iter().map(|it| name(it.id, &it.name)).collect();
+    let fuels = if fuels.is_empty() { "no fuel".to_owned() } else { fuels.join(", ") };
+    let distance = printer.shown(&stop.distance, fillwright::logbook::Measure::Distance);
+    match distance.trim() {
+        "" => fuels,
+        way if way.chars().all(|it| it.is_ascii_digit() || ".,".contains(it)) => {
+            format!("{fuels}; then {way}\u{202f}{}", printer.system.distance().symbol())
+        }
+        way => format!("{fuels}; then {way}"),
+    }
+}
+
+/// What is bought at a stop: how much, and of what.
+pub(crate) fn bought(plan: &RoadPlan, at: usize, printer: &Printer) -> Vec<(String, String)> {
+    let halt = plan.asked.halts.get(at);
+    let fuels = halt.map_or(&[][..], |it| &it.fuels);
+    let volumes = plan.bought.get(at).map_or(&[][..], |it| it);
+    let some = |volume: &Volume| volume.get::<liter>() > NOTHING_L;
+    let pairs = fuels.iter().zip(volumes).filter(|(_, volume)| some(volume));
+    pairs.map(|(fuel, volume)| (printer.volume(*volume), fuel.name.clone())).collect()
+}
+
+/// “24.5 L of E85 and 10.0 L of 98 E5”
+pub(crate) fn purchase(parts: &[(String, String)]) -> String {
+    let parts: Vec<String> =
+        parts.iter().map(|(volume, fuel)| format!("{volume} of {fuel}")).collect();
+    parts.join(" and ")
+}
+
+/// What to buy next, and what comes after that.
+pub(crate) fn next(plan: &RoadPlan, printer: &Printer) -> (String, Option<String>) {
+    let count = plan.asked.halts.len();
+    let buys = |from: usize| {
+        (from..count).find_map(|at| {
+            let parts = bought(plan, at, printer);
+            (!parts.is_empty()).then(|| (at, purchase(&parts)))
+        })
+    };
+    let Some((at, what)) = buys(0) else {
+        return ("Nothing to buy".into(), Some("What is in the tank takes you to the end.".into()));
+    };
+    let place = |at: usize| halt(&plan.asked, at);
+    let then = match buys(at + 1) {
+        Some((next, what)) => format!("Then at {}: {what}.", place(next)),
+        None => "After that nothing more is needed.".into(),
+    };
+    (format!("At {}: {what}", place(at)), Some(then))
+}
+
+/// How good the plan is at least.
+pub(crate) fn quality(plan: &RoadPlan, report: &Report, printer: &Printer) -> Option<String> {
+    let bound = report.bound.as_ref()?;
+    // Rounded up: it must not look better than it is.
+    let percent = |gap: f64| {
+        let tenths = (gap * 1000.0 - 1e-9).ceil().max(1.0);
+        format!("{}\u{202f}%", printer.number(tenths / 10.0, 1))
+    };
+    let away = plan.away_from(bound).map(percent);
+    match (bound, away) {
+        (Bound::Cost(_), Some(away)) => Some(format!("At most {away} above the best possible.")),
+        (Bound::StopsThenCost(stops, _), Some(away)) => Some(format!(
+            "{} are needed; with no more, at most {away} above the least cost.",
+            super::counted(usize::try_from(*stops).ok()?, "stop", "stops")
+        )),
+        (Bound::Stops(stops), _) => Some(format!(
+            "At least {} needed; the cost is looked at after that.",
+            match stops {
+                1 => "1 stop is".to_owned(),
+                stops => format!("{stops} stops are"),
+            }
+        )),
+        (Bound::EthanolPart(_), Some(away)) => {
+            Some(format!("At most {away} less ethanol than the best possible."))
+        }
+        (Bound::EthanolPart(_), None) => Some(format!(
+            "Before it was rounded, at most {} less ethanol than the best possible.",
+            percent(report.gap?)
+        )),
+        (Bound::Cost(_) | Bound::StopsThenCost(..), None) => None,
+    }
+}
+
+/// How the search stands: said at its start, at the first plan and at its end.
+pub(crate) fn standing(report: Option<&Report>, running: bool) -> &'static str {
+    let has_plan = report.is_some_and(|it| it.bought.is_some());
+    match (running, has_plan, report.map(|it| &it.done)) {
+        (true, false, _) => "Looking for a plan.",
+        (true, true, _) => "A plan is found. The search for a better one goes on.",
+        (false, _, Some(Done::Certified)) => "The plan is settled.",
+        (false, _, Some(Done::Impossible(_))) => "There is no plan, and that is proved.",
+        (false, true, Some(Done::Unsettled)) => {
+            "The search is over: the plan holds, but a better one is not ruled out further."
+        }
+        (false, false, Some(Done::Unsettled)) => {
+            "The search is over without a plan, and without a proof that there is none."
+        }
+        (false, true, Some(Done::Working)) => "Stopped. The plan holds, but may not be the best.",
+        (false, false, Some(Done::Working)) => "Stopped before a plan was found.",
+        (false, _, None) => "Nothing is planned.",
+    }
+}
+
+/// Why there is no plan, and what would help: the first is where.
+pub(crate) fn impossible(impossible: &Impossible, asked: &RoadAsked) -> Vec<String> {
+    let place = halt(asked, impossible.stop);
+    let next = impossible.stop + 1;
+    let onwards = if next < asked.halts.len() {
+        format!("to {}", halt(asked, next))
+    } else {
+        "to the end".into()
+    };
+    let mut lines = vec![format!("The way from {place} {onwards} cannot be driven.")];
+    if impossible.rules.is_empty() {
+        lines.push(
+            "No single rule stands in the way: several together do. Make the way shorter, add a stop or a fuel before it, or keep fewer calibrations."
+                .into(),
+        );
+    }
+    lines.extend(impossible.rules.iter().map(|rule| in_the_way(*rule, &place)));
+    lines
+}
+
+fn in_the_way(rule: Rule, place: &str) -> String {
+    match rule {
+        Rule::Brim => format!(
+            "What the tank holds stands in the way at {place}: add a stop, or make the way after it shorter."
+        ),
+        Rule::Limit => format!(
+            "What may be bought at {place} stands in the way: raise “At most” of a fuel, or take one that is marked as not to be had."
+        ),
+        Rule::Reserve => format!(
+            "The reserve would be used after {place}: add a stop, a fuel before it, or a smaller reserve under Car."
+        ),
+        Rule::FinalLevel => {
+            "The level at the end stands in the way: ask for less, or add a stop before the end."
+                .into()
+        }
+        Rule::Calibration => format!(
+            "No calibration to keep stays usable after {place}, for its window and its octane number together: tick another one, or add a fuel."
+        ),
+        Rule::Window => format!(
+            "The blend after {place} cannot be inside the window of a calibration to keep: add a stronger or a weaker fuel there or before, or do not keep it on this way."
+        ),
+        Rule::Octane => format!(
+            "The octane number after {place} is out of reach: add a fuel of a higher one, or ask for less."
+        ),
+        Rule::Budget => "The money to spend stands in the way: allow more.".into(),
+    }
+}
+
+/// A plan in figures.
+pub(crate) fn in_short(plan: &RoadPlan, printer: &Printer) -> Vec<Fact> {
+    let short = plan.in_short();
+    let none = || "—".to_owned();
+    let grade = |share: Option<_>| share.map_or_else(none, |it| printer.grade(it));
+    let fact = |what: &str, value: String| Fact::new(what, value, String::new());
+    vec![
+        fact("Cost", printer.money(short.cost)),
+        fact("Stops to buy at", short.stops.to_string()),
+        fact("Weakest blend driven", grade(short.weakest)),
+        fact("Strongest blend driven", grade(short.strongest)),
+        fact("Least RON driven", short.ron.map_or_else(none, |it| printer.number(it, 1))),
+    ]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_stop_without_a_name_is_counted() {
+        assert_eq!(stop(" ", 0), "Start");
+        assert_eq!(stop("", 2), "Stop 3");
+        assert_eq!(stop(" Harz ", 2), "Harz");
+    }
+
+    #[test]
+    fn the_search_is_told_in_a_few_sentences() {
+        let report = |bought: bool, done| Report {
+            run: 1,
+            bought: bought.then(Vec::new),
+            is_rounded: false,
+            bound: None,
+            gap: None,
+            done,
+        };
+        let working = report(false, Done::Working);
+        assert_eq!(standing(None, true), standing(Some(&working), true));
+        let better = report(true, Done::Working);
+        assert_ne!(standing(Some(&better), true), standing(Some(&working), true));
+        assert_ne!(standing(Some(&better), false), standing(Some(&better), true));
+    }
+}

@@ -1,0 +1,165 @@
+//! The route of the invented example: from the Swedish west coast by way of Denmark
+//! to a hill-climb in the Harz. Every figure of it is made up.
+
+use super::forms::{HaltForm, RouteForm};
+use crate::logbook::document::CarFile;
+use crate::logbook::forms::{Entry, FuelForm, StartForm};
+
+/// A fuel of the example: grade, name, share, range, RON, MON.
+type Grade = (&'static str, &'static str, &'static str, &'static str, &'static str, &'static str);
+
+const E85: Grade = ("en15293-e85-summer", "E85", "82", "70-85", "104", "88");
+const E10: Grade = ("en228-95-e10", "95 E10", "9.5", "5-10", "95", "85");
+const E5: Grade = ("en228-98-e5", "98 E5", "4", "0-5", "98", "87");
+
+/// A stop of the example: the place, its fuels with their prices, and how far the
+/// next is, with the factor of that way.
+type Halt = (&'static str, &'static [(Grade, &'static str)], &'static str, &'static str);
+
+const HALTS: [Halt; 5] = [
+    ("Home", &[(E85, "15.94"), (E10, "17.29")], "130", ""),
+    ("North Jutland", &[(E10, "20.40"), (E5, "21.90")], "310", ""),
+    ("South Jutland", &[(E10, "19.80"), (E5, "21.30")], "250", "1.1"),
+    ("Lüneburg Heath", &[(E85, "14.90"), (E10, "18.90"), (E5, "20.80")], "180", "1.1"),
+    ("Harz", &[(E10, "19.40"), (E5, "21.10")], "90", "1.5"),
+];
+
+impl RouteForm {
+    /// The route of the invented example, on which the calibration `keep` has to stay
+    /// usable.
+    pub(in crate::logbook) fn demo(car: &mut CarFile, keep: u32) -> Self {
+        let mut halt = |(place, fuels, distance, factor): Halt| {
+            let id = car.next_id();
+            let mut fuel =
+                |&((grade, name, share, range, ron, mon), price): &(Grade, &str)| FuelForm {
+                    id: car.next_id(),
+                    grade: Some(grade.into()),
+                    name: name.into(),
+                    share: share.into(),
+                    share_range: range.into(),
+                    octane: ron.into(),
+                    mon: mon.into(),
+                    price: Entry::metric(price),
+                    ..FuelForm::default()
+                };
+            HaltForm {
+                id,
+                place: place.into(),
+                fuels: fuels.iter().map(&mut fuel).collect(),
+                distance: Entry::metric(distance),
+                factor: factor.into(),
+                calibrations: vec![keep],
+                ..HaltForm::default()
+            }
+        };
+        Self { stops: HALTS.map(&mut halt).into(), start: StartForm::Log, ..Self::default() }
+    }
+}
+
+#[cfg(test)]
+pub(super) mod tests {
+    use uom::si::volume::liter;
+
+    use super::super::{RoadAsked, RoadPlan, RoadReading};
+    use crate::calibration::Verdict;
+    use crate::fuel::grades;
+    use crate::logbook::{Course, Document, History, Printer};
+    use crate::quantity::Volume;
+    use crate::quantity::notation::DecimalMark;
+    use crate::trip::{Done, Planner, Rule};
+
+    /// What the route of the example asks.
+    pub(in super::super) fn asked() -> RoadAsked {
+        let demo = Document::demo();
+        let printer = Printer::new(&demo.settings, DecimalMark::Point);
+        let estimate = History::of(&Course::of(&demo.here, &printer)).estimate();
+        let reading = RoadReading::of(&demo, estimate.as_ref(), &printer);
+        assert_eq!(reading.complaints, []);
+        reading.asked.unwrap()
+    }
+
+    /// The tank filled to the brim at every stop with its cheapest petrol.
+    pub(in super::super) fn on_petrol(asked: RoadAsked) -> RoadPlan {
+        let mut bought = asked.route.nothing_bought();
+        for stop in 0..bought.len() {
+            let pumps = &asked.route.stops[stop].pumps;
+            let petrol = |pump: &usize| pumps[*pump].share.expected().percent() < 11.0;
+            let litre = |pump: usize| pumps[pump].price.of(Volume::new::<liter>(1.0)).amount();
+            let cheapest = (0..pumps.len())
+                .filter(petrol)
+                .min_by(|a, b| litre(*a).total_cmp(&litre(*b)))
+                .unwrap();
+            // What was bought so far leaves this room; it is bought as a whole litre less.
+            let course = asked.route.simulate(&bought);
+            let arrival = if stop == 0 {
+                asked.route.tank.level.expected()
+            } else {
+                course.passages[stop - 1].arrival.expected()
+            };
+            let room = (asked.route.tank.capacity - arrival).get::<liter>().floor();
+            bought[stop][cheapest] = Volume::new::<liter>(room);
+        }
+        RoadPlan::of(asked, bought)
+    }
+
+    fn planned(asked: RoadAsked) -> RoadPlan {
+        let mut planner = Planner::new(asked.route.clone(), asked.wish);
+        let progress = loop {
+            let progress = planner.step();
+            if progress.done != Done::Working {
+                break progress;
+            }
+        };
+        assert_eq!(progress.done, Done::Certified);
+        eprintln!("rounded {} gap {:?} programmes {}", progress.rounded.is_some(), progress.gap, planner.programmes());
+        let plan = RoadPlan::of(asked, progress.rounded.or(progress.plan).unwrap().bought);
+        eprintln!("start {:?} {:?}", plan.asked.route.tank.level, plan.asked.route.tank.share);
+        for (b, p) in plan.bought.iter().zip(&plan.course.passages) { eprintln!("{:?} -> {:?} {:?} ron {:?} arr {:?} {:?}", b.iter().map(|v| v.get::<liter>()).collect::<Vec<_>>(), p.departure.level.expected().get::<liter>(), p.departure.share.map(|s|(s.low().percent(), s.expected().percent(), s.high().percent())), p.departure.ron, p.arrival.expected().get::<liter>(), p.verdicts.iter().map(|v|v.verdict).collect::<Vec<_>>()); }
+        plan
+    }
+
+    /// The verdict on the calibration to keep, way by way.
+    fn verdicts(plan: &RoadPlan) -> Vec<Verdict> {
+        let legs = plan.asked.route.legs.iter().zip(&plan.course.passages);
+        legs.map(|(leg, passage)| passage.verdicts[leg.calibrations[0]].verdict).collect()
+    }
+
+    #[test]
+    fn on_petrol_the_mid_blend_is_lost_and_with_the_plan_it_is_kept() {
+        let kept = planned(asked());
+        assert!(kept.course.breaches.is_empty(), "{:?}", kept.course.breaches);
+        assert!(!verdicts(&kept).contains(&Verdict::DoNotSelect), "{:?}", verdicts(&kept));
+
+        let lost = on_petrol(asked());
+        assert!(verdicts(&lost).contains(&Verdict::DoNotSelect), "{:?}", verdicts(&lost));
+        let rules: Vec<Rule> = lost.course.breaches.iter().map(|it| it.rule).collect();
+        assert!(!rules.is_empty(), "the car gets there, but not on that calibration");
+        assert!(
+            rules.iter().all(|it| matches!(it, Rule::Calibration | Rule::Window | Rule::Octane)),
+            "{rules:?}"
+        );
+        assert!(!lost.turns_from(&kept).is_empty());
+    }
+
+    #[test]
+    fn who_only_looks_at_the_price_loses_the_mid_blend() {
+        let mut asked = asked();
+        let mut route = asked.route.clone().into_inner();
+        let wanted: Vec<Vec<usize>> =
+            route.legs.iter_mut().map(|leg| std::mem::take(&mut leg.calibrations)).collect();
+        asked.route = route.checked().unwrap();
+        let cheapest = planned(asked);
+        let verdict = |(leg, wanted): (usize, &Vec<usize>)| {
+            cheapest.course.passages[leg].verdicts[wanted[0]].verdict
+        };
+        let verdicts: Vec<Verdict> = wanted.iter().enumerate().map(verdict).collect();
+        assert!(verdicts.contains(&Verdict::DoNotSelect), "{verdicts:?}");
+    }
+
+    #[test]
+    fn every_fuel_of_the_route_is_of_the_catalogue() {
+        for fuel in Document::demo().here.route.stops.iter().flat_map(|it| &it.fuels) {
+            assert!(grades::find(fuel.grade.as_ref().unwrap()).is_some(), "{fuel:?}");
+        }
+    }
+}
