@@ -16,7 +16,7 @@ use leptos::prelude::*;
 
 use route::{Route, View};
 use state::State;
-use views::{CarView, FillView, HardwareView, TankView, Welcome};
+use views::{CarView, FillView, HardwareView, TankView, TripView, Welcome};
 use widgets::{Button, When, holds, said};
 
 /// The whole app.
@@ -89,7 +89,7 @@ pub(crate) fn App() -> impl IntoView {
                         View::Fill => FillView().into_any(),
                         View::Tank => TankView().into_any(),
                         View::Hardware => HardwareView().into_any(),
-                        View::Trip => ().into_any(),
+                        View::Trip => TripView().into_any(),
                         View::Car => CarView().into_any(),
                     }
                 }

@@ -14,15 +14,6 @@ use super::state::State;
 /// Where Trunk puts the worker.
 const WORKER: &str = "./planner_loader.js";
 
-/// A plan in hand, to compare others with.
-#[derive(Clone)]
-pub(crate) struct Held {
-    /// What it is called.
-    pub(crate) name: String,
-    /// The plan.
-    pub(crate) plan: Arc<RoadPlan>,
-}
-
 /// What is being planned, and how far that is.
 #[derive(Clone, Copy)]
 pub(crate) struct Planning {
@@ -34,6 +25,8 @@ pub(crate) struct Planning {
     pub(crate) trouble: RwSignal<Option<String>>,
     /// The plan that it last had, worked out exactly.
     pub(crate) plan: RwSignal<Option<Arc<RoadPlan>>>,
+    /// The plan in hand, to compare others with.
+    pub(crate) held: RwSignal<Option<Arc<RoadPlan>>>,
     worker: StoredValue<Option<Running>, LocalStorage>,
     /// The number of the last run, and what it is for.
     asked: StoredValue<(u32, Option<RoadAsked>)>,
@@ -56,6 +49,7 @@ impl Planning {
             running: RwSignal::new(false),
             trouble: RwSignal::new(None),
             plan: RwSignal::new(None),
+            held: RwSignal::new(None),
             worker: StoredValue::new_local(None),
             asked: StoredValue::new((0, None)),
         }
@@ -69,6 +63,11 @@ impl Planning {
             }
         });
         self.running.set(false);
+    }
+
+    /// Takes the plan on show in hand.
+    pub(crate) fn hold(self) {
+        self.held.set(self.plan.get_untracked());
     }
 
     /// Plans the route that was last asked for once more.

@@ -12,7 +12,7 @@ use fillwright::logbook::{
 use leptos::prelude::*;
 
 use super::device;
-use super::planning::{Held, Planning};
+use super::planning::Planning;
 use super::route::Route;
 use super::storage;
 use super::widgets::said;
@@ -75,8 +75,6 @@ pub(crate) struct State {
     pub(crate) road: Memo<RoadReading>,
     /// What is being planned for it.
     pub(crate) planning: Planning,
-    /// The plan in hand, to compare others with.
-    pub(crate) held: RwSignal<Option<Held>>,
     /// How its fuel system stands.
     pub(crate) judged: Memo<Option<Judged>>,
     /// What is wrong with the entry that is being written.
@@ -194,7 +192,6 @@ impl State {
             workshop,
             road: road_of(document, history, printer),
             planning: Planning::new(),
-            held: RwSignal::new(None),
             judged,
             draft_complaints,
             tried: RwSignal::new(false),

@@ -13,5 +13,5 @@ pub(crate) use ink::{hatch, path, shape, text, whole, width_of, window_hatches};
 pub(crate) use names::{Area, GAP, LINE, Name, fitting, least_covering};
 pub(crate) use path::{Path, pen};
 pub(crate) use stage::{Room, Show, Stage, height};
-pub(crate) use table::{AsTable, ROWS, heading, table};
+pub(crate) use table::{AsTable, ROWS, heading, table, wide};
 pub(crate) use ticks::ticks;

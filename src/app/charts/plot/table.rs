@@ -43,3 +43,13 @@ pub(crate) fn table(
 pub(crate) fn heading(words: String) -> AnyView {
     view! { <th scope="col">{words}</th> }.into_any()
 }
+
+/// Room for a table that may be wider than the page; it is moved by keys too.
+pub(crate) fn wide(label: String, table: AnyView) -> AnyView {
+    view! {
+        <div class="wide" tabindex="0" role="region" aria-label=label>
+            {table}
+        </div>
+    }
+    .into_any()
+}

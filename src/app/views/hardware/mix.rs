@@ -6,7 +6,7 @@ use super::section::wrong;
 use super::slots::{Owner, Row, fields};
 use crate::app::state::State;
 use crate::app::widgets::{
-    Options, Section, TextField, When, holds, key_of, options, said, value_of,
+    Options, Section, TextField, When, facts, holds, key_of, options, said, value_of,
 };
 use crate::app::wording::hardware;
 
@@ -48,8 +48,8 @@ pub(super) fn MixSection() -> impl IntoView {
         state.workshop.with(|it| {
             let recipe = it.mix.as_ref();
             recipe.map_or_else(Vec::new, |recipe| {
-                let facts = state.printer.with(|printer| hardware::recipe(recipe, printer));
-                super::tables::facts(facts)
+                let recipe = state.printer.with(|printer| hardware::recipe(recipe, printer));
+                facts(recipe)
             })
         })
     });

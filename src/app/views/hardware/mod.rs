@@ -57,7 +57,7 @@ pub(crate) fn HardwareView() -> impl IntoView {
             </div>
         </When>
         <When condition=some>
-            <div class="view two hardware">
+            <div class="view two long hardware">
                 <div class="question">
                     <LoadSection />
                     <CurvesSection />

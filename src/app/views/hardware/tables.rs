@@ -5,8 +5,9 @@ use fillwright::logbook::workshop::{HardwareAnswer, PartAnswer, Workshop};
 use fillwright::quantity::Band;
 use leptos::prelude::*;
 
+use crate::app::charts::{self, heading, wide};
 use crate::app::state::{Judged, State};
-use crate::app::wording::hardware::{self, Fact};
+use crate::app::wording::hardware;
 
 /// What is made of the judgement, with the names from the document; nothing while
 /// there is none.
@@ -44,8 +45,7 @@ fn banded<T: Copy>(band: Band<T>, print: &dyn Fn(T) -> String) -> Cell {
 
 /// A table of figures. One that is wider than the page is moved by keys too.
 pub(super) fn table(caption: &str, headings: &[String], rows: Vec<Vec<Cell>>) -> AnyView {
-    let headings: Vec<AnyView> =
-        headings.iter().map(|it| view! { <th scope="col">{it.clone()}</th> }.into_any()).collect();
+    let headings = headings.iter().cloned().map(heading).collect();
     let row = |cells: Vec<Cell>| {
         let mut cells = cells.into_iter();
         let (name, aside) = cells.next().unwrap_or_default();
@@ -58,20 +58,9 @@ pub(super) fn table(caption: &str, headings: &[String], rows: Vec<Vec<Cell>>) ->
         }
         .into_any()
     };
-    let rows: Vec<AnyView> = rows.into_iter().map(row).collect();
-    let (name, label) = (caption.to_owned(), caption.to_owned());
-    view! {
-        <div class="wide" tabindex="0" role="region" aria-label=label>
-            <table class="readings">
-                <caption>{name}</caption>
-                <thead>
-                    <tr>{headings}</tr>
-                </thead>
-                <tbody>{rows}</tbody>
-            </table>
-        </div>
-    }
-    .into_any()
+    let rows = rows.into_iter().map(row).collect();
+    let caption = caption.to_owned();
+    wide(caption.clone(), charts::table("readings", caption, headings, rows))
 }
 
 fn cell((figure, aside): Cell) -> AnyView {

@@ -15,7 +15,7 @@ const NAMED: usize = 6;
 /// Whether the plan on show is one for the route as it stands.
 pub(super) fn is_current(state: State) -> Signal<bool> {
     holds(move || {
-        let plan = state.road_plan.get();
+        let plan = state.planning.plan.get();
         plan.is_some_and(|plan| state.road.with(|it| it.asked.as_ref() == Some(&plan.asked)))
     })
 }
@@ -25,7 +25,7 @@ pub(super) fn of_plan<T>(
     state: State,
     make: impl FnOnce(&RoadPlan, &fillwright::logbook::Printer) -> T,
 ) -> Option<T> {
-    let plan: Arc<RoadPlan> = state.road_plan.get()?;
+    let plan: Arc<RoadPlan> = state.planning.plan.get()?;
     Some(state.printer.with(|printer| make(&plan, printer)))
 }
 
@@ -50,7 +50,7 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
     let readable = holds(move || state.road.with(|it| it.asked.is_some()));
     let why_not = Memo::new(move |_| impossible(state));
     let current = is_current(state);
-    let stale = holds(move || state.road_plan.with(Option::is_some) && !current.get());
+    let stale = holds(move || state.planning.plan.with(Option::is_some) && !current.get());
     let class =
         said(move || if stale.get() { "judgement stale-answer" } else { "judgement" }.to_owned());
     let headline = said(move || {
@@ -87,7 +87,7 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
     let figures = Callback::new(move |()| {
         of_plan(state, |plan, printer| facts(trip::in_short(plan, printer))).unwrap_or_default()
     });
-    let has_plan = holds(move || state.road_plan.with(Option::is_some));
+    let has_plan = holds(move || state.planning.plan.with(Option::is_some));
     let trouble = said(move || planning.trouble.get().unwrap_or_default());
     view! {
         <section class="card" id="trip-answer" tabindex="-1" aria-labelledby="trip-answer-title">
@@ -148,7 +148,7 @@ fn PlanButtons(
     let running = holds(move || planning.running.get());
     let cancel = Callback::new(move |()| planning.cancel());
     let again = Callback::new(move |()| planning.again());
-    let hold = Callback::new(move |()| state.hold_plan());
+    let hold = Callback::new(move |()| planning.hold());
     view! {
         <div class="buttons">
             <When condition=running>

@@ -4,7 +4,7 @@ use fillwright::logbook::road::{RoadPlan, Turn};
 use leptos::prelude::*;
 
 use super::answer::{is_current, of_plan};
-use crate::app::charts::plot::{heading, table};
+use crate::app::charts::{heading, table, wide};
 use crate::app::state::State;
 use crate::app::widgets::{Button, Drawn, When, holds};
 use crate::app::wording::{self, trip};
@@ -13,14 +13,13 @@ use crate::app::wording::{self, trip};
 #[component]
 pub(super) fn CompareCard() -> impl IntoView {
     let state = State::here();
-    let held = holds(move || state.held.with(Option::is_some));
+    let held = holds(move || state.planning.held.with(Option::is_some));
     let current = is_current(state);
-    let release = Callback::new(move |()| state.drop_held());
+    let release = Callback::new(move |()| state.planning.held.set(None));
     let content = Callback::new(move |()| {
-        state.held.with(|held| {
+        state.planning.held.with(|held| {
             let Some(held) = held else { return Vec::new() };
-            of_plan(state, |plan, printer| compared(&held.name, &held.plan, plan, printer))
-                .unwrap_or_default()
+            of_plan(state, |plan, printer| compared(held, plan, printer)).unwrap_or_default()
         })
     });
     view! {
@@ -42,8 +41,8 @@ pub(super) fn CompareCard() -> impl IntoView {
 }
 
 /// Both plans in figures, and the ways on which a calibration is lost or won.
-fn compared(name: &str, held: &RoadPlan, plan: &RoadPlan, printer: &Printer) -> Vec<AnyView> {
-    let headings = ["", name, "New"].map(|it| heading(it.to_owned())).into();
+fn compared(held: &RoadPlan, plan: &RoadPlan, printer: &Printer) -> Vec<AnyView> {
+    let headings = ["", "Held", "New"].map(|it| heading(it.to_owned())).into();
     let pairs = trip::in_short(held, printer).into_iter().zip(trip::in_short(plan, printer));
     let rows = pairs
         .map(|(before, after)| {
@@ -62,14 +61,7 @@ fn compared(name: &str, held: &RoadPlan, plan: &RoadPlan, printer: &Printer) -> 
         })
         .collect();
     let caption = "Held and new plan".to_owned();
-    let mut views = vec![
-        view! {
-            <div class="wide" tabindex="0" role="region" aria-label=caption.clone()>
-                {table("readings", caption, headings, rows)}
-            </div>
-        }
-        .into_any(),
-    ];
+    let mut views = vec![wide(caption.clone(), table("readings", caption, headings, rows))];
     let turns = plan.turns_from(held);
     views.push(if turns.is_empty() {
         view! { <p>"No calibration is lost or won on any way."</p> }.into_any()

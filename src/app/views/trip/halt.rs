@@ -161,7 +161,7 @@ fn HaltButtons(id: u32, title: Signal<String>) -> impl IntoView {
 
 /// What the plan wants at a stop, in the person's units.
 fn planned(state: State, id: u32) -> Option<Planned> {
-    let plan = state.road_plan.get_untracked()?;
+    let plan = state.planning.plan.get_untracked()?;
     let at = plan.asked.halts.iter().position(|it| it.id == id)?;
     let departure = &plan.course.passages.get(at)?.departure;
     let share = departure.share?;

@@ -39,7 +39,7 @@ pub(crate) fn TripView() -> impl IntoView {
             </div>
         </When>
         <When condition=some>
-            <div class="view two trip">
+            <div class="view two long trip">
                 <div class="question">
                     <StartSection />
                     <WishSection />

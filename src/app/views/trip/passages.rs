@@ -6,7 +6,7 @@ use fillwright::trip::Passage;
 use leptos::prelude::*;
 
 use super::answer::of_plan;
-use crate::app::charts::plot::{heading, table};
+use crate::app::charts::{heading, table, wide};
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, When, holds, mark, verdict_shape};
 use crate::app::wording::{self, trip};
@@ -15,7 +15,7 @@ use crate::app::wording::{self, trip};
 #[component]
 pub(super) fn PassagesCard() -> impl IntoView {
     let state = State::here();
-    let has_plan = holds(move || state.road_plan.with(Option::is_some));
+    let has_plan = holds(move || state.planning.plan.with(Option::is_some));
     let content = Callback::new(move |()| {
         of_plan(state, |plan, it| vec![passages(plan, it)]).unwrap_or_default()
     });
@@ -38,12 +38,7 @@ pub(super) fn passages(plan: &RoadPlan, printer: &Printer) -> AnyView {
     let rows = plan.course.passages.iter().enumerate();
     let rows = rows.map(|(at, passage)| row(plan, at, passage, printer)).collect();
     let caption = "What to buy at every stop, and what comes of it".to_owned();
-    view! {
-        <div class="wide" tabindex="0" role="region" aria-label=caption.clone()>
-            {table("readings passages", caption, headings, rows)}
-        </div>
-    }
-    .into_any()
+    wide(caption.clone(), table("readings passages", caption, headings, rows))
 }
 
 fn row(plan: &RoadPlan, at: usize, passage: &Passage, printer: &Printer) -> AnyView {

@@ -8,7 +8,7 @@ use super::answer::{is_current, of_plan};
 use super::passages::passages;
 use super::strip::{level_graph, share_graph};
 use crate::app::charts::graph::GraphOnPaper;
-use crate::app::charts::plot::{heading, table};
+use crate::app::charts::{heading, table};
 use crate::app::state::State;
 use crate::app::widgets::{Button, Drawn, When, facts, holds};
 use crate::app::wording::trip;

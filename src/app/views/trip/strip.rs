@@ -18,7 +18,7 @@ const AIR: f64 = 5.0;
 #[component]
 pub(super) fn StripCard() -> impl IntoView {
     let state = State::here();
-    let has_plan = holds(move || state.road_plan.with(Option::is_some));
+    let has_plan = holds(move || state.planning.plan.with(Option::is_some));
     let led = RwSignal::new(None);
     view! {
         <When condition=has_plan>
