@@ -117,6 +117,8 @@ pub enum RoutePart {
     Stops,
     /// The most that may be spent.
     Budget,
+    /// How far inside the windows the blend has to stay.
+    Margin,
     /// What has to be left at the end.
     FinalLevel,
 }

@@ -14,9 +14,10 @@
 use uom::si::molar_concentration::mole_per_liter;
 use uom::si::volume::liter;
 
-use crate::quantity::{Share, Volume};
+use crate::quantity::{Money, Share, Volume};
 
 use super::check::{needs_octane, usable_calibrations};
+use super::plan::Wish;
 use super::points::{self, Point};
 use super::route::{Bought, Burn, CheckedRoute, Leg};
 
@@ -103,12 +104,14 @@ pub(super) struct Model {
     pub(super) scenarios: Vec<Scenario>,
     /// The most that may be spent.
     pub(super) budget: Option<f64>,
+    /// How far inside the windows the blend stays.
+    margin: f64,
 }
 
 impl Model {
     /// The numbers of a route: over the corners of its box when the plan must hold
     /// over the box, else as expected.
-    pub(super) fn new(route: &CheckedRoute, is_robust: bool, budget: Option<f64>) -> Self {
+    pub(super) fn new(route: &CheckedRoute, wish: &Wish) -> Self {
         let blend = &route.blend;
         let petrol = blend.petrol_energy.megajoules_per_liter();
         let ratio = blend.ethanol_energy.megajoules_per_liter() / petrol;
@@ -136,11 +139,13 @@ impl Model {
             fees: route.stops.iter().map(|stop| stop.fixed_cost.amount()).collect(),
             purchases,
             scenarios: Vec::new(),
-            budget,
+            budget: wish.budget.map(Money::amount),
+            margin: wish.margin.fraction(),
         };
         model.legs =
             route.legs.iter().enumerate().map(|(i, leg)| model.leg(route, i, leg)).collect();
-        let points = if is_robust { points::corners(route) } else { vec![points::expected(route)] };
+        let points =
+            if wish.is_robust { points::corners(route) } else { vec![points::expected(route)] };
         for point in &points {
             model.add_scenario(route, point);
         }
@@ -160,7 +165,7 @@ impl Model {
                 let calibration = &route.calibrations[index];
                 let octane = [calibration.ron_min, leg.ron_min].into_iter().flatten();
                 self.option(
-                    (calibration.low.fraction(), calibration.high.fraction()),
+                    self.inside(calibration.low.fraction(), calibration.high.fraction()),
                     octane.reduce(f64::max),
                 )
             })
@@ -169,6 +174,15 @@ impl Model {
             options.push(self.option((0.0, 1.0), leg.ron_min));
         }
         LegNumbers { takes, left: route.least_on_arrival(index).get::<liter>(), options }
+    }
+
+    /// A window less the margin at its ends; the ends of the scale need none.
+    fn inside(&self, low: f64, high: f64) -> (f64, f64) {
+        let least = if low > 0.0 { low + self.margin } else { low };
+        let most = if high < 1.0 { high - self.margin } else { high };
+        // Of a window narrower than the margins the middle is left.
+        let middle = f64::midpoint(low, high);
+        if least <= most { (least, most) } else { (middle, middle) }
     }
 
     /// A window of shares and an octane number as conditions on the composition.

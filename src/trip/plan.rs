@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use uom::si::volume::liter;
 
-use crate::quantity::{Money, Volume};
+use crate::quantity::{Money, Share, Volume};
 
 use super::route::{Bought, CheckedRoute};
 use super::rule::Rule;
@@ -31,6 +31,9 @@ pub struct Wish {
     /// Whether the plan has to hold whatever is true within the bands, or only if
     /// everything is as expected.
     pub is_robust: bool,
+    /// How far inside a calibration's window the blend is to stay, as a share: what
+    /// is only as expected had better not lie on the edge. From 0 to 20 %.
+    pub margin: Share,
     /// How far above the best possible a plan may be to be taken as proved good
     /// enough: a fraction above zero, such as 0.001.
     pub gap: f64,
@@ -44,6 +47,7 @@ impl Default for Wish {
             objective: Objective::Cheapest,
             budget: None,
             is_robust: false,
+            margin: Share::ZERO,
             gap: 1e-3,
             step: None,
         }

@@ -103,7 +103,7 @@ enum Stage {
 impl Planner {
     /// A planner that has not begun.
     pub fn new(route: CheckedRoute, wish: Wish) -> Self {
-        let model = Model::new(&route, wish.is_robust, wish.budget.map(Money::amount));
+        let model = Model::new(&route, &wish);
         let stage = Self::first_stage(model, &wish);
         Self {
             route: Arc::new(route),

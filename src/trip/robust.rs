@@ -1,6 +1,7 @@
 //! Where a plan fails although it holds at every corner.
 
 use super::model::Model;
+use super::plan::Wish;
 use super::points::{self, Point};
 use super::route::{Bought, CheckedRoute};
 use super::simulate::TOLERANCE;
@@ -13,7 +14,7 @@ pub(super) fn worst_point(route: &CheckedRoute, bought: &Bought) -> Option<Point
         return None;
     }
     let points = points::of(route);
-    let mut model = Model::new(route, false, None);
+    let mut model = Model::new(route, &Wish::default());
     model.scenarios.clear();
     for point in &points {
         model.add_scenario(route, point);

@@ -188,7 +188,8 @@ impl Instance {
             Goal::MaxEthanolEnergyShare { .. } => Objective::MostEthanol,
         };
         let budget = self.objective.budget().map(Money::new).transpose().map_err(text)?;
-        Ok(Wish { objective, budget, is_robust: self.uncertainty.is_some(), gap, step: None })
+        let is_robust = self.uncertainty.is_some();
+        Ok(Wish { objective, budget, is_robust, gap, ..Wish::default() })
     }
 
     pub(crate) fn route(&self) -> Checked<CheckedRoute> {

@@ -190,6 +190,36 @@ fn in_the_way(rule: Rule, place: &str) -> String {
     }
 }
 
+/// What may fail where everything is as bad as the bands allow, rule by rule.
+pub(crate) fn left_open(plan: &RoadPlan) -> Vec<String> {
+    let open = |rules: &[Rule]| {
+        let mut places: Vec<String> = Vec::new();
+        for breach in plan.course.possible_breaches.iter().filter(|it| rules.contains(&it.rule)) {
+            let place = halt(&plan.asked, breach.stop);
+            if !places.contains(&place) {
+                places.push(place);
+            }
+        }
+        (!places.is_empty()).then(|| places.join(", "))
+    };
+    let line = |rules: &[Rule], say: fn(String) -> String| open(rules).map(say);
+    let lines = [
+        line(&[Rule::Brim], |places| {
+            format!("The tank may be full before all of it is in at {places}.")
+        }),
+        line(&[Rule::Calibration, Rule::Window], |places| {
+            format!(
+                "The blend after {places} may be outside the window of the calibration to keep: measure the share there first."
+            )
+        }),
+        line(&[Rule::Octane], |places| format!("The octane number after {places} may be too low.")),
+        line(&[Rule::Reserve, Rule::FinalLevel], |places| {
+            format!("The reserve may be used on the way after {places}: watch the gauge.")
+        }),
+    ];
+    lines.into_iter().flatten().collect()
+}
+
 /// A plan in figures.
 pub(crate) fn in_short(plan: &RoadPlan, printer: &Printer) -> Vec<Fact> {
     let short = plan.in_short();

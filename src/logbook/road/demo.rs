@@ -111,30 +111,7 @@ pub(super) mod tests {
             }
         };
         assert_eq!(progress.done, Done::Certified);
-        eprintln!(
-            "rounded {} gap {:?} programmes {}",
-            progress.rounded.is_some(),
-            progress.gap,
-            planner.programmes()
-        );
-        let plan = RoadPlan::of(asked, progress.rounded.or(progress.plan).unwrap().bought);
-        eprintln!("start {:?} {:?}", plan.asked.route.tank.level, plan.asked.route.tank.share);
-        for (b, p) in plan.bought.iter().zip(&plan.course.passages) {
-            eprintln!(
-                "{:?} -> {:?} {:?} ron {:?} arr {:?} {:?}",
-                b.iter().map(|v| v.get::<liter>()).collect::<Vec<_>>(),
-                p.departure.level.expected().get::<liter>(),
-                p.departure.share.map(|s| (
-                    s.low().percent(),
-                    s.expected().percent(),
-                    s.high().percent()
-                )),
-                p.departure.ron,
-                p.arrival.expected().get::<liter>(),
-                p.verdicts.iter().map(|v| v.verdict).collect::<Vec<_>>()
-            );
-        }
-        plan
+        RoadPlan::of(asked, progress.rounded.or(progress.plan).unwrap().bought)
     }
 
     /// The verdict on the calibration to keep, way by way.

@@ -69,6 +69,9 @@ pub struct RouteForm {
     /// Whether the plan has to hold whatever is true within the bands.
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub careful: bool,
+    /// How far inside the windows the blend has to stay; blank for the usual.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub margin: String,
     /// What has to be left at the end.
     pub final_level: Entry,
 }

@@ -9,11 +9,17 @@ use crate::logbook::forms::StartForm;
 use crate::logbook::parts::{ContentsFields, ContentsTexts, Known};
 use crate::logbook::printer::Printer;
 use crate::logbook::reader::Reader;
-use crate::quantity::Volume;
-use crate::quantity::notation::workshop::parse_factor;
+use crate::quantity::notation::workshop::{parse_factor, parse_fraction};
 use crate::quantity::notation::{parse_distance, parse_money};
+use crate::quantity::{Share, Volume};
 use crate::tank::Estimate;
 use crate::trip::{BlendModel, Burn, CheckedRoute, Leg, Objective, Pump, Route, Stop, Wish};
+
+/// How far inside the windows the blend stays where nothing else is typed: about what
+/// a sensor of the share may be off (common practice, no source).
+const USUAL_MARGIN: f64 = 0.02;
+/// The most that may be asked for.
+const LARGEST_MARGIN: f64 = 0.2;
 
 /// A fuel on the route, with what a plan does not need to know of it.
 #[derive(Clone, Debug, PartialEq)]
@@ -87,6 +93,9 @@ impl Reader<'_> {
         let read: Vec<_> =
             ahead.iter().map(|halt| self.halt(halt, &known, &calibrations)).collect();
         let budget = self.optional(Field::Route(RoutePart::Budget), &form.budget, parse_money);
+        let margin = self.optional(Field::Route(RoutePart::Margin), &form.margin, |text| {
+            parse_fraction(text, 0.0..=LARGEST_MARGIN)
+        });
         let final_level = self.volume(
             Field::Route(RoutePart::FinalLevel),
             &form.final_level,
@@ -101,6 +110,7 @@ impl Reader<'_> {
             },
             budget: budget?,
             is_robust: form.careful,
+            margin: Share::clamped(margin?.unwrap_or(USUAL_MARGIN)),
             step,
             ..Wish::default()
         };

@@ -124,6 +124,7 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
                     <Drawn what=figures />
                 </dl>
             </When>
+            <LeftOpen />
             <Missing />
             <ul class="cautions note caution" aria-label="Cautions">
                 {trip::CAUTIONS.map(|it| view! { <li>{it}</li> })}
@@ -146,6 +147,11 @@ fn PlanButtons(
     let state = State::here();
     let planning = state.planning;
     let running = holds(move || planning.running.get());
+    let broke_off = holds(move || {
+        let is_over =
+            planning.report.with(|it| it.as_ref().is_some_and(|it| it.done != Done::Working));
+        !planning.running.get() && !is_over
+    });
     let cancel = Callback::new(move |()| planning.cancel());
     let again = Callback::new(move |()| planning.again());
     let hold = Callback::new(move |()| planning.hold());
@@ -154,13 +160,35 @@ fn PlanButtons(
             <When condition=running>
                 <Button label="Cancel" look="small" on_press=cancel />
             </When>
-            <When condition=holds(move || readable.get() && !running.get())>
+            <When condition=holds(move || readable.get() && broke_off.get())>
                 <Button label="Plan again" look="small" on_press=again />
             </When>
             <When condition=holds(move || has_plan.get() && current.get())>
                 <Button label="Hold this plan" look="small" on_press=hold />
             </When>
         </div>
+    }
+}
+
+/// What the plan does not hold for.
+#[component]
+fn LeftOpen() -> impl IntoView {
+    let state = State::here();
+    let lines =
+        Memo::new(move |_| of_plan(state, |plan, _| trip::left_open(plan)).unwrap_or_default());
+    let items = Callback::new(move |()| {
+        let lines = lines.get().into_iter();
+        lines.map(|it| view! { <li>{it}</li> }.into_any()).collect::<Vec<_>>()
+    });
+    view! {
+        <When condition=holds(move || lines.with(|it| !it.is_empty()))>
+            <div id="left-open">
+                <h3>"What the bands leave open"</h3>
+                <ul class="cautions">
+                    <Drawn what=items />
+                </ul>
+            </div>
+        </When>
     }
 }
 

@@ -154,7 +154,7 @@ fn HaltButtons(id: u32, title: Signal<String>) -> impl IntoView {
             <Button label="Remove" look="small" name=name("Remove") on_press=remove />
         </div>
         <p class="hint">
-            "“I am here” opens Fill with these fuels and what the plan wants here, and plans on from this stop."
+            "“I am here” opens Fill with these fuels and what the plan wants here, and plans on from this stop with what the log knows: note the gauge or the drive under Tank first, and the fill afterwards."
         </p>
     }
 }

@@ -31,10 +31,10 @@ pub(super) fn PassagesCard() -> impl IntoView {
 
 /// What to buy at every stop, and what comes of it.
 pub(super) fn passages(plan: &RoadPlan, printer: &Printer) -> AnyView {
-    let fixed =
-        ["Stop", "Buy", "Level then", "Ethanol", "RON, at least", "AFR", "Level at the next"];
     let calibrations = plan.asked.route.calibrations.iter().map(|it| it.name.clone());
-    let headings = fixed.map(str::to_owned).into_iter().chain(calibrations).map(heading).collect();
+    let before = ["Stop", "Buy", "Ethanol"].map(str::to_owned).into_iter();
+    let after = ["RON, at least", "AFR", "Level then", "Level at the next"].map(str::to_owned);
+    let headings = before.chain(calibrations).chain(after).map(heading).collect();
     let rows = plan.course.passages.iter().enumerate();
     let rows = rows.map(|(at, passage)| row(plan, at, passage, printer)).collect();
     let caption = "What to buy at every stop, and what comes of it".to_owned();
@@ -66,12 +66,12 @@ fn row(plan: &RoadPlan, at: usize, passage: &Passage, printer: &Printer) -> AnyV
         <tr>
             <th scope="row">{place}</th>
             <td>{buy} {nothing}</td>
-            {banded(Some(departure.level), &volume)}
             {banded(departure.share, &|it| printer.grade(it))}
+            {verdicts}
             {banded(departure.ron, &number(1))}
             {banded(departure.air_fuel_ratio, &number(2))}
+            {banded(Some(departure.level), &volume)}
             {banded(Some(passage.arrival), &volume)}
-            {verdicts}
         </tr>
     }
     .into_any()

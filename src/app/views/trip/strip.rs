@@ -52,17 +52,17 @@ fn distance_axis(places: &[Place], printer: &Printer) -> Axis {
     }
 }
 
-/// Where the stops are.
+/// Where the stops are that have a name here.
 fn marks(plan: &RoadPlan, printer: &Printer, name: impl Fn(usize) -> String) -> Vec<Mark> {
     let unit = printer.system.distance();
     let mut x = 0.0;
     let legs = plan.asked.route.legs.iter().enumerate();
-    legs.map(|(at, leg)| {
+    let marks = legs.map(|(at, leg)| {
         let mark = Mark { name: name(at), x, y: None };
         x += unit.value_of(leg.distance);
         mark
-    })
-    .collect()
+    });
+    marks.filter(|mark| !mark.name.is_empty()).collect()
 }
 
 fn level(plan: &RoadPlan, printer: &Printer) -> Graph {
@@ -74,11 +74,8 @@ fn level(plan: &RoadPlan, printer: &Printer) -> Graph {
         Point::new(x, level.expected(), Some((level.low(), level.high())))
     };
     let name = |at: usize| {
-        let parts = trip::bought(plan, at, printer);
-        let place = trip::halt(&plan.asked, at);
-        let parts: Vec<String> =
-            parts.iter().map(|(volume, fuel)| format!("{volume} {fuel}")).collect();
-        if parts.is_empty() { place } else { format!("{place}: {}", parts.join(" + ")) }
+        let parts = trip::bought(plan, at, printer).into_iter();
+        parts.map(|(volume, fuel)| format!("{volume} {fuel}")).collect::<Vec<_>>().join(" + ")
     };
     Graph {
         title: "Level".into(),

@@ -15,7 +15,7 @@ const PREFERENCES: [(PreferForm, &str, &str); 3] = [
 ];
 
 fn is_here(field: Field) -> bool {
-    matches!(field, Field::Route(RoutePart::Budget | RoutePart::FinalLevel))
+    matches!(field, Field::Route(RoutePart::Budget | RoutePart::Margin | RoutePart::FinalLevel))
 }
 
 /// What the plan should be like.
@@ -61,6 +61,14 @@ pub(super) fn WishSection() -> impl IntoView {
                     unit=currency
                     value=state.text(|it| Some(&it.here.route.budget))
                     on_text=state.set(|it, text| it.here.route.budget = text)
+                />
+                <TextField
+                    field=Field::Route(RoutePart::Margin)
+                    label="Stay inside the windows by"
+                    hint="Points of ethanol; blank for 2"
+                    unit="%"
+                    value=state.text(|it| Some(&it.here.route.margin))
+                    on_text=state.set(|it, text| it.here.route.margin = text)
                 />
                 <TextField
                     field=Field::Route(RoutePart::FinalLevel)
