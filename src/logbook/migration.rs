@@ -1,6 +1,6 @@
 //! Documents of earlier versions.
 //!
-//! Schema 2 had no workshop. Schema 1 held one car and its fill, and no log.
+//! Schema 3 had no route, schema 2 no workshop either. Schema 1 held one car and its fill, and no log.
 //! Schema 0 was the same without settings, example and numbering.
 
 use serde::Deserialize;
@@ -26,8 +26,8 @@ struct OneCar {
 
 /// Reads a document of an earlier version, of the schema that it says.
 pub(super) fn read(text: &str, schema: u32) -> Result<Document, DocumentError> {
-    if schema == 2 {
-        // What schema 3 added may be left out there.
+    if schema >= 2 {
+        // What came later may be left out there.
         let document: Document = serde_json::from_str(text)?;
         return Ok(Document { schema: SCHEMA, ..document });
     }

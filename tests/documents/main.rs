@@ -10,5 +10,6 @@ mod schema;
 /// What the app of schema 1 exported when its invented example was in use.
 const SCHEMA_1: &str = include_str!("schema_1.json");
 const SCHEMA_2: &str = include_str!("schema_2.json");
+const SCHEMA_3: &str = include_str!("schema_3.json");
 /// Written by hand: the first shape of the document, with texts of all sorts.
 const SCHEMA_0: &str = include_str!("schema_0.json");

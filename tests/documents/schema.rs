@@ -43,12 +43,17 @@ fn what_is_wrong_is_refused_by_the_schema_and_by_the_app() {
         json!({"id": "a", "revision": 1, "time": "2026-05-03T17:40:00+02:00", "what": "note"});
     let mut right = written(&Document::demo());
     right["here"]["log"] = json!([entry]);
+    // What the example leaves out.
+    right["here"]["route"]["here"] = json!(3);
+    right["here"]["route"]["budget"] = json!("900");
+    right["here"]["route"]["stops"][0]["factor"] = json!("1.1");
+    right["here"]["route"]["stops"][0]["closed"] = json!([4]);
     assert!(schema.is_valid(&right));
     assert!(Document::from_json(&right.to_string()).is_ok());
 
     let wrong = [
         ("/schema", json!("2")),
-        ("/schema", json!(4)),
+        ("/schema", json!(5)),
         ("/schema", json!(-1)),
         ("/schema", Value::Null),
         ("/settings", json!("metric")),
@@ -95,6 +100,20 @@ fn what_is_wrong_is_refused_by_the_schema_and_by_the_app() {
         ("/here/workshop/parts/0/marks", json!(["shiny"])),
         ("/here/workshop/parts/0/id", Value::Null),
         ("/here/workshop/blend", json!("guessed")),
+        ("/here/route", json!("none")),
+        ("/here/route/stops", Value::Null),
+        ("/here/route/stops/0/id", json!(-1)),
+        ("/here/route/stops/0/distance", json!("130")),
+        ("/here/route/stops/0/fuels/0/price", json!("15.94")),
+        ("/here/route/stops/0/closed", json!(["E85"])),
+        ("/here/route/stops/0/calibrations", json!("Mid blend")),
+        ("/here/route/stops/0/factor", json!(1.1)),
+        ("/here/route/here", json!("Home")),
+        ("/here/route/start", json!("guessed")),
+        ("/here/route/contents", json!({"level": "20"})),
+        ("/here/route/prefer", json!("fastest")),
+        ("/here/route/careful", json!("yes")),
+        ("/here/route/budget", json!(500)),
         ("/others", Value::Null),
         ("/others", json!([{}])),
     ];

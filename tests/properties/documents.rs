@@ -1,12 +1,13 @@
 //! Documents of every kind: any number of cars, and entries of all kinds.
 
+use fillwright::logbook::road::{HaltForm, PreferForm, RouteForm};
 use fillwright::logbook::workshop::{
     BlendForm, ColumnForm, CurveForm, Fields, Mark, PartForm, PartKind, Place, Slot, ValueUnit,
     Workshop,
 };
 use fillwright::logbook::{
     BeforeForm, Car, CarFile, ContentsForm, Document, Draft, Entry, Event, FillEntry, FuelForm, Id,
-    LevelForm, Log, Moment, SensorForm, TripForm, TubeTestForm, What,
+    LevelForm, Log, Moment, SensorForm, StartForm, TripForm, TubeTestForm, What,
 };
 use fillwright::power::AirCorrection;
 use fillwright::quantity::notation::UnitSystem;
@@ -106,6 +107,29 @@ prop_compose! {
     }
 }
 
+prop_compose! {
+    fn halt()(
+        id in 0_u32..9, texts in prop::array::uniform4(words()), distance in entry(),
+        fuels in prop::collection::vec(fuel().boxed(), 0..3),
+        numbers in prop::array::uniform2(prop::collection::vec(0_u32..9, 0..3)),
+    ) -> HaltForm {
+        let ([place, fee, factor, ron_min], [closed, calibrations]) = (texts, numbers);
+        HaltForm { id, place, fuels, closed, fee, distance, factor, calibrations, ron_min }
+    }
+}
+
+prop_compose! {
+    fn route()(
+        stops in prop::collection::vec(halt().boxed(), 0..4), here in prop::option::of(0_u32..9),
+        start in select(vec![StartForm::Log, StartForm::Typed]), contents in contents().boxed(),
+        prefer in select(vec![PreferForm::Cheapest, PreferForm::FewestStops, PreferForm::MostEthanol]),
+        texts in prop::array::uniform2(words()), careful in any::<bool>(), final_level in entry(),
+    ) -> RouteForm {
+        let [budget, margin] = texts;
+        RouteForm { stops, here, start, contents, prefer, budget, careful, margin, final_level }
+    }
+}
+
 fn what() -> BoxedStrategy<What> {
     let before = prop_oneof![
         Just(BeforeForm::Nothing),
@@ -161,7 +185,7 @@ prop_compose! {
         own_fuels in prop::collection::vec(fuel().boxed(), 0..2), offers in prop::collection::vec(fuel().boxed(), 0..2),
         level in entry(), log in log().boxed(),
         draft in prop::option::of((event().boxed(), any::<bool>())),
-        workshop in workshop().boxed(),
+        workshop in workshop().boxed(), route in route().boxed(),
     ) -> CarFile {
         let mut file = CarFile::new(Id::new(&format!("car-{number}")).unwrap());
         (file.demo, file.removed) = (flags.0, flags.1 && number > 0);
@@ -171,6 +195,7 @@ prop_compose! {
         file.fill.level = level;
         file.log = log;
         file.workshop = workshop;
+        file.route = route;
         file.draft = draft.map(|(event, changes)| Draft {
             id: event.id, changes, time: event.time.local(), minutes_ahead: 120,
             place: event.place, note: event.note, what: event.what,
