@@ -46,6 +46,7 @@ fn what_is_wrong_is_refused_by_the_schema_and_by_the_app() {
     // What the example leaves out.
     right["here"]["route"]["here"] = json!(3);
     right["here"]["route"]["budget"] = json!("900");
+    right["here"]["route"]["careful"] = json!(true);
     right["here"]["route"]["stops"][0]["factor"] = json!("1.1");
     right["here"]["route"]["stops"][0]["closed"] = json!([4]);
     assert!(schema.is_valid(&right));
