@@ -58,7 +58,7 @@ pub struct Passage {
 /// What is in the tank. The share, octane and air-fuel ratio stay along a leg.
 #[derive(Clone, Debug, PartialEq)]
 pub struct TankState {
-    /// How much, at most what the tank holds.
+    /// How much; above what the tank holds by what would not go in.
     pub level: Band<Volume>,
     /// The ethanol share; none of an empty tank.
     pub share: Option<Band<Share>>,
@@ -173,9 +173,7 @@ impl CheckedRoute {
     }
 
     fn passage(&self, leg: usize, runs: &[Vec<Passed>]) -> Passage {
-        // What does not go in is no part of the level.
-        let full = self.tank.capacity.get::<liter>();
-        let level = enclosing(runs.iter().map(|run| run[leg].departure.volume.min(full)))
+        let level = enclosing(runs.iter().map(|run| run[leg].departure.volume))
             .map(|litres| VolumeUnit::Litre.quantity(litres));
         let share = all(runs.iter().map(|run| run[leg].departure.share()));
         let ron = all(runs.iter().map(|run| run[leg].departure.ron()));

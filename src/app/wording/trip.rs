@@ -151,7 +151,7 @@ pub(crate) fn impossible(impossible: &Impossible, asked: &RoadAsked) -> Vec<Stri
     } else {
         "to the end".into()
     };
-    let mut lines = vec![format!("The way from {place} {onwards} cannot be driven.")];
+    let mut lines = vec![format!("Within these rules nothing gets from {place} {onwards}.")];
     if impossible.rules.is_empty() {
         lines.push(
             "No single rule stands in the way: several together do. Make the way shorter, add a stop or a fuel before it, or keep fewer calibrations."
@@ -181,7 +181,7 @@ fn in_the_way(rule: Rule, place: &str) -> String {
             "No calibration to keep stays usable after {place}, for its window and its octane number together: tick another one, or add a fuel."
         ),
         Rule::Window => format!(
-            "The blend after {place} cannot be inside the window of a calibration to keep: add a stronger or a weaker fuel there or before, or do not keep it on this way."
+            "The blend after {place} cannot be inside the window of a calibration to keep: add a stronger or a weaker fuel there or before, stay less far inside the windows, or do not keep it on this way."
         ),
         Rule::Octane => format!(
             "The octane number after {place} is out of reach: add a fuel of a higher one, or ask for less."

@@ -2,7 +2,7 @@
 
 use super::reading::RoadAsked;
 use crate::quantity::{Band, Length, Money, Share, Volume};
-use crate::trip::{Bought, Course};
+use crate::trip::{Bought, Course, Passage};
 
 /// A plan for a route, worked out exactly.
 #[derive(Clone, Debug, PartialEq)]
@@ -48,6 +48,12 @@ impl RoadPlan {
         Self { asked, bought, course }
     }
 
+    /// The level after a stop. What does not go in is no part of it.
+    pub fn level_after(&self, passage: &Passage) -> Band<Volume> {
+        let full = self.asked.route.tank.capacity;
+        passage.departure.level.map(|level| if level < full { level } else { full })
+    }
+
     /// The tank before and after each stop, and at the end.
     pub fn places(&self) -> Vec<Place> {
         let tank = &self.asked.route.tank;
@@ -56,7 +62,8 @@ impl RoadPlan {
         let mut distance = Length::default();
         for (passage, leg) in self.course.passages.iter().zip(&self.asked.route.legs) {
             let departure = &passage.departure;
-            places.push(Place { distance, level: departure.level, share: departure.share });
+            let level = self.level_after(passage);
+            places.push(Place { distance, level, share: departure.share });
             distance += leg.distance;
             places.push(Place { distance, level: passage.arrival, share: departure.share });
         }

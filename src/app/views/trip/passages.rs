@@ -70,7 +70,7 @@ fn row(plan: &RoadPlan, at: usize, passage: &Passage, printer: &Printer) -> AnyV
             {verdicts}
             {banded(departure.ron, &number(1))}
             {banded(departure.air_fuel_ratio, &number(2))}
-            {banded(Some(departure.level), &volume)}
+            {banded(Some(plan.level_after(passage)), &volume)}
             {banded(Some(passage.arrival), &volume)}
         </tr>
     }
