@@ -26,6 +26,7 @@ impl CarFile {
         let before = before(fill);
         let entry = FillEntry { before, fuels, clicked: fill.clicked };
         let place = std::mem::take(&mut fill.place);
+        self.route.filled |= self.route.halt_here().is_some_and(|it| it.place == place);
         let what = What::Fill(entry);
         let note = String::new();
         self.log.write(Event {

@@ -2,6 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::quantity::Share;
+
 use super::check::RouteError;
 use super::plan::{Bound, Done, Plan, Progress, Wish};
 use super::planner::Planner;
@@ -31,6 +33,8 @@ pub struct Report {
     pub bound: Option<Bound>,
     /// How far the plan is from that, as a fraction.
     pub gap: Option<f64>,
+    /// How far inside the windows the blend stays.
+    pub margin: Share,
     /// Whether there is more to come.
     pub done: Done,
 }
@@ -62,6 +66,7 @@ impl Report {
             is_rounded,
             bound: progress.bound,
             gap: progress.gap,
+            margin: progress.margin,
             done: progress.done,
         }
     }

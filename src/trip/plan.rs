@@ -32,7 +32,8 @@ pub struct Wish {
     /// everything is as expected.
     pub is_robust: bool,
     /// How far inside a calibration's window the blend is to stay, as a share: what
-    /// is only as expected had better not lie on the edge. From 0 to 20 %.
+    /// is only as expected had better not lie on the edge. From 0 to 20 %. Where no
+    /// plan keeps it, one without is looked for.
     pub margin: Share,
     /// How far above the best possible a plan may be to be taken as proved good
     /// enough: a fraction above zero, such as 0.001.
@@ -138,6 +139,9 @@ pub struct Progress {
     /// How far the plan is from the bound, as a fraction of the plan's value. For
     /// the fewest stops it is known once their number is settled.
     pub gap: Option<f64>,
+    /// The margin that plan and bound keep: that wished for, or none where it is
+    /// proved that no plan keeps it.
+    pub margin: Share,
     /// Whether there is more to come.
     pub done: Done,
 }

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use crate::quantity::Money;
+use crate::quantity::{Money, Share};
 
 use super::descent::Found;
 use super::diagnosis::Diagnosis;
@@ -241,8 +241,15 @@ impl Planner {
         }
     }
 
+    /// What follows where a search has proved that there is no plan.
     fn diagnose(&mut self, search: &Search) -> Stage {
         self.programmes += search.programmes();
+        if self.wish.margin > Share::ZERO {
+            // The margin is a wish and the window is not: better on its edge than stranded.
+            self.wish.margin = Share::ZERO;
+            (self.bound, self.fewest) = (None, None);
+            return Self::first_stage(Model::new(&self.route, &self.wish), &self.wish);
+        }
         Stage::Diagnosis(Box::new(Diagnosis::new(search.model.clone())))
     }
 
@@ -271,6 +278,7 @@ impl Planner {
             rounded: self.rounded.clone(),
             bound: self.named_bound(bound),
             gap,
+            margin: self.wish.margin,
             done,
         }
     }

@@ -25,6 +25,7 @@ mod memory;
 mod out_of_reach;
 mod storage;
 mod tank;
+mod trip;
 mod units;
 mod ways;
 mod windows;

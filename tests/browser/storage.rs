@@ -9,7 +9,7 @@ use crate::harness::{Key, Page, browse};
 
 const EXPORT: &str = "Export everything";
 const MERGE: &str = "Merge";
-const REPLACE: &str = "Replace everything";
+pub(crate) const REPLACE: &str = "Replace everything";
 const USE_IT: &str = "Use it";
 const CANCEL: &str = "Cancel";
 const FORGET: &str = "Forget for good";

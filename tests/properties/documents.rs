@@ -123,10 +123,10 @@ prop_compose! {
         stops in prop::collection::vec(halt().boxed(), 0..4), here in prop::option::of(0_u32..9),
         start in select(vec![StartForm::Log, StartForm::Typed]), contents in contents().boxed(),
         prefer in select(vec![PreferForm::Cheapest, PreferForm::FewestStops, PreferForm::MostEthanol]),
-        texts in prop::array::uniform2(words()), careful in any::<bool>(), final_level in entry(),
+        texts in prop::array::uniform2(words()), flags in any::<(bool, bool)>(), final_level in entry(),
     ) -> RouteForm {
-        let [budget, margin] = texts;
-        RouteForm { stops, here, start, contents, prefer, budget, careful, margin, final_level }
+        let ([budget, margin], (careful, filled)) = (texts, flags);
+        RouteForm { filled, stops, here, start, contents, prefer, budget, careful, margin, final_level }
     }
 }
 

@@ -292,3 +292,28 @@ fn what_cannot_be_is_refused() {
     let level = refused(|r| r.tank.level = Band::exact(litres(61.0)));
     assert!(level.to_string().contains("correct the level"), "{level}");
 }
+
+/// 15 L are needed, and E50 in all: `10 % of 10 L + 80 % x + 10 % (15 - x) = 50 % of
+/// 25 L` gives 14.29 L of the dear E80; for E51 it is 14.64 L.
+#[test]
+fn a_margin_is_kept_where_it_can_be() {
+    let strong = |limit| Pump { limit, ..pump(80.0, 2.0) };
+    let planned = |margin, limit| {
+        let stops = vec![stop(vec![strong(limit), pump(10.0, 1.0)])];
+        let wish = Wish { margin: percent(margin), gap: 1e-6, ..Wish::default() };
+        planned(route(stops, vec![leg(200.0, vec![1])]), wish)
+    };
+    let of_strong = |progress: &Progress| {
+        assert_eq!(progress.done, Done::Certified);
+        progress.plan.as_ref().unwrap().bought[0][0].get::<liter>()
+    };
+    let [none, one] = [planned(0.0, None), planned(1.0, None)];
+    assert!((of_strong(&none) - 10.0 / 0.7).abs() < 1e-3);
+    assert!((of_strong(&one) - 10.25 / 0.7).abs() < 1e-3);
+    assert_eq!((none.margin, one.margin), (percent(0.0), percent(1.0)));
+    // Too little of it for the margin, but not for the window.
+    let short = planned(1.0, Some(litres(14.5)));
+    assert!((of_strong(&short) - 10.0 / 0.7).abs() < 1e-3);
+    assert_eq!(short.margin, percent(0.0));
+    assert!(matches!(planned(1.0, Some(litres(14.0))).done, Done::Impossible(_)));
+}

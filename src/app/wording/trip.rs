@@ -122,6 +122,17 @@ pub(crate) fn quality(plan: &RoadPlan, report: &Report, printer: &Printer) -> Op
     }
 }
 
+/// That the margin had to go, if it had.
+pub(crate) fn on_the_edge(plan: &RoadPlan, report: &Report, printer: &Printer) -> Option<String> {
+    let wished = plan.asked.wish.margin;
+    (report.margin < wished).then(|| {
+        format!(
+            "No plan stays {}\u{202f}% inside the windows, so this one goes to their edge: measure the share at every stop.",
+            printer.number(wished.percent(), 1)
+        )
+    })
+}
+
 /// How the search stands: said at its start, at the first plan and at its end.
 pub(crate) fn standing(report: Option<&Report>, running: bool) -> &'static str {
     let has_plan = report.is_some_and(|it| it.bought.is_some());
@@ -181,7 +192,7 @@ fn in_the_way(rule: Rule, place: &str) -> String {
             "No calibration to keep stays usable after {place}, for its window and its octane number together: tick another one, or add a fuel."
         ),
         Rule::Window => format!(
-            "The blend after {place} cannot be inside the window of a calibration to keep: add a stronger or a weaker fuel there or before, stay less far inside the windows, or do not keep it on this way."
+            "The blend after {place} cannot be inside the window of a calibration to keep: add a stronger or a weaker fuel there or before, or do not keep it on this way."
         ),
         Rule::Octane => format!(
             "The octane number after {place} is out of reach: add a fuel of a higher one, or ask for less."
@@ -237,6 +248,8 @@ pub(crate) fn in_short(plan: &RoadPlan, printer: &Printer) -> Vec<Fact> {
 
 #[cfg(test)]
 mod tests {
+    use fillwright::quantity::Share;
+
     use super::*;
 
     #[test]
@@ -254,6 +267,7 @@ mod tests {
             is_rounded: false,
             bound: None,
             gap: None,
+            margin: Share::ZERO,
             done,
         };
         let working = report(false, Done::Working);

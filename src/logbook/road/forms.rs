@@ -35,6 +35,13 @@ pub struct HaltForm {
     pub ron_min: String,
 }
 
+impl RouteForm {
+    /// The stop where the car is, if it is under way.
+    pub fn halt_here(&self) -> Option<&HaltForm> {
+        self.stops.iter().find(|it| Some(it.id) == self.here)
+    }
+}
+
 /// What makes one plan better than another.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -57,6 +64,9 @@ pub struct RouteForm {
     /// The stop where the car is now: what lies before it is not planned any more.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub here: Option<u32>,
+    /// Whether the fill there is in the log already.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub filled: bool,
     /// Where the contents of the tank come from.
     pub start: StartForm,
     /// The contents, where they are typed.

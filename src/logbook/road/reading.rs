@@ -90,8 +90,15 @@ impl Reader<'_> {
         let tank = self.road_start(form, &known, estimate);
         let passed = form.here.and_then(|here| form.stops.iter().position(|it| it.id == here));
         let ahead = form.stops.get(passed.unwrap_or(0)..).unwrap_or_default();
-        let read: Vec<_> =
+        let mut read: Vec<_> =
             ahead.iter().map(|halt| self.halt(halt, &known, &calibrations)).collect();
+        if form.filled
+            && passed.is_some()
+            && let Some(Some((_, stop, _))) = read.first_mut()
+        {
+            // What was bought here is in the tank.
+            stop.pumps.iter_mut().for_each(|pump| pump.closed = true);
+        }
         let budget = self.optional(Field::Route(RoutePart::Budget), &form.budget, parse_money);
         let margin = self.optional(Field::Route(RoutePart::Margin), &form.margin, |text| {
             parse_fraction(text, 0.0..=LARGEST_MARGIN)

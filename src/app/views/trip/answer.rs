@@ -73,6 +73,13 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
         });
         if current.get() { said.unwrap_or_default() } else { String::new() }
     });
+    let edge = said(move || {
+        let report = planning.report.get();
+        let said = report.and_then(|report| {
+            of_plan(state, |plan, printer| trip::on_the_edge(plan, &report, printer)).flatten()
+        });
+        if current.get() { said.unwrap_or_default() } else { String::new() }
+    });
     let standing = said(move || {
         if !readable.get() {
             return "Nothing is planned until the route is complete.".to_owned();
@@ -112,6 +119,9 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
                 </When>
             </div>
             <p id="trip-quality">{quality}</p>
+            <When condition=holds(move || edge.with(|it| !it.is_empty()))>
+                <p class="note caution">{edge}</p>
+            </When>
             <p class="hint" id="trip-standing" role="status">
                 {standing}
             </p>

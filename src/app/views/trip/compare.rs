@@ -1,12 +1,13 @@
 use fillwright::calibration::Verdict;
 use fillwright::logbook::Printer;
 use fillwright::logbook::road::{RoadPlan, Turn};
+use fillwright::trip::Done;
 use leptos::prelude::*;
 
 use super::answer::{is_current, of_plan};
 use crate::app::charts::{heading, table, wide};
 use crate::app::state::State;
-use crate::app::widgets::{Button, Drawn, When, holds};
+use crate::app::widgets::{Button, Drawn, When, holds, said};
 use crate::app::wording::{self, trip};
 
 /// The plan in hand beside the new one.
@@ -16,6 +17,14 @@ pub(super) fn CompareCard() -> impl IntoView {
     let held = holds(move || state.planning.held.with(Option::is_some));
     let current = is_current(state);
     let release = Callback::new(move |()| state.planning.held.set(None));
+    let missing = said(move || {
+        let impossible = state.planning.report.with(|report| {
+            report.as_ref().is_some_and(|it| matches!(it.done, Done::Impossible(_)))
+        });
+        let words =
+            if impossible { "No plan is possible now." } else { "There is no new plan yet." };
+        words.to_owned()
+    });
     let content = Callback::new(move |()| {
         state.planning.held.with(|held| {
             let Some(held) = held else { return Vec::new() };
@@ -30,7 +39,7 @@ pub(super) fn CompareCard() -> impl IntoView {
                     <Drawn what=content />
                 </When>
                 <When condition=holds(move || !current.get())>
-                    <p>"There is no new plan to set beside it yet."</p>
+                    <p>{missing}</p>
                 </When>
                 <div>
                     <Button label="Let it go" look="small" on_press=release />

@@ -43,6 +43,9 @@ pub(super) fn HaltCard(id: u32) -> impl IntoView {
         state.document.with(|it| {
             let route = &it.here.route;
             match route.here.and_then(|here| order::place_of(route, here)) {
+                Some(now) if order::place_of(route, id) == Some(now) && route.filled => {
+                    "You are here, and filled up"
+                }
                 Some(now) if order::place_of(route, id) == Some(now) => "You are here",
                 Some(now) if order::place_of(route, id) < Some(now) => "Passed",
                 _ => "",

@@ -29,7 +29,10 @@ pub(super) fn HaltsCard() -> impl IntoView {
     let add = Callback::new(move |()| add_stop(state));
     let under_way = holds(move || state.document.with(|it| it.here.route.here.is_some()));
     let from_start = Callback::new(move |()| {
-        state.document.update(|it| it.here.route.here = None);
+        state.document.update(|it| {
+            it.here.route.here = None;
+            it.here.route.filled = false;
+        });
     });
     let wrong = said(move || state.complaint(Field::Route(RoutePart::Stops)).unwrap_or_default());
     view! {

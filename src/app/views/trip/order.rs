@@ -82,6 +82,7 @@ pub(super) struct Planned {
 pub(super) fn arrive(car: &mut CarFile, id: u32, planned: Option<Planned>, has_log: bool) {
     let Some(stop) = car.route.stops.iter().find(|it| it.id == id).cloned() else { return };
     car.route.here = Some(id);
+    car.route.filled = false;
     if has_log {
         car.route.start = StartForm::Log;
         car.fill.start = StartForm::Log;

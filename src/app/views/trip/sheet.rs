@@ -102,6 +102,16 @@ fn drawn(
     } else {
         "It holds if everything is as expected."
     };
+    let open = trip::left_open(plan);
+    let open = (!open.is_empty()).then(|| {
+        let open: Vec<_> = open.into_iter().map(|it| view! { <li>{it}</li> }).collect();
+        view! {
+            <section>
+                <h2>"What the bands leave open"</h2>
+                <ul>{open}</ul>
+            </section>
+        }
+    });
     vec![
         view! {
             <header>
@@ -117,6 +127,7 @@ fn drawn(
                 <p>{start}</p>
                 <dl>{facts(trip::in_short(plan, printer))}</dl>
             </section>
+            {open}
             <section>
                 <h2>"Stop by stop"</h2>
                 {passages(plan, printer)}
