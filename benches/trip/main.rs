@@ -1,28 +1,29 @@
-//! How long trips of twelve stops take to plan, natively.
+//! How long trips of twelve stops take to plan, natively: for each, whether it has a
+//! fee, the seconds to the first plan with a bound and those to the certificate, as
+//! JSON for `tools/bench` to put beside the figures of others. A trip that was given
+//! up has no figure.
 
-#![allow(missing_docs, reason = "the macros make public functions")]
+#![allow(clippy::print_stdout, reason = "this is what it is for")]
 
 mod case;
 
-use std::hint::black_box;
+use std::time::Instant;
 
-use criterion::{Criterion, criterion_group, criterion_main};
+use serde_json::json;
 
-fn trip(criterion: &mut Criterion) {
-    let (Some(plain), Some(with_fee)) = (case::trips(false), case::trips(true)) else { return };
-    criterion.bench_function("trip first plan", |bencher| {
-        bencher.iter(|| case::first_plans(black_box(&plain)));
+fn main() -> Result<(), String> {
+    let seconds = |run: &dyn Fn() -> Option<u32>| {
+        let began = Instant::now();
+        run().map(|_| began.elapsed().as_secs_f64())
+    };
+    let trips = case::trips()?;
+    let times = trips.iter().map(|trip| {
+        json!({
+            "fee": trip.has_fee,
+            "first": seconds(&|| trip.first_plan()),
+            "proof": seconds(&|| trip.certificate()),
+        })
     });
-    let mut slow = criterion.benchmark_group("trip certificate");
-    slow.sample_size(10);
-    slow.bench_function("without fee", |bencher| {
-        bencher.iter(|| case::certificates(black_box(&plain)));
-    });
-    slow.bench_function("with fee", |bencher| {
-        bencher.iter(|| case::certificates(black_box(&with_fee)));
-    });
-    slow.finish();
+    println!("{}", times.collect::<serde_json::Value>());
+    Ok(())
 }
-
-criterion_group!(benches, trip);
-criterion_main!(benches);

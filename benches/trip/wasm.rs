@@ -3,32 +3,35 @@
 #[path = "case.rs"]
 mod case;
 
-use std::hint::black_box;
+use std::cell::OnceCell;
 
+use case::Trip;
 use wasm_bindgen::prelude::wasm_bindgen;
 
-/// Plans so many times up to the first plan with a bound, and returns what the plans
-/// cost: not a number when anything went wrong.
+thread_local! {
+    static TRIPS: OnceCell<Vec<Trip>> = const { OnceCell::new() };
+}
+
+fn with<T>(index: usize, of: impl FnOnce(&Trip) -> T) -> Option<T> {
+    TRIPS.with(|it| it.get_or_init(|| case::trips().unwrap_or_default()).get(index).map(of))
+}
+
+/// Whether the trip has a fee at every stop; nothing where there is no such trip.
 #[wasm_bindgen]
-pub fn first_plan_times(count: u32) -> f64 {
-    times(count, false, case::first_plans)
+pub fn has_fee(index: usize) -> Option<bool> {
+    with(index, |trip| trip.has_fee)
+}
+
+/// Plans up to the first plan with a bound; nothing where none was found.
+#[wasm_bindgen]
+pub fn first_plan(index: usize) -> Option<u32> {
+    with(index, Trip::first_plan).flatten()
 }
 
 /// The same up to the certificate of 1 %.
 #[wasm_bindgen]
-pub fn certificate_times(count: u32) -> f64 {
-    times(count, false, case::certificates)
-}
-
-/// The same with a fee at every stop.
-#[wasm_bindgen]
-pub fn certificate_with_fee_times(count: u32) -> f64 {
-    times(count, true, case::certificates)
-}
-
-fn times(count: u32, has_fee: bool, plan: impl Fn(&[case::Trip]) -> f64) -> f64 {
-    let Some(trips) = case::trips(has_fee) else { return f64::NAN };
-    (0..count).map(|_| plan(black_box(&trips))).sum()
+pub fn certificate(index: usize) -> Option<u32> {
+    with(index, Trip::certificate).flatten()
 }
 
 fn main() {}

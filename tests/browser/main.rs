@@ -15,6 +15,7 @@ mod harness;
 mod reckoning;
 
 mod at_the_pump;
+mod figures;
 mod first_start;
 mod for_all;
 mod hardware;

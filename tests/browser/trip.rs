@@ -168,7 +168,7 @@ fn from_a_stop_the_fill_goes_on_with_its_fuels_and_the_plan_with_what_was_put_in
 
 /// A route that takes long to settle: twelve stops with fees and three fuels, to hold
 /// whatever is true, with nothing to choose between the stops.
-fn long_route() -> String {
+pub(crate) fn long_route() -> String {
     let mut document = Document::demo();
     let car = &mut document.here;
     let like = car.route.stops[3].clone();

@@ -1,7 +1,10 @@
 """Invented trips and their optima by SCIP, to hold the planner against.
 
-    python random_trips.py            writes random.json beside this file
-    python random_trips.py --check    solves again and compares with random.json
+    python random_trips.py            writes random.json and twelve_stops.json beside
+                                      this file
+    python random_trips.py --check    solves again and compares with both
+    python random_trips.py --time     solves those of twelve stops to a gap of 1 % and
+                                      prints how long each takes, as JSON
 
 Nothing here knows the planner. The trips come from a fixed seed and are of the schema
 trip_schema.json; their best plans are found by SCIP as a non-convex quadratic programme
@@ -16,9 +19,10 @@ import sys
 
 import pyscipopt
 
-FILE = pathlib.Path(__file__).with_name("random.json")
-SEED = 20_251
-COUNT = 220
+FOLDER = pathlib.Path(__file__).parent
+# name, seed, how many trips, how many stops (drawn where none is given)
+FILES = [("random.json", 20_251, 220, None), ("twelve_stops.json", 20_252, 44, 12)]
+TO_TIME = "twelve_stops.json"
 FLUID = {
     "lhv_gasoline_mj_per_l": 32.0,
     "lhv_ethanol_mj_per_l": 21.2,
@@ -44,9 +48,9 @@ FUELS = [
 ]
 
 
-def invent(chance, number):
+def invent(chance, number, stops):
     """One trip; whether it has a plan is not looked at."""
-    stops = chance.choice([5, 6, 7, 8, 8, 9, 10, 12])
+    stops = stops or chance.choice([5, 6, 7, 8, 8, 9, 10, 12])
     fee = [0.0, 2.0][number % 2]
     by_volume = chance.random() < 0.15
     capacity = chance.choice([45, 50, 55, 60])
@@ -269,13 +273,13 @@ def solve_in_one_way(instance, way):
     }
 
 
-def compute():
+def compute(seed, count, stops):
     """The trips that SCIP could settle: most have a plan, some have none."""
-    chance = random.Random(SEED)
+    chance = random.Random(seed)
     kept, without, number = [], 0, 0
-    while len(kept) < COUNT:
+    while len(kept) < count:
         number += 1
-        instance = invent(chance, number)
+        instance = invent(chance, number, stops)
         try:
             reference = solve(instance)
         except (TimeoutError, Disagreement) as problem:
@@ -283,7 +287,7 @@ def compute():
             continue
         if reference["status"] == "infeasible":
             without += 1
-            if without > COUNT // 10:
+            if without > count // 10:
                 continue
         instance["reference"] = reference
         kept.append(instance)
@@ -293,17 +297,30 @@ def compute():
 
 
 def main():
-    if sys.argv[1:] not in ([], ["--check"]):
-        sys.exit(__doc__)
-    if sys.argv[1:] == ["--check"]:
-        for known in json.loads(FILE.read_text())["instances"]:
-            before = known.pop("reference")
-            after = solve(known)
-            if not agree(before, after):
-                sys.exit(f"{known['id']}: {before} became {after}")
-        return
-    lines = ",\n".join(json.dumps(each, separators=(",", ":")) for each in compute())
-    FILE.write_text('{"schema":"trip-blend/1","instances":[\n' + lines + "\n]}\n")
+    match sys.argv[1:]:
+        case []:
+            for name, *how in FILES:
+                each = (json.dumps(trip, separators=(",", ":")) for trip in compute(*how))
+                lines = ",\n".join(each)
+                text = '{"schema":"trip-blend/1","instances":[\n' + lines + "\n]}\n"
+                (FOLDER / name).write_text(text)
+        case ["--check"]:
+            for name, *_ in FILES:
+                for known in read(name):
+                    before = known.pop("reference")
+                    after = solve(known)
+                    if not agree(before, after):
+                        sys.exit(f"{known['id']}: {before} became {after}")
+        case ["--time"]:
+            way = {"limits/gap": 0.01, "limits/time": 600.0}
+            times = (solve_in_one_way(trip, way)["scip_seconds"] for trip in read(TO_TIME))
+            print(json.dumps(list(times)))
+        case _:
+            sys.exit(__doc__)
+
+
+def read(name):
+    return json.loads((FOLDER / name).read_text())["instances"]
 
 
 if __name__ == "__main__":
