@@ -160,12 +160,18 @@ impl Planning {
         if report.run != run {
             return;
         }
-        let plan = asked
-            .zip(report.bought.clone())
-            .map(|(asked, bought)| Arc::new(RoadPlan::of(asked, bought)));
         let is_impossible = matches!(report.done, Done::Impossible(_));
-        if plan.is_some() || is_impossible {
-            self.plan.set(plan);
+        // Most reports bring a better bound for a plan that is on show already.
+        let is_known = self.plan.with_untracked(|it| {
+            let known = it.as_ref().map(|it| (&it.asked, &it.bought));
+            known.is_some() && known == asked.as_ref().zip(report.bought.as_ref())
+        });
+        if is_impossible {
+            self.plan.set(None);
+        } else if let Some((asked, bought)) = asked.zip(report.bought.clone())
+            && !is_known
+        {
+            self.plan.set(Some(Arc::new(RoadPlan::of(asked, bought))));
         }
         self.running.set(report.done == Done::Working);
         self.report.set(Some(report));
