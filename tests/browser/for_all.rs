@@ -92,6 +92,37 @@ fn an_empty_workshop_is_for_all() {
 }
 
 #[test]
+fn the_trip_is_for_all() {
+    browse(async |page| {
+        crate::trip::example(page).await;
+        for_all(page, "trip").await;
+        page.viewport(1280, 800).await;
+        page.click("button", "Hold this plan").await;
+        page.sees("The plan that you hold").await;
+        open_everything(page).await;
+        for_all(page, "trip-open").await;
+        // Everything that can be wrong says so at once.
+        page.viewport(1280, 800).await;
+        page.type_in("At most to spend", "much").await;
+        page.type_in("Stay inside the windows by", "90").await;
+        page.press(Key::Tab).await;
+        page.sees("What is missing or wrong").await;
+        for_all(page, "trip-wrong").await;
+    });
+}
+
+#[test]
+fn an_empty_route_is_for_all() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", app::OWN_CAR).await;
+        page.click("link", "Trip").await;
+        page.sees("Which fills, and where?").await;
+        for_all(page, "trip-empty").await;
+    });
+}
+
+#[test]
 fn what_is_missing_is_for_all() {
     browse(async |page| {
         page.open("").await;

@@ -51,7 +51,7 @@ pub(super) fn CompareCard() -> impl IntoView {
 
 /// Both plans in figures, and the ways on which a calibration is lost or won.
 fn compared(held: &RoadPlan, plan: &RoadPlan, printer: &Printer) -> Vec<AnyView> {
-    let headings = ["", "Held", "New"].map(|it| heading(it.to_owned())).into();
+    let headings = ["Plan", "Held", "New"].map(|it| heading(it.to_owned())).into();
     let pairs = trip::in_short(held, printer).into_iter().zip(trip::in_short(plan, printer));
     let rows = pairs
         .map(|(before, after)| {
