@@ -2,6 +2,7 @@
 //! below it. The script `random_trips.py` made the trips and solved them.
 
 use fillwright::trip::{Bound, Done, Planner, Progress};
+use serde_json::Value;
 
 use crate::checker;
 use crate::instance::{Checked, Goal, Instance};
@@ -94,14 +95,20 @@ fn plan_holds(
     Ok(())
 }
 
+/// The trips of a file.
+fn trips(path: &str) -> Vec<Value> {
+    let file = crate::read(path);
+    file["instances"].as_array().unwrap_or_else(|| panic!("{path} has none")).clone()
+}
+
 #[test]
 fn random_trips_agree_with_scip() {
-    let file =
-        crate::read(concat!(env!("CARGO_MANIFEST_DIR"), "/tests/trip_instances/random.json"));
-    let instances = file["instances"].as_array().unwrap_or_else(|| panic!("no instances"));
+    const FOLDER: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/trip_instances");
+    let mut instances = trips(&format!("{FOLDER}/random.json"));
+    instances.extend(trips(&format!("{FOLDER}/twelve_stops.json")));
     assert!(instances.len() >= 200, "{} trips", instances.len());
     let (mut failures, mut certified, mut optimal) = (Vec::new(), 0, 0);
-    for value in instances {
+    for value in &instances {
         let outcome = serde_json::from_value(value.clone())
             .map_err(|error| error.to_string())
             .and_then(|instance: Instance| run(&instance));
