@@ -7,6 +7,9 @@ use super::relax::RelaxedPoint;
 
 /// A split nearer to an edge than this part of the range gains little.
 const EDGE: f64 = 0.2;
+/// What a product counts on the last leg, of what it counts on the first: an error is
+/// carried on to every leg after it.
+const ON_THE_LAST: f64 = 0.5;
 /// What the relaxation may miss, in litres, before it counts as exact.
 const EXACT: f64 = 1e-7;
 
@@ -104,15 +107,18 @@ fn by_use(
 fn by_box(model: &Model, region: &Region, point: &RelaxedPoint) -> Option<Vec<Region>> {
     let mut worst: Option<(f64, usize, usize, bool)> = None;
     for (scenario, states) in point.states.iter().enumerate() {
+        let fall = (1.0 - ON_THE_LAST) / f64::from(u32::try_from(states.len()).unwrap_or(u32::MAX));
+        let mut weight = 1.0;
         for (leg, [h, u, e, w, s]) in states.iter().enumerate() {
             // An octane number of a litre counts as a tenth of a litre of ethanol.
             for (error, is_octane) in [(e - h * u, false), ((s - h * w) * 0.1, true)] {
                 let error = error.abs();
                 let counts = error > EXACT && (!is_octane || model.has_octane);
-                if counts && worst.is_none_or(|(most, ..)| error > most) {
-                    worst = Some((error, scenario, leg, is_octane));
+                if counts && worst.is_none_or(|(most, ..)| error * weight > most) {
+                    worst = Some((error * weight, scenario, leg, is_octane));
                 }
             }
+            weight -= fall;
         }
     }
     let (_, scenario, leg, is_octane) = worst?;
