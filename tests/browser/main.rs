@@ -19,6 +19,7 @@ mod figures;
 mod first_start;
 mod for_all;
 mod hardware;
+mod gallery;
 mod harness_itself;
 mod keyboard;
 mod main_job;
