@@ -9,7 +9,7 @@ use super::relax::RelaxedPoint;
 const EDGE: f64 = 0.2;
 /// What a product counts on the last leg, of what it counts on the first: an error is
 /// carried on to every leg after it.
-const ON_THE_LAST: f64 = 0.1;
+const ON_THE_LAST: f64 = 0.5;
 /// What the relaxation may miss, in litres, before it counts as exact.
 const EXACT: f64 = 1e-7;
 
