@@ -189,5 +189,10 @@ pub(crate) async fn for_all(page: &Page, name: &str) {
 }
 
 async fn open_everything(page: &Page) {
-    page.script("document.querySelectorAll('details').forEach(it => it.open = true)", vec![]).await;
+    // What opens may make more that opens.
+    const OPEN: &str = "
+        const closed = document.querySelectorAll('details:not([open])');
+        closed.forEach(it => it.open = true);
+        return closed.length;";
+    page.becomes(Some(0), async || page.script(OPEN, vec![]).await.as_i64()).await;
 }

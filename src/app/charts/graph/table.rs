@@ -92,6 +92,9 @@ fn others(graph: &Graph) -> Vec<String> {
     for window in &graph.windows {
         others.push(format!("{}: {} to {}", window.name, x(window.from), x(window.to)));
     }
+    for window in &graph.across {
+        others.push(format!("{}: {} to {}", window.name, y(window.from), y(window.to)));
+    }
     for mark in &graph.marks {
         let value = mark.y.map_or(String::new(), |it| format!(", {}", y(it)));
         others.push(format!("{}: {}{value}", mark.name, x(mark.x)));

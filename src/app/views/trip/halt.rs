@@ -1,4 +1,4 @@
-use fillwright::logbook::{Document, Field, HaltPart};
+use fillwright::logbook::{Document, Field, FuelForm, HaltPart};
 use leptos::prelude::*;
 
 use super::halts::lead_to;
@@ -20,6 +20,13 @@ fn is_here(document: &Document, id: u32, field: Field) -> bool {
         }
         _ => false,
     }
+}
+
+/// Whether what has this id stands on the card of this stop.
+fn leads_into(document: &Document, id: u32, part: &str) -> bool {
+    let of_fuel = |fuel: &FuelForm| part.starts_with(&format!("fuel-{}-", fuel.id));
+    part.starts_with(&format!("halt-{id}-"))
+        || find(document, id).is_some_and(|it| it.fuels.iter().any(of_fuel))
 }
 
 /// A stop, and the way after it.
@@ -57,9 +64,26 @@ pub(super) fn HaltCard(id: u32) -> impl IntoView {
     let is_new = state.document.with_untracked(|it| {
         find(it, id).is_some_and(|stop| stop.fuels.is_empty() && stop.distance.is_blank())
     });
-    let currency = said(move || state.printer.with(|it| it.currency.clone()));
+    // A long route has hundreds of fields, so they are made when they are to be seen:
+    // when the card is opened, or a link leads to one of them.
+    let opened = RwSignal::new(is_new);
+    Effect::new(move |_| {
+        let wanted = state.route.with(|it| it.part.clone());
+        if wanted.is_some_and(|part| state.document.with_untracked(|it| leads_into(it, id, &part)))
+        {
+            opened.set(true);
+        }
+    });
     view! {
-        <details class="part" open=is_new>
+        <details
+            class="part"
+            open=is_new
+            on:toggle:target=move |event| {
+                if event.target().has_attribute("open") {
+                    opened.set(true);
+                }
+            }
+        >
             <summary>
                 <span>{title}</span>
                 <span class="in-short">{short}</span>
@@ -72,39 +96,51 @@ pub(super) fn HaltCard(id: u32) -> impl IntoView {
                     <span class="in-short missing">"Something is missing or wrong"</span>
                 </When>
             </summary>
-            <div class="inside" role="group" aria-label=title>
-                <TextField
-                    field=Field::Halt(id, HaltPart::Place)
-                    label="Place"
-                    words=true
-                    value=state.text(move |it| find(it, id).map(|it| &it.place))
-                    on_text=state
-                        .set(move |it, text| {
-                            if let Some(stop) = find_mut(it, id) {
-                                stop.place = text;
-                            }
-                        })
-                />
-                <h3>"Fuels there"</h3>
-                <Offers shelf=Shelf::Halt(id) />
-                <TextField
-                    field=Field::Halt(id, HaltPart::Fee)
-                    label="What stopping costs, fuel apart"
-                    hint="A detour, a toll; blank for nothing"
-                    unit=currency
-                    value=state.text(move |it| find(it, id).map(|it| &it.fee))
-                    on_text=state
-                        .set(move |it, text| {
-                            if let Some(stop) = find_mut(it, id) {
-                                stop.fee = text;
-                            }
-                        })
-                />
-                <h3>"The way after it"</h3>
-                <WayFields id=id />
-                <HaltButtons id=id title=title />
-            </div>
+            <When condition=opened.into()>
+                <HaltFields id=id title=title />
+            </When>
         </details>
+    }
+}
+
+/// The fields of a stop.
+#[component]
+fn HaltFields(id: u32, title: Signal<String>) -> impl IntoView {
+    let state = State::here();
+    let currency = said(move || state.printer.with(|it| it.currency.clone()));
+    view! {
+        <div class="inside" role="group" aria-label=title>
+            <TextField
+                field=Field::Halt(id, HaltPart::Place)
+                label="Place"
+                words=true
+                value=state.text(move |it| find(it, id).map(|it| &it.place))
+                on_text=state
+                    .set(move |it, text| {
+                        if let Some(stop) = find_mut(it, id) {
+                            stop.place = text;
+                        }
+                    })
+            />
+            <h3>"Fuels there"</h3>
+            <Offers shelf=Shelf::Halt(id) />
+            <TextField
+                field=Field::Halt(id, HaltPart::Fee)
+                label="What stopping costs, fuel apart"
+                hint="A detour, a toll; blank for nothing"
+                unit=currency
+                value=state.text(move |it| find(it, id).map(|it| &it.fee))
+                on_text=state
+                    .set(move |it, text| {
+                        if let Some(stop) = find_mut(it, id) {
+                            stop.fee = text;
+                        }
+                    })
+            />
+            <h3>"The way after it"</h3>
+            <WayFields id=id />
+            <HaltButtons id=id title=title />
+        </div>
     }
 }
 

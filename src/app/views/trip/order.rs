@@ -112,7 +112,7 @@ mod tests {
     use super::*;
 
     fn car() -> CarFile {
-        let mut car = CarFile::new(Id::of_content("car"));
+        let mut car = CarFile::new(Id::new("car").unwrap());
         for (place, fuels) in [("Home", 2), ("Ferry", 1), ("Hill", 0)] {
             let id = add(&mut car);
             let fuels = (0..fuels).map(|_| FuelForm { id: car.next_id(), ..FuelForm::default() });
