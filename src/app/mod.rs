@@ -2,6 +2,7 @@
 
 mod charts;
 mod device;
+mod offline;
 mod planning;
 mod route;
 mod state;
@@ -14,6 +15,7 @@ mod wording;
 use leptos::ev;
 use leptos::prelude::*;
 
+use offline::Offline;
 use route::{Route, View};
 use state::State;
 use views::{CarView, FillView, HardwareView, TankView, TripView, Welcome};
@@ -95,6 +97,7 @@ pub(crate) fn App() -> impl IntoView {
                 }
             }}
         </main>
+        <Offline />
     }
 }
 

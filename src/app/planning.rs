@@ -11,8 +11,9 @@ use web_sys::{MessageEvent, Worker, WorkerOptions, WorkerType};
 use super::route::View;
 use super::state::State;
 
-/// Where Trunk puts the worker.
-const WORKER: &str = "./planner_loader.js";
+/// Where the page says which file the worker is: its name tells its content, so that
+/// page and worker always come from the same build.
+const WORKER: &str = "meta[name=planner]";
 
 /// What is being planned, and how far that is.
 #[derive(Clone, Copy)]
@@ -116,7 +117,10 @@ impl Planning {
     fn hire(self) -> Result<(), JsValue> {
         let options = WorkerOptions::new();
         options.set_type(WorkerType::Module);
-        let worker = Worker::new_with_options(WORKER, &options)?;
+        let named = document().query_selector(WORKER)?;
+        let file = named.and_then(|it| it.get_attribute("content"));
+        let file = file.ok_or("the page names no worker")?;
+        let worker = Worker::new_with_options(&file, &options)?;
         let listen = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
             if let Some(text) = event.data().as_string() {
                 self.hear(&text);

@@ -89,6 +89,12 @@ pub(crate) async fn start_own_car(page: &Page) {
     page.sees(SOMETHING_MISSING).await;
 }
 
+/// Waits until the device keeps the app, and the page is served from there.
+pub(crate) async fn kept(page: &Page) {
+    const LOOK: &str = "return navigator.serviceWorker.controller?.state === 'activated'";
+    page.until("the app to be kept", async || page.script(LOOK, vec![]).await == true).await;
+}
+
 /// The car of most scenarios: a tank of 60 litres a quarter full of E10 by the
 /// gauge, E85 and petrol on offer, E30 wanted to the brim.
 pub(crate) async fn quarter_full(page: &Page) {

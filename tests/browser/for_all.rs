@@ -173,7 +173,7 @@ fn several_cars_and_an_import_are_for_all() {
     });
 }
 
-async fn for_all(page: &Page, name: &str) {
+pub(crate) async fn for_all(page: &Page, name: &str) {
     for (width, height) in [(360, 740), (1280, 800)] {
         page.viewport(width, height).await;
         page.no_horizontal_scroll().await;

@@ -3,6 +3,7 @@
 
 use serde_json::json;
 
+use crate::app;
 use crate::harness::{Key, browse};
 
 #[test]
@@ -91,8 +92,10 @@ fn fields_are_found_by_label_and_filled_by_key() {
 fn a_stopped_server_is_out_of_reach() {
     browse(async |page| {
         page.open("").await;
+        app::kept(page).await;
         page.server().stop();
-        let fetch = "return fetch('index.html').then(() => 'reached', () => 'refused')";
+        // The app itself is kept, but nothing outside of its place.
+        let fetch = "return fetch('/elsewhere').then(() => 'reached', () => 'refused')";
         assert_eq!(page.script(fetch, vec![]).await, json!("refused"));
         // The browser says so, rightly.
         assert_eq!(page.console().await.len(), 1);

@@ -11,6 +11,7 @@
 )]
 
 mod app;
+mod builds;
 mod harness;
 mod reckoning;
 
@@ -24,11 +25,14 @@ mod harness_itself;
 mod keyboard;
 mod main_job;
 mod memory;
+mod offline;
 mod out_of_reach;
+mod policy;
 mod storage;
 mod tank;
 mod trip;
 mod units;
+mod updates;
 mod ways;
 mod windows;
 mod wrong_entries;

@@ -7,7 +7,7 @@ use crate::app::{self, EXAMPLE, OPENER, PRICE, SHARE, start_own_car, texts, to_c
 use crate::harness::{Key, Page, Paper, browse};
 use crate::storage::REPLACE;
 
-const SETTLED: &str = "The plan is settled.";
+pub(crate) const SETTLED: &str = "The plan is settled.";
 
 /// What to buy next.
 async fn next(page: &Page) -> String {

@@ -36,8 +36,9 @@ pub(crate) use paper::Paper;
 // Tests name keys, so they need not know the driver's crate.
 pub(crate) use thirtyfour::Key;
 
+pub(crate) use server::Server;
+
 use chromium::ChromeDriver;
-use server::Server;
 
 /// Runs one test in a browser of its own.
 ///

@@ -456,6 +456,17 @@ impl Page {
         async move { done(self.driver.execute(body, arguments).await, body).json().clone() }
     }
 
+    /// The same for a function whose last argument takes the result.
+    #[track_caller]
+    pub(crate) fn script_that_calls_back(
+        &self,
+        body: &str,
+        arguments: Vec<Value>,
+    ) -> impl Future<Output = Value> {
+        self.note_step();
+        async move { done(self.driver.execute_async(body, arguments).await, body).json().clone() }
+    }
+
     /// The server behind the page.
     pub(crate) fn server(&self) -> &Server {
         &self.server
@@ -603,7 +614,8 @@ impl Page {
         found["result"]["objectId"].clone()
     }
 
-    pub(super) async fn devtools(&self, method: &str, parameters: Value) -> Value {
+    /// Has the browser's developer tools do something.
+    pub(crate) async fn devtools(&self, method: &str, parameters: Value) -> Value {
         done(self.driver.cdp().send_raw(method, parameters).await, method)
     }
 }

@@ -22,7 +22,7 @@ pub(crate) struct Server {
 
 /// What the threads share.
 struct Site {
-    root: PathBuf,
+    root: Mutex<PathBuf>,
     record: Mutex<Vec<Request>>,
     stopped: AtomicBool,
 }
@@ -47,7 +47,7 @@ impl Server {
     const MOUNT: &str = "/some/where/";
 
     pub(super) fn start() -> Self {
-        let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("dist");
+        let root = Self::build();
         assert!(
             root.join("index.html").is_file(),
             "{} holds no build: run tools/test, or `trunk build --release` before the browser tests",
@@ -57,7 +57,7 @@ impl Server {
         let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).expect("a free loopback port");
         let address = listener.local_addr().expect("a bound address");
         let site = Arc::new(Site {
-            root,
+            root: Mutex::new(root),
             record: Mutex::new(Vec::new()),
             stopped: AtomicBool::new(false),
         });
@@ -84,6 +84,11 @@ impl Server {
         }
     }
 
+    /// Where the release build lies.
+    pub(crate) fn build() -> PathBuf {
+        Path::new(env!("CARGO_MANIFEST_DIR")).join("dist")
+    }
+
     /// The address of the page, with a slash at its end.
     pub(crate) fn base(&self) -> &str {
         &self.base
@@ -92,6 +97,16 @@ impl Server {
     /// What has been asked so far, in the order of the answers.
     pub(crate) fn requests(&self) -> Vec<Request> {
         self.site.record.lock().unwrap_or_else(PoisonError::into_inner).clone()
+    }
+
+    /// Forgets what has been asked so far.
+    pub(crate) fn forget(&self) {
+        self.site.record.lock().unwrap_or_else(PoisonError::into_inner).clear();
+    }
+
+    /// From now on serves another build, at the same address.
+    pub(crate) fn publish(&self, root: PathBuf) {
+        *self.site.root.lock().unwrap_or_else(PoisonError::into_inner) = root;
     }
 
     /// Goes away for good, as the network does on the road: from now on every
@@ -159,7 +174,8 @@ impl Site {
         if below.split('/').any(|part| part == "..") {
             return None;
         }
-        Some(self.root.join(if below.is_empty() { "index.html" } else { below }))
+        let root = self.root.lock().unwrap_or_else(PoisonError::into_inner);
+        Some(root.join(if below.is_empty() { "index.html" } else { below }))
     }
 }
 

@@ -1,0 +1,56 @@
+// Completes a release build; Trunk runs it when all files are there (see Trunk.toml).
+//
+//   node tools/finish-page.mjs DIRECTORY
+//
+// - The files of the worker that plans get names with a checksum, as Trunk gives all
+//   others, and the page says the new name.
+// - The page gets its content security policy, which knows its one inline script by
+//   its checksum.
+import { createHash } from "node:crypto";
+import { readFileSync, renameSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+
+const directory = process.argv[2];
+const read = (name) => readFileSync(join(directory, name), "utf8");
+const write = (name, text) => writeFileSync(join(directory, name), text);
+
+// Replaces a text that has to be there.
+function replaced(text, from, to) {
+  if (!text.includes(from)) throw new Error(`${from} is not where it is looked for`);
+  return text.replaceAll(from, to);
+}
+
+// Gives a file a name with a checksum; returns that.
+function named_by_content(name) {
+  const sum = createHash("sha256").update(readFileSync(join(directory, name))).digest("hex");
+  const [, stem, end] = name.match(/^(.*?)((?:_bg|_loader)?\.\w+)$/);
+  const better = `${stem}-${sum.slice(0, 16)}${end}`;
+  renameSync(join(directory, name), join(directory, better));
+  return better;
+}
+
+// From the innermost outwards, since each names the next.
+function named_worker() {
+  const wasm = named_by_content("planner_bg.wasm");
+  write("planner.js", replaced(read("planner.js"), "planner_bg.wasm", wasm));
+  const script = named_by_content("planner.js");
+  write("planner_loader.js", replaced(read("planner_loader.js"), "planner.js", script));
+  return named_by_content("planner_loader.js");
+}
+
+function policy(page) {
+  const inline = [...page.matchAll(/<script[^>]*>([^]+?)<\/script>/g)];
+  const sums = inline.map(([, text]) => createHash("sha256").update(text).digest("base64"));
+  return [
+    "default-src 'none'",
+    `script-src 'self' 'wasm-unsafe-eval' ${sums.map((sum) => `'sha256-${sum}'`).join(" ")}`,
+    ...["style-src", "img-src", "connect-src", "worker-src", "manifest-src"].map((it) => `${it} 'self'`),
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");
+}
+
+const page = replaced(read("index.html"), "planner_loader.js", named_worker());
+const first = "<meta charset=utf-8>";
+const meta = `<meta http-equiv=Content-Security-Policy content="${policy(page)}">`;
+write("index.html", replaced(page, first, first + meta));
