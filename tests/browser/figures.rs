@@ -1,9 +1,9 @@
 //! How quickly the page answers, measured in the browser and printed. Figures depend on
 //! the machine, so nothing is asserted of them: `tools/bench page` runs this.
 
-use serde_json::Value;
+use serde_json::{Value, json};
 
-use crate::app::{EXAMPLE, to_car};
+use crate::app::{EXAMPLE, LEVEL, to_car};
 use crate::harness::{Page, browse};
 use crate::storage::REPLACE;
 use crate::trip::long_route;
@@ -28,6 +28,48 @@ const CANCEL: &str = "
         }
     };
     look();";
+
+/// How long each press of a key takes until the picture that follows is on the screen.
+const WATCH_KEYS: &str = "
+    window.presses = [];
+    new PerformanceObserver(list => {
+        for (const { name, duration } of list.getEntries()) {
+            if (name === 'keydown') presses.push(duration);
+        }
+    }).observe({ type: 'event', durationThreshold: 16 });";
+
+/// A phone of the middle range is so many times slower.
+const SLOWER: u32 = 4;
+
+#[test]
+#[ignore = "prints figures and asserts nothing"]
+fn a_key_is_answered_at_once() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", EXAMPLE).await;
+        page.sees("Makes E").await;
+        page.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": SLOWER })).await;
+        page.script(WATCH_KEYS, vec![]).await;
+        let keys = 24_u32;
+        for level in 0..keys / 2 {
+            // A letter short, so that each is one press and not the emptying of a field.
+            let field = page.field(LEVEL).await;
+            field.send_keys(if level % 2 == 0 { "1" } else { "\u{8}" }).await.expect("a key");
+            field.send_keys(if level % 2 == 0 { "\u{8}" } else { "2" }).await.expect("a key");
+        }
+        // What takes less than the threshold is not told of.
+        let told = page.script("return presses", vec![]).await;
+        let mut told: Vec<f64> =
+            told.as_array().expect("figures").iter().filter_map(Value::as_f64).collect();
+        told.sort_by(f64::total_cmp);
+        let (slow, all) = (told.len(), usize::try_from(keys).expect("a few"));
+        let median = if slow * 2 > all { told[slow - all / 2 - 1] } else { 16.0 };
+        let longest = told.last().copied().unwrap_or(16.0);
+        println!(
+            "RESULT page: {SLOWER} times slower, a key under Fill is answered on the screen within {median:.0} ms by the median of {keys}, {longest:.0} at the longest (aim: median 16)"
+        );
+    });
+}
 
 async fn number(page: &Page, script: &str) -> Option<f64> {
     page.script(script, vec![]).await.as_f64()
