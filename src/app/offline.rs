@@ -24,6 +24,8 @@ struct Versions {
     became_ready: RwSignal<bool>,
     /// A version that is newer than this page.
     newer: RwSignal<Option<ServiceWorker>, LocalStorage>,
+    /// Where the browser keeps track of all this.
+    registration: StoredValue<Option<ServiceWorkerRegistration>, LocalStorage>,
     /// Whether the person wants it now.
     wanted: RwSignal<bool>,
     /// Whether the person wants it later.
@@ -36,6 +38,7 @@ impl Versions {
         let versions = Self {
             became_ready: RwSignal::new(false),
             newer: RwSignal::new_local(None),
+            registration: StoredValue::new_local(None),
             wanted: RwSignal::new(false),
             put_off: RwSignal::new(false),
         };
@@ -52,6 +55,7 @@ impl Versions {
     }
 
     fn watch(self, registration: ServiceWorkerRegistration) {
+        self.registration.set_value(Some(registration.clone()));
         if let Some(active) = registration.active() {
             tell(&active, "started");
         }
@@ -109,10 +113,14 @@ impl Versions {
     /// Takes the newer version into use, and loads the page anew from it.
     fn accept(self) {
         self.wanted.set(true);
-        self.newer.with_untracked(|newer| match newer {
-            Some(worker) if worker.state() == Stage::Installed => tell(worker, "use"),
-            _ => reload(),
-        });
+        // The one that waits now may be newer than the one that was offered.
+        let waiting = self.registration.with_value(|it| it.as_ref()?.waiting());
+        if let Some(waiting) = waiting {
+            self.offer(waiting.clone());
+            tell(&waiting, "use");
+        } else {
+            reload();
+        }
     }
 }
 
@@ -169,12 +177,12 @@ pub(crate) fn Offline() -> impl IntoView {
                 </div>
             </When>
         </div>
-        <footer class="page-foot" role="status">
+        <div class="page-foot" role="status">
             <When condition=versions
                 .became_ready
                 .into()>
                 <p>"Kept on this device: from now on it works without a network too."</p>
             </When>
-        </footer>
+        </div>
     }
 }

@@ -154,13 +154,15 @@ fn a_build_that_is_not_whole_is_not_taken() {
             let build = builds::build("later");
             damage(&build.join("tokens-later.css"));
             page.server().publish(build);
-            let outcome = "
+            let look = "
                 return navigator.serviceWorker.getRegistration()
                     .then(registration => registration.update())
-                    .then(({ installing }) => new Promise(resolve => {
-                        installing.onstatechange = () => resolve(installing.state);
-                    }));";
-            assert_eq!(page.script(outcome, vec![]).await, json!("redundant"));
+                    .then(() => true)";
+            page.script(look, vec![]).await;
+            let state = "
+                return navigator.serviceWorker.getRegistration()
+                    .then(({ installing, waiting }) => [installing !== null, waiting !== null])";
+            page.becomes(json!([false, false]), async || page.script(state, vec![]).await).await;
             assert_eq!(versions(page).await, 1);
             assert!(!page.has("button", USE_IT).await);
             page.reload().await;
