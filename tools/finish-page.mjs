@@ -5,7 +5,7 @@
 // - The files of the worker that plans get names with a checksum, as Trunk gives all
 //   others, and the page says the new name.
 // - The page gets its content security policy, which knows its one inline script by
-//   its checksum.
+//   its checksum, and the checksums of the styles and scripts that it names.
 import { createHash } from "node:crypto";
 import { readFileSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -50,7 +50,19 @@ function policy(page) {
   ].join("; ");
 }
 
-const page = replaced(read("index.html"), "planner_loader.js", named_worker());
+// The WASM file is left out: browsers warn that they ignore a checksum there. What is
+// kept on the device is checked file by file (src/service-worker.js).
+function with_checksums(page) {
+  return page.replace(/<link [^>]*rel=(?:stylesheet|modulepreload)>/g, (link) => {
+    const [, name] = link.match(/href=\.\/([^ >]+)/);
+    const sum = createHash("sha384").update(readFileSync(join(directory, name))).digest("base64");
+    return link.replace("<link ", `<link integrity=sha384-${sum} `);
+  });
+}
+
+const named = replaced(read("index.html"), "planner_loader.js", named_worker());
+const page = with_checksums(named);
+if (page === named) throw new Error("no style or script is named where it is looked for");
 const first = "<meta charset=utf-8>";
 const meta = `<meta http-equiv=Content-Security-Policy content="${policy(page)}">`;
 write("index.html", replaced(page, first, first + meta));
