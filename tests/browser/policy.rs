@@ -49,7 +49,7 @@ fn what_is_not_the_apps_own_is_kept_out() {
         assert_eq!(page.script(stored, vec![]).await, json!(""));
         // The browser tells of each, as it would of one of the app's own.
         let told = page.console().await;
-        let told = told.iter().filter(|it| it.message.contains("Content Security Policy")).count();
-        assert_eq!(told, 8);
+        assert!(told.iter().all(|it| it.message.contains("Content Security Policy")), "{told:?}");
+        assert!(told.len() >= 8, "{told:?}");
     });
 }

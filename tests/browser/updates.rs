@@ -156,9 +156,13 @@ fn a_build_that_is_not_whole_is_not_taken() {
             page.server().publish(build);
             let outcome = "
                 return navigator.serviceWorker.getRegistration()
-                    .then(registration => registration.update())
-                    .then(({ installing }) => new Promise(resolve => {
-                        installing.onstatechange = () => resolve(installing.state);
+                    .then(registration => new Promise(resolve => {
+                        registration.addEventListener('updatefound', () => {
+                            const arriving = registration.installing;
+                            const told = () => resolve(arriving.state);
+                            arriving.addEventListener('statechange', told);
+                        });
+                        registration.update();
                     }));";
             assert_eq!(page.script(outcome, vec![]).await, json!("redundant"));
             assert_eq!(versions(page).await, 1);
