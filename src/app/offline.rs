@@ -70,12 +70,11 @@ impl Versions {
         };
         registration.set_onupdatefound(Some(&listener(found)));
         // An installed app may stay open for weeks.
-        let handle = window_event_listener(ev::visibilitychange, move |_| {
+        window_event_listener(ev::visibilitychange, move |_| {
             if document().visibility_state() == VisibilityState::Visible {
                 look_for_newer(&registration);
             }
         });
-        on_cleanup(move || handle.remove());
     }
 
     /// Waits until what is coming in is there.
@@ -177,12 +176,14 @@ pub(crate) fn Offline() -> impl IntoView {
                 </div>
             </When>
         </div>
-        <div class="page-foot" role="status">
-            <When condition=versions
-                .became_ready
-                .into()>
-                <p>"Kept on this device: from now on it works without a network too."</p>
-            </When>
-        </div>
+        <footer class="page-foot">
+            <div role="status">
+                <When condition=versions
+                    .became_ready
+                    .into()>
+                    <p>"Kept on this device: from now on it works without a network too."</p>
+                </When>
+            </div>
+        </footer>
     }
 }
