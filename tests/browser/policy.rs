@@ -23,7 +23,7 @@ fn what_is_not_the_apps_own_is_kept_out() {
             handler: () => document.body.setAttribute('onclick', 'window.wasRun = true'),
             style: () => added('style', { textContent: 'body { color: red }' }),
             attribute: () => document.body.setAttribute('style', 'color: red'),
-            image: () => new Image().src = 'https://elsewhere.invalid/picture.png',
+            image: () => new Image().src = 'data:image/gif;base64,R0lGODlhAQABAAAAACw=',
             request: () => fetch('https://elsewhere.invalid/').catch(() => {}),
             base: () => added('base', { href: 'https://elsewhere.invalid/' }),
             frame: () => document.body.append(
@@ -37,7 +37,7 @@ fn what_is_not_the_apps_own_is_kept_out() {
             ("handler", "script-src-attr inline"),
             ("style", "style-src-elem inline"),
             ("attribute", "style-src-attr inline"),
-            ("image", "img-src https:"),
+            ("image", "img-src data"),
             ("request", "connect-src https:"),
             ("base", "base-uri https:"),
             ("frame", "frame-src https:"),
