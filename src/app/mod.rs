@@ -16,7 +16,7 @@ use leptos::prelude::*;
 
 use route::{Route, View};
 use state::State;
-use views::{CarView, FillView, HardwareView, TankView, TripView, Welcome};
+use views::{CarView, FillView, HardwareView, MethodsView, TankView, TripView, Welcome};
 use widgets::{Button, When, holds, said};
 
 /// The whole app.
@@ -91,6 +91,7 @@ pub(crate) fn App() -> impl IntoView {
                         View::Hardware => HardwareView().into_any(),
                         View::Trip => TripView().into_any(),
                         View::Car => CarView().into_any(),
+                        View::Methods => MethodsView().into_any(),
                     }
                 }
             }}

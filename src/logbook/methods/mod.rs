@@ -53,7 +53,9 @@ pub struct Symbol {
 pub enum Standing {
     /// Published: a standard, a law, a paper, a handbook, a data set, a library.
     Published,
-    /// Follows from other rules, or is so by definition.
+    /// So by definition.
+    Defined,
+    /// Follows from other rules by arithmetic.
     Derived,
     /// Common practice of the trade.
     CommonPractice,
@@ -71,7 +73,8 @@ impl Standing {
             | SourceKind::Handbook
             | SourceKind::Dataset
             | SourceKind::Library => Self::Published,
-            SourceKind::Definition | SourceKind::Derivation => Self::Derived,
+            SourceKind::Definition => Self::Defined,
+            SourceKind::Derivation => Self::Derived,
             SourceKind::CommonPractice => Self::CommonPractice,
             SourceKind::FromMemory => Self::FromMemory,
         }
