@@ -18,7 +18,7 @@ use leptos::prelude::*;
 use offline::Offline;
 use route::{Route, View};
 use state::State;
-use views::{CarView, FillView, HardwareView, TankView, TripView, Welcome};
+use views::{CarView, FillView, HardwareView, MethodsView, TankView, TripView, Welcome};
 use widgets::{Button, When, holds, said};
 
 /// The whole app.
@@ -93,6 +93,7 @@ pub(crate) fn App() -> impl IntoView {
                         View::Hardware => HardwareView().into_any(),
                         View::Trip => TripView().into_any(),
                         View::Car => CarView().into_any(),
+                        View::Methods => MethodsView().into_any(),
                     }
                 }
             }}

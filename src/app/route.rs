@@ -19,11 +19,13 @@ pub(crate) enum View {
     Trip,
     /// The car, its calibrations, the units.
     Car,
+    /// Where each number comes from.
+    Methods,
 }
 
 impl View {
-    pub(crate) const ALL: [Self; 5] =
-        [Self::Fill, Self::Tank, Self::Hardware, Self::Trip, Self::Car];
+    pub(crate) const ALL: [Self; 6] =
+        [Self::Fill, Self::Tank, Self::Hardware, Self::Trip, Self::Car, Self::Methods];
 
     pub(crate) fn name(self) -> &'static str {
         match self {
@@ -32,6 +34,7 @@ impl View {
             Self::Hardware => "Hardware",
             Self::Trip => "Trip",
             Self::Car => "Car",
+            Self::Methods => "Methods",
         }
     }
 
@@ -42,6 +45,7 @@ impl View {
             Self::Hardware => "#/hardware",
             Self::Trip => "#/trip",
             Self::Car => "#/car",
+            Self::Methods => "#/methods",
         }
     }
 }
@@ -60,6 +64,7 @@ impl Route {
         let mut parts = hash.trim_start_matches('#').trim_start_matches('/').splitn(2, '/');
         let view = match parts.next() {
             Some("car") => View::Car,
+            Some("methods") => View::Methods,
             Some("trip") => View::Trip,
             Some("tank") => View::Tank,
             Some("hardware") => View::Hardware,

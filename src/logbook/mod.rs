@@ -22,6 +22,7 @@ mod interpret;
 pub mod keeping;
 mod log;
 mod merge;
+pub mod methods;
 mod migration;
 mod moment;
 mod parts;

@@ -1,6 +1,7 @@
 //! The tank: what readings of it are worth, and what it then holds.
 
 mod estimate;
+mod figures;
 mod sensor;
 mod tube_test;
 
@@ -13,6 +14,7 @@ use crate::source::{Confidence, Source, SourceKind, Sourced};
 pub use estimate::{
     Doubt, Estimate, Estimator, Evidence, Pour, ShareReading, ShareReadingKind, Vehicle,
 };
+pub use figures::{Figure, figures};
 pub use sensor::{
     SENSOR_ERROR, SENSOR_FAULT_HZ, SENSOR_ZERO_HZ, SensorError, SensorScale, share_of_frequency,
     temperature_of_pulse,

@@ -123,6 +123,20 @@ fn an_empty_route_is_for_all() {
 }
 
 #[test]
+fn the_methods_are_for_all() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", app::EXAMPLE).await;
+        page.click("link", "Methods").await;
+        page.sees("Where does each number come from?").await;
+        for_all(page, "methods").await;
+        open_everything(page).await;
+        page.sees("Octane by moles, a lower bound").await;
+        for_all(page, "methods-open").await;
+    });
+}
+
+#[test]
 fn what_is_missing_is_for_all() {
     browse(async |page| {
         page.open("").await;

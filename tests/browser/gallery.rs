@@ -6,12 +6,13 @@ use crate::app::{EXAMPLE, OWN_CAR};
 use crate::harness::{Page, Scheme, browse};
 
 /// Each view with a text that stands on it once it is there.
-const VIEWS: [(&str, &str); 5] = [
+const VIEWS: [(&str, &str); 6] = [
     ("fill", "Makes E"),
     ("tank", "Log"),
     ("hardware", "First to give"),
     ("trip", "The plan is settled."),
     ("car", "Calibrations"),
+    ("methods", "Where does each number come from?"),
 ];
 
 #[test]

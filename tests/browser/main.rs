@@ -25,6 +25,7 @@ mod harness_itself;
 mod keyboard;
 mod main_job;
 mod memory;
+mod methods;
 mod offline;
 mod out_of_reach;
 mod policy;

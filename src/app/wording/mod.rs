@@ -1,6 +1,7 @@
 //! What is said of results: short sentences, in the person's units.
 
 pub(crate) mod hardware;
+pub(crate) mod methods;
 pub(crate) mod tank;
 pub(crate) mod trip;
 

@@ -19,10 +19,11 @@ pub(super) const DRIVEN: Sourced<(f64, f64)> =
 pub(super) const COUNTED: Sourced<(f64, f64)> =
     generous((0.75, 1.3), "a trip computer counts from 0.75 to 1.3 times what was burned");
 /// Litres that any leg may burn beside that.
-const BESIDE_L: Sourced<f64> = generous(0.7, "a start and a short way take less than 0.7 litres");
+pub(super) const BESIDE_L: Sourced<f64> =
+    generous(0.7, "a start and a short way take less than 0.7 litres");
 
 /// What pumps sell.
-const SOLD: Sourced<[f64; 2]> =
+pub(super) const SOLD: Sourced<[f64; 2]> =
     generous([0.0, 0.85], "pumps sell anything from petrol without ethanol to E85");
 
 /// An interval: low, high.

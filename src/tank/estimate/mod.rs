@@ -8,6 +8,7 @@
 mod doubt;
 mod envelope;
 mod evidence;
+mod figures;
 mod fill;
 mod filter;
 mod gaussian;
@@ -21,6 +22,7 @@ mod vehicle;
 
 pub use doubt::Doubt;
 pub use evidence::{Evidence, Pour, ShareReading, ShareReadingKind};
+pub(super) use figures::figures;
 pub use vehicle::Vehicle;
 
 use uom::si::volume::liter;

@@ -8,7 +8,7 @@ use super::vehicle::Car;
 use crate::source::{Confidence, Source, SourceKind, Sourced};
 
 /// The levels between which people fill up, as fractions of the tank.
-const FILLED_AT: Sourced<(f64, f64)> = Sourced {
+pub(super) const FILLED_AT: Sourced<(f64, f64)> = Sourced {
     value: (1.0 / 30.0, 11.0 / 30.0),
     source: Source {
         kind: SourceKind::CommonPractice,

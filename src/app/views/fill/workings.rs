@@ -40,6 +40,9 @@ pub(super) fn Workings() -> impl IntoView {
             on:toggle:target=move |event| open.set(event.target().has_attribute("open"))
         >
             <summary>"Workings and sources"</summary>
+            <p class="hint">
+                <a href="#/methods/mixing">"All formulas and constants, with their sources"</a>
+            </p>
             <Drawn what=lines />
             <h3>"Orders of pouring"</h3>
             <p class="hint">

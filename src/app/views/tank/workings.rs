@@ -24,6 +24,9 @@ pub(super) fn Workings() -> impl IntoView {
         >
             <summary>"Workings and sources"</summary>
             <p class="hint">
+                <a href="#/methods/tank">"All formulas and constants, with their sources"</a>
+            </p>
+            <p class="hint">
                 "What the last fill and the last readings say, each by itself. The estimate weighs them by their errors, as Kalman filters do, beside what the entries before told of the gauge, the pump, the sensor and the consumption. How wide it believes those to stray was chosen in simulation: common practice, no source."
             </p>
             <Drawn what=lines />

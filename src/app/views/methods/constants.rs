@@ -1,0 +1,67 @@
+use fillwright::fuel::{self, Constant};
+use fillwright::logbook::Printer;
+use fillwright::tank::{self, Figure};
+use fillwright::{hardware, source::Source};
+use leptos::prelude::*;
+
+use crate::app::charts::{heading, table, wide};
+use crate::app::widgets::cited;
+use crate::app::wording::methods::{as_stated, standing};
+
+/// The tables of all constants.
+pub(super) fn drawn(printer: &Printer) -> Vec<AnyView> {
+    let of = |caption: &str, constants: &[&Constant]| {
+        let headings = ["Constant", "Symbol", "Value", "Source", "How sure"];
+        let rows = constants.iter().map(|it| constant(it, printer)).collect();
+        drawn_table(caption, &headings, rows)
+    };
+    let figures = tank::figures().iter().map(|it| figure(it, printer)).collect();
+    let headings = ["Figure", "Value", "Source", "How sure"];
+    vec![
+        of("Fuels and air", fuel::constants::ALL),
+        of("Fuel system", hardware::constants::ALL),
+        drawn_table("Tank and its readings", &headings, figures),
+    ]
+}
+
+/// A table that is wider than a phone.
+pub(super) fn drawn_table(caption: &str, headings: &[&str], rows: Vec<AnyView>) -> AnyView {
+    let headings = headings.iter().map(|it| heading((*it).to_owned())).collect();
+    wide(caption.to_owned(), table("readings cites", caption.to_owned(), headings, rows))
+}
+
+fn constant(it: &Constant, printer: &Printer) -> AnyView {
+    let value = as_stated(it.value, if it.unit == "1" { "" } else { it.unit }, printer);
+    view! {
+        <tr>
+            <th scope="row">{it.name}</th>
+            <td class="formula">{it.symbol}</td>
+            <td>
+                <span class="number">{value}</span>
+            </td>
+            {source_cells(&it.source)}
+        </tr>
+    }
+    .into_any()
+}
+
+fn figure(it: &Figure, printer: &Printer) -> AnyView {
+    let values: Vec<String> =
+        it.values.iter().map(|value| as_stated(*value, it.unit, printer)).collect();
+    view! {
+        <tr>
+            <th scope="row">{it.name}</th>
+            <td>
+                <span class="number">{values.join(", ")}</span>
+            </td>
+            {source_cells(&it.source)}
+        </tr>
+    }
+    .into_any()
+}
+
+/// The source, and how far it can be relied on.
+pub(super) fn source_cells(source: &Source) -> [AnyView; 2] {
+    [cited(source), standing(source)]
+        .map(|words| view! { <td class="sentence">{words}</td> }.into_any())
+}

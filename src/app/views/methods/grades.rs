@@ -1,0 +1,35 @@
+use fillwright::fuel::Grade;
+use fillwright::fuel::grades::CATALOGUE;
+use fillwright::logbook::Printer;
+use leptos::prelude::*;
+
+use super::constants::{drawn_table, source_cells};
+use crate::app::wording::methods::{least_octane, may_hold};
+
+/// The catalogue of grades.
+pub(super) fn drawn(printer: &Printer) -> Vec<AnyView> {
+    let hint = "A standard often sets only the most ethanol. What is expected is reckoned with, the ends bound the worst case; the circle on a European pump names the most, not what is in it.";
+    let headings =
+        ["Fuel", "Ethanol", "Octane, at least", "Standard", "Note", "Source", "How sure"];
+    let rows = CATALOGUE.iter().map(|it| row(it, printer)).collect();
+    vec![
+        view! { <p class="hint">{hint}</p> }.into_any(),
+        drawn_table("Grades by published standard", &headings, rows),
+    ]
+}
+
+fn row(grade: &Grade, printer: &Printer) -> AnyView {
+    view! {
+        <tr>
+            <th scope="row">
+                {grade.name} " " <small>{grade.region}</small>
+            </th>
+            <td class="sentence">{may_hold(grade, printer)}</td>
+            <td class="sentence">{least_octane(grade, printer)}</td>
+            <td class="sentence">{grade.standard}</td>
+            <td class="sentence">{grade.note}</td>
+            {source_cells(&grade.source)}
+        </tr>
+    }
+    .into_any()
+}

@@ -1,0 +1,78 @@
+//! What the estimate reckons with, as a list to show.
+
+use super::{
+    BOUNDARY_ERROR, CLICK_ERROR_L, CONTRACTION, COUNTING_ERROR, DISPENSER_ERROR, GAUGE_ERROR,
+    SENSOR_ERROR, SENSOR_FAULT_HZ, SENSOR_ZERO_HZ, estimate,
+};
+use crate::source::{Source, Sourced};
+
+/// A figure of the tank's models, to show.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Figure {
+    /// What it is.
+    pub name: &'static str,
+    /// Its value, or its values in the order in which the name tells them.
+    pub values: Vec<f64>,
+    /// Their unit; empty for a pure number.
+    pub unit: &'static str,
+    /// Where it comes from.
+    pub source: Source,
+}
+
+impl Figure {
+    pub(super) fn one(name: &'static str, unit: &'static str, of: Sourced<f64>) -> Self {
+        Self { name, values: vec![of.value], unit, source: of.source }
+    }
+
+    pub(super) fn ends(name: &'static str, unit: &'static str, of: Sourced<(f64, f64)>) -> Self {
+        Self { name, values: vec![of.value.0, of.value.1], unit, source: of.source }
+    }
+}
+
+/// Every figure that the tank's readings and its estimate rest on.
+pub fn figures() -> Vec<Figure> {
+    let mut all = vec![
+        Figure::one("error of a gauge, of the tank", "", GAUGE_ERROR),
+        Figure::one("error of a trip computer, of what it counted", "", COUNTING_ERROR),
+        Figure::one("how far two clicks of the nozzle lie apart", "L", CLICK_ERROR_L),
+        Figure::one("largest error of a dispenser, of what it shows", "", DISPENSER_ERROR),
+        Figure::one("frequency of a flex-fuel sensor without ethanol", "Hz", SENSOR_ZERO_HZ),
+        Figure::ends("frequencies beyond which it reports a fault", "Hz", SENSOR_FAULT_HZ),
+        Figure::one("standard error of its reading, as a share", "", SENSOR_ERROR),
+        Figure::ends(
+            "what water and fuel lose in a tube test by contraction, and how far that may be off",
+            "",
+            CONTRACTION,
+        ),
+        Figure::one("standard error of a tube test, as a share", "", BOUNDARY_ERROR),
+    ];
+    all.extend(estimate::figures());
+    all
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::collections::HashSet;
+
+    #[test]
+    fn the_list_holds_every_figure() {
+        let files = [
+            include_str!("mod.rs"),
+            include_str!("sensor.rs"),
+            include_str!("tube_test.rs"),
+            include_str!("estimate/prior.rs"),
+            include_str!("estimate/envelope.rs"),
+            include_str!("estimate/unlogged.rs"),
+        ];
+        let is_figure = |line: &&str| {
+            line.contains("const ") && line.contains(": Sourced<") && !line.contains("fn ")
+        };
+        let written = files.iter().flat_map(|file| file.lines()).filter(is_figure).count();
+        let names: HashSet<_> = figures().iter().map(|figure| figure.name).collect();
+        assert_eq!(names.len(), figures().len());
+        // The spreads of strong fuels are listed apart from their probabilities.
+        assert_eq!(figures().len(), written + 1);
+        assert!(figures().iter().all(|it| !it.values.is_empty() && !it.source.citation.is_empty()));
+    }
+}
