@@ -40,13 +40,15 @@ fn the_constants_are_those_of_the_core() {
 
 #[test]
 fn a_link_from_the_workings_leads_to_the_formula() {
+    const OPEN: &str = "
+        const methods = [...document.querySelectorAll('.method')];
+        return methods.filter(it => it.open).map(it => it.id).join();";
     browse(async |page| {
         page.open("").await;
         page.click("button", app::EXAMPLE).await;
         page.sees("Makes E30").await;
         page.open("#/methods/octane").await;
         page.sees("moles in a litre of ethanol, mol/L").await;
-        const OPEN: &str = "return [...document.querySelectorAll('.method')].filter(it => it.open).map(it => it.id).join();";
         let open = page.script(OPEN, vec![]).await;
         assert_eq!(open.as_str(), Some("octane"));
         page.open("#/fill/workings").await;
