@@ -2,11 +2,11 @@ use fillwright::logbook::workshop::{Standing, Workshop};
 use fillwright::logbook::{Complaint, Printer};
 use leptos::prelude::*;
 
-use super::sheet::PrintButton;
+use super::sheet::is_ready;
 use super::tables::of_judged;
 use super::workings::owner;
 use crate::app::state::{Judged, State};
-use crate::app::widgets::{Drawn, Shape, When, holds, mark, said};
+use crate::app::widgets::{Drawn, PrintButton, Shape, When, holds, mark, said};
 use crate::app::wording::hardware;
 
 /// So many things that are missing are named at a time.
@@ -47,7 +47,7 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
         <section class="card" id="judgement" tabindex="-1" aria-labelledby="judgement-title">
             <div class="head">
                 <h2 id="judgement-title">"Does it hold?"</h2>
-                <PrintButton printing=printing />
+                <PrintButton printing=printing ready=is_ready(state) />
             </div>
             <When condition=stale>
                 <p class="note caution">

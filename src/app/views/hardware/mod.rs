@@ -26,7 +26,7 @@ mod workings;
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Button, When, holds};
+use crate::app::widgets::{Button, Sheet, When, holds};
 use curve_chart::CurvesCard;
 use curves::{CurvesSection, add_curve};
 use engine::EngineSection;
@@ -36,7 +36,7 @@ use limits::LimitsSection;
 use load::LoadSection;
 use mix::MixSection;
 use parts::PartsSection;
-use sheet::Sheet;
+use sheet::{Paper, is_ready};
 
 /// The Hardware view: the question, and the answer beside or below it.
 #[component]
@@ -72,7 +72,9 @@ pub(crate) fn HardwareView() -> impl IntoView {
                     <CurvesCard />
                 </div>
             </div>
-            <Sheet printing=printing />
+            <Sheet printing=printing ready=is_ready(State::here())>
+                <Paper />
+            </Sheet>
         </When>
     }
 }

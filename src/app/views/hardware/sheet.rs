@@ -2,7 +2,7 @@
 
 use fillwright::logbook::workshop::{Fields, Mark, Workshop, WorkshopReading};
 use fillwright::logbook::{CarFile, Field, Printer};
-use leptos::{ev, prelude::*};
+use leptos::prelude::*;
 
 use super::figures::{share_graph, use_graph};
 use super::part_rows::{LIMITS, marks_of, rows_of};
@@ -11,53 +11,18 @@ use super::tables::{enough, of_judged, parts, speeds, with_fluid};
 use super::{engine, gains, judgement, load};
 use crate::app::charts::graph::GraphOnPaper;
 use crate::app::state::{Judged, State};
-use crate::app::widgets::{Button, Drawn, When, cited, facts, holds};
+use crate::app::widgets::{Drawn, When, cited, facts, holds};
 use crate::app::wording::hardware::{self, Fact};
 use crate::app::{device, wording};
 
 /// Whether there is a judgement that can be printed.
-fn is_ready(state: State) -> Signal<bool> {
+pub(super) fn is_ready(state: State) -> Signal<bool> {
     holds(move || state.judged.with(|it| it.as_ref().is_some_and(|it| !it.stale)))
 }
 
-/// The button that prints.
+/// The sheet.
 #[component]
-pub(super) fn PrintButton(printing: RwSignal<bool>) -> impl IntoView {
-    let print = Callback::new(move |()| {
-        printing.set(true);
-        // The sheet has to be on the page before the printer looks at it.
-        request_animation_frame(|| {
-            if let Err(error) = window().print() {
-                leptos::logging::error!("{error:?}");
-            }
-        });
-    });
-    view! {
-        <When condition=is_ready(State::here())>
-            <Button label="Print" look="small" on_press=print />
-        </When>
-    }
-}
-
-/// The sheet, which is made only for the printer.
-#[component]
-pub(super) fn Sheet(printing: RwSignal<bool>) -> impl IntoView {
-    let before = window_event_listener(ev::beforeprint, move |_| printing.set(true));
-    let after = window_event_listener(ev::afterprint, move |_| printing.set(false));
-    on_cleanup(move || {
-        before.remove();
-        after.remove();
-    });
-    let ready = is_ready(State::here());
-    view! {
-        <When condition=holds(move || printing.get() && ready.get())>
-            <Paper />
-        </When>
-    }
-}
-
-#[component]
-fn Paper() -> impl IntoView {
+pub(super) fn Paper() -> impl IntoView {
     let state = State::here();
     let content = Callback::new(move |()| {
         of_judged(state, |judged, _, printer| {
@@ -66,23 +31,21 @@ fn Paper() -> impl IntoView {
         .unwrap_or_default()
     });
     view! {
-        <article class="sheet">
-            <Drawn what=content />
-            <section>
-                <GraphOnPaper id="use-on-paper" graph=use_graph(state) />
-            </section>
-            <section>
-                <GraphOnPaper id="share-on-paper" graph=share_graph(state) />
-            </section>
-            <section>
-                <h2>"Cautions"</h2>
-                <ul>
-                    {hardware::CAUTIONS.map(|it| view! { <li>{it}</li> })}
-                    <li>{hardware::RULES_FIRST}</li>
-                </ul>
-            </section>
-            <Sources />
-        </article>
+        <Drawn what=content />
+        <section>
+            <GraphOnPaper id="use-on-paper" graph=use_graph(state) />
+        </section>
+        <section>
+            <GraphOnPaper id="share-on-paper" graph=share_graph(state) />
+        </section>
+        <section>
+            <h2>"Cautions"</h2>
+            <ul>
+                {hardware::CAUTIONS.map(|it| view! { <li>{it}</li> })}
+                <li>{hardware::RULES_FIRST}</li>
+            </ul>
+        </section>
+        <Sources />
     }
 }
 

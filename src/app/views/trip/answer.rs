@@ -4,9 +4,8 @@ use fillwright::logbook::road::RoadPlan;
 use fillwright::trip::Done;
 use leptos::prelude::*;
 
-use super::sheet::PrintButton;
 use crate::app::state::State;
-use crate::app::widgets::{Button, Drawn, When, facts, holds, said};
+use crate::app::widgets::{Button, Drawn, PrintButton, When, facts, holds, said};
 use crate::app::wording::trip;
 
 /// So many things that are missing are named at a time.
@@ -100,7 +99,7 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
         <section class="card" id="trip-answer" tabindex="-1" aria-labelledby="trip-answer-title">
             <div class="head">
                 <h2 id="trip-answer-title">"What to buy"</h2>
-                <PrintButton printing=printing />
+                <PrintButton printing=printing ready=current />
             </div>
             <When condition=holds(move || stale.get() && !readable.get())>
                 <p class="note caution">

@@ -16,12 +16,12 @@ use fillwright::logbook::{Document, Field};
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Button, When, holds};
-use answer::AnswerCard;
+use crate::app::widgets::{Button, Sheet, When, holds};
+use answer::{AnswerCard, is_current};
 use compare::CompareCard;
 use halts::{HaltsCard, add_stop};
 use passages::PassagesCard;
-use sheet::Sheet;
+use sheet::Paper;
 use start::StartSection;
 use strip::StripCard;
 use wish::WishSection;
@@ -52,7 +52,9 @@ pub(crate) fn TripView() -> impl IntoView {
                     <PassagesCard />
                 </div>
             </div>
-            <Sheet printing=printing />
+            <Sheet printing=printing ready=is_current(state)>
+                <Paper />
+            </Sheet>
         </When>
     }
 }

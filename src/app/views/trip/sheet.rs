@@ -2,56 +2,21 @@
 
 use fillwright::logbook::road::RoadPlan;
 use fillwright::logbook::{CarFile, Printer};
-use leptos::{ev, prelude::*};
+use leptos::prelude::*;
 
-use super::answer::{is_current, of_plan};
+use super::answer::of_plan;
 use super::passages::passages;
 use super::strip::{level_graph, share_graph};
 use crate::app::charts::graph::GraphOnPaper;
 use crate::app::charts::{heading, table};
 use crate::app::state::State;
-use crate::app::widgets::{Button, Drawn, When, facts, holds};
+use crate::app::widgets::{Drawn, When, facts};
 use crate::app::wording::trip;
 use crate::app::{device, wording};
 
-/// The button that prints.
+/// The sheet.
 #[component]
-pub(super) fn PrintButton(printing: RwSignal<bool>) -> impl IntoView {
-    let print = Callback::new(move |()| {
-        printing.set(true);
-        // The sheet has to be on the page before the printer looks at it.
-        request_animation_frame(|| {
-            if let Err(error) = window().print() {
-                leptos::logging::error!("{error:?}");
-            }
-        });
-    });
-    view! {
-        <When condition=is_current(State::here())>
-            <Button label="Print" look="small" on_press=print />
-        </When>
-    }
-}
-
-/// The sheet, which is made only for the printer.
-#[component]
-pub(super) fn Sheet(printing: RwSignal<bool>) -> impl IntoView {
-    let before = window_event_listener(ev::beforeprint, move |_| printing.set(true));
-    let after = window_event_listener(ev::afterprint, move |_| printing.set(false));
-    on_cleanup(move || {
-        before.remove();
-        after.remove();
-    });
-    let ready = is_current(State::here());
-    view! {
-        <When condition=holds(move || printing.get() && ready.get())>
-            <Paper />
-        </When>
-    }
-}
-
-#[component]
-fn Paper() -> impl IntoView {
+pub(super) fn Paper() -> impl IntoView {
     let state = State::here();
     let content = Callback::new(move |()| {
         let report = state.planning.report.get();
@@ -62,19 +27,17 @@ fn Paper() -> impl IntoView {
         .unwrap_or_default()
     });
     view! {
-        <article class="sheet">
-            <Drawn what=content />
-            <section>
-                <GraphOnPaper id="level-on-paper" graph=level_graph(state) />
-            </section>
-            <section>
-                <GraphOnPaper id="trip-share-on-paper" graph=share_graph(state) />
-            </section>
-            <section>
-                <h2>"Cautions"</h2>
-                <ul>{trip::CAUTIONS.map(|it| view! { <li>{it}</li> })}</ul>
-            </section>
-        </article>
+        <Drawn what=content />
+        <section>
+            <GraphOnPaper id="level-on-paper" graph=level_graph(state) />
+        </section>
+        <section>
+            <GraphOnPaper id="trip-share-on-paper" graph=share_graph(state) />
+        </section>
+        <section>
+            <h2>"Cautions"</h2>
+            <ul>{trip::CAUTIONS.map(|it| view! { <li>{it}</li> })}</ul>
+        </section>
     }
 }
 
