@@ -3,10 +3,10 @@
 use super::document::Settings;
 use super::forms::Entry;
 use crate::quantity::notation::{
-    Choosable, Consumption, DecimalMark, Decimals, DistanceUnit, MixtureScale, OctaneFigure, Style,
-    Units, VolumeField, VolumeUnit, parse_consumption, parse_distance, parse_lambda, parse_octane,
-    parse_price, parse_volume, print_consumption, print_distance, print_money, print_number,
-    print_percent, print_price, print_share, print_volume, workshop,
+    Choosable, Consumption, DecimalMark, DistanceUnit, MixtureScale, OctaneFigure, Style, Units,
+    VolumeField, VolumeUnit, parse_consumption, parse_distance, parse_lambda, parse_octane,
+    parse_price, parse_volume, print_anew, print_consumption, print_distance, print_money,
+    print_number, print_percent, print_price, print_share, print_volume, workshop,
 };
 use crate::quantity::{Band, Length, Money, Share, ThermodynamicTemperature, UnitPrice, Volume};
 
@@ -168,28 +168,25 @@ impl Printer {
         let reprinted = match measure {
             Measure::Volume => {
                 let read = |units| parse_volume(text, &anywhere(units)).ok();
-                anew(read(then), read(now)).map(|meant| {
-                    print_number(now.volume().value_of(meant), Decimals::UpTo(2), self.style)
-                })
+                anew(read(then), read(now))
+                    .map(|meant| print_anew(now.volume().value_of(meant), 2, self.style))
             }
             Measure::Price => {
                 let read = |units| parse_price(text, units).ok();
                 anew(read(then), read(now)).map(|meant| {
                     let amount = meant.of(now.volume().quantity(1.0)).amount();
-                    print_number(amount, Decimals::UpTo(3), self.style)
+                    print_anew(amount, 3, self.style)
                 })
             }
             Measure::Consumption => {
                 let read = |units| parse_consumption(text, units).ok();
-                anew(read(then), read(now)).map(|meant| {
-                    print_number(now.consumption().value_of(meant), Decimals::UpTo(2), self.style)
-                })
+                anew(read(then), read(now))
+                    .map(|meant| print_anew(now.consumption().value_of(meant), 2, self.style))
             }
             Measure::Distance => {
                 let read = |unit| parse_distance(text, unit).ok();
-                anew(read(then.distance()), read(now.distance())).map(|meant| {
-                    print_number(now.distance().value_of(meant), Decimals::UpTo(1), self.style)
-                })
+                anew(read(then.distance()), read(now.distance()))
+                    .map(|meant| print_anew(now.distance().value_of(meant), 1, self.style))
             }
             Measure::Pressure => workshop::PRESSURE.reprint(text, then, now, self.style),
             Measure::AirPressure => workshop::AIR_PRESSURE.reprint(text, then, now, self.style),
@@ -212,10 +209,7 @@ impl Printer {
             Measure::EngineVolume => workshop::LITRES.reprint(text, then, now, self.style),
             Measure::Octane => octane_anew(text, then, now),
             Measure::Mixture => {
-                let read = |units| parse_lambda(text, units).ok();
-                anew(read(then), read(now)).map(|lambda| {
-                    print_number(number_of_lambda(lambda, now), Decimals::UpTo(3), self.style)
-                })
+                mixture_anew(text, then, now).map(|number| print_anew(number, 3, self.style))
             }
             Measure::SpecificConsumption => {
                 workshop::SPECIFIC_CONSUMPTION.reprint(text, then, now, self.style)
@@ -240,13 +234,14 @@ fn anew<T: PartialEq>(meant: Option<T>, as_read_today: Option<T>) -> Option<T> {
     }
 }
 
-/// The number that tells a lambda in a field: itself, or what a gauge set to petrol
-/// shows.
-fn number_of_lambda(lambda: f64, units: Units) -> f64 {
-    match units.mixture() {
-        MixtureScale::AfrOfPetrol => lambda * workshop::PETROL_GAUGE_RATIO,
-        MixtureScale::Lambda | MixtureScale::AfrOfTheBlend => lambda,
-    }
+/// A bare number for lambda as a gauge set to petrol shows it, or the other way.
+fn mixture_anew(text: &str, then: Units, now: Units) -> Option<f64> {
+    let one = |units: Units| match units.mixture() {
+        MixtureScale::AfrOfPetrol => workshop::PETROL_GAUGE_RATIO,
+        MixtureScale::Lambda | MixtureScale::AfrOfTheBlend => 1.0,
+    };
+    let differs = one(then).total_cmp(&one(now)).is_ne() && !text.contains(char::is_alphabetic);
+    parse_lambda(text, then).ok().filter(|_| differs).map(|lambda| lambda * one(now))
 }
 
 /// An octane number under another scale: the same number with the scale that it is

@@ -275,7 +275,7 @@ mod tests {
             ("340", Measure::PumpFlow, "89,82"),
             ("365", Measure::SpecificConsumption, "0,6001"),
             ("0,1", Measure::AirFlow, "13,23"),
-            ("0,5", Measure::LineLength, "1,64"),
+            ("0,5", Measure::LineLength, "1,6404"),
             // A slip is shown as it is.
             ("450 whp", Measure::Power, "450 whp"),
             ("", Measure::Power, ""),
@@ -284,8 +284,8 @@ mod tests {
             assert_eq!(us.shown(&entry, measure), shown, "{text}");
         }
         let gallons = typed("10 gal/h", Units::US);
-        // 10 x 3.785 411 784 / 4.546 09.
+        // 10 x 3.785 411 784 / 4.546 09 = 8.326 74.
         let imperial = printer(Units::IMPERIAL);
-        assert_eq!(imperial.shown(&gallons, Measure::PumpFlow), "8,33");
+        assert_eq!(imperial.shown(&gallons, Measure::PumpFlow), "8,3267");
     }
 }

@@ -28,7 +28,7 @@ fn gallons_show_the_same_fill_and_litres_come_back_as_they_were_typed() {
         page.type_in(app::CAPACITY, "60").await;
         pick(page, app::US_GALLONS).await;
         page.becomes(capacity, async || page.value(app::CAPACITY).await).await;
-        assert_eq!(page.value(app::PUMP_STEP).await, format!("{:.2}", STEP / US_GALLON));
+        assert_eq!(page.value(app::PUMP_STEP).await, format!("{:.4}", STEP / US_GALLON));
 
         to_fill(page).await;
         let steps = app::steps(page).await;
@@ -41,7 +41,7 @@ fn gallons_show_the_same_fill_and_litres_come_back_as_they_were_typed() {
         }
         assert!(app::outcome(page).await.starts_with("Makes E30"));
         let price = page.within("group", "E85").value(app::PRICE).await;
-        assert_eq!(price, format!("{:.3}", 12.5 * US_GALLON));
+        assert_eq!(price, format!("{:.4}", 12.5 * US_GALLON));
 
         to_car(page).await;
         pick(page, app::LITRES).await;

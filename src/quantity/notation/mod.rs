@@ -57,7 +57,7 @@ pub use signal::{
     SensorFigure, SignalTextError, parse_millilitres, parse_pulse_width, parse_sensor,
 };
 pub(crate) use style::plain;
-pub use style::{DecimalMark, Decimals, Style, print_number, print_number_short};
+pub use style::{DecimalMark, Decimals, Style, print_anew, print_number, print_number_short};
 pub use units::{
     DistanceUnit, KILOMETRES_PER_MILE, LITRES_PER_IMPERIAL_GALLON, LITRES_PER_US_GALLON,
     UnitSystem, VolumeUnit,

@@ -89,6 +89,25 @@ pub fn print_number_short(value: f64, decimals: usize, style: Style) -> String {
     print_number(value, Decimals::UpTo(decimals), style)
 }
 
+/// A number that is shown in other units than those in which it was typed, to be
+/// edited: with at least so many decimals and at least four digits, without zeros at
+/// the end, and with one reading only.
+///
+/// ```
+/// use fillwright::quantity::notation::{Style, print_anew};
+/// assert_eq!(print_anew(15.850_323, 2, Style::default()), "15.85");
+/// assert_eq!(print_anew(0.264_172, 2, Style::default()), "0.2642");
+/// ```
+pub fn print_anew(value: f64, decimals: usize, style: Style) -> String {
+    #[expect(clippy::cast_possible_truncation, reason = "exponents of doubles are small")]
+    let digits_before = if value == 0.0 { 0 } else { value.abs().log10().floor() as i32 + 1 };
+    let decimals = decimals.max(usize::try_from(4 - digits_before).unwrap_or(0)).min(12);
+    // Three decimals could be taken for a group of thousands.
+    let decimals = if decimals == 3 { 4 } else { decimals };
+    let scale = 10_f64.powi(i32::try_from(decimals).unwrap_or(0));
+    print_number((value * scale).round() / scale, Decimals::Exact, style)
+}
+
 /// A number in a message about it: up to four decimals, with a point.
 pub(crate) fn plain(value: f64) -> String {
     print_number_short(value, 4, Style { decimal: DecimalMark::Point })

@@ -3,8 +3,7 @@ use thiserror::Error;
 use super::super::style::plain;
 use super::super::text::clean;
 use super::super::{
-    Choosable, Decimals, NumberError, Style, UnitSystem, Units, VolumeUnit, parse_number,
-    print_number,
+    Choosable, NumberError, Style, UnitSystem, Units, VolumeUnit, parse_number, print_anew,
 };
 use super::unit::{InSi, Unit};
 use super::words::number_and_unit;
@@ -208,9 +207,7 @@ impl<Q: InSi> QuantityField<Q> {
             return None;
         }
         let unit = self.own(units);
-        let scale = 10_f64.powi(i32::try_from(unit.decimals() + 1).unwrap_or(0));
-        let rounded = (unit.value_of(meant) * scale).round() / scale;
-        Some(print_number(rounded, Decimals::Exact, style))
+        Some(print_anew(unit.value_of(meant), unit.decimals() + 1, style))
     }
 
     /// The least and the most that is taken in a unit. They are rounded outwards to
