@@ -49,6 +49,33 @@ impl Page {
         self.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": script })).await;
     }
 
+    /// Cuts the page and its service worker off from every network, their own server among
+    /// them. The server itself stays up: whatever still reaches it is on its record.
+    pub(crate) async fn cut_network(&self) {
+        const CUT: &str = "Network.emulateNetworkConditions";
+        let none = json!({
+            "offline": true, "latency": 0, "downloadThroughput": 0, "uploadThroughput": 0,
+        });
+        self.devtools("Network.enable", json!({})).await;
+        self.devtools(CUT, none.clone()).await;
+        // What is done to the page does not reach its service worker.
+        let found = self.devtools("Target.getTargets", json!({})).await;
+        let targets = found["targetInfos"].as_array().expect("targets");
+        let workers: Vec<_> = targets.iter().filter(|it| it["type"] == "service_worker").collect();
+        assert!(!workers.is_empty(), "no service worker to cut off");
+        for worker in workers {
+            let wanted = json!({ "targetId": worker["targetId"], "flatten": false });
+            let attached = self.devtools("Target.attachToTarget", wanted).await;
+            for (id, (method, params)) in
+                [("Network.enable", json!({})), (CUT, none.clone())].into_iter().enumerate()
+            {
+                let message = json!({ "id": id, "method": method, "params": params }).to_string();
+                let told = json!({ "sessionId": attached["sessionId"], "message": message });
+                self.devtools("Target.sendMessageToTarget", told).await;
+            }
+        }
+    }
+
     /// Opens a further window on the app, and goes there.
     pub(crate) async fn open_window(&self, hash: &str) -> [WindowHandle; 2] {
         let first = done(self.driver.window().await, "the window");
