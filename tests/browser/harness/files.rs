@@ -44,6 +44,13 @@ impl Page {
         (name.unwrap_or_default(), std::fs::read_to_string(&file).expect("a readable file"))
     }
 
+    /// Has the device forget all that the app ever stored, and leaves the app.
+    pub(crate) async fn forget(&self) {
+        done(self.driver.goto("about:blank").await, "leaving the page");
+        let all = json!({ "origin": self.server.origin(), "storageTypes": "local_storage" });
+        self.devtools("Storage.clearDataForOrigin", all).await;
+    }
+
     /// Runs a script before anything else whenever a page is loaded.
     pub(crate) async fn before_each_load(&self, script: &str) {
         self.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": script })).await;
@@ -91,7 +98,8 @@ impl Page {
     }
 }
 
-fn fresh_path(name: &str) -> PathBuf {
+/// A path that nothing has used yet.
+pub(crate) fn fresh_path(name: &str) -> PathBuf {
     static MADE: AtomicU32 = AtomicU32::new(0);
     let number = MADE.fetch_add(1, Ordering::Relaxed);
     let name = format!("{}-{number}-{name}", std::process::id());

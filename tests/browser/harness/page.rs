@@ -225,6 +225,14 @@ impl Page {
         async move { string(self.script("return document.body.innerText", vec![]).await) }
     }
 
+    /// The whole page as HTML.
+    #[track_caller]
+    pub(crate) fn markup(&self) -> impl Future<Output = String> {
+        const READ: &str = "return '<!DOCTYPE html>\\n' + document.documentElement.outerHTML";
+        self.note_step();
+        async move { string(self.script(READ, vec![]).await) }
+    }
+
     // --- Acting -----------------------------------------------------------------
 
     /// Clicks the one thing of this role and name.
@@ -275,6 +283,17 @@ impl Page {
         async move {
             let focused = done(self.driver.active_element().await, "asking for the focus");
             done(focused.send_keys(keys).await, "pressing keys");
+        }
+    }
+
+    /// Presses Tab once, on whatever has the focus. Keys that are sent to a field for files
+    /// are taken for their names, but this one goes to the window.
+    #[track_caller]
+    pub(crate) fn tab(&self) -> impl Future<Output = ()> {
+        self.note_step();
+        async move {
+            let key = self.driver.action_chain().key_down(Key::Tab).key_up(Key::Tab);
+            done(key.perform().await, "pressing Tab");
         }
     }
 
