@@ -244,7 +244,7 @@ impl State {
     pub(crate) fn start(self, demo: bool) {
         let before = self.document.get_untracked();
         let mut next = if demo { Document::demo() } else { Document::empty(device::new_id()) };
-        next.settings.system = before.settings.system;
+        next.settings.units = before.settings.units;
         next.settings.decimal = before.settings.decimal;
         if self.is_new.get_untracked() {
             self.show(next);
@@ -326,7 +326,12 @@ impl State {
 
     /// The symbol of the unit of volume.
     pub(crate) fn volume_unit(self) -> Signal<String> {
-        said(move || self.printer.with(|it| it.system.volume().symbol().to_owned()))
+        said(move || self.printer.with(|it| it.units.volume().symbol().to_owned()))
+    }
+
+    /// The scale of a bare octane number.
+    pub(crate) fn octane_unit(self) -> Signal<String> {
+        said(move || self.printer.with(|it| it.unit(Measure::Octane).to_owned()))
     }
 
     /// A text of the document.
@@ -366,7 +371,7 @@ impl State {
         write: impl Fn(&mut Document) -> Option<&mut Entry> + Send + Sync + 'static,
     ) -> Callback<String> {
         self.set(move |it, text| {
-            let typed_in = it.settings.system;
+            let typed_in = it.settings.units;
             if let Some(entry) = write(it) {
                 *entry = Entry { text, typed_in };
             }

@@ -3,10 +3,10 @@
 use super::document::CarFile;
 use super::event::{BeforeForm, ContentsForm, Event, LevelForm, What};
 use super::forms::Entry;
-use crate::quantity::notation::UnitSystem;
+use crate::quantity::notation::{Choosable, Units};
 use crate::tank::{LevelReading, TubeTestMethod};
 
-const COLUMNS: [&str; 24] = [
+const COLUMNS: [&str; 25] = [
     "time",
     "kind",
     "place",
@@ -18,6 +18,7 @@ const COLUMNS: [&str; 24] = [
     "ethanol %",
     "ethanol % range",
     "octane",
+    "octane scale",
     "MON",
     "full",
     "level",
@@ -58,7 +59,7 @@ impl Row {
         column: &str,
         unit: &str,
         entry: &Entry,
-        symbol: fn(UnitSystem) -> &'static str,
+        symbol: fn(Units) -> &'static str,
     ) {
         if !entry.is_blank() {
             self.set(column, &entry.text);
@@ -89,10 +90,11 @@ impl Row {
         self.blend(&form.share, &form.share_range, &form.octane, &form.mon);
     }
 
-    fn blend(&mut self, share: &str, range: &str, octane: &str, mon: &str) {
+    fn blend(&mut self, share: &str, range: &str, octane: &Entry, mon: &str) {
         self.set("ethanol %", share);
         self.set("ethanol % range", range);
-        self.set("octane", octane);
+        let scale = |units: Units| units.choice(Choosable::Octane).symbol;
+        self.measure("octane", "octane scale", octane, scale);
         self.set("MON", mon);
     }
 }

@@ -40,7 +40,7 @@ impl Document {
                     low: window.0.into(),
                     high: window.1.into(),
                     written_for: written_for.into(),
-                    ron_min: ron.into(),
+                    ron_min: Entry::metric(ron),
                     needs_fluid: fluid,
                 });
                 id
@@ -60,7 +60,7 @@ impl Document {
                 name: name.into(),
                 share: share.into(),
                 share_range: range.into(),
-                octane: ron.into(),
+                octane: Entry::metric(ron),
                 mon: mon.into(),
                 price: Entry::metric(price),
                 ..FuelForm::default()
@@ -89,7 +89,7 @@ fn log(offers: &[FuelForm]) -> Log {
         name: "98 E5".into(),
         share: "4".into(),
         share_range: "0-5".into(),
-        octane: "98".into(),
+        octane: Entry::metric("98"),
         mon: "87".into(),
         ..FuelForm::default()
     };
@@ -107,7 +107,7 @@ fn log(offers: &[FuelForm]) -> Log {
                 level: LevelForm { reading: LevelReading::Brimmed, ..gauge("full") },
                 share: "9".into(),
                 share_range: "5-10".into(),
-                octane: "95".into(),
+                octane: Entry::metric("95"),
                 mon: "85".into(),
             }),
         ),

@@ -9,13 +9,13 @@ use super::log::Log;
 use super::migration;
 use super::road::RouteForm;
 use super::workshop::Workshop;
-use crate::quantity::notation::{DecimalMark, UnitSystem};
+use crate::quantity::notation::{DecimalMark, Units};
 
 /// The number that tells apart the ways in which a document was written.
 ///
 /// What each looks like is described in `document.schema.json` beside this file;
 /// `migration.rs` reads the earlier ones.
-pub const SCHEMA: u32 = 4;
+pub const SCHEMA: u32 = 5;
 
 /// A document of this many bytes is no longer what a person typed.
 pub const LARGEST_DOCUMENT: usize = 8 << 20;
@@ -56,7 +56,8 @@ impl From<serde_json::Error> for DocumentError {
 #[serde(deny_unknown_fields)]
 pub struct Settings {
     /// The units.
-    pub system: UnitSystem,
+    #[serde(alias = "system")]
+    pub units: Units,
     /// The decimal mark, once chosen; else that of the device.
     pub decimal: Option<DecimalMark>,
     /// The currency's sign or name; a label only.
@@ -68,7 +69,7 @@ pub struct Settings {
 impl Default for Settings {
     fn default() -> Self {
         Self {
-            system: UnitSystem::Metric,
+            units: Units::METRIC,
             decimal: None,
             currency: String::new(),
             pump_step: Entry::metric("0.5"),

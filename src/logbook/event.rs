@@ -32,8 +32,8 @@ pub struct ContentsForm {
     #[serde(skip_serializing_if = "String::is_empty")]
     pub share_range: String,
     /// Its octane number, at least.
-    #[serde(skip_serializing_if = "String::is_empty")]
-    pub octane: String,
+    #[serde(skip_serializing_if = "Entry::is_untouched", deserialize_with = "Entry::or_text")]
+    pub octane: Entry,
     /// Its motor octane number, at least.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub mon: String,

@@ -195,9 +195,9 @@ impl Reader<'_> {
     fn trip_told(&mut self, form: &TripForm) -> Option<Told> {
         let driven = self.distance(&form.distance);
         let field = Field::Entry(EntryPart::Consumption);
-        let unit = form.consumption.typed_in.consumption();
+        let units = form.consumption.typed_in;
         let consumption =
-            self.optional(field, &form.consumption.text, |text| parse_consumption(text, unit));
+            self.optional(field, &form.consumption.text, |text| parse_consumption(text, units));
         let consumption =
             self.required(field, consumption, "Give the mean consumption that it showed.");
         let (driven, consumption) = (driven?, consumption?);

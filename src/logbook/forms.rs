@@ -1,12 +1,12 @@
 //! What a person typed or chose, as it is stored: the texts themselves, so that
 //! nothing typed is ever lost or rounded.
 
-use serde::{Deserialize, Serialize};
+use serde::{Deserialize, Deserializer, Serialize};
 
 use crate::calibration::FluidState;
 use crate::fuel::grades::Grade;
 use crate::quantity::Share;
-use crate::quantity::notation::{DecimalMark, Style, UnitSystem, print_number_short};
+use crate::quantity::notation::{DecimalMark, Style, Units, print_number_short};
 use crate::tank::{LevelReading, SensorScale};
 
 /// A text whose meaning depends on the units that were chosen when it was typed.
@@ -19,18 +19,33 @@ pub struct Entry {
     /// What was typed.
     pub text: String,
     /// The units chosen when it was typed.
-    pub typed_in: UnitSystem,
+    pub typed_in: Units,
 }
 
 impl Entry {
     /// A text typed in metric units.
     pub fn metric(text: &str) -> Self {
-        Self { text: text.into(), typed_in: UnitSystem::Metric }
+        Self { text: text.into(), typed_in: Units::METRIC }
     }
 
     /// Whether nothing was typed.
     pub fn is_blank(&self) -> bool {
         self.text.trim().is_empty()
+    }
+
+    /// For a text that was stored alone before its scale could be chosen. It meant
+    /// what it means in metric units.
+    pub(super) fn or_text<'de, D: Deserializer<'de>>(source: D) -> Result<Self, D::Error> {
+        #[derive(Deserialize)]
+        #[serde(untagged)]
+        enum Stored {
+            Text(String),
+            Entry(Entry),
+        }
+        Ok(match Stored::deserialize(source)? {
+            Stored::Text(text) => Self::metric(&text),
+            Stored::Entry(entry) => entry,
+        })
     }
 
     /// Whether nobody ever typed here.
@@ -54,7 +69,8 @@ pub struct CalibrationForm {
     /// The blend it was written for.
     pub written_for: String,
     /// The least octane number.
-    pub ron_min: String,
+    #[serde(deserialize_with = "Entry::or_text")]
+    pub ron_min: Entry,
     /// Whether it counts on injection fluid.
     pub needs_fluid: bool,
 }
@@ -79,9 +95,9 @@ pub struct FuelForm {
     /// What the ethanol share may be.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub share_range: String,
-    /// The octane number, at least: RON, or marked AKI.
-    #[serde(skip_serializing_if = "String::is_empty")]
-    pub octane: String,
+    /// The octane number, at least.
+    #[serde(skip_serializing_if = "Entry::is_untouched", deserialize_with = "Entry::or_text")]
+    pub octane: Entry,
     /// The motor octane number, at least.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub mon: String,
@@ -116,7 +132,7 @@ impl FuelForm {
             name: grade.name.into(),
             share: percent(ethanol.expected()),
             share_range: format!("{}-{}", percent(ethanol.low()), percent(ethanol.high())),
-            octane,
+            octane: Entry::metric(&octane),
             mon: grade.mon_min.map(short).unwrap_or_default(),
             ..Self::default()
         }
@@ -210,7 +226,8 @@ pub struct FillForm {
     /// What that share may be.
     pub share_range: String,
     /// The octane number of what is in the tank, at least.
-    pub octane: String,
+    #[serde(deserialize_with = "Entry::or_text")]
+    pub octane: Entry,
     /// Its motor octane number, at least.
     pub mon: String,
     /// The fuels on offer.

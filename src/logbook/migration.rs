@@ -1,6 +1,7 @@
 //! Documents of earlier versions.
 //!
-//! Schema 3 had no route, schema 2 no workshop either. Schema 1 held one car and its fill, and no log.
+//! Schema 4 knew no units apart from their system, and no scale of an octane number but in
+//! its text. Schema 3 had no route, schema 2 no workshop either. Schema 1 held one car and its fill, and no log.
 //! Schema 0 was the same without settings, example and numbering.
 
 use serde::Deserialize;

@@ -68,7 +68,7 @@ pub(super) struct ContentsTexts<'a> {
     pub(super) error: &'a Entry,
     pub(super) share: &'a str,
     pub(super) range: &'a str,
-    pub(super) octane: &'a str,
+    pub(super) octane: &'a Entry,
     pub(super) mon: &'a str,
 }
 
@@ -85,10 +85,10 @@ impl Reader<'_> {
         let capacity = self.volume(Field::Capacity, &car.capacity, None, None);
         let capacity = self.required(Field::Capacity, capacity, "Give the size of the tank.");
         let reserve = self.volume(Field::Reserve, &car.reserve, capacity, None).flatten();
-        let unit = car.consumption.typed_in.consumption();
+        let units = car.consumption.typed_in;
         let consumption = self
             .optional(Field::Consumption, &car.consumption.text, |text| {
-                parse_consumption(text, unit)
+                parse_consumption(text, units)
             })
             .flatten();
         let reference = self.optional(Field::Reference, &car.reference, parse_share).flatten();
@@ -184,9 +184,9 @@ impl Reader<'_> {
         );
         let octane = self.octane(field(FuelPart::Octane), &form.octane);
         let mon = self.optional(field(FuelPart::Mon), &form.mon, parse_mon);
-        let unit = form.price.typed_in.volume();
-        let price =
-            self.optional(field(FuelPart::Price), &form.price.text, |text| parse_price(text, unit));
+        let units = form.price.typed_in;
+        let price = self
+            .optional(field(FuelPart::Price), &form.price.text, |text| parse_price(text, units));
         let limit = self.volume(field(FuelPart::Limit), &form.limit, capacity, None);
         let poured = self.volume(field(FuelPart::PutIn), &form.put_in, capacity, None);
         let (share, octane, limit) = (share?, octane?, limit?);

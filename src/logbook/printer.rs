@@ -3,10 +3,10 @@
 use super::document::Settings;
 use super::forms::Entry;
 use crate::quantity::notation::{
-    Consumption, DecimalMark, Decimals, DistanceUnit, Style, UnitSystem, VolumeField, VolumeUnit,
-    parse_consumption, parse_distance, parse_price, parse_volume, print_consumption,
-    print_distance, print_money, print_number, print_percent, print_price, print_share,
-    print_volume, workshop,
+    Choosable, Consumption, DecimalMark, Decimals, DistanceUnit, MixtureScale, OctaneFigure, Style,
+    Units, VolumeField, VolumeUnit, parse_consumption, parse_distance, parse_lambda, parse_octane,
+    parse_price, parse_volume, print_consumption, print_distance, print_money, print_number,
+    print_percent, print_price, print_share, print_volume, workshop,
 };
 use crate::quantity::{Band, Length, Money, Share, ThermodynamicTemperature, UnitPrice, Volume};
 
@@ -17,7 +17,7 @@ const THIN: char = '\u{202f}';
 #[derive(Clone, Debug, PartialEq)]
 pub struct Printer {
     /// The units.
-    pub system: UnitSystem,
+    pub units: Units,
     /// The decimal mark.
     pub style: Style,
     /// The currency's sign or name.
@@ -75,13 +75,17 @@ pub enum Measure {
     BulkModulus,
     /// What an engine displaces.
     EngineVolume,
+    /// An octane number.
+    Octane,
+    /// Lambda, or the air-fuel ratio that tells it.
+    Mixture,
 }
 
 impl Printer {
     /// A printer for these settings; `device` is the decimal mark of the device.
     pub fn new(settings: &Settings, device: DecimalMark) -> Self {
         Self {
-            system: settings.system,
+            units: settings.units,
             style: Style { decimal: settings.decimal.unwrap_or(device) },
             currency: settings.currency.clone(),
         }
@@ -94,12 +98,12 @@ impl Printer {
 
     /// A volume: tenths, which is finer than a person can pump.
     pub fn volume(&self, volume: Volume) -> String {
-        print_volume(volume, self.system.volume(), 1, self.style)
+        print_volume(volume, self.units.volume(), 1, self.style)
     }
 
     /// The number of a volume without its unit.
     pub fn volume_number(&self, volume: Volume) -> String {
-        self.number(self.system.volume().value_of(volume), 1)
+        self.number(self.units.volume().value_of(volume), 1)
     }
 
     /// A share in percent, whole.
@@ -124,13 +128,13 @@ impl Printer {
 
     /// A price per volume.
     pub fn price(&self, price: UnitPrice) -> String {
-        print_price(price, self.system.volume(), &self.currency, 3, self.style)
+        print_price(price, self.units.volume(), &self.currency, 3, self.style)
     }
 
     /// The distance over which running costs are told: its name, and how many
     /// kilometres it is.
     pub fn cost_distance(&self) -> (String, f64) {
-        let unit = self.system.distance();
+        let unit = self.units.distance();
         match unit {
             DistanceUnit::Kilometre => (format!("100{THIN}km"), 100.0),
             DistanceUnit::Mile => ("mile".into(), unit.kilometres()),
@@ -139,46 +143,45 @@ impl Printer {
 
     /// A distance, whole.
     pub fn distance(&self, distance: Length) -> String {
-        print_distance(distance, self.system.distance(), 0, self.style)
+        print_distance(distance, self.units.distance(), 0, self.style)
     }
 
     /// A temperature, whole degrees.
     pub fn temperature(&self, temperature: ThermodynamicTemperature) -> String {
-        workshop::TEMPERATURE.print(temperature, self.system, self.style)
+        workshop::TEMPERATURE.print(temperature, self.units, self.style)
     }
 
     /// A consumption.
     pub fn consumption(&self, consumption: Consumption) -> String {
-        print_consumption(consumption, self.system.consumption(), 1, self.style)
+        print_consumption(consumption, self.units.consumption(), 1, self.style)
     }
 
     /// What to show in an entry's field: the text as typed, or, when it was typed
     /// in other units and means something else in these, its value in these.
     /// A text that cannot be read is shown as it is.
     pub fn shown(&self, entry: &Entry, measure: Measure) -> String {
-        if entry.typed_in == self.system {
+        if entry.typed_in == self.units {
             return entry.text.clone();
         }
-        let (then, now) = (entry.typed_in, self.system);
+        let (then, now) = (entry.typed_in, self.units);
         let text = entry.text.as_str();
         let reprinted = match measure {
             Measure::Volume => {
-                let read = |unit| parse_volume(text, &anywhere(unit)).ok();
-                anew(read(then.volume()), read(now.volume())).map(|meant| {
+                let read = |units| parse_volume(text, &anywhere(units)).ok();
+                anew(read(then), read(now)).map(|meant| {
                     print_number(now.volume().value_of(meant), Decimals::UpTo(2), self.style)
                 })
             }
             Measure::Price => {
-                let read = |unit| parse_price(text, unit).ok();
-                let unit = now.volume();
-                anew(read(then.volume()), read(unit)).map(|meant| {
-                    let amount = meant.of(unit.quantity(1.0)).amount();
+                let read = |units| parse_price(text, units).ok();
+                anew(read(then), read(now)).map(|meant| {
+                    let amount = meant.of(now.volume().quantity(1.0)).amount();
                     print_number(amount, Decimals::UpTo(3), self.style)
                 })
             }
             Measure::Consumption => {
-                let read = |unit| parse_consumption(text, unit).ok();
-                anew(read(then.consumption()), read(now.consumption())).map(|meant| {
+                let read = |units| parse_consumption(text, units).ok();
+                anew(read(then), read(now)).map(|meant| {
                     print_number(now.consumption().value_of(meant), Decimals::UpTo(2), self.style)
                 })
             }
@@ -207,6 +210,13 @@ impl Printer {
             Measure::Angle => workshop::ANGLE.reprint(text, then, now, self.style),
             Measure::BulkModulus => workshop::BULK_MODULUS.reprint(text, then, now, self.style),
             Measure::EngineVolume => workshop::LITRES.reprint(text, then, now, self.style),
+            Measure::Octane => octane_anew(text, then, now),
+            Measure::Mixture => {
+                let read = |units| parse_lambda(text, units).ok();
+                anew(read(then), read(now)).map(|lambda| {
+                    print_number(number_of_lambda(lambda, now), Decimals::UpTo(3), self.style)
+                })
+            }
             Measure::SpecificConsumption => {
                 workshop::SPECIFIC_CONSUMPTION.reprint(text, then, now, self.style)
             }
@@ -230,10 +240,27 @@ fn anew<T: PartialEq>(meant: Option<T>, as_read_today: Option<T>) -> Option<T> {
     }
 }
 
+/// The number that tells a lambda in a field: itself, or what a gauge set to petrol
+/// shows.
+fn number_of_lambda(lambda: f64, units: Units) -> f64 {
+    match units.mixture() {
+        MixtureScale::AfrOfPetrol => lambda * workshop::PETROL_GAUGE_RATIO,
+        MixtureScale::Lambda | MixtureScale::AfrOfTheBlend => lambda,
+    }
+}
+
+/// An octane number under another scale: the same number with the scale that it is
+/// on, as none turns into the other without knowing the fuel.
+fn octane_anew(text: &str, then: Units, now: Units) -> Option<String> {
+    let bare = matches!(parse_octane(text), Ok(OctaneFigure::Unmarked(_)));
+    let symbol = then.choice(Choosable::Octane).symbol;
+    (bare && then.octane() != now.octane()).then(|| format!("{}{THIN}{symbol}", text.trim()))
+}
+
 /// A volume field that knows no tank.
-fn anywhere(unit: VolumeUnit) -> VolumeField {
+fn anywhere(units: Units) -> VolumeField {
     VolumeField {
-        unit,
+        units,
         tank: None,
         consumption: None,
         largest: VolumeUnit::Litre.quantity(super::reader::LARGEST_TANK_L),

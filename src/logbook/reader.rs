@@ -7,8 +7,8 @@ use super::forms::Entry;
 use super::printer::Printer;
 use crate::fuel::ron_mon_from_aki;
 use crate::quantity::notation::{
-    Consumption, OctaneFigure, VolumeField, VolumeUnit, parse_octane, parse_share_band,
-    parse_volume,
+    Consumption, OctaneFigure, OctaneScale, VolumeField, VolumeUnit, parse_octane,
+    parse_share_band, parse_volume,
 };
 use crate::quantity::{Band, Share, Volume};
 
@@ -77,7 +77,7 @@ impl<'a> Reader<'a> {
         consumption: Option<Consumption>,
     ) -> Optional<Volume> {
         let form = VolumeField {
-            unit: entry.typed_in.volume(),
+            units: entry.typed_in,
             tank,
             consumption,
             largest: VolumeUnit::Litre.quantity(LARGEST_TANK_L),
@@ -117,12 +117,15 @@ impl<'a> Reader<'a> {
         }
     }
 
-    /// RON and, where only AKI was given, the MON that belongs to it.
-    pub(super) fn octane(&mut self, field: Field, text: &str) -> Optional<(f64, Option<f64>)> {
-        let figure = self.optional(field, text, parse_octane)?;
-        Some(figure.map(|figure| match figure {
-            OctaneFigure::Ron(ron) | OctaneFigure::Unmarked(ron) => (ron, None),
-            OctaneFigure::Aki(aki) => {
+    /// RON and, where only AKI was given, the MON that belongs to it. A number without
+    /// its scale is on the one chosen when it was typed.
+    pub(super) fn octane(&mut self, field: Field, entry: &Entry) -> Optional<(f64, Option<f64>)> {
+        let figure = self.optional(field, &entry.text, parse_octane)?;
+        Some(figure.map(|figure| match (figure, entry.typed_in.octane()) {
+            (OctaneFigure::Ron(ron), _) | (OctaneFigure::Unmarked(ron), OctaneScale::Ron) => {
+                (ron, None)
+            }
+            (OctaneFigure::Aki(aki), _) | (OctaneFigure::Unmarked(aki), OctaneScale::Aki) => {
                 let (ron, mon) = ron_mon_from_aki(aki);
                 (ron, Some(mon))
             }

@@ -42,7 +42,8 @@ impl CarFile {
         fill.start = StartForm::Log;
         fill.level = Entry::default();
         fill.level_error = Entry::default();
-        for text in [&mut fill.share, &mut fill.share_range, &mut fill.octane, &mut fill.mon] {
+        fill.octane = Entry::default();
+        for text in [&mut fill.share, &mut fill.share_range, &mut fill.mon] {
             text.clear();
         }
         fill.clicked = false;
@@ -61,7 +62,7 @@ impl CarFile {
             let id = answer.asked.fuels[step.fuel].id;
             let Some(offer) = self.fill.offers.iter_mut().find(|it| it.id == id) else { continue };
             let text = printer.volume_number(step.poured + step.volume);
-            offer.put_in = Entry { text, typed_in: printer.system };
+            offer.put_in = Entry { text, typed_in: printer.units };
             self.fill.clicked |= step.to_click;
         }
     }

@@ -4,7 +4,9 @@ use uom::si::mass::kilogram;
 use uom::si::temperature_interval::kelvin;
 
 use super::printer::{Measure, Printer};
-use crate::quantity::notation::{InSi, QuantityField, print_volume, workshop};
+use crate::quantity::notation::{
+    Choosable, InSi, MixtureScale, QuantityField, print_volume, workshop,
+};
 use crate::quantity::{
     AbsolutePressure, Angle, AngularVelocity, Band, CrankPower, ElectricPotential, GaugePressure,
     Length, Mass, MassDensity, MassRate, Power, Pressure, SpecificConsumption, TemperatureInterval,
@@ -17,7 +19,7 @@ const THIN: char = '\u{202f}';
 impl Printer {
     /// A quantity of the workshop.
     pub(super) fn figure<Q: InSi>(&self, field: &QuantityField<Q>, quantity: Q) -> String {
-        field.print(quantity, self.system, self.style)
+        field.print(quantity, self.units, self.style)
     }
 
     /// A pressure of fuel, or a difference of two.
@@ -117,7 +119,7 @@ impl Printer {
 
     /// A volume of what is mixed: hundredths.
     pub fn mixed_volume(&self, volume: Volume) -> String {
-        print_volume(volume, self.system.volume(), 2, self.style)
+        print_volume(volume, self.units.volume(), 2, self.style)
     }
 
     /// A mass of what is mixed.
@@ -133,7 +135,7 @@ impl Printer {
     /// An air flow in both of the units that compressors are rated in.
     pub fn compressor_air(&self, flow: MassRate) -> String {
         let in_unit = |symbol| {
-            let unit = workshop::AIR_FLOW.named(symbol, self.system);
+            let unit = workshop::AIR_FLOW.named(symbol, self.units);
             unit.map_or_else(String::new, |unit| unit.print(flow, unit.decimals(), self.style))
         };
         format!("{} ({})", in_unit("kg/s"), in_unit("lb/min"))
@@ -141,7 +143,7 @@ impl Printer {
 
     /// The volume of a stroke.
     pub fn stroke_volume(&self, volume: Volume) -> String {
-        let unit = workshop::LITRES.named("cc", self.system);
+        let unit = workshop::LITRES.named("cc", self.units);
         unit.map_or_else(String::new, |unit| unit.print(volume, 3, self.style))
     }
 
@@ -163,40 +165,54 @@ impl Printer {
         if low == high { format!("{low}{THIN}%") } else { format!("{low} to {high}{THIN}%") }
     }
 
-    /// Lambda.
-    pub fn lambda(&self, lambda: f64) -> String {
-        format!("λ{THIN}{}", self.number(lambda, 2))
+    /// A mixture as it was chosen to be told: lambda, or an air-fuel ratio and the one
+    /// that belongs to lambda 1 on its scale. `stoichiometric` is that of the blend.
+    pub fn mixture(&self, lambda: f64, stoichiometric: f64) -> String {
+        let ratio = |one: f64, digits, whose| {
+            let [here, one] = [lambda * one, one].map(|it| self.number(it, digits));
+            format!("AFR{THIN}{here} (λ{THIN}1 is {one}, {whose})")
+        };
+        match self.units.mixture() {
+            MixtureScale::Lambda => format!("λ{THIN}{}", self.number(lambda, 2)),
+            MixtureScale::AfrOfPetrol => ratio(workshop::PETROL_GAUGE_RATIO, 1, "petrol scale"),
+            MixtureScale::AfrOfTheBlend => ratio(stoichiometric, 1, "this blend"),
+        }
     }
 
     /// The symbol of the unit that a bare number has; empty for a price, whose unit
     /// has the currency in it.
     pub fn unit(&self, measure: Measure) -> &'static str {
-        let system = self.system;
+        let units = self.units;
         match measure {
-            Measure::Volume => system.volume().symbol(),
+            Measure::Volume => units.volume().symbol(),
             Measure::Price => "",
-            Measure::Consumption => system.consumption().symbol(),
-            Measure::Distance => system.distance().symbol(),
-            Measure::Pressure => workshop::PRESSURE.own(system).symbol(),
-            Measure::AirPressure => workshop::AIR_PRESSURE.own(system).symbol(),
-            Measure::Boost => workshop::BOOST.own(system).symbol(),
-            Measure::Power => workshop::POWER.own(system).symbol(),
-            Measure::Torque => workshop::TORQUE.own(system).symbol(),
-            Measure::EngineSpeed => workshop::ENGINE_SPEED.own(system).symbol(),
-            Measure::InjectorFlow => workshop::INJECTOR_FLOW.own(system).symbol(),
-            Measure::PumpFlow => workshop::PUMP_FLOW.own(system).symbol(),
-            Measure::MassFlow => workshop::MASS_FLOW.own(system).symbol(),
-            Measure::AirFlow => workshop::AIR_FLOW.own(system).symbol(),
-            Measure::Density => workshop::DENSITY.own(system).symbol(),
-            Measure::Length => workshop::LENGTH.own(system).symbol(),
-            Measure::LineLength => workshop::LINE_LENGTH.own(system).symbol(),
-            Measure::Time => workshop::TIME.own(system).symbol(),
-            Measure::Voltage => workshop::VOLTAGE.own(system).symbol(),
-            Measure::Temperature => workshop::TEMPERATURE.own(system).symbol(),
-            Measure::Angle => workshop::ANGLE.own(system).symbol(),
-            Measure::SpecificConsumption => workshop::SPECIFIC_CONSUMPTION.own(system).symbol(),
-            Measure::BulkModulus => workshop::BULK_MODULUS.own(system).symbol(),
-            Measure::EngineVolume => workshop::LITRES.own(system).symbol(),
+            Measure::Consumption => units.consumption().symbol(),
+            Measure::Distance => units.distance().symbol(),
+            Measure::Pressure => workshop::PRESSURE.own(units).symbol(),
+            Measure::AirPressure => workshop::AIR_PRESSURE.own(units).symbol(),
+            Measure::Boost => workshop::BOOST.own(units).symbol(),
+            Measure::Power => workshop::POWER.own(units).symbol(),
+            Measure::Torque => workshop::TORQUE.own(units).symbol(),
+            Measure::EngineSpeed => workshop::ENGINE_SPEED.own(units).symbol(),
+            Measure::InjectorFlow => workshop::INJECTOR_FLOW.own(units).symbol(),
+            Measure::PumpFlow => workshop::PUMP_FLOW.own(units).symbol(),
+            Measure::MassFlow => workshop::MASS_FLOW.own(units).symbol(),
+            Measure::AirFlow => workshop::AIR_FLOW.own(units).symbol(),
+            Measure::Density => workshop::DENSITY.own(units).symbol(),
+            Measure::Length => workshop::LENGTH.own(units).symbol(),
+            Measure::LineLength => workshop::LINE_LENGTH.own(units).symbol(),
+            Measure::Time => workshop::TIME.own(units).symbol(),
+            Measure::Voltage => workshop::VOLTAGE.own(units).symbol(),
+            Measure::Temperature => workshop::TEMPERATURE.own(units).symbol(),
+            Measure::Angle => workshop::ANGLE.own(units).symbol(),
+            Measure::SpecificConsumption => workshop::SPECIFIC_CONSUMPTION.own(units).symbol(),
+            Measure::BulkModulus => workshop::BULK_MODULUS.own(units).symbol(),
+            Measure::EngineVolume => workshop::LITRES.own(units).symbol(),
+            Measure::Octane => units.choice(Choosable::Octane).symbol,
+            Measure::Mixture => match units.mixture() {
+                MixtureScale::AfrOfPetrol => units.choice(Choosable::Mixture).symbol,
+                MixtureScale::Lambda | MixtureScale::AfrOfTheBlend => "λ",
+            },
         }
     }
 }
@@ -210,21 +226,21 @@ mod tests {
     use super::*;
     use crate::logbook::{Entry, Measure};
     use crate::quantity::ThermodynamicTemperature;
-    use crate::quantity::notation::{DecimalMark, Style, UnitSystem};
+    use crate::quantity::notation::{DecimalMark, Style, Units};
 
-    fn printer(system: UnitSystem) -> Printer {
+    fn printer(units: Units) -> Printer {
         let style = Style { decimal: DecimalMark::Comma };
-        Printer { system, style, currency: String::new() }
+        Printer { units, style, currency: String::new() }
     }
 
-    fn typed(text: &str, typed_in: UnitSystem) -> Entry {
+    fn typed(text: &str, typed_in: Units) -> Entry {
         Entry { text: text.into(), typed_in }
     }
 
     // 100 kPa is 14.504 psi, 100 kW is 134.10 hp of 550 ft lbf/s: NIST SP 811, from memory.
     #[test]
     fn quantities_follow_the_system() {
-        let [metric, us] = [UnitSystem::Metric, UnitSystem::Us].map(printer);
+        let [metric, us] = [Units::METRIC, Units::US].map(printer);
         let boost = GaugePressure::new(Pressure::new::<kilopascal>(100.0));
         assert_eq!(metric.boost(boost), "1,00\u{202f}bar");
         assert_eq!(us.boost(boost), "14,5\u{202f}psi");
@@ -238,16 +254,16 @@ mod tests {
         assert_eq!(us.air_pressure(air), "29,92\u{202f}inHg");
         let fuel = ThermodynamicTemperature::new::<degree_celsius>(25.0);
         assert_eq!(us.temperature(fuel), "77\u{202f}°F");
-        assert_eq!(printer(UnitSystem::Imperial).temperature(fuel), "25\u{202f}°C");
+        assert_eq!(printer(Units::IMPERIAL).temperature(fuel), "25\u{202f}°C");
     }
 
     // What was typed is stored as typed, so there and back is no way at all.
     #[test]
     fn an_entry_is_shown_in_other_units_and_never_changed() {
-        let us = printer(UnitSystem::Us);
-        let entry = typed("3", UnitSystem::Metric);
+        let us = printer(Units::US);
+        let entry = typed("3", Units::METRIC);
         assert_eq!(us.shown(&entry, Measure::Pressure), "43,51");
-        assert_eq!(printer(UnitSystem::Metric).shown(&entry, Measure::Pressure), "3");
+        assert_eq!(printer(Units::METRIC).shown(&entry, Measure::Pressure), "3");
         for (text, measure, shown) in [
             // With its unit, and where the unit is the same, it stays as typed.
             ("3 bar", Measure::Pressure, "3 bar"),
@@ -264,12 +280,12 @@ mod tests {
             ("450 whp", Measure::Power, "450 whp"),
             ("", Measure::Power, ""),
         ] {
-            let entry = typed(text, UnitSystem::Metric);
+            let entry = typed(text, Units::METRIC);
             assert_eq!(us.shown(&entry, measure), shown, "{text}");
         }
-        let gallons = typed("10 gal/h", UnitSystem::Us);
+        let gallons = typed("10 gal/h", Units::US);
         // 10 x 3.785 411 784 / 4.546 09.
-        let imperial = printer(UnitSystem::Imperial);
+        let imperial = printer(Units::IMPERIAL);
         assert_eq!(imperial.shown(&gallons, Measure::PumpFlow), "8,33");
     }
 }

@@ -5,11 +5,14 @@
 
 mod earlier;
 mod mutated;
+#[path = "../properties/people.rs"]
+mod people;
 mod schema;
 
 /// What the app of schema 1 exported when its invented example was in use.
 const SCHEMA_1: &str = include_str!("schema_1.json");
 const SCHEMA_2: &str = include_str!("schema_2.json");
 const SCHEMA_3: &str = include_str!("schema_3.json");
+const SCHEMA_4: &str = include_str!("schema_4.json");
 /// Written by hand: the first shape of the document, with texts of all sorts.
 const SCHEMA_0: &str = include_str!("schema_0.json");

@@ -71,7 +71,7 @@ fn what_is_missing_or_wrong_is_said_at_its_field() {
     let fault = SensorForm { reading: "170 Hz".into(), ..SensorForm::default() };
     let pulse = SensorForm { reading: "31".into(), pulse: "9".into(), ..SensorForm::default() };
     let mut too_strong = fuel(1, "185", "16");
-    too_strong.octane.clear();
+    too_strong.octane.text.clear();
     let cases = [
         (What::Level(level("")), at(EntryPart::Level)),
         (What::Level(level("70")), at(EntryPart::Level)),

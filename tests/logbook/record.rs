@@ -11,7 +11,7 @@ fn at_the_pump() -> Document {
     let fill = &mut document.here.fill;
     fill.level = Entry::metric("1/4");
     fill.share = "10".into();
-    fill.octane = "95".into();
+    fill.octane = Entry::metric("95");
     fill.offers = vec![fuel(1, "85", ""), fuel(2, "10", "")];
     fill.offers[0].limit = Entry::metric("40");
     fill.aim_share = "E30".into();

@@ -1,6 +1,7 @@
 use fillwright::calibration::Verdict;
 use fillwright::logbook::{
-    BeforeForm, CalibrationForm, Document, Remedy, SensorForm, TankAnswer, TankQuestion, What,
+    BeforeForm, CalibrationForm, Document, Entry, Remedy, SensorForm, TankAnswer, TankQuestion,
+    What,
 };
 use uom::si::volume::liter;
 
@@ -28,7 +29,7 @@ fn unsure() -> Document {
         name: "Mid blend".into(),
         low: "E33".into(),
         high: "E60".into(),
-        ron_min: "95".into(),
+        ron_min: Entry::metric("95"),
         ..CalibrationForm::default()
     }];
     document
@@ -104,7 +105,7 @@ fn no_remedy_where_none_is_needed_or_none_helps() {
     document.here.car.calibrations[0].high = "E85".into();
     let usable = &answer(&document).verdicts[0];
     assert_eq!((usable.judgement.verdict, usable.remedies.len()), (Verdict::Usable, 0));
-    document.here.car.calibrations[0].ron_min = "109".into();
+    document.here.car.calibrations[0].ron_min = Entry::metric("109");
     let short = &answer(&document).verdicts[0];
     assert_eq!((short.judgement.verdict, short.remedies.len()), (Verdict::DoNotSelect, 0));
 }

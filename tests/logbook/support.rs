@@ -41,7 +41,7 @@ pub(crate) fn fuel(id: u32, share: &str, volume: &str) -> FuelForm {
         id,
         name: format!("E{share}"),
         share: share.into(),
-        octane: if share == "85" { "104" } else { "95" }.into(),
+        octane: Entry::metric(if share == "85" { "104" } else { "95" }),
         put_in: Entry::metric(volume),
         ..FuelForm::default()
     }
@@ -60,7 +60,7 @@ pub(crate) fn stated(level: &str, share: &str) -> What {
     What::Correction(ContentsForm {
         level: LevelForm { error: Entry::metric("0.5"), ..self::level(level) },
         share: share.into(),
-        octane: "95".into(),
+        octane: Entry::metric("95"),
         ..ContentsForm::default()
     })
 }

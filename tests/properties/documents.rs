@@ -10,10 +10,11 @@ use fillwright::logbook::{
     LevelForm, Log, Moment, SensorForm, StartForm, TripForm, TubeTestForm, What,
 };
 use fillwright::power::AirCorrection;
-use fillwright::quantity::notation::UnitSystem;
 use fillwright::tank::{LevelReading, TubeTestMethod};
 use proptest::prelude::*;
 use proptest::sample::select;
+
+use crate::people::units;
 
 fn words() -> impl Strategy<Value = String> {
     prop_oneof![
@@ -24,8 +25,7 @@ fn words() -> impl Strategy<Value = String> {
 }
 
 pub(crate) fn entry() -> impl Strategy<Value = Entry> {
-    let system = select(vec![UnitSystem::Metric, UnitSystem::Us, UnitSystem::Imperial]);
-    (words(), system).prop_map(|(text, typed_in)| Entry { text, typed_in })
+    (words(), units()).prop_map(|(text, typed_in)| Entry { text, typed_in })
 }
 
 fn level() -> impl Strategy<Value = LevelForm> {
@@ -38,19 +38,21 @@ fn level() -> impl Strategy<Value = LevelForm> {
 }
 
 prop_compose! {
-    fn contents()(level in level(), texts in prop::array::uniform4(words())) -> ContentsForm {
-        let [share, share_range, octane, mon] = texts;
+    fn contents()(
+        level in level(), texts in prop::array::uniform3(words()), octane in entry(),
+    ) -> ContentsForm {
+        let [share, share_range, mon] = texts;
         ContentsForm { level, share, share_range, octane, mon }
     }
 }
 
 prop_compose! {
     fn fuel()(
-        id in 0_u32..9, grade in prop::option::of(words()), texts in prop::array::uniform5(words()),
-        entries in prop::array::uniform3(entry()), use_all in any::<bool>(),
+        id in 0_u32..9, grade in prop::option::of(words()), texts in prop::array::uniform4(words()),
+        entries in prop::array::uniform4(entry()), use_all in any::<bool>(),
     ) -> FuelForm {
-        let [name, share, share_range, octane, mon] = texts;
-        let [price, limit, put_in] = entries;
+        let [name, share, share_range, mon] = texts;
+        let [octane, price, limit, put_in] = entries;
         FuelForm { id, grade, name, share, share_range, octane, mon, price, limit, use_all, put_in }
     }
 }
@@ -109,11 +111,13 @@ prop_compose! {
 
 prop_compose! {
     fn halt()(
-        id in 0_u32..9, texts in prop::array::uniform4(words()), distance in entry(),
+        id in 0_u32..9, texts in prop::array::uniform3(words()),
+        entries in prop::array::uniform2(entry()),
         fuels in prop::collection::vec(fuel().boxed(), 0..3),
         numbers in prop::array::uniform2(prop::collection::vec(0_u32..9, 0..3)),
     ) -> HaltForm {
-        let ([place, fee, factor, ron_min], [closed, calibrations]) = (texts, numbers);
+        let ([place, fee, factor], [distance, ron_min]) = (texts, entries);
+        let [closed, calibrations] = numbers;
         HaltForm { id, place, fuels, closed, fee, distance, factor, calibrations, ron_min }
     }
 }

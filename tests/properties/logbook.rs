@@ -7,11 +7,13 @@ use fillwright::logbook::{
     StopForm, interpret,
 };
 use fillwright::quantity::Volume;
-use fillwright::quantity::notation::{DecimalMark, UnitSystem};
+use fillwright::quantity::notation::DecimalMark;
 use fillwright::tank::LevelReading;
 use proptest::prelude::*;
 use proptest::sample::select;
 use uom::si::volume::liter;
+
+use crate::people::units;
 
 fn typed(usual: &'static [&'static str]) -> impl Strategy<Value = String> {
     prop_oneof![8 => select(usual).prop_map(str::to_owned), 1 => ".{0,12}", 1 => Just(String::new())]
@@ -20,11 +22,7 @@ fn typed(usual: &'static [&'static str]) -> impl Strategy<Value = String> {
 fn volume() -> impl Strategy<Value = Entry> {
     const USUAL: &[&str] =
         &["0", "5", "12,5", "58", "1/4", "1/2", "full", "25 %", "3 gal", "90 km", "200", "0.01"];
-    (typed(USUAL), system()).prop_map(|(text, typed_in)| Entry { text, typed_in })
-}
-
-fn system() -> impl Strategy<Value = UnitSystem> {
-    select(vec![UnitSystem::Metric, UnitSystem::Us, UnitSystem::Imperial])
+    (typed(USUAL), units()).prop_map(|(text, typed_in)| Entry { text, typed_in })
 }
 
 fn share() -> impl Strategy<Value = String> {
@@ -35,14 +33,19 @@ fn range() -> impl Strategy<Value = String> {
     typed(&["", "", "0-10", "70-85", "0-100", "29–31", "95-96"])
 }
 
-fn octane() -> impl Strategy<Value = String> {
-    typed(&["", "95", "98 RON", "93 AKI", "104", "88,5"])
+fn octane() -> impl Strategy<Value = Entry> {
+    let text = typed(&["", "95", "98 RON", "93 AKI", "104", "88,5"]);
+    (text, units()).prop_map(|(text, typed_in)| Entry { text, typed_in })
+}
+
+fn motor() -> impl Strategy<Value = String> {
+    typed(&["", "85", "88,5", "98 RON"])
 }
 
 prop_compose! {
     fn fuel()(
-        share in share(), share_range in range(), octane in octane(), mon in octane(),
-        price in typed(&["", "1.2", "17,29", "0", "3.5/gal"]), price_in in system(),
+        share in share(), share_range in range(), octane in octane(), mon in motor(),
+        price in typed(&["", "1.2", "17,29", "0", "3.5/gal"]), price_in in units(),
         limit in volume(), limited in any::<bool>(), use_all in any::<bool>(),
         put_in in volume(), poured in prop::bool::weighted(0.3),
     ) -> FuelForm {
@@ -59,12 +62,12 @@ prop_compose! {
 
 prop_compose! {
     fn document()(
-        system in system(), mark in select(vec![None, Some(DecimalMark::Comma)]),
+        units in units(), mark in select(vec![None, Some(DecimalMark::Comma)]),
         capacity in volume(), consumption in typed(&["8", "7,5", "", "30 mpg"]),
         start in select(vec![StartForm::Typed, StartForm::Log]),
         level in volume(), level_error in volume(), known in any::<bool>(),
         reading in select(vec![LevelReading::Gauge, LevelReading::Counted, LevelReading::Brimmed]),
-        shares in (share(), range(), octane(), octane()),
+        shares in (share(), range(), octane(), motor()),
         offers in prop::collection::vec(fuel(), 0..5),
         aim in select(vec![
             AimForm::Share, AimForm::Calibration(1), AimForm::Calibration(2), AimForm::AsPoured,
@@ -78,12 +81,12 @@ prop_compose! {
         usual_tank in prop::bool::weighted(0.7),
     ) -> Document {
         let mut document = Document::demo();
-        document.settings.system = system;
+        document.settings.units = units;
         document.settings.decimal = mark;
         if !usual_tank {
             document.here.car.capacity = capacity;
         }
-        document.here.car.consumption = Entry { text: consumption, typed_in: system };
+        document.here.car.consumption = Entry { text: consumption, typed_in: units };
         document.here.car.fluid = fluid;
         let fill = &mut document.here.fill;
         fill.start = start;
@@ -149,7 +152,7 @@ proptest! {
         prop_assert_eq!(&Document::from_json(&text).unwrap(), &document);
         for entry in [&document.here.fill.level, &document.here.car.capacity, &document.here.fill.stop_volume] {
             let mut settings = document.settings.clone();
-            settings.system = entry.typed_in;
+            settings.units = entry.typed_in;
             let printer = Printer::new(&settings, DecimalMark::Point);
             prop_assert_eq!(&printer.shown(entry, Measure::Volume), &entry.text);
         }

@@ -4,8 +4,8 @@ use std::error::Error;
 use std::ops::RangeInclusive;
 
 use fillwright::quantity::notation::{
-    Consumption, ConsumptionUnit, DecimalMark, Decimals, DistanceUnit, NumberError, OctaneFigure,
-    Style, VolumeField, VolumeUnit, parse_consumption, parse_distance, parse_money, parse_number,
+    Consumption, DecimalMark, Decimals, DistanceUnit, NumberError, OctaneFigure, Style, Units,
+    VolumeField, VolumeUnit, parse_consumption, parse_distance, parse_money, parse_number,
     parse_octane, parse_price, parse_share, parse_share_band, parse_volume, print_consumption,
     print_distance, print_money, print_number, print_octane, print_percent, print_price,
     print_share, print_share_band, print_volume,
@@ -14,6 +14,8 @@ use fillwright::quantity::{Band, Money, Share, UnitPrice, Volume};
 use proptest::prelude::*;
 use proptest::sample::select;
 
+use crate::people::units;
+
 /// How closely a quantity returns, relative to its size.
 const CLOSE: f64 = 1e-9;
 
@@ -21,7 +23,8 @@ fn close(left: f64, right: f64) -> bool {
     (left - right).abs() <= CLOSE * right.abs()
 }
 
-fn style() -> impl Strategy<Value = Style> {
+/// Either decimal mark.
+pub(crate) fn style() -> impl Strategy<Value = Style> {
     select(vec![DecimalMark::Point, DecimalMark::Comma]).prop_map(|decimal| Style { decimal })
 }
 
@@ -51,9 +54,9 @@ fn field() -> impl Strategy<Value = VolumeField> {
     let litres = 0.5..=500.0_f64;
     let tank = proptest::option::of(litres.clone());
     let consumption = proptest::option::of(0.5..=50.0_f64);
-    (volume_unit(), tank, consumption, litres).prop_map(|(unit, tank, consumption, largest)| {
+    (units(), tank, consumption, litres).prop_map(|(units, tank, consumption, largest)| {
         VolumeField {
-            unit,
+            units,
             tank: tank.map(|litres| VolumeUnit::Litre.quantity(litres)),
             consumption: consumption
                 .and_then(|value| Consumption::from_litres_per_100_km(value).ok()),
@@ -106,8 +109,8 @@ fn read_everywhere(text: &str, field: &VolumeField) -> Result<(), TestCaseError>
     if let Ok(money) = parse_money(text) {
         finite(money.amount(), 0.0..=1e9)?;
     }
-    for unit in VolumeUnit::ALL {
-        if let Ok(price) = parse_price(text, unit) {
+    for units in [Units::METRIC, Units::US, Units::IMPERIAL] {
+        if let Ok(price) = parse_price(text, units) {
             // The price of the smallest unit, the litre, is the highest per volume.
             finite(price.of(VolumeUnit::Litre.quantity(1.0)).amount(), 0.0..=1000.0)?;
         }
@@ -120,10 +123,8 @@ fn read_everywhere(text: &str, field: &VolumeField) -> Result<(), TestCaseError>
             finite(DistanceUnit::Mile.value_of(way), 0.0..=1.0001e7)?;
         }
     }
-    for unit in ConsumptionUnit::ALL {
-        if let Ok(car) = parse_consumption(text, unit) {
-            finite(car.litres_per_100_km(), 0.1..=3000.0)?;
-        }
+    if let Ok(car) = parse_consumption(text, field.units) {
+        finite(car.litres_per_100_km(), 0.1..=3000.0)?;
     }
     Ok(())
 }
@@ -208,7 +209,7 @@ proptest! {
         style in style(),
     ) {
         let volume: Volume = field.largest * part;
-        let field = VolumeField { unit, ..field };
+        let field = VolumeField { units: unit.into(), ..field };
         let text = print_volume(volume, unit, Decimals::Exact, style);
         let read = parse_volume(&text, &field).map_err(failed)?;
         prop_assert!(close(unit.value_of(read), unit.value_of(volume)), "{text}: {read:?}");
@@ -266,13 +267,14 @@ proptest! {
     fn prices_return(
         amount in number(0.0..=999.0),
         currency in select(vec!["", "€", "$", "CHF", "kr", "US$"]),
-        unit in volume_unit(),
+        units in units(),
         style in style(),
     ) {
+        let unit = units.volume();
         let one = unit.quantity(1.0);
         let price = UnitPrice::new(Money::new(amount).map_err(failed)?, one);
         let text = print_price(price, unit, currency, Decimals::Exact, style);
-        let read = parse_price(&text, unit).map_err(failed)?;
+        let read = parse_price(&text, units).map_err(failed)?;
         prop_assert!(close(read.of(one).amount(), amount), "{text}: {read:?}");
     }
 
@@ -290,12 +292,13 @@ proptest! {
     #[test]
     fn consumptions_return(
         value in number(0.11..=998.0),
-        unit in select(ConsumptionUnit::ALL.to_vec()),
+        units in units(),
         style in style(),
     ) {
+        let unit = units.consumption();
         let consumption = unit.quantity(value).map_err(failed)?;
         let text = print_consumption(consumption, unit, Decimals::Exact, style);
-        let read = parse_consumption(&text, unit).map_err(failed)?;
+        let read = parse_consumption(&text, units).map_err(failed)?;
         prop_assert!(close(read.litres_per_100_km(), consumption.litres_per_100_km()), "{text}");
     }
 

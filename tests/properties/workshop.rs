@@ -5,19 +5,14 @@ use std::fmt::Write;
 
 use fillwright::logbook::curve_table::{ColumnChoice, CurveTable, ValueIs};
 use fillwright::quantity::notation::{
-    DecimalMark, Decimals, InSi, QuantityField, Style, UnitSystem, parse_fraction, parse_lambda,
+    DecimalMark, Decimals, InSi, QuantityField, Style, Units, parse_fraction, parse_lambda,
     parse_speed_range, workshop,
 };
 use proptest::prelude::*;
 use proptest::sample::select;
 
-fn style() -> impl Strategy<Value = Style> {
-    select(vec![DecimalMark::Point, DecimalMark::Comma]).prop_map(|decimal| Style { decimal })
-}
-
-fn system() -> impl Strategy<Value = UnitSystem> {
-    select(vec![UnitSystem::Metric, UnitSystem::Us, UnitSystem::Imperial])
-}
+use crate::notation::style;
+use crate::people::units;
 
 /// A check of one field, for whatever it measures.
 trait Check {
@@ -49,7 +44,7 @@ fn every_field(check: &impl Check) -> Result<(), TestCaseError> {
 
 /// A quantity so far up the field's range.
 fn at<Q: InSi>(field: &QuantityField<Q>, part: f64) -> Q {
-    let unit = field.own(UnitSystem::Metric);
+    let unit = field.own(Units::METRIC);
     let (low, high) = field.range(unit);
     unit.quantity(low + (high - low) * part)
 }
@@ -57,7 +52,7 @@ fn at<Q: InSi>(field: &QuantityField<Q>, part: f64) -> Q {
 /// What is printed exactly in any unit reads back as the same quantity.
 struct Returns {
     part: f64,
-    system: UnitSystem,
+    units: Units,
     style: Style,
 }
 
@@ -66,11 +61,11 @@ impl Check for Returns {
         let quantity = at(field, self.part);
         for unit in field.units() {
             // A gallon's symbol without a country is the person's own.
-            if field.named(unit.symbol(), self.system) != Some(unit) {
+            if field.named(unit.symbol(), self.units) != Some(unit) {
                 continue;
             }
             let text = unit.print(quantity, Decimals::Exact, self.style);
-            let read = field.parse(&text, self.system);
+            let read = field.parse(&text, self.units);
             let read = read.map_err(|error| TestCaseError::fail(format!("{text}: {error}")))?;
             let (read, meant) = (unit.value_of(read), unit.value_of(quantity));
             prop_assert!(
@@ -87,7 +82,7 @@ impl Check for Returns {
 /// What is shown in other units is what was typed, to the decimals that are shown.
 struct IsShown {
     part: f64,
-    systems: [UnitSystem; 2],
+    systems: [Units; 2],
     style: Style,
 }
 
@@ -120,14 +115,14 @@ impl Check for IsShown {
 /// What is accepted lies in the range.
 struct DoesNoHarm<'a> {
     text: &'a str,
-    system: UnitSystem,
+    units: Units,
 }
 
 impl Check for DoesNoHarm<'_> {
     fn of<Q: InSi>(&self, field: &QuantityField<Q>) -> Result<(), TestCaseError> {
-        match field.parse(self.text, self.system) {
+        match field.parse(self.text, self.units) {
             Ok(quantity) => {
-                let unit = field.own(self.system);
+                let unit = field.own(self.units);
                 let (low, high) = field.range(unit);
                 let value = unit.value_of(quantity);
                 // Another unit's limits are rounded outwards on their own.
@@ -260,8 +255,8 @@ fn near_table() -> impl Strategy<Value = String> {
 
 fn choice() -> impl Strategy<Value = ColumnChoice> {
     let column = || proptest::option::of(0..4_usize);
-    let torque = ValueIs::Torque(workshop::TORQUE.own(UnitSystem::Us));
-    let power = ValueIs::Power(workshop::POWER.own(UnitSystem::Metric));
+    let torque = ValueIs::Torque(workshop::TORQUE.own(Units::US));
+    let power = ValueIs::Power(workshop::POWER.own(Units::METRIC));
     (column(), column(), column(), select(vec![None, Some(torque), Some(power)]))
         .prop_map(|(speed, value, boost, value_is)| ColumnChoice { speed, value, boost, value_is })
 }
@@ -272,26 +267,26 @@ proptest! {
     #[test]
     fn quantities_return(
         part in 0.001..=0.999_f64,
-        system in system(),
+        units in units(),
         style in style(),
     ) {
-        every_field(&Returns { part, system, style })?;
+        every_field(&Returns { part, units, style })?;
     }
 
     #[test]
     fn what_was_typed_is_shown_in_other_units(
         part in 0.01..=0.99_f64,
-        typed_in in system(),
-        shown_in in system(),
+        typed_in in units(),
+        shown_in in units(),
         style in style(),
     ) {
         every_field(&IsShown { part, systems: [typed_in, shown_in], style })?;
     }
 
     #[test]
-    fn no_text_does_harm(text in any_text(), system in system()) {
-        every_field(&DoesNoHarm { text: &text, system })?;
-        if let Ok(lambda) = parse_lambda(&text) {
+    fn no_text_does_harm(text in any_text(), units in units()) {
+        every_field(&DoesNoHarm { text: &text, units })?;
+        if let Ok(lambda) = parse_lambda(&text, units) {
             prop_assert!((0.5..=2.0).contains(&lambda));
         }
         if let Ok(fraction) = parse_fraction(&text, 0.0..=0.4) {
@@ -306,9 +301,9 @@ proptest! {
     fn no_table_does_harm(
         text in prop_oneof![1 => "(?s).{0,200}", 4 => near_table()],
         choice in choice(),
-        system in system(),
+        units in units(),
     ) {
-        let Ok(table) = CurveTable::read(&text, &choice, system) else { return Ok(()) };
+        let Ok(table) = CurveTable::read(&text, &choice, units) else { return Ok(()) };
         prop_assert!(table.columns.len() >= 2);
         for row in &table.rows {
             prop_assert!(row.speed.si() > 0.0 && row.value.power(row.speed).si() > 0.0);
@@ -337,12 +332,12 @@ proptest! {
             let (whole, tenth) = (tenths / 10, tenths % 10);
             writeln!(text, "{speed}{separator}{whole}{}{tenth}", mark.char()).unwrap();
         }
-        let torque = workshop::TORQUE.own(UnitSystem::Metric);
+        let torque = workshop::TORQUE.own(Units::METRIC);
         let choice = ColumnChoice { value_is: Some(ValueIs::Torque(torque)), ..ColumnChoice::default() };
-        let table = CurveTable::read(&text, &choice, UnitSystem::Us).unwrap();
+        let table = CurveTable::read(&text, &choice, Units::US).unwrap();
         prop_assert_eq!(table.bad.len(), 0, "{:?}", table.bad);
         prop_assert_eq!(table.decimal, Some(mark));
-        let speed_unit = workshop::ENGINE_SPEED.own(UnitSystem::Metric);
+        let speed_unit = workshop::ENGINE_SPEED.own(Units::METRIC);
         for (row, (speed, tenths)) in table.rows.iter().zip(&rows) {
             prop_assert!((speed_unit.value_of(row.speed) - f64::from(*speed)).abs() < 1e-6);
             let read = row.value.torque(row.speed).si();

@@ -1,8 +1,8 @@
-use fillwright::logbook::{CalibrationForm, CalibrationPart, Document, Field};
+use fillwright::logbook::{CalibrationForm, CalibrationPart, Document, Field, Measure};
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Button, CheckBox, Rows, TextField, holds};
+use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, Rows, TextField, holds};
 
 fn find(document: &Document, id: u32) -> Option<&CalibrationForm> {
     document.here.car.calibrations.iter().find(|form| form.id == id)
@@ -106,11 +106,12 @@ fn OneCalibration(id: u32) -> impl IntoView {
                 />
                 <TextField
                     field=Field::Calibration(id, CalibrationPart::RonMin)
-                    label="Needs RON"
-                    hint="Or AKI: 93 AKI"
+                    label="Octane needed"
+                    hint=OCTANE_HINT
+                    unit=state.octane_unit()
                     words=true
-                    value=text(|form| &form.ron_min)
-                    on_text=set(|form| &mut form.ron_min)
+                    value=state.entry(Measure::Octane, move |it| Some(&find(it, id)?.ron_min))
+                    on_text=state.set_entry(move |it| Some(&mut find_mut(it, id)?.ron_min))
                 />
             </div>
             <CheckBox label="Counts on injection fluid" checked=needs_fluid on_tick=tick />

@@ -1,27 +1,15 @@
 use fillwright::calibration::FluidState;
 use fillwright::logbook::{Field, Measure};
-use fillwright::quantity::notation::{DecimalMark, UnitSystem};
 use leptos::prelude::*;
 
 use super::calibrations::CalibrationsCard;
 use super::cars::CarsCard;
 use super::data::DataCard;
+use super::units::UnitsCard;
 use crate::app::state::State;
 use crate::app::widgets::{
     Button, Options, Rows, TextField, When, holds, key_of, options, said, value_of,
 };
-
-const SYSTEMS: [(UnitSystem, &str, &str); 3] = [
-    (UnitSystem::Metric, "metric", "Litre, km"),
-    (UnitSystem::Us, "us", "US gallon, mile"),
-    (UnitSystem::Imperial, "imperial", "Imperial gallon, mile"),
-];
-
-const MARKS: [(Option<DecimalMark>, &str, &str); 3] = [
-    (None, "device", "As this device"),
-    (Some(DecimalMark::Point), "point", "1.5"),
-    (Some(DecimalMark::Comma), "comma", "1,5"),
-];
 
 const FLUIDS: [(FluidState, &str, &str); 3] = [
     (FluidState::Ready, "ready", "Checked and ready"),
@@ -54,7 +42,7 @@ fn TankCard() -> impl IntoView {
     let state = State::here();
     let unit = state.volume_unit();
     let per_distance =
-        said(move || state.printer.with(|it| it.system.consumption().symbol().to_owned()));
+        said(move || state.printer.with(|it| it.units.consumption().symbol().to_owned()));
     view! {
         <section class="card" aria-labelledby="tank-title">
             <h2 id="tank-title">"Tank"</h2>
@@ -100,68 +88,6 @@ fn TankCard() -> impl IntoView {
                 on_text=state.set_entry(|it| Some(&mut it.here.car.line))
             />
         </section>
-    }
-}
-
-/// Units and how numbers are written.
-#[component]
-fn UnitsCard() -> impl IntoView {
-    let state = State::here();
-    let unit = state.volume_unit();
-    let system = said(move || state.document.with(|it| key_of(&SYSTEMS, &it.settings.system)));
-    let mark = said(move || state.document.with(|it| key_of(&MARKS, &it.settings.decimal)));
-    view! {
-        <section class="card" id="units" aria-labelledby="units-title">
-            <h2 id="units-title">"Units"</h2>
-            <Options
-                legend="Volume and distance"
-                name="system"
-                options=options(&SYSTEMS)
-                chosen=system
-                on_choice=state
-                    .set(|it, key| {
-                        if let Some(system) = value_of(&SYSTEMS, &key) {
-                            it.settings.system = system;
-                        }
-                    })
-            />
-            <Options
-                legend="Decimals"
-                name="decimal-mark"
-                options=options(&MARKS)
-                chosen=mark
-                on_choice=state
-                    .set(|it, key| {
-                        if let Some(mark) = value_of(&MARKS, &key) {
-                            it.settings.decimal = mark;
-                        }
-                    })
-            />
-            <Currency />
-            <TextField
-                field=Field::PumpStep
-                label="Step of the pump"
-                unit=unit
-                hint="Volumes are rounded to what you can stop at"
-                value=state.entry(Measure::Volume, |it| Some(&it.settings.pump_step))
-                on_text=state.set_entry(|it| Some(&mut it.settings.pump_step))
-            />
-        </section>
-    }
-}
-
-#[component]
-fn Currency() -> impl IntoView {
-    let state = State::here();
-    view! {
-        <TextField
-            field=Field::Currency
-            label="Currency"
-            words=true
-            hint="A sign or name; nothing is converted"
-            value=state.text(|it| Some(&it.settings.currency))
-            on_text=state.set(|it, text| it.settings.currency = text.chars().take(6).collect())
-        />
     }
 }
 

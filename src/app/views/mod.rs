@@ -10,6 +10,7 @@ mod hardware;
 mod methods;
 mod tank;
 mod trip;
+mod units;
 mod welcome;
 
 pub(crate) use car::CarView;

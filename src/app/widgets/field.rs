@@ -5,6 +5,9 @@ use super::below::Below;
 use super::flow::{When, holds};
 use crate::app::state::State;
 
+/// What to say below a field for an octane number.
+pub(crate) const OCTANE_HINT: &str = "Or with its scale: 98 RON, 93 AKI";
+
 /// A text field with its label above, its unit inside, and its hint or what is
 /// wrong below.
 #[component]

@@ -4,6 +4,7 @@ pub(crate) mod hardware;
 pub(crate) mod methods;
 pub(crate) mod tank;
 pub(crate) mod trip;
+pub(crate) mod units;
 
 use fillwright::calibration::{Calibration, Judgement, Reason, Verdict};
 use fillwright::fill::{Cycles, Impossible, Obstacle, Rule, Stop};
@@ -264,7 +265,7 @@ fn burn_down(plight: &Plight, wanted: &str, answer: &Answer, printer: &Printer) 
         .then
         .iter()
         .zip(&answer.asked.fuels)
-        .filter(|(volume, _)| printer.system.volume().value_of(**volume) > 0.05)
+        .filter(|(volume, _)| printer.units.volume().value_of(**volume) > 0.05)
         .map(|(volume, fuel)| format!("{} {}", printer.volume(*volume), fuel.name))
         .collect();
     let then = if then.is_empty() { "nothing more".into() } else { then.join(" and ") };

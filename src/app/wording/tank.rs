@@ -4,6 +4,7 @@ use fillwright::logbook::{
     BeforeForm, Entry, Event, FillEntry, FuelForm, Measure, OldBlend, Passage, Printer, Remedy,
     TankAnswer, What,
 };
+use fillwright::quantity::notation::OctaneScale;
 use fillwright::quantity::{Band, Length, Share, Volume};
 use fillwright::tank::{Doubt, Estimate, ShareReadingKind};
 
@@ -18,10 +19,14 @@ pub(crate) fn blend(share: Band<Share>, printer: &Printer) -> (String, String) {
 /// How much there is, and of what octane.
 pub(crate) fn level_and_octane(estimate: &Estimate, printer: &Printer) -> String {
     let level = estimate.level;
-    let octane = estimate.ron.map_or_else(
-        || "octane not known".to_owned(),
-        |ron| format!("at least RON {}", printer.number(floor_tenth(ron.low()), 1)),
-    );
+    let at_least = |value| printer.number(floor_tenth(value), 1);
+    let octane = match (estimate.ron, estimate.mon, printer.units.octane()) {
+        (Some(ron), Some(mon), OctaneScale::Aki) => {
+            format!("at least AKI {}", at_least(f64::midpoint(ron.low(), mon.low())))
+        }
+        (Some(ron), ..) => format!("at least RON {}", at_least(ron.low())),
+        (None, ..) => "octane not known".to_owned(),
+    };
     format!(
         "{}, between {} and {}; {octane}",
         printer.volume(level.expected()),
@@ -138,7 +143,7 @@ pub(crate) fn detail(event: &Event, printer: &Printer) -> String {
     let volume =
         |entry: &Entry| with_unit(&printer.shown(entry, Measure::Volume), volume_unit(printer));
     let distance = |entry: &Entry| {
-        with_unit(&printer.shown(entry, Measure::Distance), printer.system.distance().symbol())
+        with_unit(&printer.shown(entry, Measure::Distance), printer.units.distance().symbol())
     };
     match &event.what {
         What::Fill(fill) => fill_detail(fill, printer),
@@ -147,7 +152,7 @@ pub(crate) fn detail(event: &Event, printer: &Printer) -> String {
         What::TubeTest(form) => format!("boundary at {}", with_unit(&form.boundary, "mL")),
         What::Drive(entry) => distance(entry),
         What::Trip(form) => {
-            let unit = printer.system.consumption().symbol();
+            let unit = printer.units.consumption().symbol();
             let mean = with_unit(&printer.shown(&form.consumption, Measure::Consumption), unit);
             format!("{} at {mean}", distance(&form.distance))
         }
@@ -161,7 +166,7 @@ pub(crate) fn detail(event: &Event, printer: &Printer) -> String {
 }
 
 fn volume_unit(printer: &Printer) -> &'static str {
-    printer.system.volume().symbol()
+    printer.units.volume().symbol()
 }
 
 /// A typed text with the unit it stands for, where it names none.

@@ -46,7 +46,7 @@ pub(crate) fn halt_in_short(stop: &HaltForm, printer: &Printer) -> String {
     match distance.trim() {
         "" => fuels,
         way if way.chars().all(|it| it.is_ascii_digit() || ".,".contains(it)) => {
-            format!("{fuels}; then {way}\u{202f}{}", printer.system.distance().symbol())
+            format!("{fuels}; then {way}\u{202f}{}", printer.units.distance().symbol())
         }
         way => format!("{fuels}; then {way}"),
     }

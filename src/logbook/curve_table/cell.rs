@@ -3,7 +3,7 @@
 use super::layout::{Layout, Line};
 use super::{Chosen, CurveValue, Meaning, Row, ValueIs};
 use crate::quantity::notation::{
-    DecimalMark, FigureTextError, InSi, NumberError, QuantityField, Unit, UnitSystem, workshop,
+    DecimalMark, FigureTextError, InSi, NumberError, QuantityField, Unit, Units, workshop,
 };
 
 /// Longer texts are cut when they are quoted.
@@ -15,11 +15,11 @@ const NOTHING: [&str; 6] = ["", "-", "–", "n/a", "na", "nan"];
 /// How the cells of a table are read.
 pub(super) struct Cells {
     decimal: Option<DecimalMark>,
-    system: UnitSystem,
+    units: Units,
 }
 
 impl Cells {
-    pub(super) fn new(layout: &Layout, system: UnitSystem) -> Self {
+    pub(super) fn new(layout: &Layout, units: Units) -> Self {
         let cells = layout.rows.iter().flat_map(|row| &row.cells);
         let (mut points, mut commas) = (0, 0);
         for cell in cells {
@@ -35,7 +35,7 @@ impl Cells {
             (0, 1..) => Some(DecimalMark::Comma),
             _ => None,
         };
-        Self { decimal, system }
+        Self { decimal, units }
     }
 
     /// What stands before decimals in all of the table.
@@ -76,7 +76,7 @@ impl Cells {
     ) -> Result<Q, String> {
         let column = meaning.name();
         let quoted = shortened(cell);
-        let error = match field.parse_in(unit, cell, self.system) {
+        let error = match field.parse_in(unit, cell, self.units) {
             Ok(quantity) => return Ok(quantity),
             Err(error) => error,
         };

@@ -1,6 +1,6 @@
 //! What the header of a column says of it.
 
-use crate::quantity::notation::{Unit, UnitSystem, workshop};
+use crate::quantity::notation::{Unit, Units, workshop};
 use crate::quantity::{AngularVelocity, GaugePressure, Power, Torque};
 
 /// What a column holds.
@@ -61,7 +61,7 @@ pub(super) struct Understood {
 const LONGEST: usize = 64;
 
 /// What a header says.
-pub(super) fn understood(header: &str, system: UnitSystem) -> Understood {
+pub(super) fn understood(header: &str, units: Units) -> Understood {
     let nothing = Understood { meaning: Meaning::Unknown, unit: None, place: None };
     if header.len() > LONGEST {
         return nothing;
@@ -70,7 +70,7 @@ pub(super) fn understood(header: &str, system: UnitSystem) -> Understood {
     let words: Vec<&str> =
         lower.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty()).collect();
     let says = |names: &[&str]| words.iter().any(|word| names.contains(word));
-    let unit = unit(header, system);
+    let unit = unit(header, units);
     // A letter alone; before a unit, the unit tells as much by itself.
     let symbol = |letters: &[&str]| words.len() == 1 && says(letters);
     let named = if says(&["boost", "charge", "turbo"]) {
@@ -108,7 +108,7 @@ pub(super) fn understood(header: &str, system: UnitSystem) -> Understood {
 }
 
 /// The longest part of a header that names a unit.
-fn unit(header: &str, system: UnitSystem) -> Option<Named> {
+fn unit(header: &str, units: Units) -> Option<Named> {
     let boundary = |c: char| !c.is_alphanumeric() && !matches!(c, '°' | '"');
     let mut starts = vec![0];
     let mut ends = Vec::new();
@@ -125,11 +125,11 @@ fn unit(header: &str, system: UnitSystem) -> Option<Named> {
         .filter(|part| !part.is_empty())
         .collect();
     parts.sort_by_key(|part| std::cmp::Reverse(part.len()));
-    parts.into_iter().find_map(|part| named(part, system))
+    parts.into_iter().find_map(|part| named(part, units))
 }
 
 /// The unit that a word names.
-pub(super) fn named(word: &str, system: UnitSystem) -> Option<Named> {
+pub(super) fn named(word: &str, units: Units) -> Option<Named> {
     let word = word.trim_matches(['(', ')', '[', ']', ' ']);
     // In a header these are power in a unit, and a hint of the place beside it.
     let power = match word.to_lowercase().as_str() {
@@ -137,10 +137,10 @@ pub(super) fn named(word: &str, system: UnitSystem) -> Option<Named> {
         "wkw" | "bkw" => "kW",
         _ => word,
     };
-    let speed = || workshop::ENGINE_SPEED.named(word, system).map(Named::Speed);
-    let torque = || workshop::TORQUE.named(word, system).map(Named::Torque);
-    let power = || workshop::POWER.named(power, system).map(Named::Power);
-    let boost = || workshop::BOOST.named(word, system).map(Named::Boost);
+    let speed = || workshop::ENGINE_SPEED.named(word, units).map(Named::Speed);
+    let torque = || workshop::TORQUE.named(word, units).map(Named::Torque);
+    let power = || workshop::POWER.named(power, units).map(Named::Power);
+    let boost = || workshop::BOOST.named(word, units).map(Named::Boost);
     speed().or_else(torque).or_else(power).or_else(boost)
 }
 
@@ -160,7 +160,7 @@ mod tests {
     use super::*;
 
     fn read(header: &str) -> (Meaning, Option<&'static str>, Option<Place>) {
-        let it = understood(header, UnitSystem::Metric);
+        let it = understood(header, Units::METRIC);
         (it.meaning, it.unit.map(Named::symbol), it.place)
     }
 

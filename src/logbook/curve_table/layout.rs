@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use super::header::{Meaning, Named, Understood, named, understood};
 use super::split::{Separator, lines};
 use super::{CurveTableError, MOST_COLUMNS, MOST_ROWS};
-use crate::quantity::notation::{NumberError, UnitSystem, parse_number};
+use crate::quantity::notation::{NumberError, Units, parse_number};
 
 /// A row of cells.
 pub(super) struct Line {
@@ -26,7 +26,7 @@ pub(super) struct Layout {
 }
 
 impl Layout {
-    pub(super) fn of(text: &str, system: UnitSystem) -> Result<Self, CurveTableError> {
+    pub(super) fn of(text: &str, units: Units) -> Result<Self, CurveTableError> {
         let all = lines(text);
         let mut lines: Vec<_> = all.iter().map(|(line, text)| (*line, text.as_str())).collect();
         let mut unread = Vec::new();
@@ -38,7 +38,7 @@ impl Layout {
         }
         let separator = announced.map_or_else(|| Separator::of(&lines), |(_, separator)| separator);
         let cells = |text: &str| match separator {
-            Separator::Blank => with_their_units(&separator.cells(text), system),
+            Separator::Blank => with_their_units(&separator.cells(text), units),
             _ => separator.cells(text),
         };
         let numbers = |cells: &[String]| cells.iter().filter(|cell| is_number(cell)).count();
@@ -67,7 +67,7 @@ impl Layout {
         let rows: Vec<_> = rows.drain(..).map(|(_, line)| line).collect();
         let before: Vec<_> = before.into_iter().map(|(_, line)| line).collect();
         let width = rows.iter().map(|row| row.cells.len()).max().unwrap_or(0);
-        let (headers, used) = headers(&before, separator, width, system);
+        let (headers, used) = headers(&before, separator, width, units);
         unread.extend(before.iter().map(|line| line.number).filter(|line| !used.contains(line)));
         let columns = width.max(headers.len());
         if columns > MOST_COLUMNS {
@@ -75,7 +75,7 @@ impl Layout {
         }
         let headers: Vec<_> =
             (0..columns).map(|at| headers.get(at).cloned().unwrap_or_default()).collect();
-        let understood = headers.iter().map(|header| understood(header, system)).collect();
+        let understood = headers.iter().map(|header| understood(header, units)).collect();
         Ok(Self { separator, headers, understood, rows, unread })
     }
 }
@@ -94,29 +94,28 @@ fn headers(
     before: &[Line],
     separator: Separator,
     width: usize,
-    system: UnitSystem,
+    units: Units,
 ) -> (Vec<String>, Vec<usize>) {
     let cells = |line: &Line| match separator {
         Separator::Blank => by_blanks(&line.text, width),
         _ => line.cells.clone(),
     };
     let score = |cells: &[String]| {
-        let meant =
-            cells.iter().filter(|cell| understood(cell, system).meaning != Meaning::Unknown);
+        let meant = cells.iter().filter(|cell| understood(cell, units).meaning != Meaning::Unknown);
         meant.count()
     };
     // A row of units below a row of names.
-    if let [.., names, units] = before {
-        let (name, unit) = (cells(names), cells(units));
-        let are_units = unit.iter().any(|cell| named(cell, system).is_some());
-        let bare = name.iter().all(|cell| understood(cell, system).unit.is_none_or(is_speed));
+    if let [.., names, symbols] = before {
+        let (name, unit) = (cells(names), cells(symbols));
+        let are_units = unit.iter().any(|cell| named(cell, units).is_some());
+        let bare = name.iter().all(|cell| understood(cell, units).unit.is_none_or(is_speed));
         if are_units && bare && name.len() > 1 && score(&name) > 0 {
             let both = (0..name.len().max(unit.len())).map(|at| {
                 let part = |cells: &[String]| cells.get(at).cloned().unwrap_or_default();
                 let (name, unit) = (part(&name), part(&unit));
                 format!("{name} {unit}").trim().to_owned()
             });
-            return (both.collect(), vec![names.number, units.number]);
+            return (both.collect(), vec![names.number, symbols.number]);
         }
     }
     // The line that says most; of several the nearest to the rows.
@@ -174,11 +173,11 @@ fn by_blanks(text: &str, width: usize) -> Vec<String> {
 }
 
 /// Cells that blanks part, with each unit back beside its number.
-fn with_their_units(cells: &[String], system: UnitSystem) -> Vec<String> {
+fn with_their_units(cells: &[String], units: Units) -> Vec<String> {
     let mut joined: Vec<String> = Vec::new();
     for cell in cells {
         match joined.last_mut() {
-            Some(last) if is_bare_number(last) && named(cell, system).is_some() => {
+            Some(last) if is_bare_number(last) && named(cell, units).is_some() => {
                 last.push(' ');
                 last.push_str(cell);
             }

@@ -7,9 +7,9 @@
 //!
 //! ```
 //! use fillwright::logbook::curve_table::{ColumnChoice, CurveTable};
-//! use fillwright::quantity::notation::UnitSystem;
+//! use fillwright::quantity::notation::Units;
 //! let text = "rpm;Torque (Nm)\n2000;350,5\n2500;n/a\n3000;402,0";
-//! let table = CurveTable::read(text, &ColumnChoice::default(), UnitSystem::Metric)?;
+//! let table = CurveTable::read(text, &ColumnChoice::default(), Units::METRIC)?;
 //! assert_eq!(table.rows.len(), 2);
 //! assert_eq!(table.bad[0].to_string(), "line 3: “n/a” in column torque is not a number");
 //! # Ok::<(), fillwright::logbook::curve_table::CurveTableError>(())
@@ -32,7 +32,7 @@ use uom::si::torque::newton_meter;
 use self::cell::Cells;
 use self::header::{Named, Understood};
 use self::layout::Layout;
-use crate::quantity::notation::{DecimalMark, Unit, UnitSystem, workshop};
+use crate::quantity::notation::{DecimalMark, Unit, Units, workshop};
 use crate::quantity::{AngularVelocity, GaugePressure, Power, Torque};
 
 pub use header::{Meaning, Place};
@@ -241,17 +241,13 @@ impl CurveTable {
     ///
     /// # Errors
     /// When the text is too large, has no row, or a chosen column is not there.
-    pub fn read(
-        text: &str,
-        choice: &ColumnChoice,
-        system: UnitSystem,
-    ) -> Result<Self, CurveTableError> {
+    pub fn read(text: &str, choice: &ColumnChoice, units: Units) -> Result<Self, CurveTableError> {
         if text.len() > LONGEST_TABLE {
             return Err(CurveTableError::TooLong { given: text.len() });
         }
-        let layout = Layout::of(text, system)?;
-        let found = Found::of(choice, &layout, system)?;
-        let cells = Cells::new(&layout, system);
+        let layout = Layout::of(text, units)?;
+        let found = Found::of(choice, &layout, units)?;
+        let cells = Cells::new(&layout, units);
         let (mut rows, mut bad) = (Vec::new(), Vec::new());
         if let Some(chosen) = found.chosen() {
             for line in &layout.rows {
@@ -268,7 +264,7 @@ impl CurveTable {
         Ok(Self {
             separator: layout.separator,
             decimal: cells.decimal(),
-            columns: found.columns(&layout, system),
+            columns: found.columns(&layout, units),
             speed: found.speed.map(|(at, _)| at),
             value: found.value,
             rows,
@@ -293,11 +289,7 @@ struct Found {
 }
 
 impl Found {
-    fn of(
-        choice: &ColumnChoice,
-        layout: &Layout,
-        system: UnitSystem,
-    ) -> Result<Self, CurveTableError> {
+    fn of(choice: &ColumnChoice, layout: &Layout, units: Units) -> Result<Self, CurveTableError> {
         let columns: &[Understood] = &layout.understood;
         let chosen = [choice.speed, choice.value, choice.boost];
         for (index, given) in chosen.iter().enumerate() {
@@ -336,19 +328,19 @@ impl Found {
         let by_header = |at: usize| match (columns.get(at)?.meaning, unit(at)) {
             (_, Some(Named::Torque(unit))) => Some(ValueIs::Torque(unit)),
             (_, Some(Named::Power(unit))) => Some(ValueIs::Power(unit)),
-            (Meaning::Torque, _) => Some(ValueIs::Torque(workshop::TORQUE.own(system))),
-            (Meaning::Power, _) => Some(ValueIs::Power(workshop::POWER.own(system))),
+            (Meaning::Torque, _) => Some(ValueIs::Torque(workshop::TORQUE.own(units))),
+            (Meaning::Power, _) => Some(ValueIs::Power(workshop::POWER.own(units))),
             _ => None,
         };
         Ok(Self {
             speed: speed.map(|at| match unit(at) {
                 Some(Named::Speed(unit)) => (at, unit),
-                _ => (at, workshop::ENGINE_SPEED.own(system)),
+                _ => (at, workshop::ENGINE_SPEED.own(units)),
             }),
             value: value.and_then(|at| Some((at, choice.value_is.or_else(|| by_header(at))?))),
             boost: boost.map(|at| match unit(at) {
                 Some(Named::Boost(unit)) => (at, unit),
-                _ => (at, workshop::BOOST.own(system)),
+                _ => (at, workshop::BOOST.own(units)),
             }),
         })
     }
@@ -358,7 +350,7 @@ impl Found {
     }
 
     /// The columns as they are read.
-    fn columns(&self, layout: &Layout, system: UnitSystem) -> Vec<Column> {
+    fn columns(&self, layout: &Layout, units: Units) -> Vec<Column> {
         let is_read = self.chosen().is_some();
         let columns = layout.understood.iter().zip(&layout.headers).enumerate();
         columns
@@ -373,7 +365,7 @@ impl Found {
                     boost.map(|(_, unit)| (Meaning::Boost, unit.symbol()))
                 };
                 let meaning = read.map_or(understood.meaning, |(meaning, _)| meaning);
-                let unit = read.map(|(_, unit)| unit).or(named).or_else(|| own(meaning, system));
+                let unit = read.map(|(_, unit)| unit).or(named).or_else(|| own(meaning, units));
                 Column {
                     header: header.clone(),
                     meaning,
@@ -388,12 +380,12 @@ impl Found {
 }
 
 /// The symbol of a system's own unit.
-fn own(meaning: Meaning, system: UnitSystem) -> Option<&'static str> {
+fn own(meaning: Meaning, units: Units) -> Option<&'static str> {
     match meaning {
-        Meaning::EngineSpeed => Some(workshop::ENGINE_SPEED.own(system).symbol()),
-        Meaning::Torque => Some(workshop::TORQUE.own(system).symbol()),
-        Meaning::Power => Some(workshop::POWER.own(system).symbol()),
-        Meaning::Boost => Some(workshop::BOOST.own(system).symbol()),
+        Meaning::EngineSpeed => Some(workshop::ENGINE_SPEED.own(units).symbol()),
+        Meaning::Torque => Some(workshop::TORQUE.own(units).symbol()),
+        Meaning::Power => Some(workshop::POWER.own(units).symbol()),
+        Meaning::Boost => Some(workshop::BOOST.own(units).symbol()),
         Meaning::Unknown => None,
     }
 }

@@ -9,15 +9,15 @@ use uom::si::torque::newton_meter;
 use super::*;
 
 fn read(text: &str) -> CurveTable {
-    CurveTable::read(text, &ColumnChoice::default(), UnitSystem::Metric).unwrap()
+    CurveTable::read(text, &ColumnChoice::default(), Units::METRIC).unwrap()
 }
 
 fn with(text: &str, choice: ColumnChoice) -> Result<CurveTable, CurveTableError> {
-    CurveTable::read(text, &choice, UnitSystem::Metric)
+    CurveTable::read(text, &choice, Units::METRIC)
 }
 
 fn torque(symbol: &str) -> ValueIs {
-    ValueIs::Torque(workshop::TORQUE.named(symbol, UnitSystem::Metric).unwrap())
+    ValueIs::Torque(workshop::TORQUE.named(symbol, Units::METRIC).unwrap())
 }
 
 /// Speeds in rpm with torques in newton metres or powers in kilowatts.
@@ -103,10 +103,8 @@ fn power_is_taken_before_torque_unless_chosen() {
 #[test]
 fn units_that_are_not_named_are_the_systems() {
     let text = "rpm;torque;boost\n3000;300;1,2";
-    for (system, unit, pressure) in
-        [(UnitSystem::Metric, "N·m", "bar"), (UnitSystem::Us, "lb·ft", "psi")]
-    {
-        let table = CurveTable::read(text, &ColumnChoice::default(), system).unwrap();
+    for (units, unit, pressure) in [(Units::METRIC, "N·m", "bar"), (Units::US, "lb·ft", "psi")] {
+        let table = CurveTable::read(text, &ColumnChoice::default(), units).unwrap();
         assert_eq!((table.columns[1].unit, table.columns[2].unit), (Some(unit), Some(pressure)));
         assert!(table.columns[1].unit_is_assumed && !table.columns[0].unit_is_assumed);
     }

@@ -37,7 +37,7 @@ impl RouteForm {
                     name: name.into(),
                     share: share.into(),
                     share_range: range.into(),
-                    octane: ron.into(),
+                    octane: Entry::metric(ron),
                     mon: mon.into(),
                     price: Entry::metric(price),
                     ..FuelForm::default()

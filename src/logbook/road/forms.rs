@@ -31,8 +31,8 @@ pub struct HaltForm {
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub calibrations: Vec<u32>,
     /// The octane number that the blend must have on that way at least.
-    #[serde(skip_serializing_if = "String::is_empty")]
-    pub ron_min: String,
+    #[serde(skip_serializing_if = "Entry::is_untouched", deserialize_with = "Entry::or_text")]
+    pub ron_min: Entry,
 }
 
 impl RouteForm {

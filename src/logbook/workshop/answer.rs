@@ -105,6 +105,11 @@ pub struct HardwareAnswer {
 }
 
 impl HardwareAnswer {
+    /// Mass of air for each mass of the blend at lambda 1.
+    pub fn stoichiometric_ratio(&self) -> f64 {
+        FuelProperties::of_share(self.asked.blend.expected()).stoichiometric_afr
+    }
+
     /// Works out the answer; nothing while too little is understood.
     pub fn of(reading: &WorkshopReading) -> Option<Self> {
         let asked = reading.asked.clone()?;

@@ -9,7 +9,7 @@ use crate::logbook::curve_table::{ColumnChoice, CurveTable, CurveTableError, Val
 use crate::power::{
     AirCorrection, AmbientAir, Crossing, CurvePoint, DrivelineLoss, PowerCurve, is_in_usual_range,
 };
-use crate::quantity::notation::UnitSystem;
+use crate::quantity::notation::Units;
 use crate::quantity::notation::parse_share;
 use crate::quantity::notation::workshop::{AIR_PRESSURE, POWER, TEMPERATURE, TORQUE};
 use crate::quantity::{Band, CrankPower, Share, WheelPower};
@@ -86,9 +86,9 @@ fn measured_at_wheel(expected: CrankPower, loss: DrivelineLoss) -> WheelPower {
 }
 
 /// The unit that was chosen for a column of values.
-fn chosen_unit(unit: ValueUnit, system: UnitSystem) -> Option<ValueIs> {
-    let torque = |symbol| TORQUE.named(symbol, system).map(ValueIs::Torque);
-    let power = |symbol| POWER.named(symbol, system).map(ValueIs::Power);
+fn chosen_unit(unit: ValueUnit, units: Units) -> Option<ValueIs> {
+    let torque = |symbol| TORQUE.named(symbol, units).map(ValueIs::Torque);
+    let power = |symbol| POWER.named(symbol, units).map(ValueIs::Power);
     match unit {
         ValueUnit::NewtonMetres => torque("n m"),
         ValueUnit::PoundFeet => torque("lb ft"),
@@ -102,7 +102,7 @@ fn chosen_unit(unit: ValueUnit, system: UnitSystem) -> Option<ValueIs> {
 pub(super) fn table(
     text: &str,
     columns: ColumnForm,
-    system: UnitSystem,
+    units: Units,
 ) -> Result<CurveTable, CurveTableError> {
     let place = |column: Option<u32>| {
         column.and_then(|it| usize::try_from(it).ok()).and_then(|it| it.checked_sub(1))
@@ -111,9 +111,9 @@ pub(super) fn table(
         speed: place(columns.speed),
         value: place(columns.value),
         boost: None,
-        value_is: columns.unit.and_then(|unit| chosen_unit(unit, system)),
+        value_is: columns.unit.and_then(|unit| chosen_unit(unit, units)),
     };
-    CurveTable::read(text, &choice, system)
+    CurveTable::read(text, &choice, units)
 }
 
 impl CurveForm {

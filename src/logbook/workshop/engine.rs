@@ -106,7 +106,7 @@ impl WorkshopReader<'_> {
             self.usual(&texts, Slot::ConsumptionFuel, reference, Share::ZERO, "petrol, E0");
         let gain = self.fraction(&texts, Slot::EfficiencyGain, 0.0..=LARGEST_GAIN);
         let gain = self.usual(&texts, Slot::EfficiencyGain, gain, 0.0, "no gain");
-        let lambda = self.text(&texts, Slot::Lambda, |text, _| parse_lambda(text));
+        let lambda = self.text(&texts, Slot::Lambda, parse_lambda);
         let lambda =
             self.needed(&texts, Slot::Lambda, lambda, "Give lambda at full load: 0.82, say.");
         let boost = self.quantity(&texts, Slot::Boost, &BOOST);

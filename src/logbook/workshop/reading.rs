@@ -152,9 +152,9 @@ impl WorkshopReader<'_> {
                 parse_factor(text, 0.01..=999.0).map(|it| Wanted::Mass(Mass::new::<kilogram>(it)))
             })
         } else {
-            self.text(&texts, Slot::MixAmount, |text, system| {
+            self.text(&texts, Slot::MixAmount, |text, units| {
                 let field = VolumeField {
-                    unit: system.volume(),
+                    units,
                     tank: None,
                     consumption: None,
                     largest: VolumeUnit::Litre.quantity(LARGEST_MIX_L),

@@ -161,6 +161,7 @@ impl Slot {
             Self::LimitPower => Measure::Power,
             Self::LimitTorque => Measure::Torque,
             Self::LimitAir => Measure::AirFlow,
+            Self::Lambda => Measure::Mixture,
             _ => return None,
         })
     }

@@ -6,7 +6,7 @@ use thiserror::Error;
 use crate::hardware::{
     DeadTimeError, DeadTimes, OutsideTable, PumpCurve, PumpTable, PumpTableError,
 };
-use crate::quantity::notation::UnitSystem;
+use crate::quantity::notation::Units;
 use crate::quantity::notation::workshop::{PRESSURE, PUMP_FLOW, TIME, VOLTAGE};
 use crate::quantity::{ElectricPotential, Time};
 
@@ -82,22 +82,22 @@ fn cell<T, E: std::fmt::Display>(line: usize, read: Result<T, E>) -> Result<T, T
 pub(super) fn dead_time(
     text: &str,
     voltage: Option<ElectricPotential>,
-    system: UnitSystem,
+    units: Units,
 ) -> Result<Time, TableError> {
-    if let Ok(time) = TIME.parse(text, system) {
+    if let Ok(time) = TIME.parse(text, units) {
         return Ok(time);
     }
     let rows = rows(text, &["V", "ms"])?;
     if let [(line, cells)] = &rows[..]
         && cells.len() < 2
     {
-        return cell(*line, TIME.parse(text, system));
+        return cell(*line, TIME.parse(text, units));
     }
     let pairs = rows.into_iter().map(|(line, cells)| {
         let [volts, time] = cells[..] else {
             return Err(TableError::Width { line, found: cells.len(), wanted: 2 });
         };
-        Ok((cell(line, VOLTAGE.parse(volts, system))?, cell(line, TIME.parse(time, system))?))
+        Ok((cell(line, VOLTAGE.parse(volts, units))?, cell(line, TIME.parse(time, units))?))
     });
     let table = DeadTimes::new(pairs.collect::<Result<_, _>>()?)?;
     Ok(table.at(voltage.ok_or(TableError::NoVoltage)?)?)
@@ -109,15 +109,15 @@ pub(super) fn dead_time(
 pub(super) fn pump_curve(
     text: &str,
     voltage: Option<ElectricPotential>,
-    system: UnitSystem,
+    units: Units,
 ) -> Result<PumpCurve, TableError> {
-    let (pressure, flow) = (PRESSURE.own(system).symbol(), PUMP_FLOW.own(system).symbol());
+    let (pressure, flow) = (PRESSURE.own(units).symbol(), PUMP_FLOW.own(units).symbol());
     let mut rows = rows(text, &["V", pressure, flow])?;
     let width = rows.get(1).or(rows.first()).map_or(0, |(_, cells)| cells.len());
     let has_header = rows.len() > 1 && rows[0].1.len() + 1 == width;
     let voltages = if has_header {
         let (line, cells) = rows.remove(0);
-        let volts = cells.into_iter().map(|it| cell(line, VOLTAGE.parse(it, system)));
+        let volts = cells.into_iter().map(|it| cell(line, VOLTAGE.parse(it, units)));
         volts.collect::<Result<Vec<_>, _>>()?
     } else if width == 2 {
         // The voltage of such a table is the one at the pump, whatever it is.
@@ -137,9 +137,9 @@ pub(super) fn pump_curve(
             let (found, wanted) = (cells.len(), voltages.len() + 1);
             return Err(TableError::Width { line, found, wanted });
         }
-        pressures.push(cell(line, PRESSURE.parse(cells[0], system))?);
+        pressures.push(cell(line, PRESSURE.parse(cells[0], units))?);
         for (flows, text) in flows.iter_mut().zip(&cells[1..]) {
-            flows.push(cell(line, PUMP_FLOW.parse(text, system))?);
+            flows.push(cell(line, PUMP_FLOW.parse(text, units))?);
         }
     }
     Ok(PumpTable::new(pressures, &voltages, &flows)?.at(voltage)?)
@@ -160,7 +160,7 @@ mod tests {
 
     fn milliseconds(text: &str, voltage: Option<f64>) -> Result<f64, TableError> {
         let voltage = voltage.map(volts);
-        dead_time(text, voltage, UnitSystem::Metric).map(|it| it.get::<millisecond>())
+        dead_time(text, voltage, Units::METRIC).map(|it| it.get::<millisecond>())
     }
 
     #[test]
@@ -188,7 +188,7 @@ mod tests {
     }
 
     fn litres_per_hour(text: &str, pressure: f64, voltage: Option<f64>) -> Result<f64, TableError> {
-        let curve = pump_curve(text, voltage.map(volts), UnitSystem::Metric)?;
+        let curve = pump_curve(text, voltage.map(volts), Units::METRIC)?;
         let flow: VolumeRate = curve.flow(Pressure::new::<bar>(pressure))?;
         Ok(flow.get::<liter_per_minute>() * 60.0)
     }
@@ -217,7 +217,7 @@ mod tests {
 
     #[test]
     fn what_a_table_does_not_say_is_asked() {
-        let read = |text| pump_curve(text, Some(volts(12.0)), UnitSystem::Metric).unwrap_err();
+        let read = |text| pump_curve(text, Some(volts(12.0)), Units::METRIC).unwrap_err();
         assert_eq!(read("3 285 340\n4 255 310"), TableError::NoHeader);
         let short = TableError::Width { line: 3, found: 2, wanted: 3 };
         assert_eq!(read("12 13.5\n3 285 340\n4 255"), short);

@@ -7,7 +7,7 @@ use super::forms::Fields;
 use super::slot::Slot;
 use crate::logbook::complaint::Field;
 use crate::logbook::reader::{Optional, Reader};
-use crate::quantity::notation::UnitSystem;
+use crate::quantity::notation::Units;
 use crate::quantity::notation::workshop::{InSi, QuantityField, parse_factor, parse_fraction};
 
 /// The texts of one thing, and where each stands on the page.
@@ -38,7 +38,7 @@ impl WorkshopReader<'_> {
         &mut self,
         texts: &Texts<'_>,
         slot: Slot,
-        read: impl FnOnce(&str, UnitSystem) -> Result<T, E>,
+        read: impl FnOnce(&str, Units) -> Result<T, E>,
     ) -> Optional<T> {
         let Some(entry) = texts.fields.get(slot) else { return Some(None) };
         self.reader.optional((texts.field)(slot), &entry.text, |text| read(text, entry.typed_in))
@@ -50,7 +50,7 @@ impl WorkshopReader<'_> {
         slot: Slot,
         kind: &QuantityField<Q>,
     ) -> Optional<Q> {
-        self.text(texts, slot, |text, system| kind.parse(text, system))
+        self.text(texts, slot, |text, units| kind.parse(text, units))
     }
 
     /// A percentage as a fraction.

@@ -104,6 +104,8 @@ pub enum ConsumptionUnit {
     // Without the name, serde would write `litres_per100_km`.
     #[serde(rename = "litres_per_100_km")]
     LitresPer100Km,
+    /// Kilometres per litre.
+    KilometresPerLitre,
     /// Miles per US gallon.
     MilesPerUsGallon,
     /// Miles per imperial gallon.
@@ -112,14 +114,19 @@ pub enum ConsumptionUnit {
 
 impl ConsumptionUnit {
     /// Every unit, in the order in which to offer them.
-    pub const ALL: [Self; 3] =
-        [Self::LitresPer100Km, Self::MilesPerUsGallon, Self::MilesPerImperialGallon];
+    pub const ALL: [Self; 4] = [
+        Self::LitresPer100Km,
+        Self::KilometresPerLitre,
+        Self::MilesPerUsGallon,
+        Self::MilesPerImperialGallon,
+    ];
 
     /// How the unit is written after a number. The two kinds of miles per gallon
     /// are written alike, as people do: the settings say which gallon it is.
     pub fn symbol(self) -> &'static str {
         match self {
             Self::LitresPer100Km => "L/100 km",
+            Self::KilometresPerLitre => "km/L",
             Self::MilesPerUsGallon | Self::MilesPerImperialGallon => "mpg",
         }
     }
@@ -142,6 +149,7 @@ impl ConsumptionUnit {
     fn exchange(self, value: f64) -> f64 {
         let gallon = match self {
             Self::LitresPer100Km => return value,
+            Self::KilometresPerLitre => return 100.0 / value,
             Self::MilesPerUsGallon => VolumeUnit::UsGallon,
             Self::MilesPerImperialGallon => VolumeUnit::ImperialGallon,
         };

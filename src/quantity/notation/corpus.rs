@@ -2,9 +2,9 @@
 //! `None` stands for a refusal.
 
 use super::{
-    Consumption, ConsumptionUnit, DistanceUnit, OctaneFigure, VolumeField, VolumeUnit,
-    parse_consumption, parse_distance, parse_money, parse_octane, parse_price, parse_share,
-    parse_share_band, parse_volume,
+    Consumption, DistanceUnit, OctaneFigure, Units, VolumeField, VolumeUnit, parse_consumption,
+    parse_distance, parse_money, parse_octane, parse_price, parse_share, parse_share_band,
+    parse_volume,
 };
 use crate::quantity::{Money, Share};
 
@@ -27,7 +27,7 @@ fn check(read: impl Fn(&str) -> Option<f64>, corpus: &[(&str, Option<f64>)]) {
 fn levels_in_a_metric_car() {
     let litre = VolumeUnit::Litre;
     let field = VolumeField {
-        unit: litre,
+        units: litre.into(),
         tank: Some(litre.quantity(52.0)),
         consumption: Consumption::from_litres_per_100_km(8.0).ok(),
         largest: litre.quantity(60.0),
@@ -111,7 +111,7 @@ fn levels_in_a_metric_car() {
 fn levels_in_an_imperial_car() {
     let gallon = VolumeUnit::ImperialGallon;
     let field = VolumeField {
-        unit: gallon,
+        units: gallon.into(),
         tank: None,
         consumption: None,
         largest: VolumeUnit::Litre.quantity(60.0),
@@ -204,7 +204,9 @@ fn money_and_prices() {
     );
     let litre = VolumeUnit::Litre;
     check(
-        |text| parse_price(text, litre).ok().map(|price| price.of(litre.quantity(1.0)).amount()),
+        |text| {
+            parse_price(text, litre.into()).ok().map(|price| price.of(litre.quantity(1.0)).amount())
+        },
         &[
             ("1.679", Some(1.679)),
             ("1,679", Some(1.679)),
@@ -254,7 +256,7 @@ fn octane_distances_and_consumptions() {
             ("100 m", None),
         ],
     );
-    let metric = ConsumptionUnit::LitresPer100Km;
+    let metric = Units::METRIC;
     check(
         |text| parse_consumption(text, metric).ok().map(Consumption::litres_per_100_km),
         &[
@@ -267,7 +269,9 @@ fn octane_distances_and_consumptions() {
             ("37 mpg imp", Some(282.480_936_331_822_2 / 37.0)),
             ("37 mpg (UK)", Some(282.480_936_331_822_2 / 37.0)),
             ("0", None),
-            ("13 km/l", None),
+            // The reciprocal, and a hundred kilometres.
+            ("13 km/l", Some(100.0 / 13.0)),
+            ("13 m/l", None),
         ],
     );
 }

@@ -2,9 +2,7 @@ use thiserror::Error;
 
 use super::text::{clean, split_number, words};
 use super::words::{consumption_unit, distance_unit};
-use super::{
-    Consumption, ConsumptionError, ConsumptionUnit, DistanceUnit, NumberError, parse_number,
-};
+use super::{Consumption, ConsumptionError, DistanceUnit, NumberError, Units, parse_number};
 use crate::quantity::Length;
 
 /// The largest distance that is taken, in its own unit: more than an odometer
@@ -54,25 +52,23 @@ pub fn parse_distance(text: &str, unit: DistanceUnit) -> Result<Length, MeasureT
     Ok(unit.quantity(parse_number(number, 0.0..=LARGEST_DISTANCE)?))
 }
 
-/// The consumption that a text means, in `unit` unless it names another one.
-/// Miles per gallon without a country are those of `unit`, or else the US ones.
+/// The consumption that a text means, in the person's own unit unless it names
+/// another one. Miles per gallon without a country are the person's own too.
 ///
 /// ```
-/// use fillwright::quantity::notation::{ConsumptionUnit, MeasureTextError, parse_consumption};
-/// let car = parse_consumption("7,5 l/100km", ConsumptionUnit::MilesPerUsGallon)?;
+/// use fillwright::quantity::notation::{MeasureTextError, Units, parse_consumption};
+/// let car = parse_consumption("7,5 l/100km", Units::US)?;
 /// assert_eq!(car.litres_per_100_km(), 7.5);
 /// # Ok::<(), MeasureTextError>(())
 /// ```
 ///
 /// # Errors
 /// When the text has no meaning, or is not between 0.1 and 999.
-pub fn parse_consumption(
-    text: &str,
-    unit: ConsumptionUnit,
-) -> Result<Consumption, MeasureTextError> {
+pub fn parse_consumption(text: &str, units: Units) -> Result<Consumption, MeasureTextError> {
     let (number, word, given) = parts(text)?;
-    let named = if word.is_empty() { Some(unit) } else { consumption_unit(&word, unit) };
-    let known = "L/100 km, mpg, mpg US or mpg imp";
+    let named =
+        if word.is_empty() { Some(units.consumption()) } else { consumption_unit(&word, units) };
+    let known = "L/100 km, km/L, mpg, mpg US or mpg imp";
     let unit = named.ok_or(MeasureTextError::UnknownUnit { given, known })?;
     let (low, high) = CONSUMPTIONS;
     Ok(unit.quantity(parse_number(number, low..=high)?)?)
@@ -90,6 +86,7 @@ fn parts(text: &str) -> Result<(&str, String, String), NumberError> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::ConsumptionUnit;
     use super::*;
     use approx::assert_relative_eq;
 
@@ -120,17 +117,19 @@ mod tests {
     #[test]
     fn consumptions_name_their_unit_or_not() -> Result<(), MeasureTextError> {
         use ConsumptionUnit::{LitresPer100Km, MilesPerImperialGallon, MilesPerUsGallon};
-        for (text, unit, same) in [
-            ("7.5", LitresPer100Km, LitresPer100Km.quantity(7.5)?),
-            ("7,5 l/100km", MilesPerUsGallon, LitresPer100Km.quantity(7.5)?),
-            ("7.500 L / 100 km", LitresPer100Km, LitresPer100Km.quantity(7.5)?),
-            ("31", MilesPerUsGallon, MilesPerUsGallon.quantity(31.0)?),
-            ("31 mpg", LitresPer100Km, MilesPerUsGallon.quantity(31.0)?),
-            ("31 mpg", MilesPerImperialGallon, MilesPerImperialGallon.quantity(31.0)?),
-            ("31 mpg US", MilesPerImperialGallon, MilesPerUsGallon.quantity(31.0)?),
-            ("37 mpg imp", LitresPer100Km, MilesPerImperialGallon.quantity(37.0)?),
+        for (text, units, same) in [
+            ("7.5", Units::METRIC, LitresPer100Km.quantity(7.5)?),
+            ("7,5 l/100km", Units::US, LitresPer100Km.quantity(7.5)?),
+            ("7.500 L / 100 km", Units::METRIC, LitresPer100Km.quantity(7.5)?),
+            // 100 km with 8 L, as every kilometre takes a 12.5th of one.
+            ("12,5 km/l", Units::METRIC, LitresPer100Km.quantity(8.0)?),
+            ("31", Units::US, MilesPerUsGallon.quantity(31.0)?),
+            ("31 mpg", Units::METRIC, MilesPerUsGallon.quantity(31.0)?),
+            ("31 mpg", Units::IMPERIAL, MilesPerImperialGallon.quantity(31.0)?),
+            ("31 mpg US", Units::IMPERIAL, MilesPerUsGallon.quantity(31.0)?),
+            ("37 mpg imp", Units::METRIC, MilesPerImperialGallon.quantity(37.0)?),
         ] {
-            assert_eq!(parse_consumption(text, unit)?, same, "{text}");
+            assert_eq!(parse_consumption(text, units)?, same, "{text}");
         }
         Ok(())
     }
@@ -140,8 +139,8 @@ mod tests {
         for text in ["", "km", "5 l", "5 m", "5 km/h", "km 5", "-5 km", "1e7 km", "10000001"] {
             assert!(parse_distance(text, DistanceUnit::Kilometre).is_err(), "{text}");
         }
-        for text in ["", "mpg", "0", "0 mpg", "-7", "15 km/l", "7 l", "1000", "7 l/100 mi"] {
-            assert!(parse_consumption(text, ConsumptionUnit::LitresPer100Km).is_err(), "{text}");
+        for text in ["", "mpg", "0", "0 mpg", "-7", "7 l", "1000", "7 l/100 mi"] {
+            assert!(parse_consumption(text, Units::METRIC).is_err(), "{text}");
         }
     }
 }

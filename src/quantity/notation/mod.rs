@@ -7,11 +7,11 @@
 //!
 //! ```
 //! use fillwright::quantity::notation::{
-//!     Decimals, DecimalMark, Style, VolumeField, VolumeUnit, parse_volume, print_volume,
+//!     Decimals, DecimalMark, Style, Units, VolumeField, VolumeUnit, parse_volume, print_volume,
 //! };
 //! let litre = VolumeUnit::Litre;
 //! let field = VolumeField {
-//!     unit: litre,
+//!     units: Units::METRIC,
 //!     tank: Some(litre.quantity(50.0)),
 //!     consumption: None,
 //!     largest: litre.quantity(60.0),
@@ -22,6 +22,7 @@
 //! # Ok::<(), fillwright::quantity::notation::VolumeTextError>(())
 //! ```
 
+mod choice;
 mod consumption;
 #[cfg(test)]
 mod corpus;
@@ -40,6 +41,7 @@ mod volume;
 mod words;
 pub mod workshop;
 
+pub use choice::{Choice, Choosable, MixtureScale, OctaneScale, Units, UnitsError};
 pub use consumption::{Consumption, ConsumptionError, ConsumptionUnit};
 pub use measure::{MeasureTextError, parse_consumption, parse_distance};
 pub use money::{MoneyTextError, parse_money, parse_price};

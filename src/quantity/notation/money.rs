@@ -2,7 +2,7 @@ use thiserror::Error;
 
 use super::text::{clean, split_number, words};
 use super::words::{distance_unit, volume_unit};
-use super::{NumberError, VolumeUnit, parse_number};
+use super::{NumberError, Units, parse_number};
 use crate::quantity::{Money, MoneyError, UnitPrice};
 
 /// The largest amount that is taken.
@@ -66,12 +66,13 @@ pub fn parse_money(text: &str) -> Result<Money, MoneyTextError> {
     Ok(Money::new(parse_number(parts.number, 0.0..=LARGEST_AMOUNT)?)?)
 }
 
-/// The price of fuel that a text means, per `unit` unless it names another one.
+/// The price of fuel that a text means, per the person's own unit of volume unless
+/// it names another one.
 /// The currency is read as by [`parse_money`].
 ///
 /// ```
-/// use fillwright::quantity::notation::{MoneyTextError, VolumeUnit, parse_price};
-/// let price = parse_price("1,679 €/l", VolumeUnit::UsGallon)?;
+/// use fillwright::quantity::notation::{MoneyTextError, Units, VolumeUnit, parse_price};
+/// let price = parse_price("1,679 €/l", Units::US)?;
 /// let cost = price * VolumeUnit::Litre.quantity(10.0);
 /// assert!((cost.amount() - 16.79).abs() < 1e-9);
 /// # Ok::<(), MoneyTextError>(())
@@ -80,7 +81,7 @@ pub fn parse_money(text: &str) -> Result<Money, MoneyTextError> {
 /// # Errors
 /// When the text has no meaning, is in cents or pence, is not per volume, or is
 /// not between 0 and 999.999.
-pub fn parse_price(text: &str, unit: VolumeUnit) -> Result<UnitPrice, MoneyTextError> {
+pub fn parse_price(text: &str, units: Units) -> Result<UnitPrice, MoneyTextError> {
     let given = clean(text)?;
     let parts = Parts::of(given);
     let (currency, per) = match parts.after.split_once('/') {
@@ -95,8 +96,8 @@ pub fn parse_price(text: &str, unit: VolumeUnit) -> Result<UnitPrice, MoneyTextE
     parts.check_currency(currency, given)?;
     let unknown = || MoneyTextError::UnknownUnit { given: given.to_owned() };
     let unit = match per {
-        Some(word) => volume_unit(word, unit).ok_or_else(unknown)?,
-        None => unit,
+        Some(word) => volume_unit(word, units).ok_or_else(unknown)?,
+        None => units.volume(),
     };
     let amount = Money::new(parse_number(parts.number, 0.0..=LARGEST_PRICE)?)?;
     Ok(UnitPrice::new(amount, unit.quantity(1.0)))
@@ -141,7 +142,7 @@ impl<'a> Parts<'a> {
 fn is_currency(word: &str) -> bool {
     let signs = word.chars().filter(|c| is_symbol(*c)).count();
     let letters = word.chars().filter(|c| c.is_alphabetic()).count();
-    let other = volume_unit(word, VolumeUnit::Litre).is_some()
+    let other = volume_unit(word, Units::METRIC).is_some()
         || distance_unit(word).is_some()
         || matches!(word, "e" | "per" | "mpg" | "ron" | "aki");
     signs + letters == word.chars().count() && signs <= 1 && letters <= 3 && !other
@@ -154,6 +155,7 @@ fn is_symbol(c: char) -> bool {
 
 #[cfg(test)]
 mod tests {
+    use super::super::VolumeUnit;
     use super::*;
     use approx::assert_relative_eq;
 
@@ -213,23 +215,23 @@ mod tests {
     fn hundredths_are_not_taken_for_whole_ones() {
         for text in ["145.9p", "145.9 ct", "¢99", "99 cents", "145,9 p/l"] {
             let error = MoneyTextError::Hundredths { given: text.to_owned() };
-            assert_eq!(parse_price(text, VolumeUnit::Litre), Err(error));
+            assert_eq!(parse_price(text, Units::METRIC), Err(error));
         }
     }
 
     #[test]
     fn price_is_per_the_unit_it_names() -> Result<(), MoneyTextError> {
-        for (text, unit, per) in [
-            ("1.679", VolumeUnit::Litre, VolumeUnit::Litre),
-            ("1,679", VolumeUnit::UsGallon, VolumeUnit::UsGallon),
-            ("1.679 €", VolumeUnit::Litre, VolumeUnit::Litre),
-            ("1,679 €/l", VolumeUnit::UsGallon, VolumeUnit::Litre),
-            ("1.679/gal", VolumeUnit::Litre, VolumeUnit::UsGallon),
-            ("$1.679 per gal", VolumeUnit::Litre, VolumeUnit::UsGallon),
-            ("1.679 USD per US gallon", VolumeUnit::Litre, VolumeUnit::UsGallon),
-            ("£1.679 / imp gal", VolumeUnit::Litre, VolumeUnit::ImperialGallon),
+        for (text, units, per) in [
+            ("1.679", Units::METRIC, VolumeUnit::Litre),
+            ("1,679", Units::US, VolumeUnit::UsGallon),
+            ("1.679 €", Units::METRIC, VolumeUnit::Litre),
+            ("1,679 €/l", Units::US, VolumeUnit::Litre),
+            ("1.679/gal", Units::METRIC, VolumeUnit::UsGallon),
+            ("$1.679 per gal", Units::METRIC, VolumeUnit::UsGallon),
+            ("1.679 USD per US gallon", Units::METRIC, VolumeUnit::UsGallon),
+            ("£1.679 / imp gal", Units::METRIC, VolumeUnit::ImperialGallon),
         ] {
-            let price = parse_price(text, unit)?;
+            let price = parse_price(text, units)?;
             assert_relative_eq!(price.of(per.quantity(1.0)).amount(), 1.679, max_relative = 1e-12);
         }
         Ok(())
@@ -237,7 +239,7 @@ mod tests {
 
     #[test]
     fn round_prices_with_three_decimals_are_no_question() -> Result<(), MoneyTextError> {
-        let price = parse_price("1.000", VolumeUnit::Litre)?;
+        let price = parse_price("1.000", Units::METRIC)?;
         assert_relative_eq!(price.of(VolumeUnit::Litre.quantity(1.0)).amount(), 1.0);
         Ok(())
     }
@@ -256,7 +258,7 @@ mod tests {
             "1.679super l",
             "1.679 per per l",
         ] {
-            assert!(parse_price(text, VolumeUnit::Litre).is_err(), "{text}");
+            assert!(parse_price(text, Units::METRIC).is_err(), "{text}");
         }
     }
 }

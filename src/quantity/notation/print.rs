@@ -93,7 +93,7 @@ pub fn print_money(
 ///
 /// ```
 /// use fillwright::quantity::notation::{MoneyTextError, Style, VolumeUnit, parse_price, print_price};
-/// let price = parse_price("1,679", VolumeUnit::Litre)?;
+/// let price = parse_price("1,679", VolumeUnit::Litre.into())?;
 /// let text = print_price(price, VolumeUnit::Litre, "€", 3, Style::default());
 /// assert_eq!(text, "1.679\u{202f}€/L");
 /// # Ok::<(), MoneyTextError>(())

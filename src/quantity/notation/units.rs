@@ -2,7 +2,6 @@ use serde::{Deserialize, Serialize};
 use uom::si::length::kilometer;
 use uom::si::volume::liter;
 
-use super::ConsumptionUnit;
 use crate::quantity::{Length, Volume};
 
 /// Litres in a US gallon: 231 cubic inches (NIST Handbook 44, appendix C), with
@@ -111,14 +110,9 @@ impl DistanceUnit {
     }
 }
 
-/// The units that go together where a person lives.
-///
-/// ```
-/// use fillwright::quantity::notation::{ConsumptionUnit, UnitSystem};
-/// assert_eq!(UnitSystem::Us.consumption(), ConsumptionUnit::MilesPerUsGallon);
-/// ```
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
+/// The units that go together where a person lives. [`Units`](super::Units) tells
+/// which those are, and what was chosen apart from them.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum UnitSystem {
     /// Litres, kilometres, litres per 100 km.
     #[default]
@@ -130,35 +124,22 @@ pub enum UnitSystem {
 }
 
 impl UnitSystem {
-    /// The unit of fuel.
-    pub fn volume(self) -> VolumeUnit {
-        match self {
-            Self::Metric => VolumeUnit::Litre,
-            Self::Us => VolumeUnit::UsGallon,
-            Self::Imperial => VolumeUnit::ImperialGallon,
-        }
-    }
+    /// Every system, in the order in which to offer them.
+    pub const ALL: [Self; 3] = [Self::Metric, Self::Us, Self::Imperial];
 
-    /// The unit of the way driven.
-    pub fn distance(self) -> DistanceUnit {
+    /// The word by which it is stored.
+    pub fn word(self) -> &'static str {
         match self {
-            Self::Metric => DistanceUnit::Kilometre,
-            Self::Us | Self::Imperial => DistanceUnit::Mile,
-        }
-    }
-
-    /// The unit of consumption.
-    pub fn consumption(self) -> ConsumptionUnit {
-        match self {
-            Self::Metric => ConsumptionUnit::LitresPer100Km,
-            Self::Us => ConsumptionUnit::MilesPerUsGallon,
-            Self::Imperial => ConsumptionUnit::MilesPerImperialGallon,
+            Self::Metric => "metric",
+            Self::Us => "us",
+            Self::Imperial => "imperial",
         }
     }
 }
 
 #[cfg(test)]
 mod tests {
+    use super::super::Units;
     use super::*;
     use approx::assert_relative_eq;
     use uom::si::volume::gallon;
@@ -204,16 +185,15 @@ mod tests {
     fn units_are_stored_in_snake_case() -> Result<(), serde_json::Error> {
         assert_eq!(serde_json::to_string(&VolumeUnit::ImperialGallon)?, "\"imperial_gallon\"");
         assert_eq!(serde_json::to_string(&DistanceUnit::Mile)?, "\"mile\"");
-        assert_eq!(serde_json::from_str::<UnitSystem>("\"us\"")?, UnitSystem::Us);
         Ok(())
     }
 
     #[test]
     fn systems_use_their_own_units() {
-        assert_eq!(UnitSystem::Metric.volume().symbol(), "L");
-        assert_eq!(UnitSystem::Us.volume().symbol(), "gal");
-        assert_eq!(UnitSystem::Imperial.volume().symbol(), "imp gal");
-        assert_eq!(UnitSystem::Metric.distance().symbol(), "km");
-        assert_eq!(UnitSystem::Imperial.distance().symbol(), "mi");
+        assert_eq!(Units::METRIC.volume().symbol(), "L");
+        assert_eq!(Units::US.volume().symbol(), "gal");
+        assert_eq!(Units::IMPERIAL.volume().symbol(), "imp gal");
+        assert_eq!(Units::METRIC.distance().symbol(), "km");
+        assert_eq!(Units::IMPERIAL.distance().symbol(), "mi");
     }
 }

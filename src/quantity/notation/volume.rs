@@ -3,14 +3,14 @@ use thiserror::Error;
 use super::style::Style;
 use super::text::{clean, split_number, words};
 use super::words::{distance_unit, is_percent, volume_unit};
-use super::{Consumption, NumberError, VolumeUnit, parse_number, print_number_short};
+use super::{Consumption, NumberError, Units, VolumeUnit, parse_number, print_number_short};
 use crate::quantity::{Length, Volume};
 
 /// What a field for a volume knows besides the text in it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct VolumeField {
-    /// The unit of a bare number.
-    pub unit: VolumeUnit,
+    /// The units of the person: those of a bare number, and of a gallon.
+    pub units: Units,
     /// What the tank holds, for readings such as `1/4`.
     pub tank: Option<Volume>,
     /// What the car uses, for distances to empty such as `120 km`.
@@ -83,12 +83,12 @@ pub enum VolumeTextError {
 /// (`3/8`, `½`, `25 %`, `1/2 tank`, `full`, `half`, `empty`), or the distance
 /// that the fuel lasts for (`120 km`). A distance is turned into fuel by the
 /// consumption alone: a reserve that the car's own display leaves out is not
-/// added. A gallon without a country is the field's own, or else the US one.
+/// added. A gallon without a country is that of [`Units::gallon`].
 ///
 /// ```
-/// use fillwright::quantity::notation::{Consumption, VolumeField, VolumeUnit, parse_volume};
+/// use fillwright::quantity::notation::{Consumption, Units, VolumeField, VolumeUnit, parse_volume};
 /// let field = VolumeField {
-///     unit: VolumeUnit::Litre,
+///     units: Units::METRIC,
 ///     tank: Some(VolumeUnit::Litre.quantity(52.0)),
 ///     consumption: Some(Consumption::from_litres_per_100_km(8.0)?),
 ///     largest: VolumeUnit::Litre.quantity(60.0),
@@ -137,7 +137,8 @@ pub fn parse_volume(text: &str, field: &VolumeField) -> Result<Volume, VolumeTex
         let value = within(number, unit.value_of(reach), unit.symbol(), given)?;
         consumption.over(unit.quantity(value))
     } else {
-        let unit = if word.is_empty() { Some(field.unit) } else { volume_unit(word, field.unit) };
+        let own = field.units;
+        let unit = if word.is_empty() { Some(own.volume()) } else { volume_unit(word, own) };
         let Some(unit) = unit else {
             return Err(VolumeTextError::UnknownUnit { given: given.to_owned() });
         };
@@ -162,8 +163,8 @@ impl VolumeField {
         } else {
             Err(VolumeTextError::OutOfRange {
                 given: given.to_owned(),
-                high: self.unit.value_of(self.largest),
-                unit: self.unit.symbol(),
+                high: self.units.volume().value_of(self.largest),
+                unit: self.units.volume().symbol(),
             })
         }
     }
@@ -242,7 +243,12 @@ mod tests {
     const LITRE: VolumeUnit = VolumeUnit::Litre;
 
     fn bare(unit: VolumeUnit, largest: f64) -> VolumeField {
-        VolumeField { unit, tank: None, consumption: None, largest: LITRE.quantity(largest) }
+        VolumeField {
+            units: unit.into(),
+            tank: None,
+            consumption: None,
+            largest: LITRE.quantity(largest),
+        }
     }
 
     fn litres(text: &str, field: &VolumeField) -> Result<f64, VolumeTextError> {

@@ -1,5 +1,6 @@
 use fillwright::logbook::{Answer, Printer};
 use fillwright::quantity::Band;
+use fillwright::quantity::notation::OctaneScale;
 use leptos::prelude::*;
 
 use crate::app::state::State;
@@ -29,7 +30,11 @@ fn facts(answer: &Answer, printer: &Printer) -> Vec<Fact> {
             let worst = format!("{} at worst", printer.number(band.low(), 1));
             (format!("≥ {}", printer.number(band.expected(), 1)), worst)
         };
-        for (what, octane) in [("RON", blend.ron), ("MON", blend.mon), ("AKI", blend.aki())] {
+        let mut octanes = [("RON", blend.ron), ("MON", blend.mon), ("AKI", blend.aki())];
+        if printer.units.octane() == OctaneScale::Aki {
+            octanes.rotate_right(1);
+        }
+        for (what, octane) in octanes {
             match octane.map(at_least) {
                 Some((value, aside)) => push(what, value, aside),
                 None => push(what, "not known".into(), "the octane of a part is not given".into()),

@@ -6,7 +6,7 @@ use crate::app::device;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
 use crate::app::widgets::{
-    Button, Options, TextField, When, holds, key_of, options, said, value_of,
+    Button, OCTANE_HINT, Options, TextField, When, holds, key_of, options, said, value_of,
 };
 use crate::app::wording::tank;
 
@@ -29,7 +29,7 @@ pub(super) fn TankCard() -> impl IntoView {
         it.here.fill.reading = reading;
         // Brimmed says how full as well.
         if reading == LevelReading::Brimmed {
-            it.here.fill.level = Entry { text: "full".into(), typed_in: it.settings.system };
+            it.here.fill.level = Entry { text: "full".into(), typed_in: it.settings.units };
         }
     });
     let put = state.set_entry(|it| Some(&mut it.here.fill.level));
@@ -144,11 +144,12 @@ fn TypedContents() -> impl IntoView {
                 <div class="pair">
                     <TextField
                         field=Field::TankOctane
-                        label="RON, at least"
-                        hint="Or AKI: 93 AKI"
+                        label="Octane, at least"
+                        hint=OCTANE_HINT
+                        unit=state.octane_unit()
                         words=true
-                        value=state.text(|it| Some(&it.here.fill.octane))
-                        on_text=state.set(|it, text| it.here.fill.octane = text)
+                        value=state.entry(Measure::Octane, |it| Some(&it.here.fill.octane))
+                        on_text=state.set_entry(|it| Some(&mut it.here.fill.octane))
                     />
                     <TextField
                         field=Field::TankMon

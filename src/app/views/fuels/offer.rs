@@ -4,7 +4,7 @@ use fillwright::logbook::{Document, Field, FuelForm, FuelPart, Measure};
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Button, CheckBox, TextField, When, holds, said};
+use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, When, holds, said};
 
 /// The fuel with this number, at the pump or along the route.
 fn find(document: &Document, id: u32) -> Option<&FuelForm> {
@@ -62,7 +62,7 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
     let state = State::here();
     let name = text(id, |offer| &offer.name);
     let per_unit = said(move || {
-        state.printer.with(|it| format!("{}/{}", it.currency, it.system.volume().symbol()))
+        state.printer.with(|it| format!("{}/{}", it.currency, it.units.volume().symbol()))
     });
     let on_route = holds(move || state.document.with(|it| stop_of(it, id).is_some()));
     let closed = holds(move || {
@@ -95,11 +95,12 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
                 />
                 <TextField
                     field=Field::Fuel(id, FuelPart::Octane)
-                    label="RON, at least"
-                    hint="Or AKI: 93 AKI"
+                    label="Octane, at least"
+                    hint=OCTANE_HINT
+                    unit=state.octane_unit()
                     words=true
-                    value=text(id, |offer| &offer.octane)
-                    on_text=set(id, |offer| &mut offer.octane)
+                    value=state.entry(Measure::Octane, move |it| find(it, id).map(|it| &it.octane))
+                    on_text=state.set_entry(move |it| find_mut(it, id).map(|it| &mut it.octane))
                 />
                 <TextField
                     field=Field::Fuel(id, FuelPart::Price)

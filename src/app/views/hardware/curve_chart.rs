@@ -79,8 +79,8 @@ pub(super) fn graph(
     let curves: Vec<_> = curves.collect();
     let speeds = || curves.iter().flat_map(|(_, curve)| <[_; 2]>::from(curve.speeds()));
     let x = speed_axis(speeds(), printer);
-    let rpm = ENGINE_SPEED.own(printer.system);
-    let (power, torque) = (POWER.own(printer.system), TORQUE.own(printer.system));
+    let rpm = ENGINE_SPEED.own(printer.units);
+    let (power, torque) = (POWER.own(printer.units), TORQUE.own(printer.units));
     let served = reading.asked.as_ref().map(|it| it.target);
     let served = served.and_then(|at| reading.curves.get(at)).map(|it| it.id);
     let line = |(at, (curve, at_crank)): (usize, &(&CurveRead, &PowerCurve))| {

@@ -50,7 +50,7 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
         })
     });
     let on_text = state.set(move |it, text| {
-        let now = it.settings.system;
+        let now = it.settings.units;
         if let Some(form) = find_mut(it, id) {
             // Its lines stay what they were when one of them is changed under other
             // units.
@@ -142,9 +142,9 @@ fn Import(id: u32) -> impl IntoView {
         })
     });
     let table = Memo::new(move |_| -> Option<Read> {
-        let system = state.document.with(|it| it.settings.system);
+        let units = state.document.with(|it| it.settings.units);
         chosen.with(|it| match it {
-            Some(Ok(text)) => Some(CurveTable::read(text, &ColumnChoice::default(), system)),
+            Some(Ok(text)) => Some(CurveTable::read(text, &ColumnChoice::default(), units)),
             _ => None,
         })
     });
@@ -155,7 +155,7 @@ fn Import(id: u32) -> impl IntoView {
         let Some(Ok(text)) = chosen.get_untracked() else { return };
         chosen.set(None);
         state.change_undoably(|it| {
-            let typed_in = it.settings.system;
+            let typed_in = it.settings.units;
             if let Some(form) = find_mut(it, id) {
                 form.table = Entry { text, typed_in };
                 form.columns = ColumnForm::default();

@@ -22,7 +22,7 @@ pub(super) static FUEL: [Row; 5] = [
         "Gain in efficiency at E85",
         "Against that blend; none where blank",
     ),
-    Row::words(Slot::Lambda, "Lambda at full load", "λ", "0.82, say"),
+    Row::quantity(Slot::Lambda, "Mixture at full load", "λ 0.82, say"),
 ];
 
 /// What surrounds the engine.

@@ -16,7 +16,7 @@ pub(super) fn Fluid() -> impl IntoView {
         let drawn = of_judged(state, |judged, workshop, printer| {
             let answer = &judged.answer;
             let fluid = answer.fluid.as_ref()?;
-            let list = hardware::fluid_facts(fluid, &answer.headroom, answer.peak(), printer);
+            let list = hardware::fluid_facts(fluid, answer, printer);
             Some(vec![
                 with_fluid(answer, workshop, printer),
                 view! { <dl class="facts">{facts(list)}</dl> }.into_any(),

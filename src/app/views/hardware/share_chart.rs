@@ -19,7 +19,7 @@ const ABOVE: f64 = 1.05;
 pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> Graph {
     let answer = &judged.answer;
     let workshop: &Workshop = &document.here.workshop;
-    let unit = POWER.own(printer.system);
+    let unit = POWER.own(printer.units);
     let wanted = unit.value_of(answer.asked.load.peak_power().get());
     let lines: Vec<Line> = answer
         .parts

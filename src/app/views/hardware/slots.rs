@@ -148,7 +148,7 @@ impl Row {
 /// Writes a text into a field. A table keeps the units that it was begun in: its
 /// lines stay what they were when one of them is changed under other units.
 fn write(document: &mut Document, owner: Owner, row: &Row, text: String) {
-    let now = document.settings.system;
+    let now = document.settings.units;
     let Some(texts) = owner.texts_mut(document) else { return };
     let entry = texts.entry(row.slot);
     let keeps = matches!(row.kind, Kind::Lines(_)) && !entry.is_blank();
@@ -222,8 +222,8 @@ fn table_units(slot: Slot, entry: Option<Entry>, state: State) -> String {
     };
     state.printer.with(|printer| {
         // A table is read in the units in which it was begun.
-        let begun = entry.filter(|it| !it.is_blank()).map_or(printer.system, |it| it.typed_in);
-        let printer = Printer { system: begun, ..printer.clone() };
+        let begun = entry.filter(|it| !it.is_blank()).map_or(printer.units, |it| it.typed_in);
+        let printer = Printer { units: begun, ..printer.clone() };
         let units: Vec<_> = columns.iter().map(|measure| printer.unit(*measure)).collect();
         format!("Bare numbers are {}.", units.join(" and "))
     })
@@ -240,7 +240,7 @@ pub(super) fn fields(owner: Owner, rows: &'static [Row]) -> AnyView {
 mod tests {
     use fillwright::logbook::Id;
     use fillwright::logbook::workshop::PartKind;
-    use fillwright::quantity::notation::UnitSystem;
+    use fillwright::quantity::notation::Units;
 
     use super::*;
 
@@ -253,7 +253,7 @@ mod tests {
         document
     }
 
-    fn typed_in(document: &Document, slot: Slot) -> Option<UnitSystem> {
+    fn typed_in(document: &Document, slot: Slot) -> Option<Units> {
         Owner::Part(1).texts(document)?.get(slot).map(|it| it.typed_in)
     }
 
@@ -261,21 +261,21 @@ mod tests {
     fn a_table_keeps_the_units_that_it_was_begun_in() {
         let mut document = document();
         write(&mut document, Owner::Part(1), &TABLE, "3 150".into());
-        document.settings.system = UnitSystem::Us;
+        document.settings.units = Units::US;
         write(&mut document, Owner::Part(1), &TABLE, "3 150\n4 138".into());
-        assert_eq!(typed_in(&document, Slot::FlowTable), Some(UnitSystem::Metric));
+        assert_eq!(typed_in(&document, Slot::FlowTable), Some(Units::METRIC));
         // Emptied, it is begun anew.
         write(&mut document, Owner::Part(1), &TABLE, String::new());
         write(&mut document, Owner::Part(1), &TABLE, "43 40".into());
-        assert_eq!(typed_in(&document, Slot::FlowTable), Some(UnitSystem::Us));
+        assert_eq!(typed_in(&document, Slot::FlowTable), Some(Units::US));
     }
 
     #[test]
     fn a_figure_is_in_the_units_of_the_moment() {
         let mut document = document();
         write(&mut document, Owner::Part(1), &STROKE, "5".into());
-        document.settings.system = UnitSystem::Us;
+        document.settings.units = Units::US;
         write(&mut document, Owner::Part(1), &STROKE, "0.2".into());
-        assert_eq!(typed_in(&document, Slot::Lift), Some(UnitSystem::Us));
+        assert_eq!(typed_in(&document, Slot::Lift), Some(Units::US));
     }
 }

@@ -110,7 +110,7 @@ pub(super) fn enough(answer: &HardwareAnswer, workshop: &Workshop, printer: &Pri
             alone(hardware::part_answer(part, workshop)),
             enough(0),
             enough(1),
-            (String::new(), hardware::shortage(part, printer)),
+            (String::new(), hardware::shortage(part, answer, printer)),
         ]
     };
     let rows = answer.parts.iter().map(row).collect();

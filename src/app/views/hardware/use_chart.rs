@@ -17,7 +17,7 @@ pub(super) fn speed_axis(
     speeds: impl Iterator<Item = AngularVelocity> + Clone,
     printer: &Printer,
 ) -> Axis {
-    let unit = ENGINE_SPEED.own(printer.system);
+    let unit = ENGINE_SPEED.own(printer.units);
     let values = speeds.map(|it| unit.value_of(it));
     Axis {
         name: "Engine speed".into(),
@@ -30,7 +30,7 @@ pub(super) fn speed_axis(
 
 /// How much of each part is in use, over engine speed.
 pub(super) fn graph(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) -> Graph {
-    let rpm = ENGINE_SPEED.own(printer.system);
+    let rpm = ENGINE_SPEED.own(printer.units);
     let speeds = || answer.asked.load.points.iter().map(|point| point.speed);
     let line = |(at, part): (usize, &PartAnswer)| {
         let name = hardware::part_answer(part, workshop);

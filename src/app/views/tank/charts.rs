@@ -27,7 +27,7 @@ impl Shown {
 }
 
 fn in_unit(volume: Volume, printer: &Printer) -> f64 {
-    printer.system.volume().value_of(volume)
+    printer.units.volume().value_of(volume)
 }
 
 fn point(minute: i64, band: Band<f64>) -> Point {
@@ -58,7 +58,7 @@ pub(super) fn ChartsCard() -> impl IntoView {
         state.printer.with(|it| format!("{}\u{202f}%", it.number(value, 0)))
     });
     let volume = Callback::new(move |value: f64| {
-        state.printer.with(|it| it.volume(it.system.volume().quantity(value)))
+        state.printer.with(|it| it.volume(it.units.volume().quantity(value)))
     });
     view! {
         <When condition=drawn>
@@ -124,7 +124,7 @@ fn timeline<'a>(
         },
         Shown::Level => Timeline {
             title: "Level".into(),
-            unit: printer.system.volume().symbol().into(),
+            unit: printer.units.volume().symbol().into(),
             top: answer.map_or(1.0, |it| in_unit(it.capacity, printer)).max(1.0),
             words: format!("Level over time. {now}"),
             windows: Vec::new(),

@@ -208,7 +208,7 @@ fn planned(state: State, id: u32) -> Option<Planned> {
         share: printer.number(share.expected().percent(), 1),
         level: fillwright::logbook::Entry {
             text: printer.volume_number(departure.level.expected()),
-            typed_in: printer.system,
+            typed_in: printer.units,
         },
     }))
 }

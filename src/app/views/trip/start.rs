@@ -6,7 +6,7 @@ use crate::app::device;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
 use crate::app::widgets::{
-    Options, Section, TextField, When, holds, key_of, options, said, value_of,
+    OCTANE_HINT, Options, Section, TextField, When, holds, key_of, options, said, value_of,
 };
 
 const STARTS: [(StartForm, &str, &str); 2] =
@@ -115,11 +115,12 @@ fn Typed() -> impl IntoView {
             />
             <TextField
                 field=Field::Route(RoutePart::Octane)
-                label="RON, at least"
-                hint="Or AKI: 93 AKI"
+                label="Octane, at least"
+                hint=OCTANE_HINT
+                unit=state.octane_unit()
                 words=true
-                value=state.text(|it| Some(&it.here.route.contents.octane))
-                on_text=state.set(|it, text| it.here.route.contents.octane = text)
+                value=state.entry(Measure::Octane, |it| Some(&it.here.route.contents.octane))
+                on_text=state.set_entry(|it| Some(&mut it.here.route.contents.octane))
             />
             <TextField
                 field=Field::Route(RoutePart::Mon)

@@ -42,7 +42,7 @@ pub(super) fn share_graph(state: State) -> Signal<Graph> {
 }
 
 fn distance_axis(places: &[Place], printer: &Printer) -> Axis {
-    let unit = printer.system.distance();
+    let unit = printer.units.distance();
     Axis {
         name: "Distance".into(),
         unit: unit.symbol().into(),
@@ -54,7 +54,7 @@ fn distance_axis(places: &[Place], printer: &Printer) -> Axis {
 
 /// Where the stops are that have a name here.
 fn marks(plan: &RoadPlan, printer: &Printer, name: impl Fn(usize) -> String) -> Vec<Mark> {
-    let unit = printer.system.distance();
+    let unit = printer.units.distance();
     let mut x = 0.0;
     let legs = plan.asked.route.legs.iter().enumerate();
     let marks = legs.map(|(at, leg)| {
@@ -67,10 +67,10 @@ fn marks(plan: &RoadPlan, printer: &Printer, name: impl Fn(usize) -> String) -> 
 
 fn level(plan: &RoadPlan, printer: &Printer) -> Graph {
     let (places, tank) = (plan.places(), &plan.asked.route.tank);
-    let volume = |it: Volume| printer.system.volume().value_of(it);
+    let volume = |it: Volume| printer.units.volume().value_of(it);
     let point = |place: &Place| {
         let level = place.level.map(volume);
-        let x = printer.system.distance().value_of(place.distance);
+        let x = printer.units.distance().value_of(place.distance);
         Point::new(x, level.expected(), Some((level.low(), level.high())))
     };
     let name = |at: usize| {
@@ -86,7 +86,7 @@ fn level(plan: &RoadPlan, printer: &Printer) -> Graph {
         x: distance_axis(&places, printer),
         y: Axis {
             name: "Level".into(),
-            unit: printer.system.volume().symbol().into(),
+            unit: printer.units.volume().symbol().into(),
             from: 0.0,
             to: volume(tank.capacity),
             decimals: 1,
@@ -112,7 +112,7 @@ fn level(plan: &RoadPlan, printer: &Printer) -> Graph {
 fn share(plan: &RoadPlan, printer: &Printer) -> Graph {
     let places = plan.places();
     let point = |place: &Place| {
-        let x = printer.system.distance().value_of(place.distance);
+        let x = printer.units.distance().value_of(place.distance);
         place.share.map_or(Point::gap(x), |share| {
             let share = share.map(Share::percent);
             Point::new(x, share.expected(), Some((share.low(), share.high())))

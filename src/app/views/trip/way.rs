@@ -9,7 +9,7 @@ use crate::app::widgets::{CheckBox, Drawn, TextField, When, holds, said};
 #[component]
 pub(super) fn WayFields(id: u32) -> impl IntoView {
     let state = State::here();
-    let unit = said(move || state.printer.with(|it| it.system.distance().symbol().to_owned()));
+    let unit = said(move || state.printer.with(|it| it.units.distance().symbol().to_owned()));
     view! {
         <div class="pair">
             <TextField
@@ -35,16 +35,12 @@ pub(super) fn WayFields(id: u32) -> impl IntoView {
             />
             <TextField
                 field=Field::Halt(id, HaltPart::RonMin)
-                label="RON of the blend, at least"
+                label="Octane of the blend, at least"
                 hint="Blank for no such rule"
+                unit=state.octane_unit()
                 words=true
-                value=state.text(move |it| find(it, id).map(|it| &it.ron_min))
-                on_text=state
-                    .set(move |it, text| {
-                        if let Some(stop) = find_mut(it, id) {
-                            stop.ron_min = text;
-                        }
-                    })
+                value=state.entry(Measure::Octane, move |it| find(it, id).map(|it| &it.ron_min))
+                on_text=state.set_entry(move |it| find_mut(it, id).map(|it| &mut it.ron_min))
             />
         </div>
         <Kept id=id />

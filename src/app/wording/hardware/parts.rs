@@ -108,13 +108,16 @@ pub(crate) fn is_rated_by_mass(answer: &PartAnswer, workshop: &Workshop) -> bool
 }
 
 /// What happens where even all that a part has is not enough.
-pub(crate) fn shortage(part: &PartAnswer, printer: &Printer) -> String {
+pub(crate) fn shortage(part: &PartAnswer, answer: &HardwareAnswer, printer: &Printer) -> String {
     part.over_speed.shortage.map_or_else(
         || "—".to_owned(),
         |short| {
             let pressure = printer.fraction(short.pressure_ratio);
             if short.lambda.is_finite() {
-                format!("{}, pressure at {pressure}", printer.lambda(short.lambda))
+                format!(
+                    "{}, pressure at {pressure}",
+                    printer.mixture(short.lambda, answer.stoichiometric_ratio())
+                )
             } else {
                 "no fuel".to_owned()
             }

@@ -1,4 +1,3 @@
-use fillwright::hardware::Headroom;
 use fillwright::logbook::Printer;
 use fillwright::logbook::workshop::{
     AirAnswer, FluidAnswer, HardwareAnswer, PartAnswer, Standing, Workshop, WorkshopReading,
@@ -148,16 +147,17 @@ pub(crate) fn load_in_short(reading: &WorkshopReading, printer: &Printer) -> Str
 /// What injection fluid does at the highest power.
 pub(crate) fn fluid_facts(
     fluid: &FluidAnswer,
-    headroom: &Headroom,
-    at: Option<usize>,
+    answer: &HardwareAnswer,
     printer: &Printer,
 ) -> Vec<Fact> {
     let effect = &fluid.effect;
-    let fuel = at.and_then(|at| headroom.flows.get(at)).map_or_else(String::new, |flow| {
+    let mixture = |lambda| printer.mixture(lambda, answer.stoichiometric_ratio());
+    let flow = answer.peak().and_then(|at| answer.headroom.flows.get(at));
+    let fuel = flow.map_or_else(String::new, |flow| {
         format!("beside {} of fuel", printer.mass_flow(flow.expected()))
     });
     let stops = if effect.lambda_if_spray_stops.is_finite() {
-        printer.lambda(effect.lambda_if_spray_stops)
+        mixture(effect.lambda_if_spray_stops)
     } else {
         "no fuel at all".to_owned()
     };
@@ -165,7 +165,7 @@ pub(crate) fn fluid_facts(
         Fact::new("Fluid at peak power", printer.mass_flow(fluid.flow), fuel),
         Fact::new(
             "Mixture with it",
-            printer.lambda(effect.lambda_with),
+            mixture(effect.lambda_with),
             "with the fuel left as it was".into(),
         ),
         Fact::new(

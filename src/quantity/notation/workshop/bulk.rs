@@ -9,6 +9,7 @@ const CUBIC_INCH: f64 = 0.0254 * 0.0254 * 0.0254;
 
 /// The bulk modulus of a liquid.
 pub static BULK_MODULUS: QuantityField<Pressure> = QuantityField {
+    choosable: None,
     main: Unit::new("MPa", 1e6, 0, &["mpa"]),
     others: &[Unit::new("GPa", 1e9, 3, &["gpa"]), Unit::new("bar", 1e5, 0, &["bar"])],
     refused: &[],
@@ -18,6 +19,7 @@ pub static BULK_MODULUS: QuantityField<Pressure> = QuantityField {
 
 /// What an engine displaces, or an amount of fluid that is mixed for it.
 pub static LITRES: QuantityField<Volume> = QuantityField {
+    choosable: None,
     main: Unit::new("L", 1e-3, 2, &["l", "ltr", "litre", "litres", "liter", "liters"]),
     others: &[
         Unit::new("cc", 1e-6, 0, &["cc", "ccm", "cm3", "ml"]),

@@ -1,5 +1,6 @@
 use std::f64::consts::PI;
 
+use super::super::Choosable;
 use super::super::UnitSystem::{Imperial, Us};
 use super::field::QuantityField;
 use super::unit::Unit;
@@ -15,6 +16,7 @@ const FAHRENHEIT: f64 = 5.0 / 9.0;
 
 /// The density of a fuel or of a test fluid.
 pub static DENSITY: QuantityField<MassDensity> = QuantityField {
+    choosable: None,
     main: Unit::new("kg/m³", 1.0, 0, &["kg/m3"]),
     others: &[
         Unit::new("g/cm³", 1e3, 4, &["g/cm3", "g/cc", "g/ml"]),
@@ -40,6 +42,7 @@ const FOOT: Unit<Length> = Unit::new("ft", 0.3048, 1, &["ft", "foot", "feet", "�
 /// A small length: a bore, a stroke, a gap. In millimetres everywhere, as the
 /// makers' sheets are.
 pub static LENGTH: QuantityField<Length> = QuantityField {
+    choosable: None,
     main: MILLIMETRE,
     others: &[INCH, CENTIMETRE, METRE, MICROMETRE],
     refused: &[],
@@ -49,6 +52,7 @@ pub static LENGTH: QuantityField<Length> = QuantityField {
 
 /// The length of a fuel line.
 pub static LINE_LENGTH: QuantityField<Length> = QuantityField {
+    choosable: None,
     main: METRE,
     others: &[FOOT.at_home(&[Us, Imperial]), INCH, CENTIMETRE, MILLIMETRE],
     refused: &[],
@@ -58,6 +62,7 @@ pub static LINE_LENGTH: QuantityField<Length> = QuantityField {
 
 /// A time within an engine cycle: a pulse, a dead time.
 pub static TIME: QuantityField<Time> = QuantityField {
+    choosable: None,
     main: Unit::new("ms", 1e-3, 2, &["ms", "msec", "millisecond", "milliseconds"]),
     others: &[
         Unit::new("µs", 1e-6, 0, &["µs", "us", "usec", "microsecond", "microseconds"]),
@@ -70,6 +75,7 @@ pub static TIME: QuantityField<Time> = QuantityField {
 
 /// A voltage of a car's supply.
 pub static VOLTAGE: QuantityField<ElectricPotential> = QuantityField {
+    choosable: None,
     main: Unit::new("V", 1.0, 1, &["v", "volt", "volts"]),
     others: &[],
     refused: &[],
@@ -79,13 +85,13 @@ pub static VOLTAGE: QuantityField<ElectricPotential> = QuantityField {
 
 /// A temperature of air or fuel.
 pub static TEMPERATURE: QuantityField<ThermodynamicTemperature> = QuantityField {
+    choosable: Some(Choosable::Temperature),
     main: Unit::new("°C", 1.0, 0, &["°c", "c", "° c", "deg c", "degc", "celsius", "℃"])
         .from(ICE_POINT),
     others: &[
         Unit::new("°F", FAHRENHEIT, 0, &["°f", "f", "° f", "deg f", "degf", "fahrenheit", "℉"])
             // 0 degrees Fahrenheit are 32 below the ice point.
-            .from(ICE_POINT - 32.0 * FAHRENHEIT)
-            .at_home(&[Us]),
+            .from(ICE_POINT - 32.0 * FAHRENHEIT),
         Unit::new("K", 1.0, 1, &["k", "kelvin"]),
     ],
     refused: &[],
@@ -95,6 +101,7 @@ pub static TEMPERATURE: QuantityField<ThermodynamicTemperature> = QuantityField 
 
 /// An angle of the crank.
 pub static ANGLE: QuantityField<Angle> = QuantityField {
+    choosable: None,
     main: Unit::new(
         "°",
         PI / 180.0,

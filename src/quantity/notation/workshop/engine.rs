@@ -1,5 +1,6 @@
 use std::f64::consts::PI;
 
+use super::super::Choosable;
 use super::super::UnitSystem::{Imperial, Us};
 use super::field::{QuantityField, Refusal};
 use super::unit::Unit;
@@ -14,9 +15,10 @@ const GRAVITY: f64 = 9.806_65;
 ///
 /// A metric horsepower is 75 kgf m/s, and the other 550 ft lbf/s: both exact.
 pub static POWER: QuantityField<Power> = QuantityField {
+    choosable: Some(Choosable::Power),
     main: Unit::new("kW", 1e3, 0, &["kw", "kilowatt", "kilowatts"]),
     others: &[
-        Unit::new("hp", WATTS_PER_HORSEPOWER, 0, &["hp", "horsepower"]).at_home(&[Us, Imperial]),
+        Unit::new("hp", WATTS_PER_HORSEPOWER, 0, &["hp", "horsepower"]),
         Unit::new("PS", 75.0 * GRAVITY, 0, &["ps", "cv", "metric hp", "hp (metric)", "hp metric"]),
     ],
     refused: &[Refusal {
@@ -45,6 +47,7 @@ pub static POWER: QuantityField<Power> = QuantityField {
 
 /// Torque at the crank.
 pub static TORQUE: QuantityField<Torque> = QuantityField {
+    choosable: Some(Choosable::Torque),
     main: Unit::new("N·m", 1.0, 0, &["n m", "nm", "newton metre", "newton metres"]),
     others: &[
         Unit::new(
@@ -65,8 +68,7 @@ pub static TORQUE: QuantityField<Torque> = QuantityField {
                 "foot pounds",
                 "pound feet",
             ],
-        )
-        .at_home(&[Us, Imperial]),
+        ),
         Unit::new("kgf·m", GRAVITY, 1, &["kgf m", "kgfm", "kg m", "kgm"]),
     ],
     refused: &[],
@@ -76,6 +78,7 @@ pub static TORQUE: QuantityField<Torque> = QuantityField {
 
 /// The speed of the crankshaft.
 pub static ENGINE_SPEED: QuantityField<AngularVelocity> = QuantityField {
+    choosable: None,
     main: Unit::new(
         "rpm",
         PI / 30.0,
@@ -90,6 +93,7 @@ pub static ENGINE_SPEED: QuantityField<AngularVelocity> = QuantityField {
 
 /// Fuel mass for the work at the crank.
 pub static SPECIFIC_CONSUMPTION: QuantityField<SpecificConsumption> = QuantityField {
+    choosable: None,
     main: Unit::new("g/kWh", 1.0 / 3.6e9, 0, &["g/kwh", "g/kw h", "g/(kwh)", "g/(kw h)", "g/kw/h"]),
     others: &[Unit::new(
         "lb/hph",

@@ -2,7 +2,10 @@ use thiserror::Error;
 
 use super::super::style::plain;
 use super::super::text::clean;
-use super::super::{Decimals, NumberError, Style, UnitSystem, parse_number, print_number};
+use super::super::{
+    Choosable, Decimals, NumberError, Style, UnitSystem, Units, VolumeUnit, parse_number,
+    print_number,
+};
 use super::unit::{InSi, Unit};
 use super::words::number_and_unit;
 
@@ -80,13 +83,15 @@ pub(super) struct Refusal {
 /// without naming it, and the range that makes sense.
 ///
 /// ```
-/// use fillwright::quantity::notation::{Style, UnitSystem, workshop::TORQUE};
-/// let torque = TORQUE.parse("450 Nm", UnitSystem::Us)?;
-/// assert_eq!(TORQUE.print(torque, UnitSystem::Us, Style::default()), "332\u{202f}lb·ft");
+/// use fillwright::quantity::notation::{Style, Units, workshop::TORQUE};
+/// let torque = TORQUE.parse("450 Nm", Units::US)?;
+/// assert_eq!(TORQUE.print(torque, Units::US, Style::default()), "332\u{202f}lb·ft");
 /// # Ok::<(), fillwright::quantity::notation::FigureTextError>(())
 /// ```
 pub struct QuantityField<Q: 'static> {
-    /// The unit where none of the others is at home.
+    /// The choice that decides the unit of a bare number, where there is one.
+    pub(super) choosable: Option<Choosable>,
+    /// The unit where nothing is chosen and none of the others is at home.
     pub(super) main: Unit<Q>,
     pub(super) others: &'static [Unit<Q>],
     pub(super) refused: &'static [Refusal],
@@ -110,19 +115,31 @@ impl<Q> QuantityField<Q> {
     }
 
     /// The unit of a bare number.
-    pub fn own(&self, system: UnitSystem) -> Unit<Q> {
-        self.units().find(|unit| unit.is_at_home(system)).unwrap_or(self.main)
+    pub fn own(&self, units: Units) -> Unit<Q> {
+        let found = match self.choosable.map(|it| units.choice(it).symbol) {
+            Some(symbol) => self.units().find(|unit| unit.symbol() == symbol),
+            None => self.units().find(|unit| unit.is_at_home(units.system())),
+        };
+        found.unwrap_or(self.main)
     }
 
-    /// The unit that a word names. A gallon without a country is the system's own,
-    /// or else the US one.
-    pub fn named(&self, word: &str, system: UnitSystem) -> Option<Unit<Q>> {
-        self.spelt(&super::words::comparable(word), system)
+    /// The unit that a word names. A gallon without a country is that of
+    /// [`Units::gallon`].
+    pub fn named(&self, word: &str, units: Units) -> Option<Unit<Q>> {
+        self.spelt(&super::words::comparable(word), units)
     }
 
-    fn spelt(&self, word: &str, system: UnitSystem) -> Option<Unit<Q>> {
-        // The first of the least: at home before abroad, then in order.
-        self.units().filter(|unit| unit.is_spelt(word)).min_by_key(|unit| !unit.is_at_home(system))
+    fn spelt(&self, word: &str, units: Units) -> Option<Unit<Q>> {
+        let gallons = match units.gallon() {
+            VolumeUnit::ImperialGallon => UnitSystem::Imperial,
+            VolumeUnit::Litre | VolumeUnit::UsGallon => UnitSystem::Us,
+        };
+        let own = self.own(units);
+        // The first of the least: one's own, then at home where that gallon is, then
+        // in order.
+        self.units()
+            .filter(|unit| unit.is_spelt(word))
+            .min_by_key(|unit| (*unit != own, !unit.is_at_home(gallons)))
     }
 }
 
@@ -133,8 +150,8 @@ impl<Q: InSi> QuantityField<Q> {
     /// # Errors
     /// When the text has no meaning or two, names no unit of this quantity, or is
     /// out of range.
-    pub fn parse(&self, text: &str, system: UnitSystem) -> Result<Q, FigureTextError> {
-        self.parse_in(self.own(system), text, system)
+    pub fn parse(&self, text: &str, units: Units) -> Result<Q, FigureTextError> {
+        self.parse_in(self.own(units), text, units)
     }
 
     /// The quantity that a text means, in `own` unless it names another unit; the
@@ -142,12 +159,7 @@ impl<Q: InSi> QuantityField<Q> {
     ///
     /// # Errors
     /// As for [`QuantityField::parse`].
-    pub fn parse_in(
-        &self,
-        own: Unit<Q>,
-        text: &str,
-        system: UnitSystem,
-    ) -> Result<Q, FigureTextError> {
+    pub fn parse_in(&self, own: Unit<Q>, text: &str, units: Units) -> Result<Q, FigureTextError> {
         let given = clean(text)?;
         let (number, word) = number_and_unit(given);
         if number.trim().is_empty() {
@@ -157,7 +169,7 @@ impl<Q: InSi> QuantityField<Q> {
             let given = given.to_owned();
             return Err(FigureTextError::NotAUnit { given, advice: refusal.advice });
         }
-        let named = if word.is_empty() { Some(own) } else { self.spelt(&word, system) };
+        let named = if word.is_empty() { Some(own) } else { self.spelt(&word, units) };
         let unit = named.ok_or_else(|| FigureTextError::UnknownUnit {
             given: given.to_owned(),
             known: self.known(),
@@ -176,8 +188,8 @@ impl<Q: InSi> QuantityField<Q> {
     }
 
     /// A quantity in the system's own unit, with the decimals worth showing.
-    pub fn print(&self, quantity: Q, system: UnitSystem, style: Style) -> String {
-        let unit = self.own(system);
+    pub fn print(&self, quantity: Q, units: Units, style: Style) -> String {
+        let unit = self.own(units);
         unit.print(quantity, unit.decimals(), style)
     }
 
@@ -187,16 +199,15 @@ impl<Q: InSi> QuantityField<Q> {
     pub fn reprint(
         &self,
         text: &str,
-        typed_in: UnitSystem,
-        system: UnitSystem,
+        typed_in: Units,
+        units: Units,
         style: Style,
     ) -> Option<String> {
         let meant = self.parse(text, typed_in).ok()?;
-        if self.parse(text, system).is_ok_and(|today| today.si().to_bits() == meant.si().to_bits())
-        {
+        if self.parse(text, units).is_ok_and(|today| today.si().to_bits() == meant.si().to_bits()) {
             return None;
         }
-        let unit = self.own(system);
+        let unit = self.own(units);
         let scale = 10_f64.powi(i32::try_from(unit.decimals() + 1).unwrap_or(0));
         let rounded = (unit.value_of(meant) * scale).round() / scale;
         Some(print_number(rounded, Decimals::Exact, style))

@@ -4,7 +4,7 @@ use std::ops::RangeInclusive;
 
 use super::super::text::{clean, split_number};
 use super::super::words::is_percent;
-use super::super::{NumberError, UnitSystem, parse_number};
+use super::super::{MixtureScale, NumberError, Units, parse_number};
 use super::engine::ENGINE_SPEED;
 use super::field::FigureTextError;
 use super::words::comparable;
@@ -30,44 +30,56 @@ fn within(
     })
 }
 
+/// The air-fuel ratio that a gauge set to petrol shows at lambda 1: common practice,
+/// no source. It is a scale, not a property of any petrol.
+pub const PETROL_GAUGE_RATIO: f64 = 14.7;
+
 /// The lambda that a text means, from 0.5 to 2: a number, with or without the
-/// word or the letter. An air-fuel ratio is refused: what it says of the mixture
-/// depends on the fuel.
+/// word or the letter. An air-fuel ratio is refused, as what it says of the mixture
+/// depends on the fuel, unless the person reads a gauge set to petrol: then it is
+/// taken on that scale, and marked or bare.
 ///
 /// ```
-/// use fillwright::quantity::notation::parse_lambda;
-/// assert_eq!(parse_lambda("0,80")?, 0.8);
-/// let refused = parse_lambda("11.7 AFR").map_err(|error| error.to_string());
+/// use fillwright::quantity::notation::{Choosable, Units, parse_lambda};
+/// assert_eq!(parse_lambda("0,80", Units::METRIC)?, 0.8);
+/// let refused = parse_lambda("11.7 AFR", Units::METRIC).map_err(|error| error.to_string());
 /// assert!(refused.is_err_and(|words| words.contains("lambda")));
+/// let gauge = Units::US.with(Choosable::Mixture, "afr_of_petrol").unwrap_or_default();
+/// assert!((parse_lambda("11.76 AFR", gauge)? - 0.8).abs() < 1e-12);
 /// # Ok::<(), fillwright::quantity::notation::FigureTextError>(())
 /// ```
 ///
 /// # Errors
-/// When the text has no meaning, is an air-fuel ratio or out of range.
-pub fn parse_lambda(text: &str) -> Result<f64, FigureTextError> {
+/// When the text has no meaning, is an air-fuel ratio of an unknown scale or out of
+/// range.
+pub fn parse_lambda(text: &str, units: Units) -> Result<f64, FigureTextError> {
     let given = clean(text)?;
-    let ratio = || FigureTextError::NotAUnit {
-        given: given.to_owned(),
-        advice: "is an air-fuel ratio, and the same one is rich or lean with different fuels: type \
-                 lambda, such as 0.85",
-    };
     let plain = comparable(given);
-    if plain.contains("afr") || plain.ends_with(":1") || plain.ends_with(": 1") {
-        return Err(ratio());
-    }
-    let bare = ["lambda", "λ"].iter().find_map(|name| {
-        let rest = plain.strip_prefix(name).or_else(|| plain.strip_suffix(name))?;
-        Some(rest.trim_start_matches([' ', '=']).trim())
-    });
-    let number = bare.unwrap_or(given);
-    within(number, &LAMBDAS, given).map_err(|error| {
-        let is_ratio = parse_number(number, AIR_FUEL_RATIOS).is_ok();
-        if is_ratio && matches!(error, FigureTextError::OutOfRange { .. }) {
-            ratio()
-        } else {
-            error
+    let without = |names: &[&str]| {
+        let rest = names.iter().find_map(|name| {
+            plain.strip_prefix(name).or_else(|| plain.strip_suffix(name)).map(str::to_owned)
+        });
+        rest.map(|rest| rest.trim_matches([' ', '=']).to_owned())
+    };
+    let by_gauge = units.mixture() == MixtureScale::AfrOfPetrol;
+    let ratio = without(&["afr", ": 1", ":1"]);
+    let lambda = without(&["lambda", "λ"]);
+    let number = ratio.as_ref().or(lambda.as_ref()).map_or(given, String::as_str);
+    let is_ratio =
+        ratio.is_some() || lambda.is_none() && parse_number(number, AIR_FUEL_RATIOS).is_ok();
+    match (is_ratio, by_gauge) {
+        (true, true) => {
+            let allowed = LAMBDAS.start() * PETROL_GAUGE_RATIO..=LAMBDAS.end() * PETROL_GAUGE_RATIO;
+            Ok(within(number, &allowed, given)? / PETROL_GAUGE_RATIO)
         }
-    })
+        (true, false) => Err(FigureTextError::NotAUnit {
+            given: given.to_owned(),
+            advice: "is an air-fuel ratio, and the same one is rich or lean with different fuels: \
+                     type lambda, such as 0.85, or choose AFR of petrol under Units if it was read \
+                     from a gauge set to petrol",
+        }),
+        (false, _) => within(number, &LAMBDAS, given),
+    }
 }
 
 /// The bare number that a text means, in a range.
@@ -149,7 +161,7 @@ pub fn parse_speed_range(
         .find_map(|between| given.split_once(between))
         .ok_or_else(no_range)?;
     // Engine speed has one unit, the same in every system.
-    let read = |text| ENGINE_SPEED.parse(text, UnitSystem::Metric);
+    let read = |text| ENGINE_SPEED.parse(text, Units::METRIC);
     let (low, high) = (read(low)?, read(high)?);
     if low < high { Ok((low, high)) } else { Err(no_range()) }
 }

@@ -1,3 +1,4 @@
+use super::super::Choosable;
 use super::super::UnitSystem::{Imperial, Us};
 use super::super::{LITRES_PER_IMPERIAL_GALLON, LITRES_PER_US_GALLON};
 use super::field::QuantityField;
@@ -76,7 +77,8 @@ const IMPERIAL_GALLONS_PER_MINUTE: Unit<VolumeRate> = Unit::new(
 
 /// An injector's flow by volume: in cc/min everywhere.
 pub static INJECTOR_FLOW: QuantityField<VolumeRate> = QuantityField {
-    main: CC_PER_MINUTE.at_home(&[Us, Imperial]),
+    choosable: Some(Choosable::InjectorFlow),
+    main: CC_PER_MINUTE,
     others: &[
         LITRES_PER_HOUR,
         LITRES_PER_MINUTE,
@@ -92,6 +94,7 @@ pub static INJECTOR_FLOW: QuantityField<VolumeRate> = QuantityField {
 
 /// A pump's or an engine's flow by volume.
 pub static PUMP_FLOW: QuantityField<VolumeRate> = QuantityField {
+    choosable: Some(Choosable::PumpFlow),
     main: LITRES_PER_HOUR,
     others: &[
         US_GALLONS_PER_HOUR,
@@ -129,13 +132,9 @@ const POUNDS_PER_MINUTE: Unit<MassRate> = Unit::new(
 
 /// A fuel flow by mass, such as an injector's rating.
 pub static MASS_FLOW: QuantityField<MassRate> = QuantityField {
+    choosable: Some(Choosable::MassFlow),
     main: GRAMS_PER_SECOND,
-    others: &[
-        POUNDS_PER_HOUR.at_home(&[Us, Imperial]),
-        KILOGRAMS_PER_HOUR,
-        KILOGRAMS_PER_SECOND,
-        POUNDS_PER_MINUTE,
-    ],
+    others: &[POUNDS_PER_HOUR, KILOGRAMS_PER_HOUR, KILOGRAMS_PER_SECOND, POUNDS_PER_MINUTE],
     refused: &[],
     low: 0.1e-3,
     high: 999e-3,
@@ -143,13 +142,9 @@ pub static MASS_FLOW: QuantityField<MassRate> = QuantityField {
 
 /// An engine's air flow by mass.
 pub static AIR_FLOW: QuantityField<MassRate> = QuantityField {
+    choosable: Some(Choosable::AirFlow),
     main: KILOGRAMS_PER_SECOND,
-    others: &[
-        POUNDS_PER_MINUTE.at_home(&[Us, Imperial]),
-        GRAMS_PER_SECOND,
-        KILOGRAMS_PER_HOUR,
-        POUNDS_PER_HOUR,
-    ],
+    others: &[POUNDS_PER_MINUTE, GRAMS_PER_SECOND, KILOGRAMS_PER_HOUR, POUNDS_PER_HOUR],
     refused: &[],
     low: 1e-3,
     high: 5.0,

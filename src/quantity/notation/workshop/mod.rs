@@ -4,11 +4,11 @@
 //! the unit that a bare number has, and the range beyond which it must be a slip.
 //!
 //! ```
-//! use fillwright::quantity::notation::{FigureTextError, UnitSystem, parse_pressure, parse_power};
+//! use fillwright::quantity::notation::{FigureTextError, Units, parse_pressure, parse_power};
 //! use uom::si::{power::kilowatt, pressure::bar};
-//! assert_eq!(parse_pressure("3,5", UnitSystem::Metric)?.get::<bar>(), 3.5);
-//! assert!((parse_power("600 PS", UnitSystem::Us)?.get::<kilowatt>() - 441.299).abs() < 1e-3);
-//! assert!(parse_power("550 whp", UnitSystem::Us).is_err());
+//! assert_eq!(parse_pressure("3,5", Units::METRIC)?.get::<bar>(), 3.5);
+//! assert!((parse_power("600 PS", Units::US)?.get::<kilowatt>() - 441.299).abs() < 1e-3);
+//! assert!(parse_power("550 whp", Units::US).is_err());
 //! # Ok::<(), FigureTextError>(())
 //! ```
 
@@ -28,12 +28,14 @@ pub use bulk::{BULK_MODULUS, LITRES};
 pub use dimensions::{ANGLE, DENSITY, LENGTH, LINE_LENGTH, TEMPERATURE, TIME, VOLTAGE};
 pub use engine::{ENGINE_SPEED, POWER, SPECIFIC_CONSUMPTION, TORQUE};
 pub use field::{FigureTextError, QuantityField};
-pub use figure::{parse_factor, parse_fraction, parse_lambda, parse_speed_range};
+pub use figure::{
+    PETROL_GAUGE_RATIO, parse_factor, parse_fraction, parse_lambda, parse_speed_range,
+};
 pub use flow::{AIR_FLOW, INJECTOR_FLOW, MASS_FLOW, PUMP_FLOW};
 pub use pressure::{AIR_PRESSURE, BOOST, PRESSURE};
 pub use unit::{InSi, Unit};
 
-use super::UnitSystem;
+use super::Units;
 use crate::quantity::{
     AbsolutePressure, Angle, AngularVelocity, ElectricPotential, GaugePressure, Length,
     MassDensity, MassRate, Power, Pressure, SpecificConsumption, ThermodynamicTemperature, Time,
@@ -47,8 +49,8 @@ macro_rules! readers {
         /// # Errors
         /// When the text has no meaning or two, names no unit of this quantity, or is
         /// out of range.
-        pub fn $name(text: &str, system: UnitSystem) -> Result<$quantity, FigureTextError> {
-            $field.parse(text, system)
+        pub fn $name(text: &str, units: Units) -> Result<$quantity, FigureTextError> {
+            $field.parse(text, units)
         }
     )+};
 }

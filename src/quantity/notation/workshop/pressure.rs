@@ -1,4 +1,4 @@
-use super::super::UnitSystem::{Imperial, Us};
+use super::super::Choosable;
 use super::field::QuantityField;
 use super::unit::Unit;
 use crate::quantity::{AbsolutePressure, GaugePressure, Pressure};
@@ -49,9 +49,10 @@ const fn millimetre_of_mercury<Q>() -> Unit<Q> {
 
 /// Pressures of fuel and the differences between them.
 pub static PRESSURE: QuantityField<Pressure> = QuantityField {
+    choosable: Some(Choosable::Pressure),
     main: bar(),
     others: &[
-        psi().at_home(&[Us, Imperial]),
+        psi(),
         kilopascal(),
         megapascal(),
         hectopascal(),
@@ -66,9 +67,10 @@ pub static PRESSURE: QuantityField<Pressure> = QuantityField {
 
 /// Boost: a gauge's reading in the inlet, suction below zero.
 pub static BOOST: QuantityField<GaugePressure> = QuantityField {
+    choosable: Some(Choosable::Pressure),
     main: bar(),
     others: &[
-        psi().at_home(&[Us, Imperial]),
+        psi(),
         kilopascal(),
         megapascal(),
         hectopascal(),
@@ -84,9 +86,10 @@ pub static BOOST: QuantityField<GaugePressure> = QuantityField {
 /// The pressure of the air around, above vacuum and not reduced to sea level. A
 /// barometer reads in hectopascals, or in inches of mercury in the US.
 pub static AIR_PRESSURE: QuantityField<AbsolutePressure> = QuantityField {
+    choosable: Some(Choosable::AirPressure),
     main: hectopascal(),
     others: &[
-        inch_of_mercury().at_home(&[Us]),
+        inch_of_mercury(),
         kilopascal(),
         millibar(),
         bar(),

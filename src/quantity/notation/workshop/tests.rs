@@ -2,10 +2,10 @@
 
 use super::words::comparable;
 use super::*;
-use crate::quantity::notation::UnitSystem::{self, Imperial, Metric, Us};
+use crate::quantity::notation::Units;
 use crate::quantity::notation::{DecimalMark, Style};
 
-const SYSTEMS: [UnitSystem; 3] = [Metric, Us, Imperial];
+const SYSTEMS: [Units; 3] = [Units::METRIC, Units::US, Units::IMPERIAL];
 
 /// Calls a function with each field.
 macro_rules! for_each_field {
@@ -36,13 +36,13 @@ macro_rules! for_each_field {
 /// Reads texts in a system, as numbers of a unit; `None` stands for a refusal.
 fn check<Q: InSi>(
     field: &QuantityField<Q>,
-    system: UnitSystem,
+    units: Units,
     symbol: &str,
     corpus: &[(&str, Option<f64>)],
 ) {
     let unit = field.units().find(|unit| unit.symbol() == symbol).unwrap();
     for (text, expected) in corpus {
-        let read = field.parse(text, system).ok().map(|quantity| unit.value_of(quantity));
+        let read = field.parse(text, units).ok().map(|quantity| unit.value_of(quantity));
         let agrees = match (read, *expected) {
             (Some(read), Some(expected)) => {
                 (read - expected).abs() <= 1e-6 * expected.abs().max(1e-3)
@@ -61,7 +61,7 @@ fn spellings_are_comparable_and_name_one_unit() {
                 assert_eq!(comparable(spelling), *spelling);
                 // Two units share a word only where each is at home elsewhere.
                 for other in field.units().filter(|it| *it != unit && it.is_spelt(spelling)) {
-                    let home = |it: Unit<Q>| SYSTEMS.map(|system| it.is_at_home(system));
+                    let home = |it: Unit<Q>| SYSTEMS.map(|units| it.is_at_home(units.system()));
                     let (here, there) = (home(unit), home(other));
                     assert!(here.contains(&true) && there.contains(&true), "{spelling}");
                     assert!(here.iter().zip(there).all(|(here, there)| !(*here && there)));
@@ -69,9 +69,14 @@ fn spellings_are_comparable_and_name_one_unit() {
             }
             assert!(unit.is_spelt(&comparable(unit.symbol())), "{}", unit.symbol());
         }
-        for system in SYSTEMS {
-            let own = field.own(system);
-            assert_eq!(field.named(own.symbol(), system), Some(own));
+        for units in SYSTEMS {
+            let own = field.own(units);
+            assert_eq!(field.named(own.symbol(), units), Some(own));
+        }
+        // Each unit that can be chosen is one of the field's, by its symbol.
+        for choice in field.choosable.iter().flat_map(|it| it.choices()) {
+            let chosen = field.choosable.and_then(|it| Units::METRIC.with(it, choice.word));
+            assert_eq!(chosen.map(|units| field.own(units).symbol()), Some(choice.symbol));
         }
     }
     for_each_field!(check);
@@ -92,7 +97,10 @@ fn limits_are_short_and_can_be_typed() {
                 let digits = digits.trim_start_matches('0');
                 assert!(digits.len() <= 3, "{limit} {}", unit.symbol());
                 let text = format!("{text} {}", unit.symbol());
-                let home = SYSTEMS.into_iter().find(|it| unit.is_at_home(*it)).unwrap_or(Metric);
+                let home = SYSTEMS
+                    .into_iter()
+                    .find(|it| unit.is_at_home(it.system()))
+                    .unwrap_or(Units::METRIC);
                 assert!(field.parse(&text, home).is_ok(), "{text}");
             }
         }
@@ -125,7 +133,7 @@ fn factors_agree_with_sp_811() {
     // By definition 75 kgf m/s and 0.3048 m x 4.448 221 615 260 5 N.
     approx::assert_relative_eq!(POWER.units().nth(2).unwrap().quantity(1.0).si(), 735.498_75);
     approx::assert_relative_eq!(
-        TORQUE.own(Us).quantity(1.0).si(),
+        TORQUE.own(Units::US).quantity(1.0).si(),
         0.3048 * 4.448_221_615_260_5,
         max_relative = 1e-15
     );
@@ -135,7 +143,7 @@ fn factors_agree_with_sp_811() {
 fn pressures_as_people_type_them() {
     check(
         &PRESSURE,
-        Metric,
+        Units::METRIC,
         "bar",
         &[
             ("3", Some(3.0)),
@@ -160,16 +168,16 @@ fn pressures_as_people_type_them() {
             ("", None),
         ],
     );
-    check(&PRESSURE, Us, "psi", &[("43.5", Some(43.5)), ("3 bar", Some(43.511_321_3))]);
+    check(&PRESSURE, Units::US, "psi", &[("43.5", Some(43.5)), ("3 bar", Some(43.511_321_3))]);
     check(
         &BOOST,
-        Metric,
+        Units::METRIC,
         "bar",
         &[("1,4", Some(1.4)), ("-0.6", Some(-0.6)), ("\u{2212}20 kPa", Some(-0.2)), ("-1.1", None)],
     );
     check(
         &AIR_PRESSURE,
-        Metric,
+        Units::METRIC,
         "hPa",
         // 29.92 inches x 33.863 886 hPa.
         &[
@@ -188,7 +196,7 @@ fn pressures_as_people_type_them() {
 fn powers_name_no_place() {
     check(
         &POWER,
-        Metric,
+        Units::METRIC,
         "kW",
         &[
             ("300", Some(300.0)),
@@ -202,19 +210,19 @@ fn powers_name_no_place() {
             ("1.500", None),
         ],
     );
-    let words = POWER.parse("550 whp", Us).unwrap_err().to_string();
+    let words = POWER.parse("550 whp", Units::US).unwrap_err().to_string();
     assert!(words.starts_with("“550 whp” names where the power was measured"), "{words}");
     assert!(words.contains("switch"), "{words}");
-    let words = POWER.parse("550 W", Us).unwrap_err().to_string();
+    let words = POWER.parse("550 W", Units::US).unwrap_err().to_string();
     assert!(words.ends_with("type kW, hp or PS after the number"), "{words}");
-    let words = POWER.parse("5000 kW", Us).unwrap_err().to_string();
+    let words = POWER.parse("5000 kW", Units::US).unwrap_err().to_string();
     assert_eq!(words, "“5000 kW” is out of range: type from 1 to 3000 kW");
 }
 
 #[test]
 fn torques_in_every_spelling() {
     for text in ["450", "450 Nm", "450 N m", "450 N·m", "450 N-m", "450 N.m", "450NM"] {
-        check(&TORQUE, Metric, "N·m", &[(text, Some(450.0))]);
+        check(&TORQUE, Units::METRIC, "N·m", &[(text, Some(450.0))]);
     }
     for text in [
         "332",
@@ -227,12 +235,12 @@ fn torques_in_every_spelling() {
         "332 ft·lbf",
         "332 lbs-ft",
     ] {
-        check(&TORQUE, Us, "lb·ft", &[(text, Some(332.0))]);
-        check(&TORQUE, Imperial, "lb·ft", &[(text, Some(332.0))]);
+        check(&TORQUE, Units::US, "lb·ft", &[(text, Some(332.0))]);
+        check(&TORQUE, Units::IMPERIAL, "lb·ft", &[(text, Some(332.0))]);
     }
     check(
         &TORQUE,
-        Metric,
+        Units::METRIC,
         "N·m",
         &[("40 kgf m", Some(392.266)), ("450 Nmm", None), ("450 J", None)],
     );
@@ -252,9 +260,9 @@ fn engine_speeds_in_every_spelling() {
         "6 500 RPM",
     ];
     for text in texts {
-        check(&ENGINE_SPEED, Metric, "rpm", &[(text, Some(6500.0))]);
+        check(&ENGINE_SPEED, Units::METRIC, "rpm", &[(text, Some(6500.0))]);
     }
-    check(&ENGINE_SPEED, Metric, "rpm", &[("65", None), ("6500 Hz", None), ("6,5", None)]);
+    check(&ENGINE_SPEED, Units::METRIC, "rpm", &[("65", None), ("6500 Hz", None), ("6,5", None)]);
 }
 
 #[test]
@@ -262,7 +270,7 @@ fn gallons_are_the_persons_own() {
     // A US gallon is 3.785 411 784 L, an imperial one 4.546 09 L.
     check(
         &PUMP_FLOW,
-        Metric,
+        Units::METRIC,
         "L/h",
         &[
             ("340", Some(340.0)),
@@ -275,10 +283,15 @@ fn gallons_are_the_persons_own() {
             ("340 l", None),
         ],
     );
-    check(&PUMP_FLOW, Us, "L/h", &[("90", Some(340.687_061)), ("90 gph", Some(340.687_061))]);
     check(
         &PUMP_FLOW,
-        Imperial,
+        Units::US,
+        "L/h",
+        &[("90", Some(340.687_061)), ("90 gph", Some(340.687_061))],
+    );
+    check(
+        &PUMP_FLOW,
+        Units::IMPERIAL,
         "L/h",
         &[
             ("90", Some(409.148_1)),
@@ -287,7 +300,7 @@ fn gallons_are_the_persons_own() {
             ("90 us gal/h", Some(340.687_061)),
         ],
     );
-    for system in SYSTEMS {
+    for units in SYSTEMS {
         let cases = [
             ("1000", Some(1000.0)),
             ("1.000", Some(1000.0)),
@@ -298,16 +311,16 @@ fn gallons_are_the_persons_own() {
             ("5", None),
             ("1000 cc", None),
         ];
-        check(&INJECTOR_FLOW, system, "cc/min", &cases);
+        check(&INJECTOR_FLOW, units, "cc/min", &cases);
     }
-    check(&INJECTOR_FLOW, Imperial, "cc/min", &[("10 gal/h", Some(757.681_667))]);
+    check(&INJECTOR_FLOW, Units::IMPERIAL, "cc/min", &[("10 gal/h", Some(757.681_667))]);
 }
 
 #[test]
 fn masses_densities_and_the_like() {
     check(
         &MASS_FLOW,
-        Metric,
+        Units::METRIC,
         "g/s",
         // 0.453 592 37 kg / 3600 s.
         &[
@@ -317,12 +330,22 @@ fn masses_densities_and_the_like() {
             ("16 g", None),
         ],
     );
-    check(&MASS_FLOW, Us, "g/s", &[("100", Some(12.599_788)), ("100 lbs/hr", Some(12.599_788))]);
-    check(&AIR_FLOW, Metric, "kg/s", &[("0.303", Some(0.303)), ("40 lb/min", Some(0.302_394_9))]);
-    check(&AIR_FLOW, Us, "kg/s", &[("40", Some(0.302_394_9)), ("300 g/s", Some(0.3))]);
+    check(
+        &MASS_FLOW,
+        Units::US,
+        "g/s",
+        &[("100", Some(12.599_788)), ("100 lbs/hr", Some(12.599_788))],
+    );
+    check(
+        &AIR_FLOW,
+        Units::METRIC,
+        "kg/s",
+        &[("0.303", Some(0.303)), ("40 lb/min", Some(0.302_394_9))],
+    );
+    check(&AIR_FLOW, Units::US, "kg/s", &[("40", Some(0.302_394_9)), ("300 g/s", Some(0.3))]);
     check(
         &DENSITY,
-        Us,
+        Units::US,
         "kg/m³",
         &[
             ("745", Some(745.0)),
@@ -335,7 +358,7 @@ fn masses_densities_and_the_like() {
     );
     check(
         &LENGTH,
-        Us,
+        Units::US,
         "mm",
         &[
             ("10", Some(10.0)),
@@ -347,13 +370,18 @@ fn masses_densities_and_the_like() {
             ("10 ft", None),
         ],
     );
-    check(&LINE_LENGTH, Metric, "m", &[("4", Some(4.0)), ("13 ft", Some(3.9624))]);
-    check(&LINE_LENGTH, Us, "m", &[("13", Some(3.9624)), ("400 cm", Some(4.0))]);
-    check(&TIME, Us, "ms", &[("0,95", Some(0.95)), ("950 µs", Some(0.95)), ("950us", Some(0.95))]);
-    check(&VOLTAGE, Us, "V", &[("13.5", Some(13.5)), ("13,5 V", Some(13.5)), ("230", None)]);
+    check(&LINE_LENGTH, Units::METRIC, "m", &[("4", Some(4.0)), ("13 ft", Some(3.9624))]);
+    check(&LINE_LENGTH, Units::US, "m", &[("13", Some(3.9624)), ("400 cm", Some(4.0))]);
+    check(
+        &TIME,
+        Units::US,
+        "ms",
+        &[("0,95", Some(0.95)), ("950 µs", Some(0.95)), ("950us", Some(0.95))],
+    );
+    check(&VOLTAGE, Units::US, "V", &[("13.5", Some(13.5)), ("13,5 V", Some(13.5)), ("230", None)]);
     check(
         &ANGLE,
-        Us,
+        Units::US,
         "°",
         &[
             ("240", Some(240.0)),
@@ -366,7 +394,7 @@ fn masses_densities_and_the_like() {
     );
     check(
         &SPECIFIC_CONSUMPTION,
-        Metric,
+        Units::METRIC,
         "g/kWh",
         // 453.592 37 g / 0.745 699 872 kW.
         &[
@@ -378,7 +406,7 @@ fn masses_densities_and_the_like() {
             ("0.6", None),
         ],
     );
-    check(&SPECIFIC_CONSUMPTION, Us, "g/kWh", &[("0,6", Some(364.966_433)), ("60", None)]);
+    check(&SPECIFIC_CONSUMPTION, Units::US, "g/kWh", &[("0,6", Some(364.966_433)), ("60", None)]);
 }
 
 // 0 degrees Celsius are 32 Fahrenheit and 273.15 K; 100 are 212: by definition.
@@ -386,7 +414,7 @@ fn masses_densities_and_the_like() {
 fn temperatures_have_their_own_zeros() {
     check(
         &TEMPERATURE,
-        Metric,
+        Units::METRIC,
         "°C",
         &[
             ("25", Some(25.0)),
@@ -401,11 +429,11 @@ fn temperatures_have_their_own_zeros() {
     );
     check(
         &TEMPERATURE,
-        Us,
+        Units::US,
         "°C",
         &[("77", Some(25.0)), ("-40", Some(-40.0)), ("25 °C", Some(25.0))],
     );
-    check(&TEMPERATURE, Imperial, "°C", &[("25", Some(25.0))]);
+    check(&TEMPERATURE, Units::IMPERIAL, "°C", &[("25", Some(25.0))]);
 }
 
 #[test]
@@ -418,16 +446,16 @@ fn lambda_is_no_air_fuel_ratio() {
         ("lambda = 0.8", 0.8),
         ("1", 1.0),
     ] {
-        assert_eq!(parse_lambda(text), Ok(lambda), "{text}");
+        assert_eq!(parse_lambda(text, Units::METRIC), Ok(lambda), "{text}");
     }
     for text in ["11.7", "AFR 11.7", "11.7 AFR", "11,7 afr", "11.7:1", "0.8 AFR"] {
-        let words = parse_lambda(text).unwrap_err().to_string();
+        let words = parse_lambda(text, Units::METRIC).unwrap_err().to_string();
         assert!(words.contains("air-fuel ratio") && words.contains("type lambda"), "{words}");
     }
-    let words = parse_lambda("0.3").unwrap_err().to_string();
+    let words = parse_lambda("0.3", Units::METRIC).unwrap_err().to_string();
     assert_eq!(words, "“0.3” is out of range: type from 0.5 to 2");
     for text in ["", "lambda", "80 %", "-0.8", "nan"] {
-        assert!(parse_lambda(text).is_err(), "{text}");
+        assert!(parse_lambda(text, Units::METRIC).is_err(), "{text}");
     }
 }
 
@@ -452,7 +480,7 @@ fn percentages_and_fractions_are_told_apart() {
 #[test]
 fn ranges_of_engine_speed() {
     let rpm = |text| {
-        let unit = ENGINE_SPEED.own(Metric);
+        let unit = ENGINE_SPEED.own(Units::METRIC);
         parse_speed_range(text)
             .map(|(low, high)| (unit.value_of(low).round(), unit.value_of(high).round()))
     };
@@ -469,12 +497,12 @@ fn ranges_of_engine_speed() {
 #[test]
 fn quantities_are_printed_in_the_systems_units() {
     let comma = Style { decimal: DecimalMark::Comma };
-    let fuel = PRESSURE.parse("3", Metric).unwrap();
-    assert_eq!(PRESSURE.print(fuel, Metric, comma), "3,00\u{202f}bar");
-    assert_eq!(PRESSURE.print(fuel, Imperial, comma), "43,5\u{202f}psi");
-    let angle = ANGLE.parse("-30", Us).unwrap();
-    assert_eq!(ANGLE.print(angle, Us, comma), "\u{2212}30°");
-    let air = TEMPERATURE.parse("25", Metric).unwrap();
-    assert_eq!(TEMPERATURE.print(air, Us, comma), "77\u{202f}°F");
+    let fuel = PRESSURE.parse("3", Units::METRIC).unwrap();
+    assert_eq!(PRESSURE.print(fuel, Units::METRIC, comma), "3,00\u{202f}bar");
+    assert_eq!(PRESSURE.print(fuel, Units::IMPERIAL, comma), "43,5\u{202f}psi");
+    let angle = ANGLE.parse("-30", Units::US).unwrap();
+    assert_eq!(ANGLE.print(angle, Units::US, comma), "\u{2212}30°");
+    let air = TEMPERATURE.parse("25", Units::METRIC).unwrap();
+    assert_eq!(TEMPERATURE.print(air, Units::US, comma), "77\u{202f}°F");
     assert_eq!(format!("{VOLTAGE:?}"), "QuantityField([\"V\"])");
 }

@@ -84,9 +84,9 @@ impl InSi for SpecificConsumption {
 /// A unit of one quantity: how it is written, and what it is worth.
 ///
 /// ```
-/// use fillwright::quantity::notation::{UnitSystem, workshop};
-/// let psi = workshop::PRESSURE.own(UnitSystem::Us);
-/// let bar = workshop::PRESSURE.own(UnitSystem::Metric);
+/// use fillwright::quantity::notation::{Units, workshop};
+/// let psi = workshop::PRESSURE.own(Units::US);
+/// let bar = workshop::PRESSURE.own(Units::METRIC);
 /// assert_eq!(psi.symbol(), "psi");
 /// assert!((bar.value_of(psi.quantity(43.5)) - 2.9992).abs() < 1e-4);
 /// ```

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use super::{EntryMeasure, EntryText, what, what_mut};
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
-use crate::app::widgets::{Options, key_of, options, said, value_of};
+use crate::app::widgets::{OCTANE_HINT, Options, key_of, options, said, value_of};
 
 fn level(what: &What) -> Option<&LevelForm> {
     match what {
@@ -120,11 +120,12 @@ pub(super) fn ContentsFields() -> impl IntoView {
                 read=|it| Some(&contents(it)?.share_range)
                 write=|it| Some(&mut contents_mut(it)?.share_range)
             />
-            <EntryText
+            <EntryMeasure
                 part=EntryPart::Octane
-                label="RON, at least"
-                hint="Or AKI: 93 AKI"
-                words=true
+                label="Octane, at least"
+                hint=OCTANE_HINT
+                measure=Measure::Octane
+                unit=State::here().octane_unit()
                 read=|it| Some(&contents(it)?.octane)
                 write=|it| Some(&mut contents_mut(it)?.octane)
             />

@@ -100,7 +100,7 @@ fn PouredFuel(id: u32) -> impl IntoView {
     let unit = state.volume_unit();
     let name = state.text(move |it| Some(&fuel(it, id)?.name));
     let per_unit = said(move || {
-        state.printer.with(|it| format!("{}/{}", it.currency, it.system.volume().symbol()))
+        state.printer.with(|it| format!("{}/{}", it.currency, it.units.volume().symbol()))
     });
     let text = move |part,
                      label,
@@ -156,13 +156,14 @@ fn PouredFuel(id: u32) -> impl IntoView {
                         |it| &mut it.share_range,
                         |it| &it.share_range,
                     )}
-                    {text(
-                        FuelPart::Octane,
-                        "RON, at least",
-                        "",
-                        |it| &mut it.octane,
-                        |it| &it.octane,
-                    )}
+                    <TextField
+                        field=Field::Poured(id, FuelPart::Octane)
+                        label="Octane, at least"
+                        unit=state.octane_unit()
+                        words=true
+                        value=state.entry(Measure::Octane, move |it| fuel(it, id).map(|it| &it.octane))
+                        on_text=state.set_entry(move |it| fuel_mut(it, id).map(|it| &mut it.octane))
+                    />
                     {text(FuelPart::Mon, "MON, at least", "", |it| &mut it.mon, |it| &it.mon)}
                     {text(FuelPart::Name, "Name", "", |it| &mut it.name, |it| &it.name)}
                 </div>

@@ -105,7 +105,7 @@ fn EntryMeasure(
 #[component]
 fn DistanceField() -> impl IntoView {
     let state = State::here();
-    let unit = said(move || state.printer.with(|it| it.system.distance().symbol().to_owned()));
+    let unit = said(move || state.printer.with(|it| it.units.distance().symbol().to_owned()));
     view! {
         <EntryMeasure
             part=EntryPart::Distance
@@ -130,7 +130,7 @@ fn DistanceField() -> impl IntoView {
 #[component]
 fn ConsumptionField() -> impl IntoView {
     let state = State::here();
-    let unit = said(move || state.printer.with(|it| it.system.consumption().symbol().to_owned()));
+    let unit = said(move || state.printer.with(|it| it.units.consumption().symbol().to_owned()));
     view! {
         <EntryMeasure
             part=EntryPart::Consumption

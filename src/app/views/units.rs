@@ -1,0 +1,116 @@
+use fillwright::logbook::{Field, Measure};
+use fillwright::quantity::notation::{Choosable, DecimalMark, UnitSystem, Units};
+use leptos::prelude::*;
+
+use crate::app::state::State;
+use crate::app::widgets::{Choices, Options, TextField, key_of, options, said, value_of};
+use crate::app::wording::units;
+
+const SYSTEMS: [(UnitSystem, &str, &str); 3] = [
+    (UnitSystem::Metric, "metric", "Litre, km, bar, kW"),
+    (UnitSystem::Us, "us", "US gallon, mile, psi, hp"),
+    (UnitSystem::Imperial, "imperial", "Imperial gallon, mile, psi, hp"),
+];
+
+const MARKS: [(Option<DecimalMark>, &str, &str); 3] = [
+    (None, "device", "As this device"),
+    (Some(DecimalMark::Point), "point", "1.5"),
+    (Some(DecimalMark::Comma), "comma", "1,5"),
+];
+
+/// Units and how numbers are written.
+#[component]
+pub(super) fn UnitsCard() -> impl IntoView {
+    let state = State::here();
+    // Where some unit was chosen apart, no system is: choosing one then takes all.
+    let system = said(move || {
+        let units = state.document.with(|it| it.settings.units);
+        if units.are_mixed() { String::new() } else { key_of(&SYSTEMS, &units.system()) }
+    });
+    let all: Vec<AnyView> = Choosable::ALL
+        .into_iter()
+        .map(|quantity| UnitOf(UnitOfProps { quantity }).into_any())
+        .collect();
+    let mark = said(move || state.document.with(|it| key_of(&MARKS, &it.settings.decimal)));
+    view! {
+        <section class="card" id="units" aria-labelledby="units-title">
+            <h2 id="units-title">"Units"</h2>
+            <Options
+                legend="All at once"
+                name="system"
+                options=options(&SYSTEMS)
+                chosen=system
+                on_choice=state
+                    .set(|it, key| {
+                        if let Some(system) = value_of(&SYSTEMS, &key) {
+                            it.settings.units = Units::of(system);
+                        }
+                    })
+            />
+            <details>
+                <summary>"One by one"</summary>
+                <p class="hint">
+                    "What was typed stays as typed; it is only shown in the units of today."
+                </p>
+                <div class="pair">
+                    {all}
+                </div>
+            </details>
+            <Options
+                legend="Decimals"
+                name="decimal-mark"
+                options=options(&MARKS)
+                chosen=mark
+                on_choice=state
+                    .set(|it, key| {
+                        if let Some(mark) = value_of(&MARKS, &key) {
+                            it.settings.decimal = mark;
+                        }
+                    })
+            />
+            <TextField
+                field=Field::Currency
+                label="Currency"
+                words=true
+                hint="A sign or name; nothing is converted"
+                value=state.text(|it| Some(&it.settings.currency))
+                on_text=state.set(|it, text| it.settings.currency = text.chars().take(6).collect())
+            />
+            <TextField
+                field=Field::PumpStep
+                label="Step of the pump"
+                unit=state.volume_unit()
+                hint="Volumes are rounded to what you can stop at"
+                value=state.entry(Measure::Volume, |it| Some(&it.settings.pump_step))
+                on_text=state.set_entry(|it| Some(&mut it.settings.pump_step))
+            />
+        </section>
+    }
+}
+
+/// The unit of one quantity.
+#[component]
+fn UnitOf(quantity: Choosable) -> impl IntoView {
+    let state = State::here();
+    let table = quantity
+        .choices()
+        .iter()
+        .map(|choice| (choice.word.to_owned(), units::choice(*choice).to_owned()))
+        .collect();
+    let chosen =
+        said(move || state.document.with(|it| it.settings.units.choice(quantity).word.to_owned()));
+    view! {
+        <Choices
+            id=format!("unit-{}", quantity as usize)
+            label=units::quantity(quantity)
+            choices=Signal::stored(table)
+            chosen=chosen
+            on_choice=state
+                .set(move |it, word| {
+                    if let Some(units) = it.settings.units.with(quantity, &word) {
+                        it.settings.units = units;
+                    }
+                })
+        />
+    }
+}
