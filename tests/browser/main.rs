@@ -17,6 +17,7 @@ mod reckoning;
 mod states;
 
 mod at_the_pump;
+mod by_keys;
 mod figures;
 mod first_start;
 mod for_all;
