@@ -122,3 +122,4 @@ find_program() {
 
 find_chromium() { find_program CHROMIUM chromium chromium-browser google-chrome; }
 find_chromedriver() { find_program CHROMEDRIVER chromedriver chromium.chromedriver; }
+find_java() { find_program JAVA java; }

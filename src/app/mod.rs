@@ -2,6 +2,7 @@
 
 mod charts;
 mod device;
+mod focus;
 mod offline;
 mod planning;
 mod route;
@@ -39,6 +40,7 @@ pub(crate) fn App() -> impl IntoView {
     on_cleanup(move || handle.remove());
     storage::keep(state);
     planning::follow(state);
+    focus::keep();
     Effect::new(move |_| {
         if let Some(part) = state.route.get().part {
             request_animation_frame(move || route::show(&part));

@@ -4,10 +4,20 @@
 use serde_json::{Value, json};
 
 use crate::app::{self, EXAMPLE};
-use crate::harness::browse;
+use crate::harness::{Page, browse};
 use crate::trip;
 
 const IS_KEPT: &str = "from now on it works without a network too";
+
+/// The views by their links, with the example, and what each shows then.
+const LINKS: [(&str, &str); 6] = [
+    ("#/fill", "Makes E30"),
+    ("#/tank", "Log"),
+    ("#/hardware", "hold?"),
+    ("#/trip", trip::SETTLED),
+    ("#/car", "Calibrations"),
+    ("#/methods", "Where does each number come from?"),
+];
 
 #[test]
 fn without_a_network_each_view_comes_by_its_link() {
@@ -16,13 +26,7 @@ fn without_a_network_each_view_comes_by_its_link() {
         page.click("button", EXAMPLE).await;
         app::kept(page).await;
         page.server().stop();
-        for (link, shows) in [
-            ("#/fill", "Makes E30"),
-            ("#/tank", "Log"),
-            ("#/hardware", "hold?"),
-            ("#/trip", trip::SETTLED),
-            ("#/car", "Calibrations"),
-        ] {
+        for (link, shows) in LINKS {
             page.open(link).await;
             page.reload().await;
             page.sees(shows).await;
@@ -50,6 +54,54 @@ fn without_a_network_a_fill_is_completed() {
         // The line held the old fuel, so that it is a little weaker than what was poured.
         assert!(app::estimate(page).await.contains("E29"), "{}", app::estimate(page).await);
     });
+}
+
+#[test]
+fn with_the_network_cut_each_view_comes_by_its_link_and_a_fill_is_recorded() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", EXAMPLE).await;
+        app::kept(page).await;
+        page.cut_network().await;
+        is_cut_off(page).await;
+        for (link, shows) in LINKS {
+            page.open(link).await;
+            page.reload().await;
+            page.sees(shows).await;
+            page.sees(app::IS_INVENTED).await;
+        }
+        page.open("#/tank").await;
+        page.sees("Log").await;
+        let before = app::log(page).await.len();
+        page.open("#/fill").await;
+        page.sees("Makes E30").await;
+        for step in 0..2 {
+            app::as_planned(page, step).await;
+            app::done(page, step + 1).await;
+        }
+        page.click("button", app::RECORD).await;
+        page.sees("Recorded").await;
+        page.open("#/tank").await;
+        page.reload().await;
+        page.becomes(before + 1, async || app::log(page).await.len()).await;
+        assert_eq!(reached(page), Vec::<String>::new(), "the server was asked all the same");
+    });
+}
+
+/// Waits until the page is denied what nobody keeps for it: the service worker hears of
+/// the cut a little later than the page.
+async fn is_cut_off(page: &Page) {
+    const ASK: &str = "
+        return fetch('./nobody-keeps-this', { cache: 'no-store' }).then(() => 'there', () => 'none');";
+    page.becomes(json!("none"), async || page.script(ASK, vec![]).await).await;
+    assert_eq!(page.script("return navigator.onLine", vec![]).await, json!(false));
+    page.console().await;
+    page.server().forget();
+}
+
+/// What has reached the server since.
+fn reached(page: &Page) -> Vec<String> {
+    page.server().requests().iter().map(ToString::to_string).collect()
 }
 
 #[test]

@@ -29,7 +29,6 @@ pub(crate) fn TextArea(
                 <textarea
                     id=id
                     rows=rows.to_string()
-                    wrap="off"
                     autocomplete="off"
                     autocapitalize="off"
                     spellcheck="false"

@@ -127,7 +127,7 @@ fn announced_port(messages: &mut impl BufRead) -> u16 {
 
 /// The program that an environment variable gives, or else the first of the names
 /// on the search path.
-fn program(variable: &str, names: &[&str]) -> PathBuf {
+pub(super) fn program(variable: &str, names: &[&str]) -> PathBuf {
     if let Some(path) = env::var_os(variable).filter(|path| !path.is_empty()) {
         return path.into();
     }

@@ -44,9 +44,43 @@ impl Page {
         (name.unwrap_or_default(), std::fs::read_to_string(&file).expect("a readable file"))
     }
 
+    /// Has the device forget all that the app ever stored, and leaves the app.
+    pub(crate) async fn forget(&self) {
+        done(self.driver.goto("about:blank").await, "leaving the page");
+        let all = json!({ "origin": self.server.origin(), "storageTypes": "local_storage" });
+        self.devtools("Storage.clearDataForOrigin", all).await;
+    }
+
     /// Runs a script before anything else whenever a page is loaded.
     pub(crate) async fn before_each_load(&self, script: &str) {
         self.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": script })).await;
+    }
+
+    /// Cuts the page and its service worker off from every network, their own server among
+    /// them. The server itself stays up: whatever still reaches it is on its record.
+    pub(crate) async fn cut_network(&self) {
+        const CUT: &str = "Network.emulateNetworkConditions";
+        let none = json!({
+            "offline": true, "latency": 0, "downloadThroughput": 0, "uploadThroughput": 0,
+        });
+        self.devtools("Network.enable", json!({})).await;
+        self.devtools(CUT, none.clone()).await;
+        // What is done to the page does not reach its service worker.
+        let found = self.devtools("Target.getTargets", json!({})).await;
+        let targets = found["targetInfos"].as_array().expect("targets");
+        let workers: Vec<_> = targets.iter().filter(|it| it["type"] == "service_worker").collect();
+        assert!(!workers.is_empty(), "no service worker to cut off");
+        for worker in workers {
+            let wanted = json!({ "targetId": worker["targetId"], "flatten": false });
+            let attached = self.devtools("Target.attachToTarget", wanted).await;
+            for (id, (method, params)) in
+                [("Network.enable", json!({})), (CUT, none.clone())].into_iter().enumerate()
+            {
+                let message = json!({ "id": id, "method": method, "params": params }).to_string();
+                let told = json!({ "sessionId": attached["sessionId"], "message": message });
+                self.devtools("Target.sendMessageToTarget", told).await;
+            }
+        }
     }
 
     /// Opens a further window on the app, and goes there.
@@ -64,7 +98,8 @@ impl Page {
     }
 }
 
-fn fresh_path(name: &str) -> PathBuf {
+/// A path that nothing has used yet.
+pub(crate) fn fresh_path(name: &str) -> PathBuf {
     static MADE: AtomicU32 = AtomicU32::new(0);
     let number = MADE.fetch_add(1, Ordering::Relaxed);
     let name = format!("{}-{number}-{name}", std::process::id());

@@ -23,6 +23,7 @@
 mod audit;
 mod chromium;
 mod files;
+mod markup;
 mod page;
 mod paper;
 mod server;
@@ -31,6 +32,8 @@ use std::any::Any;
 use std::panic::{AssertUnwindSafe, catch_unwind, resume_unwind};
 use std::sync::{Condvar, Mutex, PoisonError};
 
+pub(crate) use files::fresh_path;
+pub(crate) use markup::wrong_markup;
 pub(crate) use page::{Page, Scheme};
 pub(crate) use paper::Paper;
 // Tests name keys, so they need not know the driver's crate.

@@ -225,6 +225,14 @@ impl Page {
         async move { string(self.script("return document.body.innerText", vec![]).await) }
     }
 
+    /// The whole page as HTML.
+    #[track_caller]
+    pub(crate) fn markup(&self) -> impl Future<Output = String> {
+        const READ: &str = "return '<!DOCTYPE html>\\n' + document.documentElement.outerHTML";
+        self.note_step();
+        async move { string(self.script(READ, vec![]).await) }
+    }
+
     // --- Acting -----------------------------------------------------------------
 
     /// Clicks the one thing of this role and name.
@@ -278,6 +286,23 @@ impl Page {
         }
     }
 
+    /// Presses Tab once, on whatever has the focus.
+    #[track_caller]
+    pub(crate) fn tab(&self) -> impl Future<Output = ()> {
+        self.note_step();
+        self.press_tab(false)
+    }
+
+    /// Keys that are sent to a field for files are taken for their names, but this one goes
+    /// to the window.
+    async fn press_tab(&self, back: bool) {
+        let keys = self.driver.action_chain();
+        let keys = if back { keys.key_down(Key::Shift) } else { keys };
+        let keys = keys.key_down(Key::Tab).key_up(Key::Tab);
+        let keys = if back { keys.key_up(Key::Shift) } else { keys };
+        done(keys.perform().await, "pressing Tab");
+    }
+
     /// What has the focus.
     #[track_caller]
     pub(crate) fn focused(&self) -> impl Future<Output = Accessible> {
@@ -298,27 +323,22 @@ impl Page {
     #[track_caller]
     pub(crate) fn tab_to(&self, role: &str, name: &str) -> impl Future<Output = ()> {
         self.note_step();
-        self.pressing_to(|| Key::Tab.into(), role, name)
+        self.tabbing_to(false, role, name)
     }
 
     /// The same backwards, with Shift and Tab.
     #[track_caller]
     pub(crate) fn tab_back_to(&self, role: &str, name: &str) -> impl Future<Output = ()> {
         self.note_step();
-        self.pressing_to(|| Key::Shift + Key::Tab, role, name)
+        self.tabbing_to(true, role, name)
     }
 
-    fn pressing_to(
-        &self,
-        key: impl Fn() -> TypingData,
-        role: &str,
-        name: &str,
-    ) -> impl Future<Output = ()> {
+    fn tabbing_to(&self, back: bool, role: &str, name: &str) -> impl Future<Output = ()> {
         const ENOUGH: usize = 100;
         async move {
             let mut passed = Vec::new();
             while passed.len() < ENOUGH {
-                self.press(key()).await;
+                self.press_tab(back).await;
                 let focused = self.focused().await;
                 if focused.role == role && focused.name == name {
                     return;

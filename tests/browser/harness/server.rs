@@ -94,6 +94,11 @@ impl Server {
         &self.base
     }
 
+    /// The host of the page, as browsers tell hosts apart.
+    pub(crate) fn origin(&self) -> String {
+        format!("http://{}", self.address)
+    }
+
     /// What has been asked so far, in the order of the answers.
     pub(crate) fn requests(&self) -> Vec<Request> {
         self.site.record.lock().unwrap_or_else(PoisonError::into_inner).clone()
