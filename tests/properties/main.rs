@@ -9,6 +9,7 @@ mod headroom;
 mod keeping;
 mod logbook;
 mod notation;
+mod sharing;
 mod table;
 mod trip;
 mod workshop;
