@@ -1,4 +1,5 @@
 use fillwright::calibration::FluidState;
+use fillwright::logbook::share::Kind;
 use fillwright::logbook::{Field, Measure};
 use fillwright::quantity::notation::{DecimalMark, UnitSystem};
 use leptos::prelude::*;
@@ -6,6 +7,7 @@ use leptos::prelude::*;
 use super::calibrations::CalibrationsCard;
 use super::cars::CarsCard;
 use super::data::DataCard;
+use super::share::ShareCard;
 use crate::app::state::State;
 use crate::app::widgets::{
     Button, Options, Rows, TextField, When, holds, key_of, options, said, value_of,
@@ -42,6 +44,7 @@ pub(crate) fn CarView() -> impl IntoView {
             <div class="question">
                 <CalibrationsCard />
                 <OwnFuelsCard />
+                <ShareCard kind=Kind::Car />
                 <DataCard />
             </div>
         </div>

@@ -107,6 +107,11 @@ impl Shared {
         &self.document
     }
 
+    /// Whether a car is the invented example.
+    pub fn is_invented(&self) -> bool {
+        self.document.here.demo
+    }
+
     /// The label of the currency in which prices are given; blank where nobody said.
     pub fn currency(&self) -> &str {
         &self.document.settings.currency

@@ -44,7 +44,7 @@ impl Document {
 
     fn take_car(&mut self, shared: &Shared, id: Id) {
         let mut file = CarFile::new(id);
-        file.demo = shared.document.here.demo;
+        file.demo = shared.is_invented();
         file.car = shared.car().clone();
         file.workshop = shared.workshop().clone();
         let (car, workshop, last) = (&mut file.car, &mut file.workshop, &mut file.last_id);
