@@ -3,6 +3,7 @@
 mod charts;
 mod device;
 mod focus;
+mod hand_over;
 mod offline;
 mod planning;
 mod route;
@@ -19,7 +20,7 @@ use leptos::prelude::*;
 use offline::Offline;
 use route::{Route, View};
 use state::State;
-use views::{CarView, FillView, HardwareView, MethodsView, TankView, TripView, Welcome};
+use views::{CarView, FillView, HardwareView, MethodsView, TakeView, TankView, TripView, Welcome};
 use widgets::{Button, When, holds, said};
 
 /// The whole app.
@@ -42,7 +43,9 @@ pub(crate) fn App() -> impl IntoView {
     planning::follow(state);
     focus::keep();
     Effect::new(move |_| {
-        if let Some(part) = state.route.get().part {
+        let Route { view, part } = state.route.get();
+        // What is shared is no part of a page.
+        if let Some(part) = part.filter(|_| view != View::Take) {
             request_animation_frame(move || route::show(&part));
         }
     });
@@ -86,16 +89,18 @@ pub(crate) fn App() -> impl IntoView {
         <Troubles />
         <main id="main" tabindex="-1">
             {move || {
-                if state.is_new.get() {
+                let view = view.get();
+                if state.is_new.get() && view != View::Take {
                     Welcome().into_any()
                 } else {
-                    match view.get() {
+                    match view {
                         View::Fill => FillView().into_any(),
                         View::Tank => TankView().into_any(),
                         View::Hardware => HardwareView().into_any(),
                         View::Trip => TripView().into_any(),
                         View::Car => CarView().into_any(),
                         View::Methods => MethodsView().into_any(),
+                        View::Take => TakeView().into_any(),
                     }
                 }
             }}

@@ -21,9 +21,12 @@ pub(crate) enum View {
     Car,
     /// Where each number comes from.
     Methods,
+    /// What somebody shared by link, before it is taken in.
+    Take,
 }
 
 impl View {
+    /// Those that there is always a way to.
     pub(crate) const ALL: [Self; 6] =
         [Self::Fill, Self::Tank, Self::Hardware, Self::Trip, Self::Car, Self::Methods];
 
@@ -35,6 +38,7 @@ impl View {
             Self::Trip => "Trip",
             Self::Car => "Car",
             Self::Methods => "Methods",
+            Self::Take => "Shared",
         }
     }
 
@@ -46,6 +50,7 @@ impl View {
             Self::Trip => "#/trip",
             Self::Car => "#/car",
             Self::Methods => "#/methods",
+            Self::Take => "#/take",
         }
     }
 }
@@ -68,6 +73,7 @@ impl Route {
             Some("trip") => View::Trip,
             Some("tank") => View::Tank,
             Some("hardware") => View::Hardware,
+            Some("take") => View::Take,
             _ => View::Fill,
         };
         Self { view, part: parts.next().filter(|part| !part.is_empty()).map(Into::into) }

@@ -20,6 +20,10 @@ pub const SCHEMA: u32 = 5;
 /// A document of this many bytes is no longer what a person typed.
 pub const LARGEST_DOCUMENT: usize = 8 << 20;
 
+/// The last number that a stored document may have given: far beyond what anybody
+/// enters, and far from where numbers end.
+const LARGEST_NUMBER: u32 = (1 << 31) - 1;
+
 /// Why a stored document cannot be read.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum DocumentError {
@@ -202,6 +206,11 @@ impl Document {
             found if found > SCHEMA => return Err(DocumentError::TooNew { found }),
             found => migration::read(text, found)?,
         };
+        if let Some(car) = document.cars().find(|car| car.last_id > LARGEST_NUMBER) {
+            return Err(DocumentError::Unreadable {
+                reason: format!("{} is no number of a fuel or a part", car.last_id),
+            });
+        }
         let mut cars: Vec<&Id> = document.cars().map(|car| &car.id).collect();
         cars.sort();
         match cars.windows(2).find(|pair| pair[0] == pair[1]) {

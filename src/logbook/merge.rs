@@ -185,7 +185,7 @@ impl Document {
 
 impl CarFile {
     /// Whether nothing was ever entered for it.
-    fn is_untouched(&self) -> bool {
+    pub fn is_untouched(&self) -> bool {
         *self == Self::new(self.id.clone())
     }
 

@@ -32,6 +32,7 @@ mod record;
 mod refusal;
 pub mod road;
 mod settle;
+pub mod share;
 mod tank_answer;
 pub mod workshop;
 mod workshop_printer;

@@ -1,13 +1,21 @@
 //! The document's format: its description, what earlier versions wrote, and what
 //! is no document.
 
-#![allow(clippy::unwrap_used, clippy::panic, reason = "a test fails by panicking")]
+#![allow(
+    clippy::expect_used,
+    clippy::unwrap_used,
+    clippy::panic,
+    reason = "a test fails by panicking"
+)]
 
 mod earlier;
+mod hostile;
 mod mutated;
 #[path = "../properties/people.rs"]
 mod people;
+mod picture;
 mod schema;
+mod shared;
 
 /// What the app of schema 1 exported when its invented example was in use.
 const SCHEMA_1: &str = include_str!("schema_1.json");

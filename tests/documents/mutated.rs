@@ -5,7 +5,7 @@ use fillwright::logbook::{Document, DocumentError, Event, Id, LARGEST_DOCUMENT, 
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{Rng, SeedableRng};
 
-fn logged() -> Document {
+pub(crate) fn logged() -> Document {
     let mut document = Document::demo();
     for number in 0..20 {
         document.here.log.write(Event {
@@ -23,7 +23,7 @@ fn logged() -> Document {
 }
 
 /// A ruined copy of a text.
-fn ruined(text: &str, chance: &mut ChaCha8Rng) -> Vec<u8> {
+pub(crate) fn ruined(text: &str, chance: &mut ChaCha8Rng) -> Vec<u8> {
     let mut below = |limit: usize| chance.next_u32() as usize % limit.max(1);
     let mut bytes = text.as_bytes().to_vec();
     let (kind, at) = (below(8), below(bytes.len()));

@@ -10,6 +10,7 @@ mod keeping;
 mod logbook;
 mod notation;
 mod people;
+mod sharing;
 mod switching;
 mod table;
 mod trip;

@@ -5,9 +5,9 @@
 use fillwright::logbook::{Document, Entry, Measure, Printer};
 use fillwright::quantity::Volume;
 use fillwright::quantity::notation::{
-    Choosable, DecimalMark, Decimals, OctaneFigure, OctaneScale, Style, Units, VolumeField,
-    parse_consumption, parse_distance, parse_lambda, parse_octane, parse_price, parse_volume,
-    print_number, workshop,
+    Choosable, Consumption, DecimalMark, Decimals, OctaneFigure, OctaneScale, Style, Units,
+    VolumeField, parse_consumption, parse_distance, parse_lambda, parse_octane, parse_price,
+    parse_volume, print_number, workshop,
 };
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -65,7 +65,7 @@ fn meaning(measure: Measure, text: &str, units: Units) -> Option<f64> {
             parse_price(text, units).ok().map(|it| it.of(litre).amount())
         }
         Measure::Consumption => {
-            parse_consumption(text, units).ok().map(|it| it.litres_per_100_km())
+            parse_consumption(text, units).ok().map(Consumption::litres_per_100_km)
         }
         Measure::Distance => {
             parse_distance(text, units.distance()).ok().map(|it| it.get::<kilometer>())

@@ -1,10 +1,12 @@
 use fillwright::calibration::FluidState;
+use fillwright::logbook::share::Kind;
 use fillwright::logbook::{Field, Measure};
 use leptos::prelude::*;
 
 use super::calibrations::CalibrationsCard;
 use super::cars::CarsCard;
 use super::data::DataCard;
+use super::share::ShareCard;
 use super::units::UnitsCard;
 use crate::app::state::State;
 use crate::app::widgets::{
@@ -30,6 +32,7 @@ pub(crate) fn CarView() -> impl IntoView {
             <div class="question">
                 <CalibrationsCard />
                 <OwnFuelsCard />
+                <ShareCard kind=Kind::Car />
                 <DataCard />
             </div>
         </div>

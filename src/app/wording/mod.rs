@@ -2,6 +2,7 @@
 
 pub(crate) mod hardware;
 pub(crate) mod methods;
+pub(crate) mod shared;
 pub(crate) mod tank;
 pub(crate) mod trip;
 pub(crate) mod units;

@@ -1,7 +1,7 @@
 //! What is said of a route and its plan.
 
 use fillwright::logbook::Printer;
-use fillwright::logbook::road::{HaltForm, RoadAsked, RoadPlan};
+use fillwright::logbook::road::{HaltForm, PreferForm, RoadAsked, RoadPlan};
 use fillwright::quantity::Volume;
 use fillwright::trip::{Bound, Done, Impossible, Report, Rule};
 use uom::si::volume::liter;
@@ -19,6 +19,15 @@ pub(crate) const CAUTIONS: [&str; 5] = [
 
 /// Less than this is not bought.
 const NOTHING_L: f64 = 1e-6;
+
+/// What is wanted of a plan above all.
+pub(crate) const fn preference(prefer: PreferForm) -> &'static str {
+    match prefer {
+        PreferForm::Cheapest => "Least money",
+        PreferForm::FewestStops => "Fewest stops",
+        PreferForm::MostEthanol => "Most ethanol",
+    }
+}
 
 /// What a stop is called.
 pub(crate) fn stop(place: &str, at: usize) -> String {

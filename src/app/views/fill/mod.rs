@@ -7,12 +7,15 @@ mod results;
 mod tank;
 mod workings;
 
+use fillwright::logbook::share::Kind;
 use leptos::prelude::*;
 
 use aim::AimCard;
 use offers::OffersCard;
 use put_in::{PutInCard, ShortAnswer};
 use tank::TankCard;
+
+use super::share::ShareCard;
 
 /// The Fill view: the question, and the answer beside or below it.
 #[component]
@@ -26,6 +29,7 @@ pub(crate) fn FillView() -> impl IntoView {
             </div>
             <div class="answer">
                 <PutInCard />
+                <ShareCard kind=Kind::Fill />
             </div>
         </div>
         <ShortAnswer />

@@ -23,8 +23,10 @@ mod tables;
 mod use_chart;
 mod workings;
 
+use fillwright::logbook::share::Kind;
 use leptos::prelude::*;
 
+use super::share::ShareCard;
 use crate::app::state::State;
 use crate::app::widgets::{Button, Sheet, When, holds};
 use curve_chart::CurvesCard;
@@ -70,6 +72,7 @@ pub(crate) fn HardwareView() -> impl IntoView {
                     <JudgementCard printing=printing />
                     <FiguresCard />
                     <CurvesCard />
+                    <ShareCard kind=Kind::Car />
                 </div>
             </div>
             <Sheet printing=printing ready=is_ready(State::here())>

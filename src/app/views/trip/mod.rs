@@ -12,9 +12,11 @@ mod strip;
 mod way;
 mod wish;
 
+use fillwright::logbook::share::Kind;
 use fillwright::logbook::{Document, Field};
 use leptos::prelude::*;
 
+use super::share::ShareCard;
 use crate::app::state::State;
 use crate::app::widgets::{Button, Sheet, When, holds};
 use answer::{AnswerCard, is_current};
@@ -50,6 +52,7 @@ pub(crate) fn TripView() -> impl IntoView {
                     <CompareCard />
                     <StripCard />
                     <PassagesCard />
+                    <ShareCard kind=Kind::Trip />
                 </div>
             </div>
             <Sheet printing=printing ready=is_current(state)>

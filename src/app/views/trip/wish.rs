@@ -7,11 +7,12 @@ use crate::app::state::State;
 use crate::app::widgets::{
     CheckBox, Options, Section, TextField, holds, key_of, options, said, value_of,
 };
+use crate::app::wording::trip::preference;
 
 const PREFERENCES: [(PreferForm, &str, &str); 3] = [
-    (PreferForm::Cheapest, "cheapest", "Least money"),
-    (PreferForm::FewestStops, "fewest-stops", "Fewest stops"),
-    (PreferForm::MostEthanol, "most-ethanol", "Most ethanol"),
+    (PreferForm::Cheapest, "cheapest", preference(PreferForm::Cheapest)),
+    (PreferForm::FewestStops, "fewest-stops", preference(PreferForm::FewestStops)),
+    (PreferForm::MostEthanol, "most-ethanol", preference(PreferForm::MostEthanol)),
 ];
 
 fn is_here(field: Field) -> bool {
@@ -37,7 +38,7 @@ pub(super) fn WishSection() -> impl IntoView {
     });
     let short = said(move || {
         let prefer = state.document.with(|it| it.here.route.prefer);
-        let label = PREFERENCES.iter().find(|it| it.0 == prefer).map_or("", |it| it.2);
+        let label = preference(prefer);
         if careful.get() { format!("{label}, whatever is true") } else { label.to_owned() }
     });
     view! {

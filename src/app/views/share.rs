@@ -1,0 +1,152 @@
+use fillwright::logbook::share::{Kind, Picture, ShareError, Shared};
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use crate::app::hand_over;
+use crate::app::state::State;
+use crate::app::widgets::{Button, Drawn, Section, When, holds, said};
+use crate::app::wording::shared as wording;
+
+/// What a card shares: its name, and its title.
+fn heading(kind: Kind) -> (&'static str, &'static str) {
+    match kind {
+        Kind::Fill => ("share-fill", "Share this fill"),
+        Kind::Car => ("share-car", "Share this car"),
+        Kind::Trip => ("share-trip", "Share this trip"),
+    }
+}
+
+/// The address that shares what is entered now.
+fn address(state: State, kind: Kind) -> Result<String, ShareError> {
+    let shared = state.document.with(|document| {
+        state.printer.with(|printer| match kind {
+            Kind::Fill => {
+                state.reading.with(|it| Shared::fill_of(document, it.asked.as_ref(), printer))
+            }
+            Kind::Trip => {
+                state.road.with(|it| Shared::trip_of(document, it.asked.as_ref(), printer))
+            }
+            Kind::Car => Ok(Shared::car_of(document)),
+        })
+    });
+    shared?.to_link().map(|link| hand_over::address(&link))
+}
+
+/// The way to hand on what is entered in a view: nothing is worked out before it is
+/// opened.
+#[component]
+pub(super) fn ShareCard(kind: Kind) -> impl IntoView {
+    let state = State::here();
+    let (id, title) = heading(kind);
+    let opened = RwSignal::new(false);
+    let address = Memo::new(move |_| opened.get().then(|| address(state, kind)));
+    let link = said(move || address.with(|it| it.iter().flatten().cloned().collect()));
+    let wrong = said(move || {
+        address.with(|it| match it {
+            Some(Err(error)) => format!("There is no link: {error}."),
+            _ => String::new(),
+        })
+    });
+    let short = said(|| "As a link, or a code to scan".to_owned());
+    view! {
+        <Section id=id title=title short=short wrong=holds(|| false) opened=opened>
+            <p class="hint">
+                {wording::what_is_in_it(kind)}
+                " Whoever has the link can read all of that; it is not kept anywhere else."
+            </p>
+            <When condition=holds(move || wrong.with(|it| !it.is_empty()))>
+                <p class="note caution" role="status">
+                    {wrong}
+                </p>
+            </When>
+            <When condition=holds(move || link.with(|it| !it.is_empty()))>
+                <Link id=id kind=kind link=link />
+                <Code link=link />
+            </When>
+        </Section>
+    }
+}
+
+/// The link, and the ways to hand it over.
+#[component]
+fn Link(id: &'static str, kind: Kind, link: Signal<String>) -> impl IntoView {
+    let told = RwSignal::new("");
+    // What was said concerns the link as it was.
+    Effect::new(move |_| {
+        link.track();
+        told.set("");
+    });
+    let tell = move |words: &'static str| {
+        // The card may be gone by now.
+        let _ = told.try_set(words);
+    };
+    let copy = Callback::new(move |()| {
+        spawn_local(async move {
+            tell(if hand_over::copy(link.get_untracked()).await {
+                "Copied."
+            } else {
+                "The browser did not let it be copied: select the link and copy it."
+            });
+        });
+    });
+    let hand_over = Callback::new(move |()| {
+        spawn_local(async move {
+            let title = wording::title(kind);
+            if !hand_over::hand_over(title, link.get_untracked()).await {
+                tell("The device could not hand it over: copy the link.");
+            }
+        });
+    });
+    let field = format!("{id}-link");
+    view! {
+        <div class="field">
+            <label for=field.clone()>"Link"</label>
+            <div class="control">
+                <input
+                    id=field
+                    type="text"
+                    readonly
+                    prop:value=link
+                    on:focus:target=|event| event.target().select()
+                />
+            </div>
+        </div>
+        <div class="buttons">
+            <When condition=holds(hand_over::has_clipboard)>
+                <Button label="Copy the link" look="strong" on_press=copy />
+            </When>
+            <When condition=holds(hand_over::has_sheet)>
+                <Button label="Send it …" on_press=hand_over />
+            </When>
+        </div>
+        <p class="hint" role="status">
+            {told}
+        </p>
+    }
+}
+
+/// The link as a QR code.
+#[component]
+fn Code(link: Signal<String>) -> impl IntoView {
+    let drawn = move |()| -> Vec<AnyView> {
+        let drawn = match Picture::of(&link.get()) {
+            Err(error) => {
+                view! { <p class="hint">{format!("There is no code: {error}.")}</p> }.into_any()
+            }
+            Ok(Picture { size, path }) => view! {
+                <svg
+                    class="code"
+                    viewBox=format!("0 0 {size} {size}")
+                    role="img"
+                    aria-label="QR code of the link above"
+                >
+                    <rect width=size height=size />
+                    <path d=path />
+                </svg>
+            }
+            .into_any(),
+        };
+        vec![drawn]
+    };
+    view! { <Drawn what=Callback::new(drawn) /> }
+}

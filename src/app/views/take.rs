@@ -1,0 +1,109 @@
+use fillwright::logbook::share::{Kind, Shared};
+use leptos::prelude::*;
+
+use crate::app::device;
+use crate::app::hand_over::replace_address;
+use crate::app::route::{Route, View};
+use crate::app::state::State;
+use crate::app::widgets::{Button, Drawn, facts};
+use crate::app::wording::shared as wording;
+
+/// Leaves what was shared for good.
+fn leave(state: State, view: View) {
+    replace_address(view);
+    state.route.set(Route::of_location());
+}
+
+/// What somebody shared by link: a look at it, and whether to take it. Nothing
+/// changes before that.
+#[component]
+pub(crate) fn TakeView() -> impl IntoView {
+    let state = State::here();
+    let offered = Memo::new(move |_| {
+        let link = state.route.with(|it| it.part.clone()).unwrap_or_default();
+        Shared::from_link(&link).map_err(|error| error.to_string())
+    });
+    view! {
+        <div class="view">
+            {move || {
+                match offered.get() {
+                    Ok(shared) => Preview(PreviewProps { shared }).into_any(),
+                    Err(error) => Unreadable(UnreadableProps { error }).into_any(),
+                }
+            }}
+        </div>
+    }
+}
+
+/// Why there is nothing to take.
+#[component]
+fn Unreadable(error: String) -> impl IntoView {
+    let state = State::here();
+    view! {
+        <section class="card taken" aria-labelledby="take-title">
+            <h2 id="take-title">"This link cannot be read"</h2>
+            <p class="note caution" role="status">
+                {format!("Nothing was taken in, and nothing has changed: {error}.")}
+            </p>
+            <div class="buttons">
+                <Button
+                    label="Go to Fill"
+                    look="strong"
+                    on_press=Callback::new(move |()| leave(state, View::Fill))
+                />
+            </div>
+        </section>
+    }
+}
+
+/// What is in it, in short.
+#[component]
+fn Preview(shared: Shared) -> impl IntoView {
+    let state = State::here();
+    let kind = shared.kind();
+    let shared = StoredValue::new(shared);
+    let list = Callback::new(move |()| {
+        state.printer.with(|printer| shared.with_value(|it| facts(wording::facts(it, printer))))
+    });
+    let consequences = Callback::new(move |()| {
+        let lines = state.document.with(|document| {
+            state.printer.with(|printer| {
+                shared.with_value(|it| wording::consequences(it, document, printer))
+            })
+        });
+        lines.into_iter().map(|line| view! { <li>{line}</li> }.into_any()).collect()
+    });
+    let target = match kind {
+        Kind::Fill => View::Fill,
+        Kind::Car => View::Car,
+        Kind::Trip => View::Trip,
+    };
+    let take = Callback::new(move |()| {
+        let id = device::new_id();
+        state.change_undoably(|document| shared.with_value(|it| document.take_shared(it, id)));
+        state.is_new.set(false);
+        leave(state, target);
+    });
+    view! {
+        <section class="card taken" aria-labelledby="take-title">
+            <h2 id="take-title">{wording::title(kind)}</h2>
+            <p class="hint">"It is only shown so far: nothing of yours has changed."</p>
+            <dl class="facts">
+                <Drawn what=list />
+            </dl>
+            <ul class="cautions note">
+                <Drawn what=consequences />
+            </ul>
+            <p class="hint">
+                "Its figures are somebody else's. Look through them before you rely on them."
+            </p>
+            <div class="buttons">
+                <Button label="Take it" look="strong" on_press=take />
+                <Button
+                    label="Leave it"
+                    on_press=Callback::new(move |()| leave(state, View::Fill))
+                />
+            </div>
+        </section>
+    }
+}

@@ -1,0 +1,103 @@
+//! What of the car in use is shared.
+
+use super::{Kind, ShareError, Shared};
+use crate::logbook::document::Document;
+use crate::logbook::event::{ContentsForm, LevelForm};
+use crate::logbook::forms::{Entry, StartForm};
+use crate::logbook::interpret::Asked;
+use crate::logbook::parts::Stated;
+use crate::logbook::printer::Printer;
+use crate::logbook::road::RoadAsked;
+use crate::quantity::notation::print_number_short;
+use crate::quantity::{Share, Volume};
+use crate::tank::LevelReading;
+
+impl Shared {
+    /// The car in use, with its calibrations, its own fuels and its workshop. The log
+    /// stays behind.
+    pub fn car_of(document: &Document) -> Self {
+        Self::of(Kind::Car, document)
+    }
+
+    /// The fill at hand. What the log tells of the tank is written out, since the log
+    /// stays behind: `asked` is the fill as it is read now.
+    ///
+    /// # Errors
+    /// When the fill starts from the log and is not understood.
+    pub fn fill_of(
+        document: &Document,
+        asked: Option<&Asked>,
+        printer: &Printer,
+    ) -> Result<Self, ShareError> {
+        let mut shared = Self::of(Kind::Fill, document);
+        let fill = &mut shared.document.here.fill;
+        if fill.start == StartForm::Log {
+            let asked = asked.ok_or(ShareError::UnknownContents)?;
+            let tank = &asked.problem.tank;
+            let stated =
+                Stated { level: tank.level, share: tank.share, ron: tank.ron, mon: asked.tank_mon };
+            let told = told(&stated, printer);
+            fill.start = StartForm::Typed;
+            fill.level = told.level.level;
+            fill.reading = told.level.reading;
+            fill.level_error = told.level.error;
+            fill.share = told.share;
+            fill.share_range = told.share_range;
+            fill.octane = told.octane;
+            fill.mon = told.mon;
+        }
+        Ok(shared)
+    }
+
+    /// The route, likewise.
+    ///
+    /// # Errors
+    /// When the route starts from the log and is not understood.
+    pub fn trip_of(
+        document: &Document,
+        asked: Option<&RoadAsked>,
+        printer: &Printer,
+    ) -> Result<Self, ShareError> {
+        let mut shared = Self::of(Kind::Trip, document);
+        let route = &mut shared.document.here.route;
+        if route.start == StartForm::Log {
+            let asked = asked.ok_or(ShareError::UnknownContents)?;
+            let tank = &asked.route.tank;
+            let stated = Stated { level: tank.level, share: tank.share, ron: tank.ron, mon: None };
+            route.start = StartForm::Typed;
+            route.contents = told(&stated, printer);
+        }
+        Ok(shared)
+    }
+}
+
+/// What is in the tank in words that say no more than is known: ranges are rounded
+/// outwards and octane numbers down.
+fn told(stated: &Stated, printer: &Printer) -> ContentsForm {
+    let text = |value: f64| print_number_short(value, 1, printer.style);
+    // What is a whole number of tenths but for the last digits is not rounded on.
+    let down = |value: f64| (value * 10.0 + 1e-6).floor() / 10.0;
+    let up = |value: f64| (value * 10.0 - 1e-6).ceil() / 10.0;
+    let unit = printer.units.volume();
+    let litres = |volume: Volume| unit.value_of(volume);
+    // Not above the brim.
+    let level = down(litres(stated.level.expected()));
+    let error = f64::max(litres(stated.level.high()) - level, level - litres(stated.level.low()));
+    let entry = |text: String| Entry { text, typed_in: printer.units };
+    let percent = |share: Share| share.percent();
+    ContentsForm {
+        level: LevelForm {
+            level: entry(text(level)),
+            reading: LevelReading::Gauge,
+            error: entry(text(up(error.max(0.0)))),
+        },
+        share: text(percent(stated.share.expected())),
+        share_range: format!(
+            "{}-{}",
+            text(down(percent(stated.share.low()))),
+            text(up(percent(stated.share.high())))
+        ),
+        octane: stated.ron.map(|ron| Entry::metric(&text(down(ron)))).unwrap_or_default(),
+        mon: stated.mon.map(|mon| text(down(mon))).unwrap_or_default(),
+    }
+}
