@@ -6,8 +6,8 @@ use fillwright::logbook::keeping::{Keeper, Trouble};
 use fillwright::logbook::road::RoadReading;
 use fillwright::logbook::workshop::{HardwareAnswer, WorkshopReading};
 use fillwright::logbook::{
-    Answer, CarFile, Complaint, Course, Document, Entry, Field, History, Id, Interpretation,
-    Measure, Printer, TankAnswer, TankQuestion, interpret,
+    Answer, Complaint, Course, Document, Entry, Field, History, Id, Interpretation, Measure,
+    Printer, TankAnswer, TankQuestion, interpret,
 };
 use leptos::prelude::*;
 
@@ -239,8 +239,8 @@ impl State {
         self.document.set(next);
     }
 
-    /// Starts with the example or with an empty car. An example that was in use is
-    /// removed; it can be brought back.
+    /// Starts with the example or with an empty car. An example that was in use goes
+    /// without a trace in what is stored; in this sitting it can be brought back.
     pub(crate) fn start(self, demo: bool) {
         let before = self.document.get_untracked();
         let mut next = if demo { Document::demo() } else { Document::empty(device::new_id()) };
@@ -250,10 +250,11 @@ impl State {
             self.show(next);
             self.is_new.set(false);
         } else {
-            let cars = before.cars().cloned();
-            next.others =
-                cars.map(|car| CarFile { removed: car.removed || car.demo, ..car }).collect();
+            let (examples, cars) = before.cars().cloned().partition::<Vec<_>, _>(|car| car.demo);
+            next.others = cars;
             self.replace_undoably(next);
+            let examples: Vec<Id> = examples.into_iter().map(|car| car.id).collect();
+            storage::forget_cars(self, &examples);
         }
     }
 

@@ -1,5 +1,6 @@
 //! The document in the browser's own storage, beside other tabs that use it too.
 
+use fillwright::logbook::Id;
 use fillwright::logbook::keeping::{
     FRAME, Keeper, Opened, Refused, Shelf, Trouble, Unreadable, unreadable,
 };
@@ -147,6 +148,18 @@ fn hear(state: State, key: &str) {
     let taken = with_keeper(state, |keeper, local| keeper.take_in(local, key, &document));
     if let Some(Some(taken)) = taken {
         state.show(taken);
+    }
+}
+
+/// Drops cars for good that the document does not have any more.
+pub(crate) fn forget_cars(state: State, cars: &[Id]) {
+    if cars.is_empty() {
+        return;
+    }
+    let document = state.document.get_untracked();
+    let forgotten = with_keeper(state, |keeper, local| keeper.forget_cars(local, &document, cars));
+    if let Some(Err(trouble)) = forgotten {
+        state.unsaved.set(Some(trouble));
     }
 }
 

@@ -36,6 +36,7 @@ mod storage;
 mod tab_stops;
 mod tank;
 mod trip;
+mod undo;
 mod units;
 mod updates;
 mod ways;

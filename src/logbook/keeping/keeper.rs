@@ -208,11 +208,38 @@ impl Keeper {
             car.log.forget(&gone);
         }
         self.write(shelf, &rest, Change { frame: None, entries: Vec::new(), forgotten })?;
+        self.renew_backups(shelf, &rest)?;
+        Ok(rest)
+    }
+
+    /// Drops cars for good with their logs, as if they had never been there. The document
+    /// is the one without them.
+    ///
+    /// # Errors
+    /// When the store does not let it.
+    pub fn forget_cars(
+        &mut self,
+        shelf: &dyn Shelf,
+        document: &Document,
+        cars: &[Id],
+    ) -> Result<(), Trouble> {
+        self.save(shelf, document)?;
+        let mut forgotten = Vec::new();
+        for car in cars {
+            let log = self.logs.get(car).map(Log::all).unwrap_or_default();
+            forgotten.extend(log.iter().map(|event| (car.clone(), event.id.clone())));
+        }
+        self.write(shelf, document, Change { frame: None, entries: Vec::new(), forgotten })?;
+        self.renew_backups(shelf, document)
+    }
+
+    /// Leaves one copy of the whole document, and none of anything else.
+    fn renew_backups(&mut self, shelf: &dyn Shelf, document: &Document) -> Result<(), Trouble> {
         for key in keys::BACKUPS {
             shelf.remove(key)?;
         }
-        self.backup(shelf, &rest);
-        Ok(rest)
+        self.backup(shelf, document);
+        Ok(())
     }
 
     /// Takes in the frame of another tab.

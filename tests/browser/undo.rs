@@ -1,0 +1,117 @@
+//! What takes something away can be undone, and then the document reads as before. What
+//! counts the changes alone goes on counting, so that another device hears of them.
+
+use serde_json::Value;
+
+use crate::app::{self, BRING_BACK, OPENER, REMOVE};
+use crate::harness::{Page, browse};
+use crate::states::{State, open_everything};
+use crate::storage::export;
+
+#[test]
+fn what_was_removed_from_a_form_comes_back_as_it_was() {
+    browse(async |page| {
+        State::Fill.reach(page).await;
+        is_undone(page, "a fuel on offer", async || {
+            app::to_fill(page).await;
+            let fuel = page.within("group", "E85");
+            fuel.click(OPENER, app::MORE_OF_FUEL).await;
+            fuel.click("button", REMOVE).await;
+        })
+        .await;
+        is_undone(page, "a calibration", async || {
+            page.within("group", "Petrol").click("button", REMOVE).await;
+        })
+        .await;
+        for name in ["Remove Tank pump", "Remove Petrol, on the rollers", "Remove Compressor"] {
+            is_undone(page, name, async || {
+                app::to_hardware(page).await;
+                open_everything(page).await;
+                page.click("button", name).await;
+            })
+            .await;
+        }
+        is_undone(page, "a stop", async || {
+            page.click("link", "Trip").await;
+            page.sees(crate::trip::SETTLED).await;
+            open_everything(page).await;
+            let stop = app::button_of(page, "Remove: ").await;
+            page.click("button", &stop).await;
+        })
+        .await;
+        is_undone(page, "a car", async || page.click("button", "Remove this car").await).await;
+    });
+}
+
+#[test]
+fn what_was_done_to_the_log_is_undone() {
+    browse(async |page| {
+        State::Fill.reach(page).await;
+        is_undone(page, "a removed entry", async || {
+            app::to_tank(page).await;
+            let entry = app::button_of(page, "Remove: Fill").await;
+            page.click("button", &entry).await;
+        })
+        .await;
+        app::to_tank(page).await;
+        app::add(page, "Note").await;
+        is_undone(page, "an entry that was left", async || {
+            app::to_tank(page).await;
+            page.click("button", "Leave it").await;
+        })
+        .await;
+    });
+}
+
+#[test]
+fn the_example_goes_without_a_trace_and_comes_back_whole() {
+    browse(async |page| {
+        const STORED: &str = "return JSON.stringify(Object.entries(localStorage))";
+        State::Fill.reach(page).await;
+        let before = document(page).await;
+        let example = before["here"]["id"].as_str().expect("an id").to_owned();
+        let stored = async || page.script(STORED, vec![]).await.to_string();
+        page.until("the example to be stored", async || stored().await.contains(&example)).await;
+        page.click("button", app::OWN_CAR).await;
+        page.until("the example to go", async || !stored().await.contains(&example)).await;
+        assert_eq!(document(page).await["others"], Value::Array(Vec::new()));
+        assert!(!page.visible_text().await.contains("(removed)"));
+        page.click("button", BRING_BACK).await;
+        page.sees(app::IS_INVENTED).await;
+        page.becomes(before, async || document(page).await).await;
+        // And it is stored whole again.
+        page.reload().await;
+        app::to_tank(page).await;
+        assert!(!app::log(page).await.is_empty());
+    });
+}
+
+/// Fails unless an act changes the document, and undoing it brings back what was there.
+async fn is_undone(page: &Page, what: &str, act: impl AsyncFnOnce()) {
+    let before = document(page).await;
+    act().await;
+    page.find("button", BRING_BACK).await;
+    assert_ne!(document(page).await, before, "{what}: nothing changed");
+    page.click("button", BRING_BACK).await;
+    page.until("the undoing", async || !page.has("button", BRING_BACK).await).await;
+    assert_eq!(document(page).await, before, "{what}: it reads otherwise");
+}
+
+/// The document as it is exported, without what counts changes.
+async fn document(page: &Page) -> Value {
+    app::to_car(page).await;
+    let mut document = serde_json::from_str(&export(page).await).expect("JSON");
+    drop_counts(&mut document);
+    document
+}
+
+fn drop_counts(value: &mut Value) {
+    match value {
+        Value::Object(map) => {
+            map.retain(|key, _| key != "revision" && key != "last_id");
+            map.values_mut().for_each(drop_counts);
+        }
+        Value::Array(all) => all.iter_mut().for_each(drop_counts),
+        _ => {}
+    }
+}
