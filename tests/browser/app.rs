@@ -21,6 +21,7 @@ pub(crate) const CURRENCY: &str = "Currency";
 pub(crate) const PUMP_STEP: &str = "Step of the pump";
 pub(crate) const LITRES: &str = "Litre, km, bar, kW";
 pub(crate) const US_GALLONS: &str = "US gallon, mile, psi, hp";
+pub(crate) const IMPERIAL_GALLONS: &str = "Imperial gallon, mile, psi, hp";
 pub(crate) const COMMA: &str = "1,5";
 pub(crate) const ADD_CALIBRATION: &str = "Add a calibration";
 

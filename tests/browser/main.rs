@@ -29,6 +29,7 @@ mod main_job;
 mod markup;
 mod memory;
 mod methods;
+mod notations;
 mod offline;
 mod out_of_reach;
 mod policy;
