@@ -24,6 +24,9 @@ pub const LARGEST_DOCUMENT: usize = 8 << 20;
 /// enters, and far from where numbers end.
 const LARGEST_NUMBER: u32 = (1 << 31) - 1;
 
+/// So many characters of what the parser says of a document are shown.
+const LONGEST_REASON: usize = 240;
+
 /// Why a stored document cannot be read.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum DocumentError {
@@ -51,7 +54,13 @@ pub enum DocumentError {
 
 impl From<serde_json::Error> for DocumentError {
     fn from(error: serde_json::Error) -> Self {
-        Self::Unreadable { reason: error.to_string() }
+        // It may name every word that is known in a place.
+        let mut reason = error.to_string();
+        if let Some((end, _)) = reason.char_indices().nth(LONGEST_REASON) {
+            reason.truncate(end);
+            reason.push('…');
+        }
+        Self::Unreadable { reason }
     }
 }
 

@@ -88,8 +88,8 @@ fn harmed(json: &str) -> Vec<String> {
     texts.push("null".into());
     texts.push("{}".into());
     texts.push("[".repeat(10_000));
-    texts.push("{\"schema\":4,\"here\":".repeat(10_000));
-    texts.push(format!("{{\"schema\":4,\"x\":{}1{}}}", "[".repeat(10_000), "]".repeat(10_000)));
+    texts.push("{\"schema\":5,\"here\":".repeat(10_000));
+    texts.push(format!("{{\"schema\":5,\"x\":{}1{}}}", "[".repeat(10_000), "]".repeat(10_000)));
     texts.push(json.replacen("\"fill\":", "\"fill\":{},\"fill\":", 1));
     texts.push(json.replacen("\"here\":", "\"here\":{},\"here\":", 1));
     texts.push(json.replacen("\"others\":[", &format!("\"others\":[{}", "{},".repeat(5000)), 1));
@@ -98,8 +98,8 @@ fn harmed(json: &str) -> Vec<String> {
     for number in ["4294967295", "4294967296", "-1", "1e9", "2147483648"] {
         texts.push(with((last, end), number));
     }
-    let schemas = ["-1", "0", "1", "2", "3", "5", "99", "\"4\"", "4.0", "null", "1e400"];
-    texts.extend(schemas.map(|it| json.replacen("\"schema\":4", &format!("\"schema\":{it}"), 1)));
+    let schemas = ["-1", "0", "1", "2", "3", "4", "6", "99", "\"5\"", "5.0", "null", "1e400"];
+    texts.extend(schemas.map(|it| json.replacen("\"schema\":5", &format!("\"schema\":{it}"), 1)));
     texts
 }
 
