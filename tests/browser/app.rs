@@ -32,7 +32,7 @@ pub(crate) const TANK_OCTANE: &str = "Octane of it, error of the reading";
 pub(crate) const ADD_FUEL: &str = "Add";
 pub(crate) const SHARE: &str = "Ethanol";
 pub(crate) const MAY_BE: &str = "May be";
-pub(crate) const RON: &str = "RON, at least";
+pub(crate) const RON: &str = "Octane, at least";
 pub(crate) const MON: &str = "MON, at least";
 pub(crate) const PRICE: &str = "Price";
 pub(crate) const MORE_OF_FUEL: &str = "Name, how much there is, MON";
@@ -147,7 +147,7 @@ pub(crate) async fn calibrate(page: &Page, number: usize, calibration: Calibrati
     let form = page.within("group", calibration.name);
     form.type_in("Weakest blend", calibration.weakest).await;
     form.type_in("Strongest blend", calibration.strongest).await;
-    form.type_in("Needs RON", calibration.ron).await;
+    form.type_in("Octane needed", calibration.ron).await;
     page.press(Key::Tab).await;
 }
 

@@ -65,7 +65,7 @@ async fn with_parts(page: &Page) {
     page.type_in("Blend", "E0").await;
     open(page, "Engine").await;
     page.type_in("Fuel per work at full load (BSFC)", "300").await;
-    page.type_in("Lambda at full load", "0.82").await;
+    page.type_in("Mixture at full load", "0.82").await;
     page.type_in("Boost at full load", "1").await;
     open(page, "Parts").await;
     let pump = [

@@ -18,12 +18,17 @@ fn units_in(text: &str) -> BTreeSet<String> {
     found
 }
 
+const CLOSE_WORKINGS: &str = "for (const it of document.querySelectorAll('details'))
+    if (it.querySelector('summary')?.textContent.includes('Workings')) it.open = false";
+
 async fn every_view(page: &Page) -> Vec<(&'static str, String)> {
     let mut texts = Vec::new();
     for view in ["Fill", "Tank", "Hardware", "Trip"] {
         page.click("link", view).await;
         page.sees(if view == "Trip" { crate::trip::SETTLED } else { view }).await;
         open_everything(page).await;
+        // Workings keep the units in which their formulas are written.
+        page.script(CLOSE_WORKINGS, vec![]).await;
         texts.push((view, page.visible_text().await));
     }
     texts

@@ -174,7 +174,7 @@ impl State {
             Self::HardwareWrong => {
                 app::to_hardware(page).await;
                 open_everything(page).await;
-                page.type_in("Lambda at full load", "7").await;
+                page.type_in("Mixture at full load", "7").await;
                 page.type_in("Driveline loss, of crank power", "95").await;
                 page.press(Key::Tab).await;
                 page.click("button", "Port injectors").await;
