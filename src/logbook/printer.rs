@@ -4,9 +4,10 @@ use super::document::Settings;
 use super::forms::Entry;
 use crate::quantity::notation::{
     Choosable, Consumption, DecimalMark, DistanceUnit, MixtureScale, OctaneFigure, Style, Units,
-    VolumeField, VolumeUnit, parse_consumption, parse_distance, parse_lambda, parse_octane,
-    parse_price, parse_volume, print_anew, print_consumption, print_distance, print_money,
-    print_number, print_percent, print_price, print_share, print_volume, workshop,
+    VolumeField, VolumeUnit, parse_consumption, parse_distance, parse_lambda, parse_number,
+    parse_octane, parse_price, parse_volume, print_anew, print_consumption, print_distance,
+    print_money, print_number, print_number_short, print_percent, print_price, print_share,
+    print_volume, workshop,
 };
 use crate::quantity::{Band, Length, Money, Share, ThermodynamicTemperature, UnitPrice, Volume};
 
@@ -209,13 +210,26 @@ impl Printer {
             Measure::EngineVolume => workshop::LITRES.reprint(text, then, now, self.style),
             Measure::Octane => octane_anew(text, then, now),
             Measure::Mixture => {
-                mixture_anew(text, then, now).map(|number| print_anew(number, 3, self.style))
+                mixture_anew(text, then, now).map(|number| print_anew(number, 2, self.style))
             }
             Measure::SpecificConsumption => {
                 workshop::SPECIFIC_CONSUMPTION.reprint(text, then, now, self.style)
             }
         };
         reprinted.unwrap_or_else(|| entry.text.clone())
+    }
+
+    /// An entry in a sentence: the text as typed, or its value in other units with two
+    /// decimals at most, which is what is read off a pump or an odometer.
+    pub fn told(&self, entry: &Entry, measure: Measure) -> String {
+        let shown = self.shown(entry, measure);
+        if shown == entry.text {
+            return shown;
+        }
+        match parse_number(&shown, f64::MIN..=f64::MAX) {
+            Ok(value) => print_number_short(value, 2, self.style),
+            Err(_) => shown,
+        }
     }
 }
 

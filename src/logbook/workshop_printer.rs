@@ -287,5 +287,8 @@ mod tests {
         // 10 x 3.785 411 784 / 4.546 09 = 8.326 74.
         let imperial = printer(Units::IMPERIAL);
         assert_eq!(imperial.shown(&gallons, Measure::PumpFlow), "8,3267");
+        assert_eq!(imperial.told(&gallons, Measure::PumpFlow), "8,33");
+        assert_eq!(us.told(&typed("3/4", Units::METRIC), Measure::Volume), "3/4");
+        assert_eq!(us.told(&typed("16,125", Units::US), Measure::Volume), "16,125");
     }
 }

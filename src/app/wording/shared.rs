@@ -51,7 +51,7 @@ fn fact(what: impl Into<String>, value: String) -> Fact {
 }
 
 fn volume(entry: &Entry, printer: &Printer) -> String {
-    with_unit(&printer.shown(entry, Measure::Volume), printer.units.volume().symbol())
+    with_unit(&printer.told(entry, Measure::Volume), printer.units.volume().symbol())
 }
 
 fn octane(entry: &Entry, printer: &Printer) -> String {
@@ -207,7 +207,7 @@ fn kept(stop: &HaltForm, car: &Car, printer: &Printer) -> String {
 fn of_car(shared: &Shared, printer: &Printer) -> Vec<Fact> {
     let (car, workshop) = (shared.car(), shared.workshop());
     let unit = printer.units.consumption().symbol();
-    let burns = with_unit(&printer.shown(&car.consumption, Measure::Consumption), unit);
+    let burns = with_unit(&printer.told(&car.consumption, Measure::Consumption), unit);
     let tank = joined([
         Some(volume(&car.capacity, printer)),
         after("of which reserve ", &volume(&car.reserve, printer)),

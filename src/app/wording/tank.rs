@@ -141,9 +141,9 @@ pub(crate) fn kind(what: &What) -> &'static str {
 /// An entry in short.
 pub(crate) fn detail(event: &Event, printer: &Printer) -> String {
     let volume =
-        |entry: &Entry| with_unit(&printer.shown(entry, Measure::Volume), volume_unit(printer));
+        |entry: &Entry| with_unit(&printer.told(entry, Measure::Volume), volume_unit(printer));
     let distance = |entry: &Entry| {
-        with_unit(&printer.shown(entry, Measure::Distance), printer.units.distance().symbol())
+        with_unit(&printer.told(entry, Measure::Distance), printer.units.distance().symbol())
     };
     match &event.what {
         What::Fill(fill) => fill_detail(fill, printer),
@@ -153,7 +153,7 @@ pub(crate) fn detail(event: &Event, printer: &Printer) -> String {
         What::Drive(entry) => distance(entry),
         What::Trip(form) => {
             let unit = printer.units.consumption().symbol();
-            let mean = with_unit(&printer.shown(&form.consumption, Measure::Consumption), unit);
+            let mean = with_unit(&printer.told(&form.consumption, Measure::Consumption), unit);
             format!("{} at {mean}", distance(&form.distance))
         }
         What::Drain(entry) if entry.is_blank() => "all of it".into(),
@@ -178,7 +178,7 @@ pub(crate) fn with_unit(text: &str, unit: &str) -> String {
 
 fn fill_detail(fill: &FillEntry, printer: &Printer) -> String {
     let pour = |fuel: &FuelForm| {
-        let volume = printer.shown(&fuel.put_in, Measure::Volume);
+        let volume = printer.told(&fuel.put_in, Measure::Volume);
         format!("{} {}", with_unit(&volume, volume_unit(printer)), fuel.name)
     };
     let mut parts: Vec<String> = fill.fuels.iter().map(pour).collect();
@@ -186,7 +186,7 @@ fn fill_detail(fill: &FillEntry, printer: &Printer) -> String {
         parts.push("to the click".into());
     }
     if let BeforeForm::Level(form) = &fill.before {
-        let level = printer.shown(&form.level, Measure::Volume);
+        let level = printer.told(&form.level, Measure::Volume);
         parts.push(format!("onto {}", with_unit(&level, volume_unit(printer))));
     }
     parts.join(", ")

@@ -51,7 +51,7 @@ pub(crate) fn halt_in_short(stop: &HaltForm, printer: &Printer) -> String {
     };
     let fuels: Vec<String> = stop.fuels.iter().map(|it| name(it.id, &it.name)).collect();
     let fuels = if fuels.is_empty() { "no fuel".to_owned() } else { fuels.join(", ") };
-    let distance = printer.shown(&stop.distance, fillwright::logbook::Measure::Distance);
+    let distance = printer.told(&stop.distance, fillwright::logbook::Measure::Distance);
     match distance.trim() {
         "" => fuels,
         way if way.chars().all(|it| it.is_ascii_digit() || ".,".contains(it)) => {
