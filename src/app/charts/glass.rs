@@ -3,7 +3,7 @@ use fillwright::quantity::Volume;
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::Drawn;
+use crate::app::widgets::{Rows, said};
 
 /// The picture's own units: whole numbers are fine enough.
 const WIDTH: i32 = 166;
@@ -13,7 +13,7 @@ const LEFT: i32 = 74;
 const RIGHT: i32 = 116;
 
 /// One layer of fuel in the glass, from one level to another.
-#[derive(Clone, PartialEq)]
+#[derive(Clone, Copy, Default, PartialEq)]
 struct Layer {
     from: f64,
     to: f64,
@@ -21,7 +21,7 @@ struct Layer {
 }
 
 /// All numbers of the picture, as fractions of the tank or of neat ethanol.
-#[derive(Clone, PartialEq)]
+#[derive(Clone, Default, PartialEq)]
 struct Picture {
     layers: Vec<Layer>,
     level: (f64, f64),
@@ -97,41 +97,57 @@ fn words(answer: &Answer, printer: &Printer) -> String {
     std::iter::once(tank).chain(steps).chain(blend).collect()
 }
 
+/// The picture that the layers are part of.
+#[derive(Clone, Copy)]
+struct InGlass(Memo<Picture>);
+
+impl InGlass {
+    /// A part of the picture that follows it: an entry is answered sooner when only
+    /// what changed is written to the page.
+    fn part(self, read: impl Fn(&Picture) -> String + Send + Sync + 'static) -> Signal<String> {
+        said(move || self.0.with(&read))
+    }
+}
+
 /// The tank as a tall glass: what is in it, each addition as a layer, the brim
 /// and the reserve on the left, the blend with its worst case on the right. The
 /// hatched part of a layer's area is its ethanol share.
 #[component]
 pub(crate) fn SightGlass() -> impl IntoView {
     let state = State::here();
-    let picture = Callback::new(move |()| {
-        let Some(answer) = state.answer() else { return Vec::new() };
-        let picture = state.printer.with(|printer| Picture::of(&answer, printer));
-        vec![drawn(picture).into_any()]
-    });
-    view! { <Drawn what=picture /> }
-}
-
-fn drawn(picture: Picture) -> impl IntoView {
-    let hatches: Vec<_> = picture.layers.iter().enumerate().map(hatch).collect();
-    let layers: Vec<_> = picture.layers.iter().enumerate().map(layer).collect();
-    let dots = bar(height(picture.level.1), height(picture.level.0), "glass-dots", "layer");
+    let picture = InGlass(Memo::new(move |_| {
+        state.answer().map_or_else(Picture::default, |answer| {
+            state.printer.with(|printer| Picture::of(&answer, printer))
+        })
+    }));
+    provide_context(picture);
+    let count = Memo::new(move |_| picture.0.with(|it| (0_u32..).zip(&it.layers).count()));
+    let ids = Signal::derive(move || (0_u32..).take(count.get()).collect());
+    let dots = picture.part(|it| bar(it.level.1, it.level.0));
+    let reserve = move |read: fn(i32) -> String| picture.part(move |it| read(height(it.reserve)));
     view! {
-        <svg class="glass" viewBox=format!("0 0 {WIDTH} 360") role="img" aria-label=picture.words>
+        <svg
+            class="glass"
+            viewBox=format!("0 0 {WIDTH} 360")
+            role="img"
+            aria-label=picture.part(|it| it.words.clone())
+        >
             <defs>
-                {hatches}
                 <pattern id="glass-dots" width="6" height="6" patternUnits="userSpaceOnUse">
                     <circle class="dots" cx="2" cy="2" r="1.1"></circle>
                 </pattern>
             </defs>
             <path class="wall" d=outline()></path>
-            {layers}
-            {dots}
-            {mark(1.0, "brim", LEFT, "mark-line")}
-            {mark(picture.reserve, "reserve", RIGHT, "reserve")}
+            <Rows ids=ids row=|index| LayerInGlass(LayerInGlassProps { index }).into_any() />
+            <path class="layer" d=dots fill="url(#glass-dots)"></path>
+            <path class="mark-line" d=mark_line(TOP, LEFT)></path>
+            {name(LEFT - 10, (TOP + 5).to_string(), "brim".to_owned())}
+            <path class="reserve" d=reserve(|y| mark_line(y, RIGHT))></path>
+            {name(LEFT - 10, reserve(|y| (y + 5).to_string()), "reserve".to_owned())}
             {scale()}
-            <path class="bracket" d=bracket(picture.worst)></path>
-            <path class="dots" d=disc(picture.expected)></path>
-            <path class="aim" d=pointer(f64::midpoint(picture.aim.0, picture.aim.1))></path>
+            <path class="bracket" d=picture.part(|it| bracket(it.worst))></path>
+            <path class="dots" d=picture.part(|it| disc(it.expected))></path>
+            <path class="aim" d=picture.part(|it| pointer(f64::midpoint(it.aim.0, it.aim.1)))></path>
         </svg>
     }
 }
@@ -140,46 +156,52 @@ fn outline() -> String {
     format!("M{LEFT} {TOP} V{BOTTOM} H{RIGHT} V{TOP} z")
 }
 
-/// The pattern of a layer: stripes as wide as its ethanol share of the period.
-fn hatch((index, layer): (usize, &Layer)) -> AnyView {
-    let stripe = format!("M0 0 h{} v20 H0 z", whole(20.0 * layer.share));
+/// A layer with its pattern: stripes as wide as its ethanol share of the period.
+#[component]
+fn LayerInGlass(index: u32) -> impl IntoView {
+    let picture = expect_context::<InGlass>();
+    let of_layer = move |read: fn(Layer) -> String| {
+        picture.part(move |it| {
+            let layer = (0_u32..).zip(&it.layers).find(|(at, _)| *at == index);
+            read(layer.map(|(_, layer)| *layer).unwrap_or_default())
+        })
+    };
+    let pattern = format!("glass-hatch-{index}");
     view! {
         <pattern
-            id=format!("glass-hatch-{index}")
+            id=pattern.clone()
             width="20"
             height="20"
             patternUnits="userSpaceOnUse"
             patternTransform="rotate(45) scale(0.4)"
         >
             <path class="petrol" d="M0 0 h20 v20 H0 z"></path>
-            <path class="ethanol" d=stripe></path>
+            <path
+                class="ethanol"
+                d=of_layer(|layer| format!("M0 0 h{} v20 H0 z", whole(20.0 * layer.share)))
+            ></path>
         </pattern>
+        <path
+            class="layer edge"
+            d=of_layer(|layer| bar(layer.to, layer.from))
+            fill=format!("url(#{pattern})")
+        ></path>
     }
-    .into_any()
 }
 
-fn layer((index, layer): (usize, &Layer)) -> AnyView {
-    let pattern = format!("glass-hatch-{index}");
-    bar(height(layer.to), height(layer.from), &pattern, "layer edge")
+/// A part of the glass between two levels.
+fn bar(top: f64, bottom: f64) -> String {
+    format!("M{LEFT} {} H{RIGHT} V{} H{LEFT} z", height(top), height(bottom))
 }
 
-/// A part of the glass, filled with a pattern.
-fn bar(top: i32, bottom: i32, pattern: &str, class: &'static str) -> AnyView {
-    let d = format!("M{LEFT} {top} H{RIGHT} V{bottom} H{LEFT} z");
-    view! { <path class=class d=d fill=format!("url(#{pattern})")></path> }.into_any()
+/// A line at a level, from left of the glass.
+fn mark_line(y: i32, to: i32) -> String {
+    format!("M{} {y} H{to}", LEFT - 8)
 }
 
-/// A level with its name on the left.
-fn mark(level: f64, name: &'static str, to: i32, class: &'static str) -> AnyView {
-    let y = height(level);
-    let line = format!("M{} {y} H{to}", LEFT - 8);
-    label(LEFT - 10, y, name.to_owned(), line, class)
-}
-
-fn label(x: i32, y: i32, name: String, line: String, class: &'static str) -> AnyView {
+fn name(x: i32, y: impl Into<Signal<String>>, name: String) -> AnyView {
     view! {
-        <path class=class d=line></path>
-        <text x=x.to_string() y=(y + 5).to_string() text-anchor="end">
+        <text x=x.to_string() y=y.into() text-anchor="end">
             {name}
         </text>
     }
@@ -192,8 +214,11 @@ fn scale() -> Vec<AnyView> {
         .into_iter()
         .map(|percent| {
             let y = height(f64::from(percent) / 100.0);
-            let line = format!("M{RIGHT} {y} h5");
-            label(WIDTH - 1, y, format!("E{percent}"), line, "mark-line")
+            view! {
+                <path class="mark-line" d=format!("M{RIGHT} {y} h5")></path>
+                {name(WIDTH - 1, (y + 5).to_string(), format!("E{percent}"))}
+            }
+            .into_any()
         })
         .collect()
 }

@@ -8,8 +8,6 @@ use crate::app::state::State;
 #[derive(Clone, Copy)]
 pub(super) struct Below {
     pub(super) words: Signal<String>,
-    /// The class of the words.
-    pub(super) kind: Signal<String>,
     /// The class of the field.
     pub(super) class: Signal<String>,
     pub(super) wrong: Signal<bool>,
@@ -28,7 +26,6 @@ impl Below {
         let wrong = holds(move || complaint.with(Option::is_some));
         Self {
             words: said(move || complaint.get().unwrap_or_else(|| hint.to_owned())),
-            kind: said(move || if wrong.get() { "error" } else { "hint" }.to_owned()),
             class: said(move || if wrong.get() { "field wrong" } else { "field" }.to_owned()),
             wrong,
         }

@@ -2,7 +2,6 @@ use fillwright::logbook::Field;
 use leptos::prelude::*;
 
 use super::below::Below;
-use super::flow::{When, holds};
 use crate::app::state::State;
 
 /// What to say below a field for an octane number.
@@ -63,11 +62,9 @@ pub(crate) fn TextField(
                         }
                     }
                 />
-                <When condition=holds(move || unit.with(|unit| !unit.is_empty()))>
-                    <span class="unit">{unit}</span>
-                </When>
+                <span class="unit">{unit}</span>
             </div>
-            <p id=below_id class=below.kind>
+            <p id=below_id class="hint">
                 {below.words}
             </p>
         </div>

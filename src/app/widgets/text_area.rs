@@ -46,7 +46,7 @@ pub(crate) fn TextArea(
                     on:input:target=move |event| on_text.run(event.target().value())
                 ></textarea>
             </div>
-            <p id=below_id class=below.kind>
+            <p id=below_id class="hint">
                 {below.words}
             </p>
         </div>

@@ -28,7 +28,7 @@ pub(crate) fn TimeField(
                     on:change:target=move |event| on_text.run(event.target().value())
                 />
             </div>
-            <p id=below_id class=below.kind>
+            <p id=below_id class="hint">
                 {below.words}
             </p>
         </div>
