@@ -118,8 +118,10 @@ fn Invented() -> impl IntoView {
     view! {
         <When condition=is_demo>
             <aside class="invented" aria-label="Example">
-                <strong>"Invented example."</strong>
-                " Every figure is made up."
+                <p>
+                    <strong>"Invented example."</strong>
+                    " Every figure is made up."
+                </p>
                 <Button
                     label="Enter my own car"
                     look="small"
@@ -128,14 +130,14 @@ fn Invented() -> impl IntoView {
             </aside>
         </When>
         <When condition=undo>
-            <p class="invented" role="status">
-                "The entries before this are kept."
+            <div class="invented" role="status">
+                <p>"The entries before this are kept."</p>
                 <Button
                     label="Bring them back"
                     look="small"
                     on_press=Callback::new(move |()| state.undo())
                 />
-            </p>
+            </div>
         </When>
     }
 }

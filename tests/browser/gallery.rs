@@ -2,6 +2,8 @@
 //! `target/screenshots/`: to be looked at, and three of them for the README. Nothing
 //! is asserted; `tools/gallery` runs it.
 
+use serde_json::json;
+
 use crate::app::{EXAMPLE, OWN_CAR};
 use crate::harness::{Page, Scheme, browse};
 
@@ -21,6 +23,8 @@ fn pictures() {
     browse(async |page| {
         page.open("").await;
         page.sees(OWN_CAR).await;
+        // As a phone has it.
+        page.devtools("Emulation.setScrollbarsHidden", json!({ "hidden": true })).await;
         all(page, "first-start").await;
         page.click("button", EXAMPLE).await;
         for (view, text) in VIEWS {
@@ -37,6 +41,7 @@ async fn all(page: &Page, name: &str) {
         for (width, height) in [(360, 740), (768, 1024), (1280, 800)] {
             // As first seen, and the whole of it.
             page.viewport(width, height).await;
+            page.script("scrollTo(0, 0)", vec![]).await;
             page.screenshot(&format!("{name}-{width}-{theme}")).await;
             let whole = page.script("return document.documentElement.scrollHeight", vec![]).await;
             let whole = whole.as_u64().and_then(|it| u32::try_from(it).ok()).expect("a height");
