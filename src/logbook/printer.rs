@@ -176,7 +176,7 @@ impl Printer {
                 let read = |units| parse_price(text, units).ok();
                 anew(read(then), read(now)).map(|meant| {
                     let amount = meant.of(now.volume().quantity(1.0)).amount();
-                    print_anew(amount, 3, self.style)
+                    print_anew(amount, 2, self.style)
                 })
             }
             Measure::Consumption => {

@@ -86,7 +86,7 @@ fn TankCard() -> impl IntoView {
                 label="Fuel in pump, lines and rail"
                 unit=unit
                 words=true
-                hint="Tells how far the old blend feeds the engine; often 0.3 to 1 L"
+                hint="Tells how far the old blend feeds the engine; often 0.3 to 1 L (0.1 to 0.25 gal)"
                 value=state.entry(Measure::Volume, |it| Some(&it.here.car.line))
                 on_text=state.set_entry(|it| Some(&mut it.here.car.line))
             />

@@ -47,7 +47,7 @@ pub(super) fn UnitsCard() -> impl IntoView {
                         }
                     })
             />
-            <details>
+            <details class="long one-by-one">
                 <summary>"One by one"</summary>
                 <p class="hint">
                     "What was typed stays as typed; it is only shown in the units of today."

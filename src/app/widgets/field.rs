@@ -4,6 +4,9 @@ use leptos::prelude::*;
 use super::below::Below;
 use crate::app::state::State;
 
+/// What to say below a field for a level.
+pub(crate) const LEVEL_HINT: &str = "20, 1/4, 25 %, or a distance to empty: 90 km, 55 mi";
+
 /// What to say below a field for an octane number.
 pub(crate) const OCTANE_HINT: &str = "Or with its scale: 98 RON, 93 AKI";
 

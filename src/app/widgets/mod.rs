@@ -18,7 +18,7 @@ mod working;
 
 pub(crate) use button::Button;
 pub(crate) use facts::facts;
-pub(crate) use field::{OCTANE_HINT, TextField};
+pub(crate) use field::{LEVEL_HINT, OCTANE_HINT, TextField};
 pub(crate) use file_button::FileButton;
 pub(crate) use flow::{Drawn, Rows, When, holds, said};
 pub(crate) use options::{CheckBox, Choices, Options, key_of, options, value_of};

@@ -6,7 +6,8 @@ use crate::app::device;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
 use crate::app::widgets::{
-    Button, OCTANE_HINT, Options, TextField, When, holds, key_of, options, said, value_of,
+    Button, LEVEL_HINT, OCTANE_HINT, Options, TextField, When, holds, key_of, options, said,
+    value_of,
 };
 use crate::app::wording::tank;
 
@@ -44,7 +45,7 @@ pub(super) fn TankCard() -> impl IntoView {
             <TextField
                 field=Field::Level
                 label="Level"
-                hint="20, 1/4, 25 % or a distance to empty like 90 km"
+                hint=LEVEL_HINT
                 words=true
                 unit=unit
                 value=state.entry(Measure::Volume, |it| Some(&it.here.fill.level))

@@ -6,7 +6,8 @@ use crate::app::device;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
 use crate::app::widgets::{
-    OCTANE_HINT, Options, Section, TextField, When, holds, key_of, options, said, value_of,
+    LEVEL_HINT, OCTANE_HINT, Options, Section, TextField, When, holds, key_of, options, said,
+    value_of,
 };
 
 const STARTS: [(StartForm, &str, &str); 2] =
@@ -82,7 +83,7 @@ fn Typed() -> impl IntoView {
         <TextField
             field=Field::Route(RoutePart::Level)
             label="Level"
-            hint="20, 1/4, 25 % or a distance to empty like 90 km"
+            hint=LEVEL_HINT
             words=true
             unit=unit
             value=state.entry(Measure::Volume, |it| Some(&it.here.route.contents.level.level))

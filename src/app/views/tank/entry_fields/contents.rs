@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use super::{EntryMeasure, EntryText, what, what_mut};
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
-use crate::app::widgets::{OCTANE_HINT, Options, key_of, options, said, value_of};
+use crate::app::widgets::{LEVEL_HINT, OCTANE_HINT, Options, key_of, options, said, value_of};
 
 fn level(what: &What) -> Option<&LevelForm> {
     match what {
@@ -52,7 +52,7 @@ pub(super) fn LevelFields() -> impl IntoView {
         <EntryMeasure
             part=EntryPart::Level
             label="Level"
-            hint="20, 1/4, 25 % or a distance to empty like 90 km"
+            hint=LEVEL_HINT
             measure=Measure::Volume
             unit=unit
             read=|it| Some(&level(it)?.level)
