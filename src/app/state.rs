@@ -299,16 +299,42 @@ impl State {
             if self.tried.get() { self.draft_complaints.with(|it| find(it)) } else { None }
         } else if field.is_of_workshop() {
             self.workshop.with(|reading| find(&reading.complaints))
-        } else if field.is_of_route() {
+        } else if field.is_of_route() || self.is_of_a_stop(field) {
             self.road.with(|reading| find(&reading.complaints))
         } else {
-            self.reading.with(|reading| find(&reading.complaints))
+            let found = self.reading.with(|reading| find(&reading.complaints));
+            // Some of the car's figures are needed for a route alone.
+            let of_car = found.is_none() && field.is_of_car();
+            if of_car { self.road.with(|reading| find(&reading.complaints)) } else { found }
         }
     }
 
-    /// The first thing that is wrong with the entry being written.
-    pub(crate) fn first_wrong_of_draft(self) -> Option<String> {
-        self.draft_complaints.with(|it| it.first().map(|complaint| complaint.message.clone()))
+    /// What is wrong with the fields of the car.
+    pub(crate) fn wrong_in_car(self) -> Vec<Complaint> {
+        let of_car = |all: &[Complaint]| -> Vec<Complaint> {
+            all.iter().filter(|it| it.field.is_of_car()).cloned().collect()
+        };
+        let mut wrong = self.reading.with(|reading| of_car(&reading.complaints));
+        for other in self.road.with(|reading| of_car(&reading.complaints)) {
+            if wrong.iter().all(|it| it.field != other.field) {
+                wrong.push(other);
+            }
+        }
+        wrong
+    }
+
+    /// Whether the field is one of a fuel along the route.
+    fn is_of_a_stop(self, field: Field) -> bool {
+        let Field::Fuel(id, _) = field else { return false };
+        self.document.with(|it| {
+            let mut fuels = it.here.route.stops.iter().flat_map(|stop| &stop.fuels);
+            fuels.any(|fuel| fuel.id == id)
+        })
+    }
+
+    /// What is wrong with the entry being written, once the person tried to keep it.
+    pub(crate) fn wrong_in_draft(self) -> Vec<Complaint> {
+        if self.tried.get() { self.draft_complaints.get() } else { Vec::new() }
     }
 
     /// The answer on show.
@@ -323,6 +349,12 @@ impl State {
                 self.printer.with(|printer| tank::estimate(&estimate, printer))
             })
         })
+    }
+
+    /// What does not fit between the log and the level that a fill starts from.
+    pub(crate) fn doubt_at_start(self) -> String {
+        let doubt = self.reading.with(|it| it.asked.as_ref().and_then(|asked| asked.doubt));
+        doubt.map_or_else(String::new, |it| self.printer.with(|printer| tank::doubt(&it, printer)))
     }
 
     /// The symbol of the unit of volume.

@@ -11,7 +11,7 @@ pub(crate) const OWN_CAR: &str = "Enter my own car";
 pub(crate) const EXAMPLE: &str = "Look at an invented example";
 pub(crate) const IS_INVENTED: &str = "Invented example.";
 pub(crate) const BRING_BACK: &str = "Bring them back";
-pub(crate) const SOMETHING_MISSING: &str = "Some entries are missing.";
+pub(crate) const SOMETHING_MISSING: &str = "are missing or wrong";
 pub(crate) const NOT_UPDATED: &str = "Not updated";
 
 pub(crate) const CAPACITY: &str = "Holds, to the brim";

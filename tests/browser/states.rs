@@ -224,7 +224,7 @@ impl State {
             page.type_in("At most to spend", "much").await;
             page.type_in("Stay inside the windows by", "90").await;
             page.press(Key::Tab).await;
-            page.sees("What is missing or wrong").await;
+            page.sees("entries are missing or wrong").await;
         }
     }
 }

@@ -43,6 +43,13 @@ fn at_a_desk_each_stop_is_in_sight() {
     );
 }
 
+/// A desk's window of 1280 by 1024, enlarged fourfold.
+#[test]
+fn enlarged_fourfold_each_stop_is_in_sight() {
+    use State::{CarWrong, FillWrong, HardwareWrong, TankFillWrong, TripWrong};
+    walk_through(&[FillWrong, TankFillWrong, HardwareWrong, TripWrong, CarWrong], (320, 256));
+}
+
 #[test]
 fn a_stop_without_outline_or_under_a_bar_is_noticed() {
     browse(async |page| {
@@ -137,7 +144,7 @@ async fn look(page: &Page) -> Value {
         // Of a high one, such as a table to type or a list to scroll, the line that is
         // worked on is in sight, not all of it.
         const inset = Math.min(4, (bottom - top) / 2);
-        const at = bottom - top < 160
+        const at = bottom - top < Math.min(160, innerHeight / 3)
             ? [top + inset, (top + bottom) / 2, bottom - inset]
             : [Math.max(top, 0) / 2 + Math.min(bottom, innerHeight) / 2];
         for (const y of at) {

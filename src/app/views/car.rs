@@ -8,9 +8,11 @@ use super::cars::CarsCard;
 use super::data::DataCard;
 use super::share::ShareCard;
 use super::units::UnitsCard;
+use crate::app::route::View;
 use crate::app::state::State;
 use crate::app::widgets::{
-    Button, Options, Rows, TextField, When, holds, key_of, options, said, value_of,
+    Button, Options, Rows, Spoken, TextField, ToMend, When, count, holds, in_a_sentence, key_of,
+    options, said, value_of,
 };
 
 const FLUIDS: [(FluidState, &str, &str); 3] = [
@@ -36,6 +38,26 @@ pub(crate) fn CarView() -> impl IntoView {
                 <DataCard />
             </div>
         </div>
+        <WrongCard />
+    }
+}
+
+/// What is missing or wrong, at the end, so that it moves nothing that a finger is about
+/// to hit when it comes; a line that stays in sight leads there.
+#[component]
+fn WrongCard() -> impl IntoView {
+    let state = State::here();
+    let complaints = Memo::new(move |_| state.wrong_in_car());
+    let short = said(move || complaints.with(|it| count(it)));
+    view! {
+        <Spoken words=said(move || complaints.with(|it| in_a_sentence(it))) />
+        <ToMend id="car-to-mend" view=View::Car complaints=complaints.into() />
+        <When condition=holds(move || complaints.with(|it| !it.is_empty()))>
+            <a class="short stale always" href="#/car/car-to-mend">
+                <span>{short}</span>
+                <small>"Which"</small>
+            </a>
+        </When>
     }
 }
 

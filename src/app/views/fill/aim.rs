@@ -56,7 +56,7 @@ pub(super) fn AimCard() -> impl IntoView {
     let stops = options(&STOPS);
     let wants_more = holds(move || aim.with(|aim| aim != AS_POURED));
     view! {
-        <section class="card" id="aim-calibration" aria-labelledby="aim">
+        <section class="card" id="aim-calibration" tabindex="-1" aria-labelledby="aim">
             <h2 id="aim">"Aim"</h2>
             <Options
                 legend="What it should suit"

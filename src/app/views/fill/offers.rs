@@ -11,7 +11,7 @@ pub(super) fn OffersCard() -> impl IntoView {
     let state = State::here();
     let nothing = said(move || state.complaint(Field::Offers).unwrap_or_default());
     view! {
-        <section class="card" id="offers" aria-labelledby="on-offer">
+        <section class="card" id="offers" tabindex="-1" aria-labelledby="on-offer">
             <h2 id="on-offer">"On offer here"</h2>
             <When condition=holds(move || nothing.with(|it| !it.is_empty()))>
                 <p class="note caution">{nothing}</p>

@@ -1,4 +1,6 @@
-use fillwright::logbook::{Answer, Document, Entry, Field, FuelForm, FuelPart, Measure, Printer};
+use fillwright::logbook::{
+    Answer, Complaint, Document, Entry, Field, FuelForm, FuelPart, Measure, Printer,
+};
 use fillwright::quantity::Volume;
 use leptos::prelude::*;
 
@@ -6,9 +8,18 @@ use super::results::Results;
 use super::workings::Workings;
 use crate::app::charts::SightGlass;
 use crate::app::device;
+use crate::app::route::View;
 use crate::app::state::State;
-use crate::app::widgets::{Button, CheckBox, Drawn, Rows, TextField, When, holds, said};
+use crate::app::widgets::{
+    Button, CheckBox, Drawn, Rows, Spoken, TextField, ToMend, When, count, holds, in_a_sentence,
+    said,
+};
 use crate::app::wording;
+
+/// What has to be filled in or put right before there is an answer.
+fn complaints(state: State) -> Signal<Vec<Complaint>> {
+    Memo::new(move |_| state.reading.with(|it| it.complaints.clone())).into()
+}
 
 /// What to put in, and what that makes.
 #[component]
@@ -16,7 +27,7 @@ pub(super) fn PutInCard() -> impl IntoView {
     let state = State::here();
     let has_answer = holds(move || state.shown.with(|it| it.answer.is_some()));
     let stale = holds(move || state.shown.with(|it| it.stale));
-    let missing = holds(move || stale.get() || !has_answer.get());
+    let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
     let class = said(move || if stale.get() { "stale-answer" } else { "" }.to_owned());
     let recorded = RwSignal::new(String::new());
     view! {
@@ -29,9 +40,7 @@ pub(super) fn PutInCard() -> impl IntoView {
                 <a href="#/tank">"See Tank."</a>
             </p>
         </When>
-            <When condition=missing>
-                <Missing />
-            </When>
+            <ToMend id="fill-to-mend" view=View::Fill complaints=complaints(state) lead=lead />
             <When condition=has_answer>
                 <div class=class>
                     <Outcome />
@@ -46,44 +55,6 @@ pub(super) fn PutInCard() -> impl IntoView {
                 <Workings />
             </When>
         </section>
-    }
-}
-
-/// What has to be filled in or corrected before there is an answer.
-#[component]
-fn Missing() -> impl IntoView {
-    let state = State::here();
-    let lead = said(move || {
-        if state.shown.with(|it| it.stale) {
-            "Not updated: some entries cannot be used."
-        } else {
-            "Some entries are missing."
-        }
-        .to_owned()
-    });
-    let complaints = Callback::new(move |()| {
-        let complaints = state.reading.with(|it| it.complaints.clone());
-        complaints
-            .into_iter()
-            .map(|complaint| {
-                let view = if complaint.field.is_of_car() { "car" } else { "fill" };
-                let link = format!("#/{view}/{}", complaint.field.id());
-                view! {
-                    <li>
-                        <a href=link>{complaint.message}</a>
-                    </li>
-                }
-                .into_any()
-            })
-            .collect()
-    });
-    view! {
-        <div class="note caution">
-            <p>{lead}</p>
-            <ul class="cautions">
-                <Drawn what=complaints />
-            </ul>
-        </div>
     }
 }
 
@@ -379,16 +350,24 @@ fn Cautions() -> impl IntoView {
     }
 }
 
-/// The plan in one line at the foot of a phone.
+/// The plan in one line at the foot of a phone, or how much is missing for one; and what
+/// is said of both.
 #[component]
 pub(super) fn ShortAnswer() -> impl IntoView {
     let state = State::here();
+    let complaints = complaints(state);
     let stale = holds(move || state.shown.with(|it| it.stale));
-    let line = said(move || {
-        let line = state.answer().map_or_else(String::new, |answer| {
+    let plan = said(move || {
+        state.answer().map_or_else(String::new, |answer| {
             state.printer.with(|printer| wording::in_short(&answer, printer))
-        });
-        if stale.get() { format!("Not updated: {line}") } else { line }
+        })
+    });
+    let has_answer = holds(move || state.shown.with(|it| it.answer.is_some()));
+    let has_wrong = holds(move || complaints.with(|it| !it.is_empty()));
+    let line = said(move || match (has_answer.get(), stale.get()) {
+        (false, _) => complaints.with(|it| count(it)),
+        (true, true) => format!("Not updated: {}", plan.get()),
+        (true, false) => plan.get(),
     });
     let blend = said(move || {
         let answer = state.answer();
@@ -396,11 +375,24 @@ pub(super) fn ShortAnswer() -> impl IntoView {
             .and_then(|answer| state.printer.with(|printer| wording::outcome(&answer, printer)));
         words.map(|(blend, _)| blend).unwrap_or_default()
     });
+    let spoken = said(move || {
+        let wrong = complaints.with(|it| in_a_sentence(it));
+        if !wrong.is_empty() {
+            return wrong;
+        }
+        let plight = state.answer().and_then(|answer| {
+            let plight = answer.plight.as_ref()?;
+            state.printer.with(|it| wording::plight(plight, &answer, it).into_iter().next())
+        });
+        let parts = [plight.unwrap_or_default(), plan.get(), blend.get(), state.doubt_at_start()];
+        parts.into_iter().filter(|it| !it.is_empty()).collect::<Vec<_>>().join(". ")
+    });
     let class = said(move || if stale.get() { "short stale" } else { "short" }.to_owned());
     view! {
-        <When condition=holds(move || state.shown.with(|it| it.answer.is_some()))>
+        <Spoken words=spoken />
+        <When condition=holds(move || has_answer.get() || has_wrong.get())>
             <a class=class href="#/fill/put-in">
-                <span role="status">{line}</span>
+                <span>{line}</span>
                 <span class="number">{blend}</span>
             </a>
         </When>

@@ -9,7 +9,6 @@ use crate::app::widgets::{
     Button, LEVEL_HINT, OCTANE_HINT, Options, TextField, When, holds, key_of, options, said,
     value_of,
 };
-use crate::app::wording::tank;
 
 /// Levels that a gauge shows, for one tap.
 const MARKS: [(&str, &str); 5] =
@@ -89,25 +88,24 @@ fn Start() -> impl IntoView {
             format!("{} As of {}.", state.by_the_log(), device::date(as_of.local_minutes(), true))
         })
     });
-    let doubt = said(move || {
-        let doubt = state.reading.with(|it| it.asked.as_ref().and_then(|asked| asked.doubt));
-        doubt.map_or_else(String::new, |it| state.printer.with(|printer| tank::doubt(&it, printer)))
-    });
+    let doubt = said(move || state.doubt_at_start());
     view! {
-        <Options
-            legend="Start from"
-            name="start"
-            options=options(&STARTS)
-            chosen=chosen
-            on_choice=choose
-        />
+        <div id=Field::Start.id() tabindex="-1">
+            <Options
+                legend="Start from"
+                name="start"
+                options=options(&STARTS)
+                chosen=chosen
+                on_choice=choose
+            />
+        </div>
         <When condition=from_log>
             <p class="note" id="by-the-log">{words}</p>
             <p class="hint">
                 "What the gauge shows now sharpens that; leave it empty if nothing was driven since."
             </p>
             <When condition=holds(move || doubt.with(|it| !it.is_empty()))>
-                <p class="note caution" id="start-doubt" role="status">
+                <p class="note caution" id="start-doubt">
                     {doubt}
                 </p>
             </When>

@@ -4,16 +4,16 @@ use fillwright::logbook::curve_table::{
     ColumnChoice, CurveTable, CurveTableError, LONGEST_TABLE, Place as InHeading,
 };
 use fillwright::logbook::workshop::{ColumnForm, CurveForm, Place, ValueUnit};
-use fillwright::logbook::{CurvePart, Entry, Field};
+use fillwright::logbook::{CurvePart, Entry, Field, Printer};
 use leptos::prelude::*;
 
 use super::curve::{find, find_mut, read, set};
 use crate::app::state::State;
 use crate::app::transfer::FileError;
 use crate::app::widgets::{
-    Button, Choices, Drawn, FileButton, TextArea, When, holds, key_of, said, value_of,
+    Button, Choices, Drawn, FileButton, Spoken, TextArea, When, holds, key_of, said, value_of,
 };
-use crate::app::wording::hardware;
+use crate::app::wording::{counted, hardware};
 
 const FOUND: &str = "found";
 
@@ -61,6 +61,13 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
     let understood = Callback::new(move |()| {
         table.with(|it| it.as_ref().map_or_else(Vec::new, |it| preview(it, state)))
     });
+    let spoken = said(move || {
+        table.with(|it| match it {
+            Some(Ok(table)) => state.printer.with(|it| in_short(table, it)),
+            Some(Err(error)) => no_table(error),
+            None => String::new(),
+        })
+    });
     let some = holds(move || table.with(|it| matches!(it, Some(Ok(_)))));
     let said_in_table =
         Memo::new(move |_| table.with(|it| it.as_ref()?.as_ref().ok().and_then(place_in)));
@@ -78,8 +85,9 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
             on_text=on_text
         />
         <Import id=id />
+        <Spoken words=spoken />
         <When condition=some>
-            <div class="understood" role="status">
+            <div class="understood">
                 <Drawn what=understood />
             </div>
             <When condition=holds(move || contradiction.with(|it| !it.is_empty()))>
@@ -98,13 +106,25 @@ fn place_in(table: &CurveTable) -> Option<Place> {
     })
 }
 
+fn no_table(error: &CurveTableError) -> String {
+    format!("This is no table: {error}.")
+}
+
+/// How much was understood of a table.
+fn in_short(table: &CurveTable, printer: &Printer) -> String {
+    let rows = hardware::rows_read(table, printer);
+    match table.bad.len() {
+        0 => rows,
+        bad => format!("{rows} {} not read.", counted(bad, "row", "rows")),
+    }
+}
+
 /// What was understood of a table.
 fn preview(read: &Read, state: State) -> Vec<AnyView> {
     let table = match read {
         Ok(table) => table,
         Err(error) => {
-            let words = format!("This is no table: {error}.");
-            return vec![view! { <p class="error">{words}</p> }.into_any()];
+            return vec![view! { <p class="error">{no_table(error)}</p> }.into_any()];
         }
     };
     let mut lines: Vec<AnyView> = Vec::new();

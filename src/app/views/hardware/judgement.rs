@@ -1,16 +1,16 @@
 use fillwright::logbook::workshop::{Standing, Workshop};
-use fillwright::logbook::{Complaint, Printer};
+use fillwright::logbook::{Field, Printer};
 use leptos::prelude::*;
 
 use super::sheet::is_ready;
 use super::tables::of_judged;
 use super::workings::owner;
+use crate::app::route::View;
 use crate::app::state::{Judged, State};
-use crate::app::widgets::{Drawn, PrintButton, Shape, When, holds, mark, said};
+use crate::app::widgets::{
+    Drawn, PrintButton, Shape, Spoken, ToMend, When, holds, in_a_sentence, mark, said,
+};
 use crate::app::wording::hardware;
-
-/// So many things that are missing are named at a time.
-const NAMED: usize = 6;
 
 /// The shape beside the word.
 fn shape(standing: Option<Standing>) -> Shape {
@@ -31,8 +31,16 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
     let class =
         said(move || if stale.get() { "judgement stale-answer" } else { "judgement" }.to_owned());
     let verdict = Callback::new(move |()| of_judged(state, drawn).unwrap_or_default());
-    let missing = Callback::new(move |()| missing(state));
-    let something_missing = holds(move || state.workshop.with(|it| !it.complaints.is_empty()));
+    let complaints = Memo::new(move |_| state.workshop.with(|it| it.complaints.clone()));
+    let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
+    let spoken = said(move || {
+        let said = |judged: &Judged, workshop: &Workshop, printer: &Printer| {
+            let said = hardware::judgement(&judged.answer, workshop, printer);
+            format!("{}. {}", said.word, said.more)
+        };
+        let wrong = complaints.with(|it| in_a_sentence(it));
+        if wrong.is_empty() { of_judged(state, said).unwrap_or_default() } else { wrong }
+    });
     let short = said(move || {
         let word = |judged: &Judged, workshop: &Workshop, printer: &Printer| {
             hardware::judgement(&judged.answer, workshop, printer).word.to_owned()
@@ -49,25 +57,20 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
                 <h2 id="judgement-title">"Does it hold?"</h2>
                 <PrintButton printing=printing ready=is_ready(state) />
             </div>
-            <When condition=stale>
-                <p class="note caution">
-                    "Not updated: something that was typed since cannot be read."
-                </p>
-            </When>
-            <div class=class role="status">
+            <Spoken words=spoken />
+            <ToMend
+                id="hardware-to-mend"
+                view=View::Hardware
+                complaints=complaints.into()
+                lead=lead
+                owner=owner_of
+            />
+            <div class=class>
                 <Drawn what=verdict />
                 <When condition=holds(move || !known.get())>
                     <p class="word">{mark(Shape::Stroke)} "Not judged yet"</p>
                 </When>
             </div>
-            <When condition=something_missing>
-                <div id="missing">
-                    <h3>"What is missing or wrong"</h3>
-                    <ul class="cautions">
-                        <Drawn what=missing />
-                    </ul>
-                </div>
-            </When>
             <ul class="cautions note caution" aria-label="Cautions">
                 {hardware::CAUTIONS.map(|it| view! { <li>{it}</li> })}
                 <li>{hardware::RULES_FIRST}</li>
@@ -78,6 +81,11 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
             <small>"Why"</small>
         </a>
     }
+}
+
+/// What a field of this view belongs to.
+fn owner_of(state: State, field: Field) -> String {
+    state.document.with(|it| owner(field, &it.here.workshop))
 }
 
 /// The verdict with its reasons.
@@ -117,28 +125,4 @@ pub(super) fn warnings(judged: &Judged, workshop: &Workshop, printer: &Printer) 
     let corrections = judged.reading.curves.iter();
     let corrections = corrections.filter_map(|curve| hardware::correction_warning(curve, printer));
     crossings.chain(corrections).collect()
-}
-
-/// What is missing, each with the way to its field.
-fn missing(state: State) -> Vec<AnyView> {
-    state.workshop.with(|reading| {
-        state.document.with(|it| {
-            let item = |complaint: &Complaint| {
-                let link = format!("#/hardware/{}", complaint.field.id());
-                let owner = owner(complaint.field, &it.here.workshop);
-                view! {
-                    <li>
-                        {owner} ": " <a href=link>{complaint.message.clone()}</a>
-                    </li>
-                }
-                .into_any()
-            };
-            let all = &reading.complaints;
-            let mut items: Vec<AnyView> = all.iter().take(NAMED).map(item).collect();
-            if let more @ 1.. = all.len().saturating_sub(NAMED) {
-                items.push(view! { <li>{format!("And {more} more.")}</li> }.into_any());
-            }
-            items
-        })
-    })
 }

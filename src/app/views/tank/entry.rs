@@ -6,10 +6,13 @@ use leptos::prelude::*;
 
 use super::entry_fields::fields_of;
 use crate::app::device;
-use crate::app::route;
+use crate::app::route::{self, View};
 use crate::app::state::State;
-use crate::app::widgets::{Button, Drawn, TextField, TimeField, When, holds, said};
+use crate::app::widgets::{Button, Drawn, TextField, TimeField, ToMend, When, holds, said};
 use crate::app::wording::tank;
+
+/// Where what is wrong with the entry stands.
+const TO_MEND: &str = "entry-to-mend";
 
 /// What can be entered, the most usual first.
 fn kinds() -> [What; 9] {
@@ -107,13 +110,15 @@ fn Writing() -> impl IntoView {
         if next.here.keep_draft(&printer) {
             state.replace_undoably(next);
             state.tried.set(false);
+        } else {
+            // What stands in the way is read out, and the next Tab leads to its fields.
+            request_animation_frame(|| route::show(TO_MEND));
         }
     });
     let cancel = Callback::new(move |()| {
         state.change_undoably(|it| it.here.draft = None);
     });
-    let first = said(move || state.first_wrong_of_draft().unwrap_or_default());
-    let wrong = holds(move || state.tried.get() && first.with(|it| !it.is_empty()));
+    let wrong = Memo::new(move |_| state.wrong_in_draft());
     view! {
         <h2 id="entry-title" tabindex="-1">
             {title}
@@ -157,12 +162,12 @@ fn Writing() -> impl IntoView {
                     })
             />
         </div>
-        <When condition=wrong>
-            <p class="note caution" role="alert">
-                "Not kept yet. "
-                {first}
-            </p>
-        </When>
+        <ToMend
+            id=TO_MEND
+            view=View::Tank
+            complaints=wrong.into()
+            lead=said(|| "Not kept yet: ".to_owned())
+        />
         <div class="buttons">
             <Button label="Keep this entry" look="strong" on_press=keep />
             <Button label="Leave it" on_press=cancel />

@@ -4,12 +4,12 @@ use fillwright::logbook::road::RoadPlan;
 use fillwright::trip::Done;
 use leptos::prelude::*;
 
+use crate::app::route::View;
 use crate::app::state::State;
-use crate::app::widgets::{Button, Drawn, PrintButton, When, facts, holds, said};
+use crate::app::widgets::{
+    Button, Drawn, PrintButton, Spoken, ToMend, When, facts, holds, in_a_sentence, said,
+};
 use crate::app::wording::trip;
-
-/// So many things that are missing are named at a time.
-const NAMED: usize = 6;
 
 /// Whether the plan on show is one for the route as it stands.
 pub(super) fn is_current(state: State) -> Signal<bool> {
@@ -86,6 +86,8 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
         let report = planning.report.get();
         trip::standing(report.as_ref(), planning.running.get()).to_owned()
     });
+    let outdated = holds(move || stale.get() && !readable.get());
+    let words = said(move || format!("{} {}", standing.get(), headline.get()));
     let reasons = Callback::new(move |()| {
         let lines = why_not.get().into_iter();
         lines.map(|it| view! { <li>{it}</li> }.into_any()).collect::<Vec<_>>()
@@ -101,11 +103,7 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
                 <h2 id="trip-answer-title">"What to buy"</h2>
                 <PrintButton printing=printing ready=current />
             </div>
-            <When condition=holds(move || stale.get() && !readable.get())>
-                <p class="note caution">
-                    "Not updated: something that was typed since cannot be read."
-                </p>
-            </When>
+            <Missing stale=outdated words=words />
             <div class=class id="trip-next">
                 <p class="outcome">{headline}</p>
                 <When condition=holds(move || then.with(|it| !it.is_empty()))>
@@ -121,7 +119,7 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
             <When condition=holds(move || edge.with(|it| !it.is_empty()))>
                 <p class="note caution">{edge}</p>
             </When>
-            <p class="hint" id="trip-standing" role="status">
+            <p class="hint" id="trip-standing">
                 {standing}
             </p>
             <When condition=holds(move || trouble.with(|it| !it.is_empty()))>
@@ -134,7 +132,6 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
                 </dl>
             </When>
             <LeftOpen />
-            <Missing />
             <ul class="cautions note caution" aria-label="Cautions">
                 {trip::CAUTIONS.map(|it| view! { <li>{it}</li> })}
             </ul>
@@ -201,42 +198,18 @@ fn LeftOpen() -> impl IntoView {
     }
 }
 
-/// What is missing or wrong, each with the way to its field.
+/// What is missing or wrong, and what is said of that, or else of the plan.
 #[component]
-fn Missing() -> impl IntoView {
+fn Missing(stale: Signal<bool>, words: Signal<String>) -> impl IntoView {
     let state = State::here();
-    let some = holds(move || state.road.with(|it| !it.complaints.is_empty()));
-    let items = Callback::new(move |()| {
-        state.road.with(|it| {
-            let mut items: Vec<AnyView> = it
-                .complaints
-                .iter()
-                .take(NAMED)
-                .map(|complaint| {
-                    let view = if complaint.field.is_of_car() { "car" } else { "trip" };
-                    let link = format!("#/{view}/{}", complaint.field.id());
-                    view! {
-                        <li>
-                            <a href=link>{complaint.message.clone()}</a>
-                        </li>
-                    }
-                    .into_any()
-                })
-                .collect();
-            if let more @ 1.. = it.complaints.len().saturating_sub(NAMED) {
-                items.push(view! { <li>{format!("And {more} more.")}</li> }.into_any());
-            }
-            items
-        })
+    let complaints = Memo::new(move |_| state.road.with(|it| it.complaints.clone()));
+    let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
+    let spoken = said(move || {
+        let wrong = complaints.with(|it| in_a_sentence(it));
+        if wrong.is_empty() { words.get() } else { wrong }
     });
     view! {
-        <When condition=some>
-            <div id="trip-missing">
-                <h3>"What is missing or wrong"</h3>
-                <ul class="cautions">
-                    <Drawn what=items />
-                </ul>
-            </div>
-        </When>
+        <Spoken words=spoken />
+        <ToMend id="trip-to-mend" view=View::Trip complaints=complaints.into() lead=lead />
     }
 }

@@ -1,5 +1,6 @@
 use fillwright::logbook::{
-    BeforeForm, ContentsForm, Document, Field, FuelForm, FuelPart, LevelForm, Measure, What,
+    BeforeForm, ContentsForm, Document, EntryPart, Field, FuelForm, FuelPart, LevelForm, Measure,
+    What,
 };
 use leptos::prelude::*;
 
@@ -69,10 +70,22 @@ pub(super) fn FillFields(ids: Vec<u32>) -> impl IntoView {
             _ => BeforeForm::Nothing,
         };
     });
+    let nothing = said(move || state.complaint(Field::Entry(EntryPart::Fuels)).unwrap_or_default());
     let fuels: Vec<AnyView> =
         ids.into_iter().map(|id| PouredFuel(PouredFuelProps { id }).into_any()).collect();
     view! {
-        {fuels}
+        <div
+            class="question"
+            id=Field::Entry(EntryPart::Fuels).id()
+            tabindex="-1"
+            role="group"
+            aria-label="What went in"
+        >
+            <When condition=holds(move || nothing.with(|it| !it.is_empty()))>
+                <p class="error">{nothing}</p>
+            </When>
+            {fuels}
+        </div>
         <CheckBox
             label="The nozzle clicked off: the tank was full"
             checked=clicked
