@@ -1,5 +1,5 @@
 //! Pictures of every view in both themes and at three widths, in
-//! `target/screenshots/`: to be looked at, and three of them for the README. Nothing
+//! `target/screenshots/`: to be looked at, and three for the README. Nothing
 //! is asserted; `tools/gallery` runs it.
 
 use serde_json::json;
@@ -8,13 +8,20 @@ use crate::app::{EXAMPLE, OWN_CAR};
 use crate::harness::{Page, Scheme, browse};
 
 /// Each view with a text that stands on it once it is there.
-const VIEWS: [(&str, &str); 6] = [
+pub(crate) const VIEWS: [(&str, &str); 6] = [
     ("fill", "Makes E"),
     ("tank", "Log"),
     ("hardware", "First to give"),
     ("trip", "The plan is settled."),
     ("car", "Calibrations"),
     ("methods", "Where does each number come from?"),
+];
+
+/// What the README shows of three views.
+const README: [(&str, &str, &str); 3] = [
+    ("fill", "Makes E", "#put-in"),
+    ("tank", "Log", "header"),
+    ("trip", "The plan is settled.", "#trip-answer"),
 ];
 
 #[test]
@@ -31,6 +38,15 @@ fn pictures() {
             page.open(&format!("#/{view}")).await;
             page.sees(text).await;
             all(page, view).await;
+        }
+        // What the views say, on a phone.
+        page.viewport(360, 740).await;
+        for (view, text, part) in README {
+            page.open(&format!("#/{view}")).await;
+            page.sees(text).await;
+            let show = "document.querySelector(arguments[0]).scrollIntoView()";
+            page.script(show, vec![part.into()]).await;
+            page.screenshot(&format!("readme-{view}")).await;
         }
     });
 }

@@ -35,6 +35,7 @@ mod offline;
 mod out_of_reach;
 mod policy;
 mod preferences;
+mod printed;
 mod reflow;
 mod storage;
 mod summary;

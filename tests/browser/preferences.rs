@@ -72,7 +72,7 @@ const TOO_FAINT: &str = r"
     }
 
     // Lines that help the eye along, and grounds whose lines or names tell what they are.
-    const helps = '.grid, .hatch, .band, .window, .wall, .layer, .code *, defs *';
+    const helps = '.grid, .hatch, .band, .window, .wall, .layer, .code *, pattern *';
     const shapes = 'svg :is(path, line, rect, circle, polyline, polygon)';
     for (const shape of document.querySelectorAll(shapes)) {
         const box = shape.getBBox();

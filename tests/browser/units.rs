@@ -41,7 +41,7 @@ fn gallons_show_the_same_fill_and_litres_come_back_as_they_were_typed() {
         }
         assert!(app::outcome(page).await.starts_with("Makes E30"));
         let price = page.within("group", "E85").value(app::PRICE).await;
-        assert_eq!(price, format!("{:.4}", 12.5 * US_GALLON));
+        assert_eq!(price, format!("{:.2}", 12.5 * US_GALLON));
 
         to_car(page).await;
         pick(page, app::LITRES).await;

@@ -24,7 +24,7 @@ pub(crate) use field::{LEVEL_HINT, OCTANE_HINT, TextField};
 pub(crate) use file_button::FileButton;
 pub(crate) use flow::{Drawn, Rows, When, holds, said};
 pub(crate) use options::{CheckBox, Choices, Options, key_of, options, value_of};
-pub(crate) use paper::{PrintButton, Sheet};
+pub(crate) use paper::{PrintButton, Sheet, sheet_head, sheet_sources};
 pub(crate) use section::Section;
 pub(crate) use spoken::Spoken;
 pub(crate) use text_area::TextArea;

@@ -1,6 +1,9 @@
+use fillwright::logbook::CarFile;
+use fillwright::workings::Working;
 use leptos::{ev, prelude::*};
 
-use super::{Button, When, holds};
+use super::{Button, When, cited, holds};
+use crate::app::{device, wording};
 
 /// The button that prints, where there is something to be printed.
 #[component]
@@ -41,4 +44,34 @@ pub(crate) fn Sheet(
             <article class="sheet">{children()}</article>
         </When>
     }
+}
+
+/// The head of a sheet: what it is about, the car and the day.
+pub(crate) fn sheet_head(what: &str, car: &CarFile, more: &str) -> AnyView {
+    let today: String = device::now().chars().take("2026-05-03".len()).collect();
+    view! {
+        <header>
+            <h1>{format!("{what}: {}", wording::car(car))}</h1>
+            <p>{format!("{today}. {more}")}</p>
+            <When condition=Signal::stored(car.demo)>
+                <p>"Invented example: every figure is made up."</p>
+            </When>
+        </header>
+    }
+    .into_any()
+}
+
+/// Where formulas and constants of a reckoning come from.
+pub(crate) fn sheet_sources(lines: &[Working]) -> AnyView {
+    let mut sources: Vec<String> =
+        lines.iter().flat_map(|line| line.sources.iter().map(cited)).collect();
+    sources.sort();
+    sources.dedup();
+    view! {
+        <section class="sources">
+            <h2>"Sources"</h2>
+            <ul>{sources.into_iter().map(|it| view! { <li>{it}</li> }).collect::<Vec<_>>()}</ul>
+        </section>
+    }
+    .into_any()
 }

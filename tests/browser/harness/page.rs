@@ -240,7 +240,7 @@ impl Page {
     pub(crate) fn click(&self, role: &str, name: &str) -> impl Future<Output = ()> {
         self.note_step();
         async move {
-            done(self.find(role, name).await.click().await, &format!("clicking {role} {name:?}"));
+            click(&self.find(role, name).await, &format!("clicking {role} {name:?}")).await;
         }
     }
 
@@ -678,13 +678,20 @@ impl Part<'_> {
     pub(crate) fn click(&self, role: &str, name: &str) -> impl Future<Output = ()> {
         self.page.note_step();
         async move {
-            done(self.find(role, name).await.click().await, &format!("clicking {role} {name:?}"));
+            click(&self.find(role, name).await, &format!("clicking {role} {name:?}")).await;
         }
     }
 }
 
 fn is_field(node: &Accessible) -> bool {
     FIELD_ROLES.contains(&node.role.as_str())
+}
+
+/// Clicks what may lie under a bar at the edge of the window, as a person does: not before
+/// it is in sight.
+async fn click(element: &WebElement, doing: &str) {
+    done(element.scroll_into_view().await, doing);
+    done(element.click().await, doing);
 }
 
 /// Replaces what a field holds, with keys.

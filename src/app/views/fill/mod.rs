@@ -4,6 +4,7 @@ mod aim;
 mod offers;
 mod put_in;
 mod results;
+mod sheet;
 mod tank;
 mod workings;
 
@@ -12,14 +13,18 @@ use leptos::prelude::*;
 
 use aim::AimCard;
 use offers::OffersCard;
-use put_in::{PutInCard, ShortAnswer};
+use put_in::{PutInCard, ShortAnswer, is_current};
+use sheet::Paper;
 use tank::TankCard;
 
 use super::share::ShareCard;
+use crate::app::state::State;
+use crate::app::widgets::Sheet;
 
 /// The Fill view: the question, and the answer beside or below it.
 #[component]
 pub(crate) fn FillView() -> impl IntoView {
+    let printing = RwSignal::new(false);
     view! {
         <div class="view two">
             <div class="question">
@@ -28,10 +33,13 @@ pub(crate) fn FillView() -> impl IntoView {
                 <AimCard />
             </div>
             <div class="answer">
-                <PutInCard />
+                <PutInCard printing=printing />
                 <ShareCard kind=Kind::Fill />
             </div>
         </div>
         <ShortAnswer />
+        <Sheet printing=printing ready=is_current(State::here())>
+            <Paper />
+        </Sheet>
     }
 }

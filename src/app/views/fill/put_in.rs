@@ -11,8 +11,8 @@ use crate::app::device;
 use crate::app::route::View;
 use crate::app::state::State;
 use crate::app::widgets::{
-    Button, CheckBox, Drawn, Rows, Spoken, TextField, ToMend, When, count, holds, in_a_sentence,
-    said,
+    Button, CheckBox, Drawn, PrintButton, Rows, Spoken, TextField, ToMend, When, count, holds,
+    in_a_sentence, said,
 };
 use crate::app::wording;
 
@@ -21,9 +21,14 @@ fn complaints(state: State) -> Signal<Vec<Complaint>> {
     Memo::new(move |_| state.reading.with(|it| it.complaints.clone())).into()
 }
 
+/// Whether there is an answer to what is entered now.
+pub(super) fn is_current(state: State) -> Signal<bool> {
+    holds(move || state.shown.with(|it| it.answer.is_some() && !it.stale))
+}
+
 /// What to put in, and what that makes.
 #[component]
-pub(super) fn PutInCard() -> impl IntoView {
+pub(super) fn PutInCard(printing: RwSignal<bool>) -> impl IntoView {
     let state = State::here();
     let has_answer = holds(move || state.shown.with(|it| it.answer.is_some()));
     let stale = holds(move || state.shown.with(|it| it.stale));
@@ -32,7 +37,10 @@ pub(super) fn PutInCard() -> impl IntoView {
     let recorded = RwSignal::new(String::new());
     view! {
         <section class="card" id="put-in" aria-labelledby="put-in-title">
-            <h2 id="put-in-title">"Put in"</h2>
+            <div class="head">
+                <h2 id="put-in-title">"Put in"</h2>
+                <PrintButton printing=printing ready=is_current(state) />
+            </div>
             <When condition=holds(move || recorded.with(|it| !it.is_empty()))>
             <p class="note" id="recorded" role="status">
                 {recorded}
@@ -115,11 +123,11 @@ fn Outcome() -> impl IntoView {
 }
 
 /// One step as it is shown.
-#[derive(Clone, Default, PartialEq)]
-struct Shown {
-    name: String,
-    number: String,
-    aside: String,
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(super) struct Shown {
+    pub(super) name: String,
+    pub(super) number: String,
+    pub(super) aside: String,
     /// What to enter when it went as planned.
     planned: String,
     to_click: bool,
@@ -128,7 +136,7 @@ struct Shown {
 
 /// Fuels in the order of the steps; first those that are in and done with. When
 /// only what was put in counts, all that can have been.
-fn step_ids(answer: &Answer) -> Vec<u32> {
+pub(super) fn step_ids(answer: &Answer) -> Vec<u32> {
     let id = |fuel: usize| answer.asked.fuels[fuel].id;
     if answer.asked.as_poured {
         return (0..answer.asked.fuels.len()).map(id).collect();
@@ -140,7 +148,7 @@ fn step_ids(answer: &Answer) -> Vec<u32> {
     done.chain(answer.steps.iter().map(|step| step.fuel)).map(id).collect()
 }
 
-fn step_shown(answer: &Answer, printer: &Printer, id: u32) -> Option<Shown> {
+pub(super) fn step_shown(answer: &Answer, printer: &Printer, id: u32) -> Option<Shown> {
     let fuel = answer.asked.fuels.iter().position(|fuel| fuel.id == id)?;
     let name = answer.asked.fuels[fuel].name.clone();
     let poured = answer.asked.problem.offers[fuel].poured;
@@ -324,28 +332,33 @@ fn StepItem(id: u32) -> impl IntoView {
     }
 }
 
+pub(super) const VAPOUR: &str =
+    "Fuel vapour burns and static ignites it: engine off, no flame, touch bare metal first.";
+
+/// Cautions for a blend that may hold more ethanol than pump petrol does.
+pub(super) const ABOVE_TEN: [&str; 2] = [
+    "More than 10 % ethanol belongs only in a fuel system whose every part is rated for it, and local law decides whether it may.",
+    "The old blend still feeds the engine for a while. Under boost a lean mixture destroys it: no full load on a stronger calibration before the new blend has arrived and been confirmed.",
+];
+
+pub(super) const LAST_WORD: &str =
+    "This is an estimate. The author of your calibration has the last word.";
+
+/// Whether the blend may hold more ethanol than pump petrol does.
+pub(super) fn may_be_above_ten(answer: &Answer) -> bool {
+    answer.blend.as_ref().is_some_and(|blend| blend.share.high().percent() > 10.5)
+}
+
 /// The cautions where the decision is made.
 #[component]
 fn Cautions() -> impl IntoView {
     let state = State::here();
-    let strong = holds(move || {
-        let blend = state.answer().and_then(|answer| Some(answer.blend.as_ref()?.share));
-        blend.is_some_and(|share| share.high().percent() > 10.5)
-    });
+    let strong = holds(move || state.answer().is_some_and(|answer| may_be_above_ten(&answer)));
     view! {
         <ul class="cautions note caution" aria-label="Cautions">
-            <li>
-                "Fuel vapour burns and static ignites it: engine off, no flame, touch bare metal first."
-            </li>
-            <When condition=strong>
-                <li>
-                    "More than 10 % ethanol belongs only in a fuel system whose every part is rated for it, and local law decides whether it may."
-                </li>
-                <li>
-                    "The old blend still feeds the engine for a while. Under boost a lean mixture destroys it: no full load on a stronger calibration before the new blend has arrived and been confirmed."
-                </li>
-            </When>
-            <li>"This is an estimate. The author of your calibration has the last word."</li>
+            <li>{VAPOUR}</li>
+            <When condition=strong>{ABOVE_TEN.map(|it| view! { <li>{it}</li> })}</When>
+            <li>{LAST_WORD}</li>
         </ul>
     }
 }

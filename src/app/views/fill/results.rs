@@ -4,15 +4,8 @@ use fillwright::quantity::notation::OctaneScale;
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Drawn, NoCalibration, holds, verdict_item};
-use crate::app::wording;
-
-/// One fact of the result: what, how much, and what to know about it.
-struct Fact {
-    what: &'static str,
-    value: String,
-    aside: String,
-}
+use crate::app::widgets::{Drawn, NoCalibration, facts, holds, verdict_item};
+use crate::app::wording::{self, hardware::Fact};
 
 fn banded(band: Band<f64>, decimals: usize, printer: &Printer) -> (String, String) {
     let low = printer.number(band.low(), decimals);
@@ -21,9 +14,11 @@ fn banded(band: Band<f64>, decimals: usize, printer: &Printer) -> (String, Strin
     (printer.number(band.expected(), decimals), aside)
 }
 
-fn facts(answer: &Answer, printer: &Printer) -> Vec<Fact> {
+/// The figures of the blend.
+pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
     let mut facts = Vec::new();
-    let mut push = |what, value: String, aside: String| facts.push(Fact { what, value, aside });
+    let mut push =
+        |what: &str, value: String, aside: String| facts.push(Fact::new(what, value, aside));
     if let Some(blend) = &answer.blend {
         push("In the tank then", printer.volume(blend.level.expected()), String::new());
         let at_least = |band: Band<f64>| {
@@ -85,48 +80,35 @@ fn facts(answer: &Answer, printer: &Printer) -> Vec<Fact> {
     facts
 }
 
+/// The verdict on each calibration.
+pub(super) fn verdicts(answer: &Answer, printer: &Printer) -> Vec<AnyView> {
+    let calibration_of = |id: u32| answer.asked.calibrations.iter().find(|(it, _)| *it == id);
+    answer
+        .verdicts
+        .iter()
+        .filter_map(|(id, judgement)| {
+            let calibration = &calibration_of(*id)?.1;
+            let why = wording::reasons(judgement, calibration, printer);
+            let lambda = wording::lambda(judgement, printer).unwrap_or_default();
+            Some(verdict_item(&calibration.name, judgement.verdict, &format!("{why} {lambda}")))
+        })
+        .collect()
+}
+
 /// What the fill makes: figures and verdicts.
 #[component]
 pub(super) fn Results() -> impl IntoView {
     let state = State::here();
     let none = holds(move || state.answer().is_some_and(|answer| answer.verdicts.is_empty()));
-    let verdicts = Callback::new(move |()| {
-        let Some(answer) = state.answer() else { return Vec::new() };
-        state.printer.with(|printer| {
-            let calibration_of =
-                |id: u32| answer.asked.calibrations.iter().find(|(it, _)| *it == id);
-            answer
-                .verdicts
-                .iter()
-                .filter_map(|(id, judgement)| {
-                    let calibration = &calibration_of(*id)?.1;
-                    let why = wording::reasons(judgement, calibration, printer);
-                    let lambda = wording::lambda(judgement, printer).unwrap_or_default();
-                    Some(verdict_item(
-                        &calibration.name,
-                        judgement.verdict,
-                        &format!("{why} {lambda}"),
-                    ))
-                })
-                .collect()
-        })
-    });
-    let facts = Callback::new(move |()| {
-        let Some(answer) = state.answer() else { return Vec::new() };
-        let facts = state.printer.with(|printer| facts(&answer, printer));
-        facts
-            .into_iter()
-            .map(|fact| {
-                view! {
-                    <dt>{fact.what}</dt>
-                    <dd>
-                        {fact.value} <small>{fact.aside}</small>
-                    </dd>
-                }
-                .into_any()
+    let of_answer = move |words: fn(&Answer, &Printer) -> Vec<AnyView>| {
+        Callback::new(move |()| {
+            state.answer().map_or_else(Vec::new, |answer| {
+                state.printer.with(|printer| words(&answer, printer))
             })
-            .collect()
-    });
+        })
+    };
+    let verdicts = of_answer(verdicts);
+    let facts = of_answer(|answer, printer| facts(figures(answer, printer)));
     view! {
         <section aria-labelledby="verdicts-title">
             <h3 id="verdicts-title">"Which calibration may be selected then"</h3>

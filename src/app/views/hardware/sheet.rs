@@ -11,9 +11,8 @@ use super::tables::{enough, of_judged, parts, speeds, with_fluid};
 use super::{engine, gains, judgement, load};
 use crate::app::charts::graph::GraphOnPaper;
 use crate::app::state::{Judged, State};
-use crate::app::widgets::{Drawn, When, cited, facts, holds};
+use crate::app::widgets::{Drawn, facts, holds, sheet_head, sheet_sources};
 use crate::app::wording::hardware::{self, Fact};
-use crate::app::{device, wording};
 
 /// Whether there is a judgement that can be printed.
 pub(super) fn is_ready(state: State) -> Signal<bool> {
@@ -30,6 +29,10 @@ pub(super) fn Paper() -> impl IntoView {
         })
         .unwrap_or_default()
     });
+    let sources = Callback::new(move |()| {
+        let lines = of_judged(state, |judged, _, _| judged.answer.workings(&judged.reading));
+        vec![sheet_sources(&lines.unwrap_or_default())]
+    });
     view! {
         <Drawn what=content />
         <section>
@@ -45,31 +48,7 @@ pub(super) fn Paper() -> impl IntoView {
                 <li>{hardware::RULES_FIRST}</li>
             </ul>
         </section>
-        <Sources />
-    }
-}
-
-/// Where formulas and constants of the reckoning come from.
-#[component]
-fn Sources() -> impl IntoView {
-    let state = State::here();
-    let sources = Callback::new(move |()| {
-        let mut sources: Vec<String> = of_judged(state, |judged, _, _| {
-            let lines = judged.answer.workings(&judged.reading);
-            lines.iter().flat_map(|line| line.sources.iter().map(cited)).collect()
-        })
-        .unwrap_or_default();
-        sources.sort();
-        sources.dedup();
-        sources.into_iter().map(|it| view! { <li>{it}</li> }.into_any()).collect()
-    });
-    view! {
-        <section class="sources">
-            <h2>"Sources"</h2>
-            <ul>
-                <Drawn what=sources />
-            </ul>
-        </section>
+        <Drawn what=sources />
     }
 }
 
@@ -83,16 +62,10 @@ fn drawn(judged: &Judged, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
     said.extend(answer.air.iter().map(|it| hardware::air(it, workshop, printer).1));
     said.extend(judgement::warnings(judged, workshop, printer));
     let said: Vec<AnyView> = said.into_iter().map(|it| view! { <p>{it}</p> }.into_any()).collect();
-    let today: String = device::now().chars().take("2026-05-03".len()).collect();
+    let load = format!("{}.", hardware::load_in_short(reading, printer));
     let mut views = vec![
+        sheet_head("Fuel system", car, &load),
         view! {
-            <header>
-                <h1>{format!("Fuel system: {}", wording::car(car))}</h1>
-                <p>{format!("{today}. {}.", hardware::load_in_short(reading, printer))}</p>
-                <When condition=Signal::stored(car.demo)>
-                    <p>"Invented example: every figure is made up."</p>
-                </When>
-            </header>
             <section>
                 <h2>{verdict.word}</h2>
                 {said}

@@ -50,22 +50,40 @@ pub(super) fn LogCard() -> impl IntoView {
     }
 }
 
+/// An entry in words.
+pub(super) struct Told {
+    pub(super) when: String,
+    pub(super) kind: &'static str,
+    pub(super) detail: String,
+    /// Where it was, and the note with it.
+    pub(super) place: String,
+    /// What was in the tank after it.
+    pub(super) then: String,
+    /// What does not fit.
+    pub(super) trouble: String,
+}
+
+impl Told {
+    pub(super) fn of(event: &Event, passage: &Passage, printer: &Printer) -> Self {
+        let place = [event.place.as_str(), event.note.as_str()];
+        let doubts = passage.doubts.iter().map(|it| tank::doubt(it, printer));
+        let unused = passage.unused.iter().map(|why| format!("Not used: {why}"));
+        Self {
+            when: device::date(event.time.local_minutes(), true),
+            kind: tank::kind(&event.what),
+            detail: tank::detail(event, printer),
+            place: place.into_iter().filter(|it| !it.is_empty()).collect::<Vec<_>>().join(" · "),
+            then: tank::then(passage, printer).unwrap_or_default(),
+            trouble: doubts.chain(unused).collect::<Vec<_>>().join(" "),
+        }
+    }
+}
+
 fn entry(event: &Event, passage: &Passage, printer: &Printer) -> AnyView {
     let state = State::here();
-    let kind = tank::kind(&event.what);
-    let when = device::date(event.time.local_minutes(), true);
-    let detail = tank::detail(event, printer);
-    let place = [event.place.as_str(), event.note.as_str()];
-    let place = place.into_iter().filter(|it| !it.is_empty()).collect::<Vec<_>>().join(" · ");
-    let then = tank::then(passage, printer).unwrap_or_default();
-    let trouble: Vec<String> = passage
-        .doubts
-        .iter()
-        .map(|it| tank::doubt(it, printer))
-        .chain(passage.unused.iter().map(|why| format!("Not used: {why}")))
-        .collect();
-    let trouble = (!trouble.is_empty())
-        .then(|| view! { <p class="note caution">{trouble.join(" ")}</p> }.into_any());
+    let Told { when, kind, detail, place, then, trouble } = Told::of(event, passage, printer);
+    let trouble =
+        (!trouble.is_empty()).then(|| view! { <p class="note caution">{trouble}</p> }.into_any());
     let name = format!("{kind}, {when}");
     let id = event.id.clone();
     let edit = Callback::new(move |()| edit(state, &id));

@@ -5,22 +5,29 @@ mod entry;
 mod entry_fields;
 mod log;
 mod now;
+mod sheet;
 mod workings;
 
 use leptos::prelude::*;
 
+use crate::app::state::State;
+use crate::app::widgets::{Sheet, holds};
 use charts::ChartsCard;
 use entry::EntryCard;
 use log::LogCard;
 use now::{NowCard, VerdictsCard};
+use sheet::Paper;
 
 /// The Tank view: what is in it, and the log that tells.
 #[component]
 pub(crate) fn TankView() -> impl IntoView {
+    let state = State::here();
+    let printing = RwSignal::new(false);
+    let ready = holds(move || state.tank.with(Option::is_some));
     view! {
         <div class="view two">
             <div class="question">
-                <NowCard />
+                <NowCard printing=printing />
                 <VerdictsCard />
                 <ChartsCard />
             </div>
@@ -29,5 +36,8 @@ pub(crate) fn TankView() -> impl IntoView {
                 <LogCard />
             </div>
         </div>
+        <Sheet printing=printing ready=ready>
+            <Paper />
+        </Sheet>
     }
 }

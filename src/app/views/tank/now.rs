@@ -1,11 +1,16 @@
-use fillwright::logbook::{Printer, TankAnswer};
+use fillwright::logbook::{Printer, TankAnswer, TankVerdict};
 use leptos::prelude::*;
 
 use super::workings::Workings;
 use crate::app::device;
 use crate::app::state::State;
-use crate::app::widgets::{Drawn, NoCalibration, When, holds, said, verdict_item};
+use crate::app::widgets::{Drawn, NoCalibration, PrintButton, When, holds, said, verdict_item};
 use crate::app::wording::{self, tank};
+
+pub(super) const CAUTIONS: [&str; 2] = [
+    "Under boost a lean mixture destroys an engine: no full load on a stronger calibration before the new blend has arrived and been confirmed.",
+    "This is an estimate from what was logged. The author of your calibration has the last word.",
+];
 
 /// What is said of the tank, kept up to date.
 fn of_tank(words: fn(&TankAnswer, &Printer) -> String) -> Signal<String> {
@@ -18,13 +23,16 @@ fn of_tank(words: fn(&TankAnswer, &Printer) -> String) -> Signal<String> {
 
 /// What is in the tank now.
 #[component]
-pub(super) fn NowCard() -> impl IntoView {
+pub(super) fn NowCard(printing: RwSignal<bool>) -> impl IntoView {
     let state = State::here();
     let known = holds(move || state.tank.with(Option::is_some));
     let as_of = of_tank(|it, _| format!("As of {}", device::date(it.as_of.local_minutes(), true)));
     view! {
         <section class="card" aria-labelledby="now-title">
-            <h2 id="now-title">"In the tank"</h2>
+            <div class="head">
+                <h2 id="now-title">"In the tank"</h2>
+                <PrintButton printing=printing ready=known />
+            </div>
             <When condition=holds(move || !known.get())>
                 <p>
                     "The log tells nothing yet. Record a fill under Fill, or say below what is in the tank."
@@ -93,6 +101,18 @@ fn Doubts() -> impl IntoView {
     }
 }
 
+/// The verdict on each calibration, with what would make it usable.
+pub(super) fn verdicts(answer: &TankAnswer, printer: &Printer) -> Vec<AnyView> {
+    let item = |it: &TankVerdict| {
+        let why = wording::reasons(&it.judgement, &it.calibration, printer);
+        let lambda = wording::lambda(&it.judgement, printer).unwrap_or_default();
+        let remedies = tank::remedies(&it.remedies, answer, printer);
+        let words = [why, lambda, remedies].join(" ");
+        verdict_item(&it.calibration.name, it.judgement.verdict, words.trim())
+    };
+    answer.verdicts.iter().map(item).collect()
+}
+
 /// Which calibration may be selected now.
 #[component]
 pub(super) fn VerdictsCard() -> impl IntoView {
@@ -101,21 +121,9 @@ pub(super) fn VerdictsCard() -> impl IntoView {
     let none = holds(move || {
         state.tank.with(|it| it.as_ref().is_some_and(|answer| answer.verdicts.is_empty()))
     });
-    let verdicts = Callback::new(move |()| {
+    let items = Callback::new(move |()| {
         let Some(answer) = state.tank.get() else { return Vec::new() };
-        state.printer.with(|printer| {
-            answer
-                .verdicts
-                .iter()
-                .map(|it| {
-                    let why = wording::reasons(&it.judgement, &it.calibration, printer);
-                    let lambda = wording::lambda(&it.judgement, printer).unwrap_or_default();
-                    let remedies = tank::remedies(&it.remedies, &answer, printer);
-                    let words = [why, lambda, remedies].join(" ");
-                    verdict_item(&it.calibration.name, it.judgement.verdict, words.trim())
-                })
-                .collect()
-        })
+        state.printer.with(|printer| verdicts(&answer, printer))
     });
     let old = of_tank(|it, printer| {
         it.old_blend.and_then(|old| tank::old_blend(old, printer)).unwrap_or_default()
@@ -126,18 +134,13 @@ pub(super) fn VerdictsCard() -> impl IntoView {
                 <h2 id="tank-verdicts-title">"Which calibration may be selected"</h2>
                 <NoCalibration condition=none />
                 <ul class="verdicts" id="tank-verdicts">
-                    <Drawn what=verdicts />
+                    <Drawn what=items />
                 </ul>
                 <When condition=holds(move || old.with(|it| !it.is_empty()))>
                     <p class="note" id="old-blend">{old}</p>
                 </When>
                 <ul class="cautions note caution" aria-label="Cautions">
-                    <li>
-                        "Under boost a lean mixture destroys an engine: no full load on a stronger calibration before the new blend has arrived and been confirmed."
-                    </li>
-                    <li>
-                        "This is an estimate from what was logged. The author of your calibration has the last word."
-                    </li>
+                    {CAUTIONS.map(|it| view! { <li>{it}</li> })}
                 </ul>
             </section>
         </When>

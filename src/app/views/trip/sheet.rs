@@ -10,9 +10,8 @@ use super::strip::{level_graph, share_graph};
 use crate::app::charts::graph::GraphOnPaper;
 use crate::app::charts::{heading, table};
 use crate::app::state::State;
-use crate::app::widgets::{Drawn, When, facts};
+use crate::app::widgets::{Drawn, facts, sheet_head};
 use crate::app::wording::trip;
-use crate::app::{device, wording};
 
 /// The sheet.
 #[component]
@@ -48,7 +47,6 @@ fn drawn(
     car: &CarFile,
     printer: &Printer,
 ) -> Vec<AnyView> {
-    let today: String = device::now().chars().take("2026-05-03".len()).collect();
     let whole: fillwright::quantity::Length =
         plan.asked.route.legs.iter().map(|leg| leg.distance).sum();
     let tank = &plan.asked.route.tank;
@@ -76,14 +74,8 @@ fn drawn(
         }
     });
     vec![
+        sheet_head("Trip", car, &format!("{} in all.", printer.distance(whole))),
         view! {
-            <header>
-                <h1>{format!("Trip: {}", wording::car(car))}</h1>
-                <p>{format!("{today}. {} in all.", printer.distance(whole))}</p>
-                <When condition=Signal::stored(car.demo)>
-                    <p>"Invented example: every figure is made up."</p>
-                </When>
-            </header>
             <section>
                 <h2>{trip::next(plan, printer).0}</h2>
                 <p>{quality} " " {holds_for}</p>

@@ -1,0 +1,122 @@
+//! What is printed.
+
+use fillwright::logbook::{Answer, CarFile, Printer};
+use fillwright::quantity::Volume;
+use leptos::prelude::*;
+
+use super::put_in::{ABOVE_TEN, LAST_WORD, VAPOUR, may_be_above_ten, step_ids, step_shown};
+use super::results::{figures, verdicts};
+use crate::app::charts::{heading, table};
+use crate::app::state::State;
+use crate::app::widgets::{Drawn, facts, sheet_head, sheet_sources};
+use crate::app::wording;
+
+/// The sheet.
+#[component]
+pub(super) fn Paper() -> impl IntoView {
+    let state = State::here();
+    let content = Callback::new(move |()| {
+        let Some(answer) = state.answer() else { return Vec::new() };
+        let draw = |printer: &Printer| {
+            state.document.with(|document| drawn(&answer, &document.here, printer))
+        };
+        state.printer.with(draw)
+    });
+    view! { <Drawn what=content /> }
+}
+
+fn drawn(answer: &Answer, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
+    let tank = &answer.asked.problem.tank;
+    let before = format!(
+        "In a tank of {} were {} ({} to {}) of {} ({}).",
+        printer.volume(tank.capacity),
+        printer.volume(tank.level.expected()),
+        printer.volume_number(tank.level.low()),
+        printer.volume(tank.level.high()),
+        printer.grade(tank.share.expected()),
+        printer.grade_band(tank.share),
+    );
+    let outcome = wording::outcome(answer, printer)
+        .map_or_else(String::new, |(blend, between)| format!("{blend} {between}"));
+    let plight = answer.plight.iter().flat_map(|it| wording::plight(it, answer, printer));
+    let said: Vec<_> =
+        plight.chain(wording::promise(answer, printer)).map(|it| view! { <p>{it}</p> }).collect();
+    let unit = printer.units.volume().symbol();
+    let steps: Vec<_> = step_ids(answer)
+        .into_iter()
+        .filter_map(|id| step_shown(answer, printer, id))
+        .map(|step| {
+            let pour = format!("{}\u{202f}{unit} {}", step.number, step.name);
+            view! {
+                <li>
+                    <strong>{pour}</strong>
+                    " "
+                    {step.aside}
+                </li>
+            }
+        })
+        .collect();
+    let strong = may_be_above_ten(answer).then_some(ABOVE_TEN).into_iter().flatten();
+    let cautions: Vec<_> = std::iter::once(VAPOUR)
+        .chain(strong)
+        .chain(std::iter::once(LAST_WORD))
+        .map(|it| view! { <li>{it}</li> })
+        .collect();
+    vec![
+        sheet_head("Fill", car, &before),
+        view! {
+            <section>
+                <h2>{outcome}</h2>
+                {said}
+                <ol>{steps}</ol>
+            </section>
+            <section>
+                <h2>"Which calibration may be selected then"</h2>
+                <ul class="plain">{verdicts(answer, printer)}</ul>
+            </section>
+            <section>
+                <h2>"The blend"</h2>
+                <dl>{facts(figures(answer, printer))}</dl>
+            </section>
+            <section>
+                <h2>"What was reckoned with"</h2>
+                {fuels(answer, printer)}
+            </section>
+            <section>
+                <h2>"Cautions"</h2>
+                <ul>{cautions}</ul>
+            </section>
+        }
+        .into_any(),
+        sheet_sources(&answer.workings()),
+    ]
+}
+
+/// The fuels on offer as they were given.
+fn fuels(answer: &Answer, printer: &Printer) -> AnyView {
+    let headings = ["Fuel", "Ethanol", "RON", "MON", "Price", "Put in"];
+    let headings = headings.map(|it| heading(it.to_owned())).into();
+    let octane = |it: Option<f64>| it.map_or_else(|| "—".into(), |it| printer.number(it, 1));
+    let offers = answer.asked.fuels.iter().zip(&answer.asked.problem.offers);
+    let rows = offers
+        .map(|(fuel, offer)| {
+            let share = printer.grade(offer.share.expected());
+            let share = format!("{share} ({})", printer.grade_band(offer.share));
+            let price = offer.price.map_or_else(|| "—".into(), |it| printer.price(it));
+            let poured = offer.poured > Volume::default();
+            let poured = if poured { printer.volume(offer.poured) } else { "—".into() };
+            view! {
+                <tr>
+                    <th scope="row">{fuel.name.clone()}</th>
+                    <td>{share}</td>
+                    <td>{octane(offer.ron)}</td>
+                    <td>{octane(fuel.mon)}</td>
+                    <td>{price}</td>
+                    <td>{poured}</td>
+                </tr>
+            }
+            .into_any()
+        })
+        .collect();
+    table("readings", "Fuels on offer as given".to_owned(), headings, rows)
+}

@@ -1,0 +1,95 @@
+//! What is printed.
+
+use fillwright::logbook::{CarFile, History, Printer, TankAnswer};
+use leptos::prelude::*;
+
+use super::log::Told;
+use super::now::{CAUTIONS, verdicts};
+use crate::app::charts::{heading, table};
+use crate::app::device;
+use crate::app::state::State;
+use crate::app::widgets::{Drawn, sheet_head, sheet_sources};
+use crate::app::wording::tank;
+
+/// So many entries of the log fit on two pages.
+const ENTRIES: usize = 60;
+
+/// The sheet.
+#[component]
+pub(super) fn Paper() -> impl IntoView {
+    let state = State::here();
+    let content = Callback::new(move |()| {
+        let Some(answer) = state.tank.get() else { return Vec::new() };
+        let workings =
+            state.course.with(|course| state.history.with(|history| history.workings(course)));
+        state.history.with(|history| {
+            state.document.with(|document| {
+                state.printer.with(|printer| {
+                    let mut content = drawn(&answer, history, &document.here, printer);
+                    content.push(sheet_sources(&workings));
+                    content
+                })
+            })
+        })
+    });
+    view! { <Drawn what=content /> }
+}
+
+fn drawn(answer: &TankAnswer, history: &History, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
+    let as_of = format!("As of {}.", device::date(answer.as_of.local_minutes(), true));
+    let (blend, between) = tank::blend(answer.estimate.share, printer);
+    let old = answer.old_blend.and_then(|old| tank::old_blend(old, printer));
+    vec![
+        sheet_head("In the tank", car, &as_of),
+        view! {
+            <section>
+                <h2>{format!("About {blend} {between}")}</h2>
+                <p>{tank::level_and_octane(&answer.estimate, printer)}</p>
+                <p>{tank::possible(&answer.estimate, printer)}</p>
+            </section>
+            <section>
+                <h2>"Which calibration may be selected"</h2>
+                <ul class="plain">{verdicts(answer, printer)}</ul>
+                <p>{old}</p>
+            </section>
+            <section>
+                <h2>"Log"</h2>
+                {log(history, car, printer)}
+            </section>
+            <section>
+                <h2>"Cautions"</h2>
+                <ul>{CAUTIONS.map(|it| view! { <li>{it}</li> })}</ul>
+            </section>
+        }
+        .into_any(),
+    ]
+}
+
+/// The latest entries, and what each made of the estimate.
+fn log(history: &History, car: &CarFile, printer: &Printer) -> AnyView {
+    let headings = ["When", "What", "Where, and notes", "In the tank after it"];
+    let headings = headings.map(|it| heading(it.to_owned())).into();
+    let latest = history.passages.iter().rev().take(ENTRIES);
+    let rows: Vec<AnyView> = latest
+        .filter_map(|passage| {
+            let told = Told::of(car.log.find(&passage.event)?, passage, printer);
+            let what = format!("{} {}", told.kind, told.detail);
+            let row = view! {
+                <tr>
+                    <th scope="row">{told.when}</th>
+                    <td>{what}</td>
+                    <td>{told.place}</td>
+                    <td>{told.then} " " {told.trouble}</td>
+                </tr>
+            };
+            Some(row.into_any())
+        })
+        .collect();
+    let (shown, all) = (rows.len(), history.passages.len());
+    let caption = if shown < all {
+        format!("The latest {shown} of {all} entries")
+    } else {
+        "All entries, the latest first".to_owned()
+    };
+    table("readings", caption, headings, rows)
+}

@@ -1,0 +1,81 @@
+// lighthouse.mjs SITE CHROMIUM: audits the first start, and then each view with the
+// invented example in it, and prints the four scores of each and the times they rest on.
+//
+// Every audit is a first visit as far as the network is concerned: only what is typed is
+// kept between them, neither the service worker nor what it stored.
+
+import { writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { pathToFileURL } from "node:url";
+
+const [site, chromium, ...wanted] = process.argv.slice(2);
+const installed = createRequire(`${process.cwd()}/.tools/npm/lighthouse/package.json`);
+const { default: lighthouse } = await import(pathToFileURL(installed.resolve("lighthouse")));
+const { default: puppeteer } = await import(pathToFileURL(installed.resolve("puppeteer-core")));
+
+const VIEWS = ["", "#/fill", "#/tank", "#/hardware", "#/trip", "#/car", "#/methods"];
+// The same switches as in the browser tests, so that nothing but the page is at work.
+const SWITCHES = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-dev-shm-usage",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+const TIMES = [
+  ["FCP", "first-contentful-paint"],
+  ["LCP", "largest-contentful-paint"],
+  ["TBT", "total-blocking-time"],
+  ["CLS", "cumulative-layout-shift"],
+];
+
+async function takeExample(browser) {
+  const page = await browser.newPage();
+  await page.goto(site);
+  await page.locator("::-p-text(Look at an invented example)").click();
+  await page.locator("#outcome").wait();
+  await page.close();
+}
+
+async function audit(browser, view) {
+  const page = await browser.newPage();
+  const devtools = await page.createCDPSession();
+  await devtools.send("Storage.clearDataForOrigin", {
+    origin: new URL(site).origin,
+    storageTypes: "service_workers,cache_storage",
+  });
+  await devtools.send("Network.clearBrowserCache");
+  const { lhr, report } = await lighthouse(
+    `${site}${view}`,
+    { output: "html", disableStorageReset: true, logLevel: "error" },
+    undefined,
+    page,
+  );
+  await page.close();
+  if (lhr.runtimeError) throw new Error(lhr.runtimeError.message);
+  const name = view.replace("#/", "") || "first start";
+  writeFileSync(`.tools/lighthouse-${name.replace(" ", "-")}.html`, report);
+  const scores = Object.values(lhr.categories).map(({ score }) => Math.round(score * 100));
+  const times = TIMES.map(([short, id]) => `${short} ${lhr.audits[id].displayValue}`);
+  console.log(`RESULT lighthouse: ${name.padEnd(11)} ${scores.join(" / ").padEnd(21)} ${times.join(", ")}`);
+  for (const { id, auditRefs } of Object.values(lhr.categories)) {
+    for (const { id: one, weight } of auditRefs) {
+      const { score, title } = lhr.audits[one];
+      if (weight > 0 && score !== null && score < 0.9) console.log(`  less than good (${id}): ${title}`);
+    }
+  }
+}
+
+const views = VIEWS.filter((view) => wanted.length === 0 || wanted.includes(view));
+const browser = await puppeteer.launch({ executablePath: chromium, args: SWITCHES });
+try {
+  console.log("performance / accessibility / best practices / SEO, as on a phone");
+  if (views.includes("")) await audit(browser, "");
+  await takeExample(browser);
+  for (const view of views.filter((it) => it !== "")) await audit(browser, view);
+} finally {
+  await browser.close();
+}
