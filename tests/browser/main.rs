@@ -14,6 +14,7 @@ mod app;
 mod builds;
 mod harness;
 mod reckoning;
+mod share;
 mod states;
 
 mod at_the_pump;

@@ -63,7 +63,7 @@ fn the_tank_and_its_log_are_printed() {
             "do not select",
             "All entries, the latest first",
             "Tube test",
-            "Lüneburg Heath",
+            "Jutland",
             "no full load on a stronger calibration",
             "Sources",
         ];

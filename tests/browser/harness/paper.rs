@@ -29,10 +29,13 @@ pub(crate) struct Printed {
 }
 
 impl Printed {
-    /// All of the text, with single blanks.
+    /// All of the text, with single blanks and without joined letters.
     pub(crate) fn text(&self) -> String {
         let words = self.pages.iter().flat_map(|page| page.split_whitespace());
-        words.collect::<Vec<_>>().join(" ")
+        let text = words.collect::<Vec<_>>().join(" ");
+        [("ﬀ", "ff"), ("ﬁ", "fi"), ("ﬂ", "fl"), ("ﬃ", "ffi"), ("ﬄ", "ffl")]
+            .into_iter()
+            .fold(text, |text, (joined, letters)| text.replace(joined, letters))
     }
 }
 
