@@ -10,11 +10,13 @@ use serde_json::Value;
 use crate::harness::{Page, Server};
 
 /// By what a test tells builds apart: one mark in the page, one in a style sheet that
-/// comes with it, and one in the worker that is loaded late.
+/// comes with it, one in the app's script and its WASM, and one in the worker that is
+/// loaded late.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) struct Marks {
     pub(crate) page: String,
     pub(crate) style: String,
+    pub(crate) app: String,
     pub(crate) worker: String,
 }
 
@@ -29,7 +31,12 @@ impl Marks {
 
     /// Of a build with this mark.
     pub(crate) fn of(mark: &str) -> Self {
-        Self { page: mark.to_owned(), style: mark.to_owned(), worker: mark.to_owned() }
+        Self {
+            page: mark.to_owned(),
+            style: mark.to_owned(),
+            app: mark.to_owned(),
+            worker: mark.to_owned(),
+        }
     }
 
     /// As long as the Trip view was not opened.
@@ -43,9 +50,13 @@ impl Marks {
             const loaded = performance.getEntriesByType('resource').map(({ name }) => name);
             const worker = loaded.find(name => name.includes('_loader.js'));
             const mark = worker?.match(/planner-(later\\w*)_loader/)?.[1] ?? '';
+            const parts = loaded.map(name => name.match(/\\/app-(.*?)(_bg\\.wasm|\\.js)$/)).filter(Boolean);
+            const of = end => parts.filter(it => it[2] === end).map(it => it[1].match(/^later.*/)?.[0] ?? '');
+            const [script, wasm] = [of('.js'), of('_bg.wasm')].map(it => [...new Set(it)].join(' and '));
             return [
                 document.title.replace('Fillwright', '').trim(),
                 getComputedStyle(document.documentElement).getPropertyValue('--build').trim(),
+                script === wasm ? script : `${script} with ${wasm}`,
                 worker ? mark : arguments[0],
             ];";
         let read = page.script(READ, vec![NOT_LOADED.into()]).await;
@@ -53,12 +64,12 @@ impl Marks {
             Value::String(text) => text.clone(),
             other => panic!("expected a mark, not {other}"),
         };
-        Self { page: text(0), style: text(1), worker: text(2) }
+        Self { page: text(0), style: text(1), app: text(2), worker: text(3) }
     }
 }
 
-/// A build that differs from the release build in its page, a style sheet and the
-/// worker: each has this mark, which begins with `later`.
+/// A build that differs from the release build in its page, a style sheet, the app
+/// itself and the worker: each has this mark, which begins with `later`.
 pub(crate) fn build(mark: &str) -> PathBuf {
     static MADE: AtomicU32 = AtomicU32::new(0);
     let number = MADE.fetch_add(1, Ordering::Relaxed);
@@ -66,18 +77,28 @@ pub(crate) fn build(mark: &str) -> PathBuf {
         .join(format!("{}-{number}-build-{mark}", std::process::id()));
     copy(&Server::build(), &root);
 
-    let style = renamed(&root, "tokens-", &format!("tokens-{mark}.css"));
+    let style = renamed(&root, "tokens-", ".css", &format!("tokens-{mark}.css"));
     append(&root.join(&style.1), &format!(":root {{ --build: {mark} }}"));
-    let worker = renamed(&root, "_loader.js", &format!("planner-{mark}_loader.js"));
+    let worker = renamed(&root, "planner-", "_loader.js", &format!("planner-{mark}_loader.js"));
     append(&root.join(&worker.1), &format!("\n// {mark}"));
+    let wasm = renamed(&root, "app-", "_bg.wasm", &format!("app-{mark}_bg.wasm"));
+    let mut module = fs::read(root.join(&wasm.1)).expect("a module");
+    module.extend(custom_section(mark));
+    fs::write(root.join(&wasm.1), module).expect("room for it");
+    let script = renamed(&root, "app-", ".js", &format!("app-{mark}.js"));
+    append(&root.join(&script.1), &format!("\n// {mark}"));
     let file = root.join("index.html");
     let mut page = fs::read_to_string(&file).expect("a page");
     let title = ("<title>Fillwright".to_owned(), format!("<title>Fillwright {mark}"));
-    for (from, to) in [style, worker, title] {
+    for (from, to) in [style, worker, wasm, script, title] {
         assert!(page.contains(&from), "{from:?} is not in the page");
         page = page.replace(&from, &to);
     }
-    // The checksums in it are those of the release build, and hold there in every test.
+    // The policy and the checksums in it are those of the release build, and hold there in
+    // every test.
+    let policy = page.find("<meta http-equiv=Content-Security-Policy").expect("a policy");
+    let length = page[policy..].find('>').expect("its end");
+    page.replace_range(policy..=policy + length, "");
     while let Some(start) = page.find("integrity=") {
         let length = page[start..].find(' ').expect("another attribute");
         page.replace_range(start..=start + length, "");
@@ -105,12 +126,20 @@ fn copy(from: &Path, to: &Path) {
     }
 }
 
-/// Renames the one file with this in its name, and says from what to what.
-fn renamed(root: &Path, part: &str, name: &str) -> (String, String) {
+/// What a WASM module may hold without being another program: a custom section (WebAssembly
+/// Core Specification 2.0, 5.5.3) of this name and nothing in it.
+fn custom_section(name: &str) -> Vec<u8> {
+    let length = u8::try_from(name.len()).expect("a short name");
+    [&[0, length + 1, length], name.as_bytes()].concat()
+}
+
+/// Renames the one file whose name begins and ends so, and says from what to what.
+fn renamed(root: &Path, start: &str, end: &str, name: &str) -> (String, String) {
     let files = fs::read_dir(root).expect("a build").filter_map(Result::ok);
     let names = files.filter_map(|it| it.file_name().into_string().ok());
-    let found: Vec<String> = names.filter(|it| it.contains(part)).collect();
-    let [before] = found.as_slice() else { panic!("{part:?} is in the name of {found:?}") };
+    let found: Vec<String> =
+        names.filter(|it| it.starts_with(start) && it.ends_with(end)).collect();
+    let [before] = found.as_slice() else { panic!("{start:?} begins {found:?}") };
     fs::rename(root.join(before), root.join(name)).expect("another name");
     (before.clone(), name.to_owned())
 }
