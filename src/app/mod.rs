@@ -7,6 +7,7 @@ mod hand_over;
 mod offline;
 mod planning;
 mod route;
+mod stages;
 mod state;
 mod storage;
 mod transfer;
@@ -14,20 +15,44 @@ mod views;
 mod widgets;
 mod wording;
 
+use fillwright::quantity::notation::DecimalMark;
 use leptos::ev;
 use leptos::prelude::*;
 
+use leptos::mount::mount_to_body;
 use offline::Offline;
 use route::{Route, View};
+use stages::{Stages, after_picture, soon};
 use state::State;
+use storage::Stored;
 use views::{CarView, FillView, HardwareView, MethodsView, TakeView, TankView, TripView, Welcome};
 use widgets::{Button, When, holds, said};
 
+/// Starts the app, which takes the place of what the page says until then. Each step is a
+/// task of its own, so that the page can be scrolled meanwhile.
+pub(crate) fn start() {
+    after_picture(|| {
+        // The first number of a page takes a browser as long as all that follows.
+        let decimal = device::decimal_mark();
+        soon(move || {
+            let stored = storage::open();
+            soon(move || {
+                if let Some(shell) = document().get_element_by_id("shell") {
+                    shell.remove();
+                }
+                mount_to_body(move || view! { <App stored=stored decimal=decimal /> });
+            });
+        });
+    });
+}
+
 /// The whole app.
 #[component]
-pub(crate) fn App() -> impl IntoView {
-    let state = State::load();
+fn App(stored: Stored, decimal: DecimalMark) -> impl IntoView {
+    let state = State::of(stored, decimal);
     provide_context(state);
+    let stages = Stages::new();
+    provide_context(stages);
     let handle = window_event_listener(ev::hashchange, move |_| {
         state.route.set(Route::of_location());
     });
@@ -46,6 +71,7 @@ pub(crate) fn App() -> impl IntoView {
         let Route { view, part } = state.route.get();
         // What is shared is no part of a page.
         if let Some(part) = part.filter(|_| view != View::Take) {
+            stages.hurry();
             request_animation_frame(move || route::show(&part));
         }
     });
@@ -66,6 +92,7 @@ pub(crate) fn App() -> impl IntoView {
         event.prevent_default();
         route::show("main");
     };
+    let busy = move || stages.busy.get().then_some("true");
     view! {
         <header class="page-head">
             <a class="skip" href="#main" on:click=skip>
@@ -87,7 +114,7 @@ pub(crate) fn App() -> impl IntoView {
         </header>
         <Invented />
         <Troubles />
-        <main id="main" tabindex="-1">
+        <main id="main" tabindex="-1" aria-busy=busy>
             {move || {
                 let view = view.get();
                 if state.is_new.get() && view != View::Take {

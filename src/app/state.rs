@@ -9,12 +9,13 @@ use fillwright::logbook::{
     Answer, Complaint, Course, Document, Entry, Field, History, Id, Interpretation, Measure,
     Printer, TankAnswer, TankQuestion, interpret,
 };
+use fillwright::quantity::notation::DecimalMark;
 use leptos::prelude::*;
 
 use super::device;
 use super::planning::Planning;
 use super::route::Route;
-use super::storage;
+use super::storage::{self, Stored};
 use super::widgets::said;
 use super::wording::tank;
 
@@ -101,13 +102,11 @@ fn road_of(
 }
 
 impl State {
-    /// Reads the stored document, or starts anew.
-    pub(crate) fn load() -> Self {
-        let (keeper, loaded) = storage::open();
+    /// Goes on with what is stored, or starts anew; numbers are written as on this device.
+    pub(crate) fn of((keeper, loaded): Stored, device: DecimalMark) -> Self {
         let is_new = loaded.document.is_none();
         let document =
             RwSignal::new(loaded.document.unwrap_or_else(|| Document::empty(device::new_id())));
-        let device = device::decimal_mark();
         let printer = Memo::new(move |_| document.with(|it| Printer::new(&it.settings, device)));
         // A replay costs more than a look at what it depends on.
         let course = Memo::new(move |_| {

@@ -53,8 +53,11 @@ fn refused(error: &JsValue) -> Refused {
     }
 }
 
+/// What keeps the document, where there is storage, and what was found there.
+pub(crate) type Stored = (Option<Keeper>, Opened);
+
 /// Reads what is stored.
-pub(crate) fn open() -> (Option<Keeper>, Opened) {
+pub(crate) fn open() -> Stored {
     let Some(local) = Local::here() else {
         return (None, Opened { document: None, troubles: vec![Trouble::Unavailable] });
     };

@@ -9,6 +9,7 @@ use super::data::DataCard;
 use super::share::ShareCard;
 use super::units::UnitsCard;
 use crate::app::route::View;
+use crate::app::stages::Later;
 use crate::app::state::State;
 use crate::app::widgets::{
     Button, Options, Rows, Spoken, TextField, ToMend, When, count, holds, in_a_sentence, key_of,
@@ -27,18 +28,34 @@ pub(crate) fn CarView() -> impl IntoView {
     view! {
         <div class="view two">
             <div class="question">
-                <CarsCard />
-                <TankCard />
-                <UnitsCard />
+                <Later>
+                    <CarsCard />
+                </Later>
+                <Later>
+                    <TankCard />
+                </Later>
+                <Later>
+                    <UnitsCard />
+                </Later>
             </div>
             <div class="question">
-                <CalibrationsCard />
-                <OwnFuelsCard />
-                <ShareCard kind=Kind::Car />
-                <DataCard />
+                <Later>
+                    <CalibrationsCard />
+                </Later>
+                <Later>
+                    <OwnFuelsCard />
+                </Later>
+                <Later>
+                    <ShareCard kind=Kind::Car />
+                </Later>
+                <Later>
+                    <DataCard />
+                </Later>
             </div>
         </div>
-        <WrongCard />
+        <Later>
+            <WrongCard />
+        </Later>
     }
 }
 

@@ -1,8 +1,8 @@
 //! The picture with its crosshair, and what takes pointer, finger and keys.
 
-use leptos::{ev, prelude::*};
-use wasm_bindgen::JsCast;
-use web_sys::Element;
+use leptos::{ev, html, prelude::*};
+use wasm_bindgen::prelude::*;
+use web_sys::{Element, ResizeObserver};
 
 use super::crosshair::Crosshair;
 use crate::app::widgets::{Drawn, When, said};
@@ -18,6 +18,31 @@ impl Room {
     /// Not measured yet.
     pub(crate) fn new() -> Self {
         Self(RwSignal::new(None))
+    }
+
+    /// Follows the width of an element, told by the browser when it has laid it out: to
+    /// ask for it earlier would have it lay out everything at once.
+    fn follow(self, stage: &Element) {
+        let laid_out = stage.clone();
+        let measured = Closure::<dyn FnMut()>::new(move || {
+            // A hidden chart has no width; it keeps the one that it is drawn for.
+            if let Ok(width @ 1..) = usize::try_from(laid_out.client_width()) {
+                // What is drawn anew must not change what is being measured.
+                request_animation_frame(move || {
+                    if self.0.try_get_untracked().is_some_and(|before| before != Some(width)) {
+                        self.0.set(Some(width));
+                    }
+                });
+            }
+        });
+        match ResizeObserver::new(measured.as_ref().unchecked_ref()) {
+            Ok(observer) => {
+                observer.observe(stage);
+                let following = StoredValue::new_local((observer, measured));
+                on_cleanup(move || following.with_value(|(observer, _)| observer.disconnect()));
+            }
+            Err(error) => leptos::logging::error!("{error:?}"),
+        }
     }
 
     /// How wide the picture is drawn, in CSS pixels.
@@ -55,26 +80,15 @@ pub(crate) struct Show {
 /// The picture, and over it what leads the crosshair, where there is some to read.
 #[component]
 pub(crate) fn Stage(show: Show, some: Signal<bool>) -> impl IntoView {
-    let id = format!("{}-stage", show.id);
-    let measure = {
-        let id = id.clone();
-        move || {
-            let width = document().get_element_by_id(&id).map_or(0, |it| it.client_width());
-            // A hidden chart has no width; it keeps the one that it is drawn for.
-            if let Ok(width @ 1..) = usize::try_from(width) {
-                show.room.0.set(Some(width));
-            }
+    let stage = NodeRef::<html::Div>::new();
+    Effect::new(move |_| {
+        if let Some(stage) = stage.get() {
+            show.room.follow(&stage);
         }
-    };
-    let resized = window_event_listener(ev::resize, {
-        let measure = measure.clone();
-        move |_| measure()
     });
-    on_cleanup(move || resized.remove());
-    request_animation_frame(measure);
     let view_box = said(move || format!("0 0 {} {}", show.room.width(), show.height.get()));
     view! {
-        <div class="stage" id=id>
+        <div class="stage" node_ref=stage>
             <svg viewBox=view_box role="img" aria-label=show.words>
                 <Drawn what=show.picture />
                 <Drawn what=show.cross />

@@ -18,6 +18,7 @@ use sheet::Paper;
 use tank::TankCard;
 
 use super::share::ShareCard;
+use crate::app::stages::Later;
 use crate::app::state::State;
 use crate::app::widgets::Sheet;
 
@@ -28,16 +29,28 @@ pub(crate) fn FillView() -> impl IntoView {
     view! {
         <div class="view two">
             <div class="question">
-                <TankCard />
-                <OffersCard />
-                <AimCard />
+                <Later>
+                    <TankCard />
+                </Later>
+                <Later>
+                    <OffersCard />
+                </Later>
+                <Later>
+                    <AimCard />
+                </Later>
             </div>
             <div class="answer">
-                <PutInCard printing=printing />
-                <ShareCard kind=Kind::Fill />
+                <Later>
+                    <PutInCard printing=printing />
+                </Later>
+                <Later>
+                    <ShareCard kind=Kind::Fill />
+                </Later>
             </div>
         </div>
-        <ShortAnswer />
+        <Later>
+            <ShortAnswer />
+        </Later>
         <Sheet printing=printing ready=is_current(State::here())>
             <Paper />
         </Sheet>

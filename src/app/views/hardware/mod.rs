@@ -27,6 +27,7 @@ use fillwright::logbook::share::Kind;
 use leptos::prelude::*;
 
 use super::share::ShareCard;
+use crate::app::stages::Later;
 use crate::app::state::State;
 use crate::app::widgets::{Button, Sheet, When, holds};
 use curve_chart::CurvesCard;
@@ -61,18 +62,36 @@ pub(crate) fn HardwareView() -> impl IntoView {
         <When condition=some>
             <div class="view two long hardware">
                 <div class="question">
-                    <LoadSection />
-                    <CurvesSection />
-                    <EngineSection />
-                    <PartsSection />
-                    <LimitsSection />
-                    <MixSection />
+                    <Later>
+                        <LoadSection />
+                    </Later>
+                    <Later>
+                        <CurvesSection />
+                    </Later>
+                    <Later>
+                        <EngineSection />
+                    </Later>
+                    <Later>
+                        <PartsSection />
+                    </Later>
+                    <Later>
+                        <LimitsSection />
+                    </Later>
+                    <Later><MixSection /></Later>
                 </div>
                 <div class="answer">
-                    <JudgementCard printing=printing />
-                    <FiguresCard />
-                    <CurvesCard />
-                    <ShareCard kind=Kind::Car />
+                    <Later>
+                        <JudgementCard printing=printing />
+                    </Later>
+                    <Later>
+                        <FiguresCard />
+                    </Later>
+                    <Later>
+                        <CurvesCard />
+                    </Later>
+                    <Later>
+                        <ShareCard kind=Kind::Car />
+                    </Later>
                 </div>
             </div>
             <Sheet printing=printing ready=is_ready(State::here())>

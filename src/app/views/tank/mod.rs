@@ -10,6 +10,7 @@ mod workings;
 
 use leptos::prelude::*;
 
+use crate::app::stages::Later;
 use crate::app::state::State;
 use crate::app::widgets::{Sheet, holds};
 use charts::ChartsCard;
@@ -27,13 +28,23 @@ pub(crate) fn TankView() -> impl IntoView {
     view! {
         <div class="view two">
             <div class="question">
-                <NowCard printing=printing />
-                <VerdictsCard />
-                <ChartsCard />
+                <Later>
+                    <NowCard printing=printing />
+                </Later>
+                <Later>
+                    <VerdictsCard />
+                </Later>
+                <Later>
+                    <ChartsCard />
+                </Later>
             </div>
             <div class="question">
-                <EntryCard />
-                <LogCard />
+                <Later>
+                    <EntryCard />
+                </Later>
+                <Later>
+                    <LogCard />
+                </Later>
             </div>
         </div>
         <Sheet printing=printing ready=ready>

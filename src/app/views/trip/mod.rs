@@ -17,6 +17,7 @@ use fillwright::logbook::{Document, Field};
 use leptos::prelude::*;
 
 use super::share::ShareCard;
+use crate::app::stages::Later;
 use crate::app::state::State;
 use crate::app::widgets::{Button, Sheet, When, holds};
 use answer::{AnswerCard, is_current};
@@ -43,16 +44,32 @@ pub(crate) fn TripView() -> impl IntoView {
         <When condition=some>
             <div class="view two long trip">
                 <div class="question">
-                    <StartSection />
-                    <WishSection />
-                    <HaltsCard />
+                    <Later>
+                        <StartSection />
+                    </Later>
+                    <Later>
+                        <WishSection />
+                    </Later>
+                    <Later>
+                        <HaltsCard />
+                    </Later>
                 </div>
                 <div class="answer">
-                    <AnswerCard printing=printing />
-                    <CompareCard />
-                    <StripCard />
-                    <PassagesCard />
-                    <ShareCard kind=Kind::Trip />
+                    <Later>
+                        <AnswerCard printing=printing />
+                    </Later>
+                    <Later>
+                        <CompareCard />
+                    </Later>
+                    <Later>
+                        <StripCard />
+                    </Later>
+                    <Later>
+                        <PassagesCard />
+                    </Later>
+                    <Later>
+                        <ShareCard kind=Kind::Trip />
+                    </Later>
                 </div>
             </div>
             <Sheet printing=printing ready=is_current(state)>
