@@ -4,6 +4,8 @@
 //
 // - The files of the worker that plans get names with a checksum, as Trunk gives all
 //   others, and the page says the new name.
+// - The app is fetched once the page is on the screen: half a megabyte on the way would
+//   keep the styles waiting for it.
 // - The page gets its content security policy, which knows its one inline script by
 //   its checksum, and the checksums of the styles and scripts that it names.
 import { createHash } from "node:crypto";
@@ -60,7 +62,21 @@ function with_checksums(page) {
   });
 }
 
-const named = replaced(read("index.html"), "planner_loader.js", named_worker());
+// A page that nobody looks at is never drawn, so it does not wait for that.
+const PICTURE = `await new Promise((there) => {
+  if (document.hidden) there();
+  else requestAnimationFrame(() => setTimeout(there));
+});
+`;
+
+function with_picture_first(page) {
+  const [preload] = page.match(/<link [^>]*rel=preload type=application\/wasm>/);
+  const load = "const wasm = await init(";
+  return replaced(replaced(page, preload, ""), load, PICTURE + load);
+}
+
+const trunk = replaced(read("index.html"), "planner_loader.js", named_worker());
+const named = with_picture_first(trunk);
 const page = with_checksums(named);
 if (page === named) throw new Error("no style or script is named where it is looked for");
 const first = "<meta charset=utf-8>";

@@ -22,7 +22,7 @@ use leptos::prelude::*;
 use leptos::mount::mount_to_body;
 use offline::Offline;
 use route::{Route, View};
-use stages::{Stages, after_picture, soon};
+use stages::{Stages, soon};
 use state::State;
 use storage::Stored;
 use views::{CarView, FillView, HardwareView, MethodsView, TakeView, TankView, TripView, Welcome};
@@ -31,17 +31,15 @@ use widgets::{Button, When, holds, said};
 /// Starts the app, which takes the place of what the page says until then. Each step is a
 /// task of its own, so that the page can be scrolled meanwhile.
 pub(crate) fn start() {
-    after_picture(|| {
-        // The first number of a page takes a browser as long as all that follows.
-        let decimal = device::decimal_mark();
+    // The first number that a page prints takes a browser as long as all that follows.
+    let decimal = device::decimal_mark();
+    soon(move || {
+        let stored = storage::open();
         soon(move || {
-            let stored = storage::open();
-            soon(move || {
-                if let Some(shell) = document().get_element_by_id("shell") {
-                    shell.remove();
-                }
-                mount_to_body(move || view! { <App stored=stored decimal=decimal /> });
-            });
+            if let Some(shell) = document().get_element_by_id("shell") {
+                shell.remove();
+            }
+            mount_to_body(move || view! { <App stored=stored decimal=decimal /> });
         });
     });
 }
@@ -64,15 +62,28 @@ fn App(stored: Stored, decimal: DecimalMark) -> impl IntoView {
         }
     });
     on_cleanup(move || handle.remove());
-    storage::keep(state);
-    planning::follow(state);
     focus::keep();
+    let owner = Owner::current();
+    stages.then(move || {
+        if let Some(owner) = owner {
+            owner.with(|| {
+                storage::keep(state);
+                planning::follow(state);
+            });
+        }
+    });
     Effect::new(move |_| {
         let Route { view, part } = state.route.get();
         // What is shared is no part of a page.
         if let Some(part) = part.filter(|_| view != View::Take) {
             stages.hurry();
-            request_animation_frame(move || route::show(&part));
+            request_animation_frame(move || {
+                if route::is_there(&part) {
+                    route::show(&part);
+                } else {
+                    stages.unfold(move || route::show(&part));
+                }
+            });
         }
     });
     // A link to another part of the same view must not draw the view anew.

@@ -104,3 +104,8 @@ pub(crate) fn show(id: &str) {
         let _ = element.focus();
     }
 }
+
+/// Whether a part of the page is there.
+pub(crate) fn is_there(id: &str) -> bool {
+    document().get_element_by_id(id).is_some()
+}

@@ -7,40 +7,47 @@ use std::time::Duration;
 
 use leptos::prelude::*;
 
-/// The parts that wait for their turn.
+/// What is done when its turn has come.
+type Stage = Box<dyn FnOnce() + Send + Sync>;
+
+/// What waits for its turn.
 #[derive(Clone, Copy)]
 pub(crate) struct Stages {
-    waiting: StoredValue<VecDeque<ArcRwSignal<bool>>>,
-    /// Whether any do.
+    waiting: StoredValue<VecDeque<Stage>>,
+    /// Whether anything does.
     pub(crate) busy: RwSignal<bool>,
+    /// Whether what is folded is wanted too.
+    unfolded: RwSignal<bool>,
 }
 
 impl Stages {
     pub(crate) fn new() -> Self {
-        Self { waiting: StoredValue::new(VecDeque::new()), busy: RwSignal::new(false) }
+        Self {
+            waiting: StoredValue::new(VecDeque::new()),
+            busy: RwSignal::new(false),
+            unfolded: RwSignal::new(false),
+        }
     }
 
     /// The stages of the app around this component.
-    fn here() -> Self {
+    pub(crate) fn here() -> Self {
         expect_context()
     }
 
-    /// A place in the row: true once its turn has come.
-    fn turn(self) -> ArcRwSignal<bool> {
-        let turn = ArcRwSignal::new(false);
-        self.waiting.update_value(|it| it.push_back(turn.clone()));
+    /// Does something after what waits already.
+    pub(crate) fn then(self, what: impl FnOnce() + Send + Sync + 'static) {
+        self.waiting.update_value(|it| it.push_back(Box::new(what)));
         if !self.busy.get_untracked() {
             self.busy.set(true);
             self.go_on();
         }
-        turn
     }
 
     fn go_on(self) {
         soon(move || {
             let next = self.waiting.try_update_value(VecDeque::pop_front).flatten();
-            if let Some(turn) = next {
-                turn.set(true);
+            if let Some(next) = next {
+                next();
                 self.go_on();
             } else {
                 self.busy.set(false);
@@ -48,33 +55,72 @@ impl Stages {
         });
     }
 
-    /// Has all parts laid out at once, since something in them is wanted now.
+    /// Does all of it at once, since something in it is wanted now.
     pub(crate) fn hurry(self) {
-        for turn in self.waiting.try_update_value(std::mem::take).unwrap_or_default() {
-            turn.set(true);
+        for stage in self.waiting.try_update_value(std::mem::take).unwrap_or_default() {
+            stage();
         }
+    }
+
+    /// Has what is folded made, since something in it is wanted, and does something with
+    /// it then.
+    pub(crate) fn unfold(self, then: impl FnOnce() + 'static) {
+        self.unfolded.set(true);
+        request_animation_frame(move || {
+            self.unfolded.set(false);
+            then();
+        });
     }
 }
 
 /// A part of a view, laid out after those before it.
 #[component]
 pub(crate) fn Later(children: Children) -> impl IntoView {
-    let turn = Stages::here().turn();
+    let turn = ArcRwSignal::new(false);
+    let comes = turn.clone();
+    Stages::here().then(move || comes.set(true));
+    once(turn.into(), children)
+}
+
+/// What can be folded: what is in it is made when that is to be seen, or when a link may
+/// lead there.
+#[component]
+pub(crate) fn Folded(
+    #[prop(optional)] id: Option<&'static str>,
+    #[prop(optional)] class: &'static str,
+    #[prop(optional)] open: bool,
+    /// Whether it is open; who sets it has what is in it made.
+    #[prop(optional)]
+    opened: Option<RwSignal<bool>>,
+    summary: AnyView,
+    children: Children,
+) -> impl IntoView {
+    let stages = Stages::here();
+    let opened = opened.unwrap_or_else(|| RwSignal::new(open));
+    let made = Memo::new(move |before: Option<&bool>| {
+        before == Some(&true) || opened.get() || stages.unfolded.get()
+    });
+    view! {
+        <details
+            id=id
+            class=class
+            open=open
+            on:toggle:target=move |event| opened.set(event.target().has_attribute("open"))
+        >
+            // Before it opens, so that it never shows empty.
+            <summary on:click=move |_| opened.set(true)>{summary}</summary>
+            {once(made.into(), children)}
+        </details>
+    }
+}
+
+/// What is made when a condition holds for the first time.
+fn once(condition: Signal<bool>, children: Children) -> impl IntoView {
     let mut children = Some(children);
-    move || if turn.get() { children.take().map(|children| children()) } else { None }
+    move || if condition.get() { children.take().map(|children| children()) } else { None }
 }
 
 /// Does something in a task of its own.
 pub(crate) fn soon(what: impl FnOnce() + 'static) {
     set_timeout(what, Duration::ZERO);
-}
-
-/// Does something once what is on the page now is on the screen.
-pub(crate) fn after_picture(what: impl FnOnce() + 'static) {
-    if document().hidden() {
-        // There will be no picture before somebody looks.
-        soon(what);
-    } else {
-        request_animation_frame(move || soon(what));
-    }
 }

@@ -2,6 +2,7 @@ use fillwright::logbook::{Field, Measure};
 use fillwright::quantity::notation::{Choosable, DecimalMark, UnitSystem, Units};
 use leptos::prelude::*;
 
+use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::widgets::{Choices, Options, TextField, key_of, options, said, value_of};
 use crate::app::wording::units;
@@ -27,10 +28,6 @@ pub(super) fn UnitsCard() -> impl IntoView {
         let units = state.document.with(|it| it.settings.units);
         if units.are_mixed() { String::new() } else { key_of(&SYSTEMS, &units.system()) }
     });
-    let all: Vec<AnyView> = Choosable::ALL
-        .into_iter()
-        .map(|quantity| UnitOf(UnitOfProps { quantity }).into_any())
-        .collect();
     let mark = said(move || state.document.with(|it| key_of(&MARKS, &it.settings.decimal)));
     view! {
         <section class="card" id="units" aria-labelledby="units-title">
@@ -47,15 +44,14 @@ pub(super) fn UnitsCard() -> impl IntoView {
                         }
                     })
             />
-            <details class="long one-by-one">
-                <summary>"One by one"</summary>
+            <Folded class="long one-by-one" summary="One by one".into_any()>
                 <p class="hint">
                     "What was typed stays as typed; it is only shown in the units of today."
                 </p>
                 <div class="pair">
-                    {all}
+                    {Choosable::ALL.map(|quantity| UnitOf(UnitOfProps { quantity }).into_any())}
                 </div>
-            </details>
+            </Folded>
             <Options
                 legend="Decimals"
                 name="decimal-mark"

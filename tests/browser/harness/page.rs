@@ -533,8 +533,11 @@ impl Page {
     }
 
     async fn drawn(&self) {
+        let drawn = "const main = document.getElementById('main');
+            return main !== null && !main.hasAttribute('aria-busy');";
         self.until("the app to draw its main region", async || {
-            self.accessible(None, Some("main"), None).await.is_ok_and(|found| !found.is_empty())
+            // Fails only while one document replaces another.
+            self.driver.execute(drawn, vec![]).await.is_ok_and(|it| *it.json() == Value::Bool(true))
         })
         .await;
     }

@@ -9,6 +9,7 @@ use super::workings::Workings;
 use crate::app::charts::SightGlass;
 use crate::app::device;
 use crate::app::route::View;
+use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::widgets::{
     Button, CheckBox, Drawn, PrintButton, Rows, Spoken, TextField, ToMend, When, count, holds,
@@ -295,6 +296,8 @@ fn StepItem(id: u32) -> impl IntoView {
     let put_in_now = state.entry(Measure::Volume, move |it| {
         it.here.fill.offers.iter().find(|offer| offer.id == id).map(|offer| &offer.put_in)
     });
+    let entering =
+        view! { "Enter what went in" <span class="visually-hidden">" for " {name}</span> };
     view! {
         <li class="step">
             <p class="what">{name}</p>
@@ -313,10 +316,7 @@ fn StepItem(id: u32) -> impl IntoView {
                     />
                 </div>
             </When>
-            <details class="put-in-field">
-                <summary>
-                    "Enter what went in" <span class="visually-hidden">" for " {name}</span>
-                </summary>
+            <Folded class="put-in-field" summary=entering.into_any()>
                 <TextField
                     field=Field::Fuel(id, FuelPart::PutIn)
                     label="Actually put in, in all"
@@ -327,7 +327,7 @@ fn StepItem(id: u32) -> impl IntoView {
                     value=put_in_now
                     on_text=set_put_in
                 />
-            </details>
+            </Folded>
         </li>
     }
 }

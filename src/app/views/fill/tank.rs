@@ -3,6 +3,7 @@ use fillwright::tank::LevelReading;
 use leptos::prelude::*;
 
 use crate::app::device;
+use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
 use crate::app::widgets::{
@@ -138,8 +139,7 @@ fn TypedContents() -> impl IntoView {
                     on_text=state.set(|it, text| it.here.fill.share_range = text)
                 />
             </div>
-            <details>
-                <summary>"Octane of it, error of the reading"</summary>
+            <Folded summary="Octane of it, error of the reading".into_any()>
                 <div class="pair">
                     <TextField
                         field=Field::TankOctane
@@ -166,6 +166,6 @@ fn TypedContents() -> impl IntoView {
                     value=state.entry(Measure::Volume, |it| Some(&it.here.fill.level_error))
                     on_text=state.set_entry(|it| Some(&mut it.here.fill.level_error))
                 />
-            </details>
+            </Folded>
     }
 }

@@ -3,6 +3,7 @@ use fillwright::logbook::road::HaltForm;
 use fillwright::logbook::{Document, Field, FuelForm, FuelPart, Measure};
 use leptos::prelude::*;
 
+use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, When, holds, said};
 
@@ -156,8 +157,7 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
         })
     });
     view! {
-        <details>
-            <summary>"Name, how much there is, MON"</summary>
+        <Folded summary="Name, how much there is, MON".into_any()>
             <TextField
                 field=Field::Fuel(id, FuelPart::Name)
                 label="Name"
@@ -195,6 +195,6 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
                 </When>
                 <Button label="Remove" look="small" on_press=remove />
             </div>
-        </details>
+        </Folded>
     }
 }

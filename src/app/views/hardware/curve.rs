@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::curve_table::TableField;
 use super::slots::{Owner, Row, fields};
+use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::widgets::{
     Button, Choices, Options, TextField, When, holds, key_of, options, said, value_of,
@@ -65,14 +66,14 @@ fn OneCurve(id: u32) -> impl IntoView {
     let remove = Callback::new(move |()| {
         state.change_undoably(|it| it.here.workshop.curves.retain(|form| form.id != id));
     });
+    let summary = view! {
+        <span>{title}</span>
+        <When condition=wrong>
+            <span class="in-short missing">"Something is missing or wrong"</span>
+        </When>
+    };
     view! {
-        <details class="part" open=is_new>
-            <summary>
-                <span>{title}</span>
-                <When condition=wrong>
-                    <span class="in-short missing">"Something is missing or wrong"</span>
-                </When>
-            </summary>
+        <Folded class="part" open=is_new summary=summary.into_any()>
             <div class="inside" role="group" aria-label=title>
                 <TextField
                     field=Field::Curve(id, CurvePart::Name)
@@ -104,7 +105,7 @@ fn OneCurve(id: u32) -> impl IntoView {
                     />
                 </div>
             </div>
-        </details>
+        </Folded>
     }
 }
 

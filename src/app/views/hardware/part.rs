@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::part_rows::{marks_of, rows_of};
 use super::slots::{Owner, SlotField};
+use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::widgets::{Button, CheckBox, TextField, When, holds, said};
 use crate::app::wording::hardware;
@@ -141,17 +142,17 @@ fn OnePart(id: u32) -> impl IntoView {
         })
         .collect();
     let aside = is(Mark::SetAside);
+    let summary = view! {
+        <span>{title}</span>
+        <When condition=aside>
+            <span class="in-short">"Set aside"</span>
+        </When>
+        <When condition=wrong>
+            <span class="in-short missing">"Something is missing or wrong"</span>
+        </When>
+    };
     view! {
-        <details class="part" open=fields == Fields::default()>
-            <summary>
-                <span>{title}</span>
-                <When condition=aside>
-                    <span class="in-short">"Set aside"</span>
-                </When>
-                <When condition=wrong>
-                    <span class="in-short missing">"Something is missing or wrong"</span>
-                </When>
-            </summary>
+        <Folded class="part" open=fields == Fields::default() summary=summary.into_any()>
             <div class="inside" role="group" aria-label=title>
                 <TextField
                     field=Field::PartName(id)
@@ -176,7 +177,7 @@ fn OnePart(id: u32) -> impl IntoView {
                     />
                 </div>
             </div>
-        </details>
+        </Folded>
     }
     .into_any()
 }

@@ -16,15 +16,13 @@ pub(super) fn Chapter(
 ) -> impl IntoView {
     let state = State::here();
     let opened = RwSignal::new(false);
-    let wanted = holds(move || {
-        let part = state.route.with(|route| route.part.as_deref().is_some_and(holds_part));
-        part || opened.get()
+    // A link into one chapter makes that one.
+    Effect::new(move |_| {
+        if state.route.with(|route| route.part.as_deref().is_some_and(holds_part)) {
+            opened.set(true);
+        }
     });
-    let what = Callback::new(
-        move |()| {
-            if wanted.get() { state.printer.with(content) } else { Vec::new() }
-        },
-    );
+    let what = Callback::new(move |()| state.printer.with(content));
     view! {
         <Section id=id title=title short=said(move || short.to_owned()) wrong=holds(|| false) opened=opened>
             <Drawn what=what />

@@ -6,6 +6,7 @@ use super::is_wrong_with;
 use super::order::{self, Planned, Way, find, find_mut};
 use super::way::WayFields;
 use crate::app::route::View;
+use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::views::fuels::{Offers, Shelf};
 use crate::app::widgets::{Button, TextField, When, holds, said};
@@ -64,8 +65,7 @@ pub(super) fn HaltCard(id: u32) -> impl IntoView {
     let is_new = state.document.with_untracked(|it| {
         find(it, id).is_some_and(|stop| stop.fuels.is_empty() && stop.distance.is_blank())
     });
-    // A long route has hundreds of fields, so they are made when they are to be seen:
-    // when the card is opened, or a link leads to one of them.
+    // A long route has hundreds of fields, so a link makes those of one stop.
     let opened = RwSignal::new(is_new);
     Effect::new(move |_| {
         let wanted = state.route.with(|it| it.part.clone());
@@ -74,32 +74,22 @@ pub(super) fn HaltCard(id: u32) -> impl IntoView {
             opened.set(true);
         }
     });
+    let summary = view! {
+        <span>{title}</span>
+        <span class="in-short">{short}</span>
+        <When condition=holds(move || here.with(|it| !it.is_empty()))>
+            <span class="in-short">
+                <strong>{here}</strong>
+            </span>
+        </When>
+        <When condition=wrong>
+            <span class="in-short missing">"Something is missing or wrong"</span>
+        </When>
+    };
     view! {
-        <details
-            class="part"
-            open=is_new
-            on:toggle:target=move |event| {
-                if event.target().has_attribute("open") {
-                    opened.set(true);
-                }
-            }
-        >
-            <summary>
-                <span>{title}</span>
-                <span class="in-short">{short}</span>
-                <When condition=holds(move || here.with(|it| !it.is_empty()))>
-                    <span class="in-short">
-                        <strong>{here}</strong>
-                    </span>
-                </When>
-                <When condition=wrong>
-                    <span class="in-short missing">"Something is missing or wrong"</span>
-                </When>
-            </summary>
-            <When condition=opened.into()>
-                <HaltFields id=id title=title />
-            </When>
-        </details>
+        <Folded class="part" open=is_new opened=opened summary=summary.into_any()>
+            <HaltFields id=id title=title />
+        </Folded>
     }
 }
 
