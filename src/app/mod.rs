@@ -31,15 +31,17 @@ use widgets::{Button, When, holds, said};
 /// Starts the app, which takes the place of what the page says until then. Each step is a
 /// task of its own, so that the page can be scrolled meanwhile.
 pub(crate) fn start() {
-    // The first number that a page prints takes a browser as long as all that follows.
-    let decimal = device::decimal_mark();
-    soon(move || {
-        let stored = storage::open();
+    soon(|| {
+        // The first number that a page prints costs a browser as much as a whole view.
+        let decimal = device::decimal_mark();
         soon(move || {
-            if let Some(shell) = document().get_element_by_id("shell") {
-                shell.remove();
-            }
-            mount_to_body(move || view! { <App stored=stored decimal=decimal /> });
+            let stored = storage::open();
+            soon(move || {
+                if let Some(shell) = document().get_element_by_id("shell") {
+                    shell.remove();
+                }
+                mount_to_body(move || view! { <App stored=stored decimal=decimal /> });
+            });
         });
     });
 }
@@ -63,15 +65,9 @@ fn App(stored: Stored, decimal: DecimalMark) -> impl IntoView {
     });
     on_cleanup(move || handle.remove());
     focus::keep();
-    let owner = Owner::current();
-    stages.then(move || {
-        if let Some(owner) = owner {
-            owner.with(|| {
-                storage::keep(state);
-                planning::follow(state);
-            });
-        }
-    });
+    stages.then(move || storage::keep(state));
+    stages.then(move || planning::follow(state, stages));
+    stages.then(move || state.follow());
     Effect::new(move |_| {
         let Route { view, part } = state.route.get();
         // What is shared is no part of a page.

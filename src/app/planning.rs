@@ -9,6 +9,7 @@ use wasm_bindgen::prelude::*;
 use web_sys::{MessageEvent, Worker, WorkerOptions, WorkerType};
 
 use super::route::View;
+use super::stages::Stages;
 use super::state::State;
 
 /// Where the page says which file the worker is: its name tells its content, so that
@@ -182,11 +183,13 @@ impl Planning {
     }
 }
 
-/// Plans whatever route is asked for, as long as the Trip view is open.
-pub(crate) fn follow(state: State) {
-    let is_open = Memo::new(move |_| state.route.with(|it| it.view == View::Trip));
+/// Plans whatever route is asked for, as long as the Trip view is open. The worker begins
+/// when the view is there: on a small device the two would only get in each other's way.
+pub(crate) fn follow(state: State, stages: Stages) {
+    let is_there =
+        Memo::new(move |_| state.route.with(|it| it.view == View::Trip) && !stages.busy.get());
     let asked = Memo::new(move |_| {
-        is_open.get().then(|| state.road.with(|it: &RoadReading| it.asked.clone())).flatten()
+        is_there.get().then(|| state.road.with(|it: &RoadReading| it.asked.clone())).flatten()
     });
     Effect::new(move |_| {
         let planning = state.planning;

@@ -14,6 +14,8 @@ type Stage = Box<dyn FnOnce() + Send + Sync>;
 #[derive(Clone, Copy)]
 pub(crate) struct Stages {
     waiting: StoredValue<VecDeque<Stage>>,
+    /// What came up since the last stage: its own parts, which go before what is below it.
+    new: StoredValue<Vec<Stage>>,
     /// Whether anything does.
     pub(crate) busy: RwSignal<bool>,
     /// Whether what is folded is wanted too.
@@ -24,6 +26,7 @@ impl Stages {
     pub(crate) fn new() -> Self {
         Self {
             waiting: StoredValue::new(VecDeque::new()),
+            new: StoredValue::new(Vec::new()),
             busy: RwSignal::new(false),
             unfolded: RwSignal::new(false),
         }
@@ -34,18 +37,30 @@ impl Stages {
         expect_context()
     }
 
-    /// Does something after what waits already.
+    /// Does something when its turn has come, as if it were done here.
     pub(crate) fn then(self, what: impl FnOnce() + Send + Sync + 'static) {
-        self.waiting.update_value(|it| it.push_back(Box::new(what)));
+        let here = Owner::current().unwrap_or_default();
+        let what = Box::new(move || here.with(what));
+        self.new.update_value(|it| it.push(what));
         if !self.busy.get_untracked() {
             self.busy.set(true);
             self.go_on();
         }
     }
 
+    /// Works out what a view shows, apart from laying it out.
+    pub(crate) fn reckon<T: Send + Sync + 'static>(self, what: Memo<T>) {
+        self.then(move || {
+            // The view may be gone by now.
+            what.try_with_untracked(|_| ());
+        });
+    }
+
     fn go_on(self) {
         soon(move || {
-            let next = self.waiting.try_update_value(VecDeque::pop_front).flatten();
+            let mut waiting = self.take();
+            let next = waiting.pop_front();
+            self.waiting.set_value(waiting);
             if let Some(next) = next {
                 next();
                 self.go_on();
@@ -57,9 +72,16 @@ impl Stages {
 
     /// Does all of it at once, since something in it is wanted now.
     pub(crate) fn hurry(self) {
-        for stage in self.waiting.try_update_value(std::mem::take).unwrap_or_default() {
+        for stage in self.take() {
             stage();
         }
+    }
+
+    /// All that waits, in its order.
+    fn take(self) -> VecDeque<Stage> {
+        let new = self.new.try_update_value(std::mem::take).unwrap_or_default();
+        let waiting = self.waiting.try_update_value(std::mem::take).unwrap_or_default();
+        new.into_iter().chain(waiting).collect()
     }
 
     /// Has what is folded made, since something in it is wanted, and does something with
@@ -118,6 +140,20 @@ pub(crate) fn Folded(
 fn once(condition: Signal<bool>, children: Children) -> impl IntoView {
     let mut children = Some(children);
     move || if condition.get() { children.take().map(|children| children()) } else { None }
+}
+
+/// A condition whose changes take effect a task later, so that what hangs on it is not made
+/// together with what hangs on the condition itself.
+pub(crate) fn later(condition: Signal<bool>) -> Signal<bool> {
+    let follows = RwSignal::new(condition.get_untracked());
+    Effect::new(move |_| {
+        let now = condition.get();
+        // The view may be gone by then.
+        soon(move || {
+            follows.try_set(now);
+        });
+    });
+    follows.into()
 }
 
 /// Does something in a task of its own.

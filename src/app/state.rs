@@ -174,7 +174,7 @@ impl State {
             },
             |_, _| true,
         );
-        let state = Self {
+        Self {
             document,
             previous: RwSignal::new(None),
             is_new: RwSignal::new(is_new),
@@ -197,15 +197,18 @@ impl State {
             shown,
             typing,
             settled,
-        };
+        }
+    }
+
+    /// Takes note of answers as they come.
+    pub(crate) fn follow(self) {
         // Outside of text fields every change is made on purpose.
         Effect::new(move |_| {
-            shown.track();
-            if !typing.get() {
-                state.settle();
+            self.shown.track();
+            if !self.typing.get() {
+                self.settle();
             }
         });
-        state
     }
 
     /// Takes the answer on show for the one to fall back on.

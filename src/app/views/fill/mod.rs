@@ -18,7 +18,7 @@ use sheet::Paper;
 use tank::TankCard;
 
 use super::share::ShareCard;
-use crate::app::stages::Later;
+use crate::app::stages::{Later, Stages};
 use crate::app::state::State;
 use crate::app::widgets::Sheet;
 
@@ -26,6 +26,10 @@ use crate::app::widgets::Sheet;
 #[component]
 pub(crate) fn FillView() -> impl IntoView {
     let printing = RwSignal::new(false);
+    let state = State::here();
+    Stages::here().reckon(state.history);
+    Stages::here().reckon(state.reading);
+    Stages::here().reckon(state.shown);
     view! {
         <div class="view two">
             <div class="question">

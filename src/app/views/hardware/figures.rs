@@ -5,6 +5,7 @@ use super::tables::{enough, of_judged, parts, speeds};
 use super::workings::Workings;
 use super::{share_chart, use_chart};
 use crate::app::charts::graph::{Graph, GraphChart};
+use crate::app::stages::Later;
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, When, holds};
 
@@ -54,18 +55,22 @@ pub(super) fn FiguresCard() -> impl IntoView {
                 <GraphChart id="use-chart" graph=use_graph(state) />
                 <Drawn what=part_table />
             </section>
-            <section class="card" aria-labelledby="share-title">
-                <h2 id="share-title">"How much ethanol it takes"</h2>
-                <GraphChart id="share-chart" graph=share_graph(state) />
-            </section>
+            <Later>
+                <section class="card" aria-labelledby="share-title">
+                    <h2 id="share-title">"How much ethanol it takes"</h2>
+                    <GraphChart id="share-chart" graph=share_graph(state) />
+                </section>
+            </Later>
         </When>
         <When condition=known>
-            <Fluid />
-            <section class="card" aria-labelledby="demand-title">
-                <h2 id="demand-title">"What the engine takes"</h2>
-                <Drawn what=speed_table />
-                <Workings />
-            </section>
+            <Later>
+                <Fluid />
+                <section class="card" aria-labelledby="demand-title">
+                    <h2 id="demand-title">"What the engine takes"</h2>
+                    <Drawn what=speed_table />
+                    <Workings />
+                </section>
+            </Later>
         </When>
     }
 }

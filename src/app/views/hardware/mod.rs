@@ -27,7 +27,7 @@ use fillwright::logbook::share::Kind;
 use leptos::prelude::*;
 
 use super::share::ShareCard;
-use crate::app::stages::Later;
+use crate::app::stages::{Later, Stages};
 use crate::app::state::State;
 use crate::app::widgets::{Button, Sheet, When, holds};
 use curve_chart::CurvesCard;
@@ -52,6 +52,9 @@ pub(crate) fn HardwareView() -> impl IntoView {
         })
     });
     let printing = RwSignal::new(false);
+    Stages::here().reckon(state.history);
+    Stages::here().reckon(state.workshop);
+    Stages::here().reckon(state.judged);
     view! {
         <When condition=holds(move || !some.get())>
             <div class="view">

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use crate::app::charts::{Mark, MarkKind, Point, Timeline, TimelineChart, Window};
 use crate::app::device;
+use crate::app::stages::Later;
 use crate::app::state::State;
 use crate::app::widgets::{When, holds};
 use crate::app::wording::tank;
@@ -65,7 +66,9 @@ pub(super) fn ChartsCard() -> impl IntoView {
             <section class="card" aria-labelledby="course-title">
                 <h2 id="course-title">"Since the first entry"</h2>
                 <TimelineChart id="share-over-time" timeline=share date=date value=percent />
-                <TimelineChart id="level-over-time" timeline=level date=date value=volume />
+                <Later>
+                    <TimelineChart id="level-over-time" timeline=level date=date value=volume />
+                </Later>
             </section>
         </When>
     }

@@ -10,7 +10,7 @@ mod workings;
 
 use leptos::prelude::*;
 
-use crate::app::stages::Later;
+use crate::app::stages::{Later, Stages};
 use crate::app::state::State;
 use crate::app::widgets::{Sheet, holds};
 use charts::ChartsCard;
@@ -25,6 +25,8 @@ pub(crate) fn TankView() -> impl IntoView {
     let state = State::here();
     let printing = RwSignal::new(false);
     let ready = holds(move || state.tank.with(Option::is_some));
+    Stages::here().reckon(state.history);
+    Stages::here().reckon(state.tank);
     view! {
         <div class="view two">
             <div class="question">

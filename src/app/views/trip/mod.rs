@@ -17,7 +17,7 @@ use fillwright::logbook::{Document, Field};
 use leptos::prelude::*;
 
 use super::share::ShareCard;
-use crate::app::stages::Later;
+use crate::app::stages::{Later, Stages};
 use crate::app::state::State;
 use crate::app::widgets::{Button, Sheet, When, holds};
 use answer::{AnswerCard, is_current};
@@ -35,6 +35,8 @@ pub(crate) fn TripView() -> impl IntoView {
     let state = State::here();
     let some = holds(move || state.document.with(|it| !it.here.route.stops.is_empty()));
     let printing = RwSignal::new(false);
+    Stages::here().reckon(state.history);
+    Stages::here().reckon(state.road);
     view! {
         <When condition=holds(move || !some.get())>
             <div class="view">

@@ -7,6 +7,7 @@ use leptos::prelude::*;
 
 use super::answer::of_plan;
 use crate::app::charts::{heading, table, wide};
+use crate::app::stages::later;
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, When, holds, mark, verdict_shape};
 use crate::app::wording::{self, trip};
@@ -15,7 +16,7 @@ use crate::app::wording::{self, trip};
 #[component]
 pub(super) fn PassagesCard() -> impl IntoView {
     let state = State::here();
-    let has_plan = holds(move || state.planning.plan.with(Option::is_some));
+    let has_plan = later(holds(move || state.planning.plan.with(Option::is_some)));
     let content = Callback::new(move |()| {
         of_plan(state, |plan, it| vec![passages(plan, it)]).unwrap_or_default()
     });

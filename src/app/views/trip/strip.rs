@@ -7,6 +7,7 @@ use super::answer::of_plan;
 use crate::app::charts::graph::{
     Axis, Course, Graph, GraphChart, Limit, Line, Mark, Point, Side, Window,
 };
+use crate::app::stages::later;
 use crate::app::state::State;
 use crate::app::widgets::{When, holds};
 use crate::app::wording::trip;
@@ -18,14 +19,17 @@ const AIR: f64 = 5.0;
 #[component]
 pub(super) fn StripCard() -> impl IntoView {
     let state = State::here();
-    let has_plan = holds(move || state.planning.plan.with(Option::is_some));
+    let has_plan = later(holds(move || state.planning.plan.with(Option::is_some)));
+    let has_more = later(has_plan);
     let led = RwSignal::new(None);
     view! {
         <When condition=has_plan>
             <section class="card" aria-labelledby="strip-title">
                 <h2 id="strip-title">"Along the route"</h2>
                 <GraphChart id="trip-level" graph=level_graph(state) led=led />
-                <GraphChart id="trip-share" graph=share_graph(state) led=led />
+                <When condition=has_more>
+                    <GraphChart id="trip-share" graph=share_graph(state) led=led />
+                </When>
             </section>
         </When>
     }
