@@ -9,7 +9,7 @@ use wasm_bindgen::prelude::*;
 use web_sys::{MessageEvent, Worker, WorkerOptions, WorkerType};
 
 use super::route::View;
-use super::stages::Stages;
+use super::stages::{Stages, soon};
 use super::state::State;
 
 /// Where the page says which file the worker is: its name tells its content, so that
@@ -154,7 +154,7 @@ impl Planning {
             return;
         }
         match serde_json::from_str::<Report>(text) {
-            Ok(report) => self.take(report),
+            Ok(report) => soon(move || self.take(report)),
             Err(_) => self.fail(text.to_owned()),
         }
     }

@@ -5,9 +5,9 @@ use wasm_bindgen::prelude::*;
 use web_sys::{Element, ResizeObserver};
 
 use super::crosshair::Crosshair;
-use crate::app::widgets::{Drawn, When, said};
+use crate::app::widgets::{Drawn, When, holds, said};
 
-/// The width that a picture is drawn for until it is known how much room it has.
+/// The width that room is kept for until it is known how much there is.
 const NARROW: f64 = 340.0;
 
 /// The room that a picture has.
@@ -25,9 +25,9 @@ impl Room {
     fn follow(self, stage: &Element) {
         let laid_out = stage.clone();
         let measured = Closure::<dyn FnMut()>::new(move || {
-            // A hidden chart has no width; it keeps the one that it is drawn for.
+            // A hidden chart has no width; it keeps the one that it was drawn for.
             if let Ok(width @ 1..) = usize::try_from(laid_out.client_width()) {
-                // What is drawn anew must not change what is being measured.
+                // What is drawn then must not change what is being measured.
                 request_animation_frame(move || {
                     if self.0.try_get_untracked().is_some_and(|before| before != Some(width)) {
                         self.0.set(Some(width));
@@ -43,6 +43,12 @@ impl Room {
             }
             Err(error) => leptos::logging::error!("{error:?}"),
         }
+    }
+
+    /// What is drawn, as soon as it is known for how much room: once instead of twice.
+    fn fill(self, what: Callback<(), Vec<AnyView>>) -> Callback<(), Vec<AnyView>> {
+        let known = holds(move || self.0.with(Option::is_some));
+        Callback::new(move |()| if known.get() { what.run(()) } else { Vec::new() })
     }
 
     /// How wide the picture is drawn, in CSS pixels.
@@ -90,8 +96,8 @@ pub(crate) fn Stage(show: Show, some: Signal<bool>) -> impl IntoView {
     view! {
         <div class="stage" node_ref=stage>
             <svg viewBox=view_box role="img" aria-label=show.words>
-                <Drawn what=show.picture />
-                <Drawn what=show.cross />
+                <Drawn what=show.room.fill(show.picture) />
+                <Drawn what=show.room.fill(show.cross) />
             </svg>
             <When condition=some>
                 <Reader show=show />

@@ -5,6 +5,7 @@ use fillwright::trip::Done;
 use leptos::prelude::*;
 
 use crate::app::route::View;
+use crate::app::stages::later;
 use crate::app::state::State;
 use crate::app::widgets::{
     Button, Drawn, PrintButton, Spoken, ToMend, When, facts, holds, in_a_sentence, said,
@@ -126,12 +127,12 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
                 <p class="note caution">{trouble}</p>
             </When>
             <PlanButtons readable=readable has_plan=has_plan current=current />
-            <When condition=has_plan>
+            <When condition=later(has_plan)>
                 <dl class="facts">
                     <Drawn what=figures />
                 </dl>
+                <LeftOpen />
             </When>
-            <LeftOpen />
             <ul class="cautions note caution" aria-label="Cautions">
                 {trip::CAUTIONS.map(|it| view! { <li>{it}</li> })}
             </ul>
