@@ -46,6 +46,20 @@ pub(crate) fn start() {
     });
 }
 
+/// Shows a part of the page, which may not be made yet.
+fn show_once_there(stages: Stages, part: String) {
+    stages.hurry();
+    request_animation_frame(move || {
+        if route::is_there(&part) {
+            route::show(&part);
+        } else if stages.busy.get_untracked() {
+            show_once_there(stages, part);
+        } else {
+            stages.unfold(move || route::show(&part));
+        }
+    });
+}
+
 /// The whole app.
 #[component]
 fn App(stored: Stored, decimal: DecimalMark) -> impl IntoView {
@@ -72,14 +86,7 @@ fn App(stored: Stored, decimal: DecimalMark) -> impl IntoView {
         let Route { view, part } = state.route.get();
         // What is shared is no part of a page.
         if let Some(part) = part.filter(|_| view != View::Take) {
-            stages.hurry();
-            request_animation_frame(move || {
-                if route::is_there(&part) {
-                    route::show(&part);
-                } else {
-                    stages.unfold(move || route::show(&part));
-                }
-            });
+            show_once_there(stages, part);
         }
     });
     // A link to another part of the same view must not draw the view anew.
