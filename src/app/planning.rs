@@ -159,27 +159,38 @@ impl Planning {
         }
     }
 
+    /// Works out what a report says. Showing that is a task of its own.
     fn take(self, report: Report) {
-        let (run, asked) = self.asked.get_value();
-        // An answer to a question that was since given up.
-        if report.run != run {
+        if !self.is_wanted(&report) {
             return;
         }
-        let is_impossible = matches!(report.done, Done::Impossible(_));
+        let asked = self.asked.with_value(|it| it.1.clone());
         // Most reports bring a better bound for a plan that is on show already.
         let is_known = self.plan.with_untracked(|it| {
             let known = it.as_ref().map(|it| (&it.asked, &it.bought));
             known.is_some() && known == asked.as_ref().zip(report.bought.as_ref())
         });
-        if is_impossible {
+        let new = if is_known { None } else { asked.zip(report.bought.clone()) };
+        let plan = new.map(|(asked, bought)| Arc::new(RoadPlan::of(asked, bought)));
+        soon(move || self.show(report, plan));
+    }
+
+    fn show(self, report: Report, plan: Option<Arc<RoadPlan>>) {
+        if !self.is_wanted(&report) {
+            return;
+        }
+        if matches!(report.done, Done::Impossible(_)) {
             self.plan.set(None);
-        } else if let Some((asked, bought)) = asked.zip(report.bought.clone())
-            && !is_known
-        {
-            self.plan.set(Some(Arc::new(RoadPlan::of(asked, bought))));
+        } else if let Some(plan) = plan {
+            self.plan.set(Some(plan));
         }
         self.running.set(report.done == Done::Working);
         self.report.set(Some(report));
+    }
+
+    /// Whether a report answers the last question. An older one was since given up.
+    fn is_wanted(self, report: &Report) -> bool {
+        self.asked.with_value(|it| it.0) == report.run
     }
 }
 
