@@ -41,7 +41,7 @@ function named_worker() {
 }
 
 function policy(page) {
-  const inline = [...page.matchAll(/<script[^>]*>([^]+?)<\/script>/g)];
+  const inline = [...page.matchAll(/<script(?![^>]* src=)[^>]*>([^]+?)<\/script>/g)];
   const sums = inline.map(([, text]) => createHash("sha256").update(text).digest("base64"));
   return [
     "default-src 'none'",
@@ -55,10 +55,11 @@ function policy(page) {
 // The WASM file is left out: browsers warn that they ignore a checksum there. What is
 // kept on the device is checked file by file (src/service-worker.js).
 function with_checksums(page) {
-  return page.replace(/<link [^>]*rel=(?:stylesheet|modulepreload)>/g, (link) => {
-    const [, name] = link.match(/href=\.\/([^ >]+)/);
+  const named = /<link [^>]*rel=(?:stylesheet|modulepreload)>|<script src=[^>]*>/g;
+  return page.replace(named, (tag) => {
+    const [, name] = tag.match(/(?:href|src)=\.\/([^ >]+)/);
     const sum = createHash("sha384").update(readFileSync(join(directory, name))).digest("base64");
-    return link.replace("<link ", `<link integrity=sha384-${sum} `);
+    return tag.replace(" ", ` integrity=sha384-${sum} `);
   });
 }
 

@@ -15,7 +15,6 @@ mod views;
 mod widgets;
 mod wording;
 
-use fillwright::quantity::notation::DecimalMark;
 use leptos::ev;
 use leptos::prelude::*;
 
@@ -32,15 +31,14 @@ use widgets::{Button, When, holds, said};
 /// task of its own, so that the page can be scrolled meanwhile.
 pub(crate) fn start() {
     soon(|| {
-        // The first number that a page prints costs a browser as much as a whole view.
-        let decimal = device::decimal_mark();
-        soon(move || {
-            let stored = storage::open();
-            soon(move || {
+        let found = storage::found();
+        soon(|| {
+            let stored = storage::open(found);
+            soon(|| {
                 if let Some(shell) = document().get_element_by_id("shell") {
                     shell.remove();
                 }
-                mount_to_body(move || view! { <App stored=stored decimal=decimal /> });
+                mount_to_body(|| view! { <App stored=stored /> });
             });
         });
     });
@@ -62,8 +60,8 @@ fn show_once_there(stages: Stages, part: String) {
 
 /// The whole app.
 #[component]
-fn App(stored: Stored, decimal: DecimalMark) -> impl IntoView {
-    let state = State::of(stored, decimal);
+fn App(stored: Stored) -> impl IntoView {
+    let state = State::of(stored, device::decimal_mark());
     provide_context(state);
     let stages = Stages::new();
     provide_context(stages);
@@ -81,6 +79,7 @@ fn App(stored: Stored, decimal: DecimalMark) -> impl IntoView {
     focus::keep();
     stages.then(move || storage::keep(state));
     stages.then(move || planning::follow(state, stages));
+    stages.reckon(state.history);
     stages.then(move || state.follow());
     Effect::new(move |_| {
         let Route { view, part } = state.route.get();

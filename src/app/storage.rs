@@ -2,7 +2,7 @@
 
 use fillwright::logbook::Id;
 use fillwright::logbook::keeping::{
-    FRAME, Keeper, Opened, Refused, Shelf, Trouble, Unreadable, unreadable,
+    FRAME, Found, Keeper, Opened, Refused, Shelf, Trouble, Unreadable, look, unreadable,
 };
 use gloo_storage::{LocalStorage, Storage as _};
 use leptos::ev;
@@ -56,12 +56,17 @@ fn refused(error: &JsValue) -> Refused {
 /// What keeps the document, where there is storage, and what was found there.
 pub(crate) type Stored = (Option<Keeper>, Opened);
 
-/// Reads what is stored.
-pub(crate) fn open() -> Stored {
-    let Some(local) = Local::here() else {
+/// Reads what is stored, if there is storage.
+pub(crate) fn found() -> Option<Found> {
+    Local::here().map(|local| look(&local))
+}
+
+/// Goes on with what was found there.
+pub(crate) fn open(found: Option<Found>) -> Stored {
+    let Some((local, found)) = Local::here().zip(found) else {
         return (None, Opened { document: None, troubles: vec![Trouble::Unavailable] });
     };
-    let (keeper, opened) = Keeper::open(&local, &device::new_id());
+    let (keeper, opened) = Keeper::open(&local, &device::new_id(), found);
     (Some(keeper), opened)
 }
 
@@ -139,7 +144,7 @@ fn hear(state: State, key: &str) {
     }
     if state.is_new.get_untracked() {
         if key == FRAME
-            && let (Some(keeper), Opened { document: Some(document), .. }) = open()
+            && let (Some(keeper), Opened { document: Some(document), .. }) = open(found())
         {
             state.keeper.set_value(Some(keeper));
             state.show(document);

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use fillwright::logbook::keeping::{Keeper, Refused, Shelf};
+use fillwright::logbook::keeping::{Keeper, Refused, Shelf, look};
 use fillwright::logbook::{Document, Id};
 use serde_json::Value;
 
@@ -81,13 +81,13 @@ fn an_old_storage_is_taken_over_and_its_text_is_kept_as_a_copy() {
         let shelf = Texts::default();
         shelf.set("fillwright.document", old).unwrap();
         let tab = Id::new("tab").unwrap();
-        let (_, opened) = Keeper::open(&shelf, &tab);
+        let (_, opened) = Keeper::open(&shelf, &tab, look(&shelf));
         assert_eq!(opened.document, Some(Document::from_json(old).unwrap()));
         assert!(opened.troubles.is_empty());
         let copy = shelf.get("fillwright.backup.0").unwrap();
         assert!(copy.contains(old), "the old text is not in the copy");
         // From now on it is stored in the new way, and reads the same.
         assert_ne!(shelf.get("fillwright.document").as_deref(), Some(old));
-        assert_eq!(Keeper::open(&shelf, &tab).1, opened);
+        assert_eq!(Keeper::open(&shelf, &tab, look(&shelf)).1, opened);
     }
 }

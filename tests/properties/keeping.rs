@@ -4,7 +4,7 @@
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 
-use fillwright::logbook::keeping::{Keeper, Opened, Refused, Shelf, Trouble, unreadable};
+use fillwright::logbook::keeping::{Keeper, Opened, Refused, Shelf, Trouble, look, unreadable};
 use fillwright::logbook::{Document, Event, Id};
 use proptest::prelude::*;
 
@@ -75,7 +75,7 @@ impl Shelf for Memory {
 }
 
 fn open(memory: &Memory, tab: &str) -> (Keeper, Opened) {
-    Keeper::open(memory, &Id::new(tab).unwrap())
+    Keeper::open(memory, &Id::new(tab).unwrap(), look(memory))
 }
 
 fn stored(memory: &Memory) -> Opened {

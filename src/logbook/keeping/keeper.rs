@@ -1,6 +1,6 @@
 //! Storing the document, change by change, beside other tabs that do so too.
 
-use super::open::{self, Logs, Opened};
+use super::open::{self, Found, Logs, Opened};
 use super::text::{self, Change};
 use super::{Refused, Shelf, Trouble, keys};
 use crate::logbook::{Document, DocumentError, Event, Id, Log};
@@ -29,10 +29,9 @@ pub struct Keeper {
 }
 
 impl Keeper {
-    /// Reads what is stored, sets right what was cut short, and keeps aside what
-    /// cannot be read. `tab` tells this tab apart.
-    pub fn open(shelf: &dyn Shelf, tab: &Id) -> (Self, Opened) {
-        let found = open::look(shelf);
+    /// Goes on with what was found in a store: sets right what was cut short, and keeps
+    /// aside what cannot be read. `tab` tells this tab apart.
+    pub fn open(shelf: &dyn Shelf, tab: &Id, found: Found) -> (Self, Opened) {
         let mut keeper = Self {
             change: format!("{}{tab}", keys::CHANGE),
             forms: found.forms,

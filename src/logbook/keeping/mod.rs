@@ -23,7 +23,7 @@ mod text;
 
 pub use keeper::Keeper;
 pub use keys::{FRAME, PREFIX};
-pub use open::{Opened, Unreadable, unreadable};
+pub use open::{Found, Opened, Unreadable, look, unreadable};
 
 use super::document::DocumentError;
 

@@ -37,7 +37,7 @@ pub(super) type Logs = BTreeMap<Id, Log>;
 
 /// What was found in a store, and what remains to be done about it there.
 #[derive(Debug, Default)]
-pub(super) struct Found {
+pub struct Found {
     pub(super) document: Option<Document>,
     /// The text of the frame, if it can be read.
     pub(super) frame: Option<String>,
@@ -60,7 +60,7 @@ pub(super) struct Found {
 }
 
 /// Looks through a store, without changing it.
-pub(super) fn look(shelf: &dyn Shelf) -> Found {
+pub fn look(shelf: &dyn Shelf) -> Found {
     let mut keys = shelf.keys();
     keys.sort();
     let mut found = Found::default();

@@ -2,13 +2,19 @@
 
 use leptos::{ev, html, prelude::*};
 use wasm_bindgen::prelude::*;
-use web_sys::{Element, ResizeObserver};
+use web_sys::{
+    Element, IntersectionObserver, IntersectionObserverEntry, IntersectionObserverInit,
+    ResizeObserver,
+};
 
 use super::crosshair::Crosshair;
 use crate::app::widgets::{Drawn, When, holds, said};
 
 /// The width that room is kept for until it is known how much there is.
 const NARROW: f64 = 340.0;
+
+/// How far from what is in sight a picture is drawn: one screen above and below.
+const NEAR: &str = "100% 0px";
 
 /// The room that a picture has.
 #[derive(Clone, Copy)]
@@ -18,6 +24,31 @@ impl Room {
     /// Not measured yet.
     pub(crate) fn new() -> Self {
         Self(RwSignal::new(None))
+    }
+
+    /// Follows the width of an element from the moment when it comes near to what is in
+    /// sight: most of a long view is never scrolled to.
+    fn follow_once_near(self, stage: &Element) {
+        let near = stage.clone();
+        let here = Owner::current().unwrap_or_default();
+        let seen = Closure::<dyn FnMut(Vec<IntersectionObserverEntry>, IntersectionObserver)>::new(
+            move |entries: Vec<IntersectionObserverEntry>, observer: IntersectionObserver| {
+                if entries.iter().any(IntersectionObserverEntry::is_intersecting) {
+                    observer.disconnect();
+                    here.with(|| self.follow(&near));
+                }
+            },
+        );
+        let options = IntersectionObserverInit::new();
+        options.set_root_margin(NEAR);
+        match IntersectionObserver::new_with_options(seen.as_ref().unchecked_ref(), &options) {
+            Ok(observer) => {
+                observer.observe(stage);
+                let watching = StoredValue::new_local((observer, seen));
+                on_cleanup(move || watching.with_value(|(observer, _)| observer.disconnect()));
+            }
+            Err(error) => leptos::logging::error!("{error:?}"),
+        }
     }
 
     /// Follows the width of an element, told by the browser when it has laid it out: to
@@ -89,7 +120,7 @@ pub(crate) fn Stage(show: Show, some: Signal<bool>) -> impl IntoView {
     let stage = NodeRef::<html::Div>::new();
     Effect::new(move |_| {
         if let Some(stage) = stage.get() {
-            show.room.follow(&stage);
+            show.room.follow_once_near(&stage);
         }
     });
     let view_box = said(move || format!("0 0 {} {}", show.room.width(), show.height.get()));

@@ -27,7 +27,6 @@ use crate::app::widgets::Sheet;
 pub(crate) fn FillView() -> impl IntoView {
     let printing = RwSignal::new(false);
     let state = State::here();
-    Stages::here().reckon(state.history);
     Stages::here().reckon(state.reading);
     Stages::here().reckon(state.shown);
     view! {

@@ -52,7 +52,6 @@ pub(crate) fn HardwareView() -> impl IntoView {
         })
     });
     let printing = RwSignal::new(false);
-    Stages::here().reckon(state.history);
     Stages::here().reckon(state.workshop);
     Stages::here().reckon(state.judged);
     view! {

@@ -25,7 +25,6 @@ pub(crate) fn TankView() -> impl IntoView {
     let state = State::here();
     let printing = RwSignal::new(false);
     let ready = holds(move || state.tank.with(Option::is_some));
-    Stages::here().reckon(state.history);
     Stages::here().reckon(state.tank);
     view! {
         <div class="view two">

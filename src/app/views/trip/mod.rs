@@ -35,7 +35,6 @@ pub(crate) fn TripView() -> impl IntoView {
     let state = State::here();
     let some = holds(move || state.document.with(|it| !it.here.route.stops.is_empty()));
     let printing = RwSignal::new(false);
-    Stages::here().reckon(state.history);
     Stages::here().reckon(state.road);
     view! {
         <When condition=holds(move || !some.get())>
