@@ -57,6 +57,7 @@ fn the_methods_are_for_all() {
 pub(crate) async fn for_all(page: &Page, name: &str) {
     for (width, height) in [(360, 740), (1280, 800)] {
         page.viewport(width, height).await;
+        page.draws_every_picture().await;
         page.no_horizontal_scroll().await;
         page.targets_at_least(44).await;
         for scheme in [Scheme::Light, Scheme::Dark] {

@@ -62,6 +62,7 @@ async fn all(page: &Page, name: &str) {
             let whole = page.script("return document.documentElement.scrollHeight", vec![]).await;
             let whole = whole.as_u64().and_then(|it| u32::try_from(it).ok()).expect("a height");
             page.viewport(width, whole).await;
+            page.draws_every_picture().await;
             page.screenshot(&format!("{name}-{width}-{theme}-whole")).await;
         }
     }

@@ -469,6 +469,18 @@ impl Page {
         }
     }
 
+    /// Scrolls to every picture, since none is drawn before it comes near, and back up.
+    #[track_caller]
+    pub(crate) fn draws_every_picture(&self) -> impl Future<Output = ()> {
+        const NEXT: &str = "
+            const seen = it => it.getClientRects().length > 0;
+            const left = [...document.querySelectorAll('.stage svg')]
+                .filter(it => seen(it) && it.childElementCount === 0);
+            if (left.length > 0) left[0].scrollIntoView(); else scrollTo(0, 0);
+            return left.length;";
+        self.becomes(Value::from(0), async || self.script(NEXT, vec![]).await)
+    }
+
     /// Runs the body of a JavaScript function; for what has no other way.
     #[track_caller]
     pub(crate) fn script(&self, body: &str, arguments: Vec<Value>) -> impl Future<Output = Value> {
