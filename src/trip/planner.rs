@@ -76,7 +76,7 @@ pub struct Planner {
     route: Arc<CheckedRoute>,
     wish: Wish,
     stage: Stage,
-    /// The fewest stops that are needed, once that is settled.
+    /// How many stops are needed at least, once they have been counted.
     fewest: Option<u32>,
     /// The best plan so far and what it was made from.
     plan: Option<(Found, Plan)>,
@@ -197,10 +197,11 @@ impl Planner {
             Standing::Certified | Standing::Exhausted => {
                 self.programmes += search.programmes();
                 let Some(best) = search.best() else { return Stage::Over(Done::Unsettled) };
-                #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-                let fewest = best.value as u32;
-                self.fewest = Some(fewest);
-                let target = Target { measure: Measure::Cost, most_stops: Some(fewest) };
+                let most = whole_stops(best.value);
+                // Where the count was left open, fewer may do than were found.
+                let is_counted = search.standing() == Standing::Certified;
+                self.fewest = if is_counted { Some(most) } else { search.bound().map(whole_stops) };
+                let target = Target { measure: Measure::Cost, most_stops: Some(most) };
                 let next = Search::new(search.model.clone(), target, self.wish.gap)
                     .with_start(best.candidate.clone(), &best.litres);
                 Stage::Plan(Box::new(next))
@@ -212,8 +213,8 @@ impl Planner {
         let done = match search.standing() {
             Standing::Working => return Stage::Plan(search),
             Standing::Impossible => return self.diagnose(&search),
-            Standing::Certified => Done::Certified,
-            Standing::Exhausted => Done::Unsettled,
+            Standing::Certified if self.keeps_to_fewest() => Done::Certified,
+            Standing::Certified | Standing::Exhausted => Done::Unsettled,
         };
         self.programmes += search.programmes();
         self.bound = match (self.bound, search.bound()) {
@@ -239,6 +240,14 @@ impl Planner {
             }
             _ => Stage::Over(done),
         }
+    }
+
+    /// Whether the plan in hand has no more stops than are needed, where they count.
+    fn keeps_to_fewest(&self) -> bool {
+        let stops = self.plan.as_ref().map(|(_, plan)| plan.course.stops);
+        self.fewest.zip(stops).is_none_or(|(fewest, stops)| {
+            usize::try_from(fewest).is_ok_and(|fewest| stops <= fewest)
+        })
     }
 
     /// What follows where a search has proved that there is no plan.
@@ -289,18 +298,22 @@ impl Planner {
             Objective::Cheapest => money(bound?).map(Bound::Cost),
             Objective::MostEthanol => Some(Bound::EthanolPart(-bound?)),
             Objective::FewestStops => match (&self.stage, self.fewest, bound) {
-                (_, Some(fewest), Some(bound)) => {
+                (_, Some(fewest), Some(bound)) if self.keeps_to_fewest() => {
                     money(bound).map(|money| Bound::StopsThenCost(fewest, money))
                 }
-                (_, Some(fewest), None) => Some(Bound::Stops(fewest)),
+                (_, Some(fewest), _) => Some(Bound::Stops(fewest)),
                 (Stage::Stops(search), None, _) => {
-                    // Stops come whole.
-                    let least = (search.bound()? - 1e-6).ceil().max(0.0);
-                    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-                    Some(Bound::Stops(least as u32))
+                    search.bound().map(whole_stops).map(Bound::Stops)
                 }
                 _ => None,
             },
         }
     }
+}
+
+/// The stops that at least so many are: they come whole.
+fn whole_stops(bound: f64) -> u32 {
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let stops = (bound - 1e-6).ceil().max(0.0) as u32;
+    stops
 }

@@ -211,10 +211,13 @@ impl Search {
         };
         let is_root = self.root_bound.is_none();
         self.root_bound.get_or_insert(bound);
+        let parts = branch::split(&self.model, &self.target, &region, &point);
+        // What cannot be split is as good as a plan, and must not be passed by.
         if is_root
             || self.regions <= EARLY
             || self.regions.is_multiple_of(EVERY)
             || self.best.is_none()
+            || parts.is_none()
         {
             let start = self.candidate(&region, &point);
             let descent = Descent::new(&self.model, &self.target, start, &point.litres);
@@ -223,15 +226,14 @@ impl Search {
                 self.neighbours = Neighbours::new(&self.model, &self.target);
             }
         }
-        match branch::split(&self.model, &self.target, &region, &point) {
-            None => self.settled = self.settled.min(bound),
-            Some(parts) => {
-                for mut part in parts {
-                    if part.tighten(&self.model).is_ok() {
-                        let order = self.regions;
-                        self.open.push(Node { bound, order, region: part });
-                    }
-                }
+        let Some(parts) = parts else {
+            self.settled = self.settled.min(bound);
+            return;
+        };
+        for mut part in parts {
+            if part.tighten(&self.model).is_ok() {
+                let order = self.regions;
+                self.open.push(Node { bound, order, region: part });
             }
         }
     }

@@ -6,8 +6,8 @@ use fillwright::fuel::EnergyDensity;
 use fillwright::quantity::notation::Consumption;
 use fillwright::quantity::{Band, Energy, Length, Money, Share, UnitPrice, Volume};
 use fillwright::trip::{
-    BlendModel, Breach, Burn, Done, Leg, Objective, Planner, Progress, Pump, Route, RouteError,
-    Rule, Stop, Wish,
+    BlendModel, Bound, Breach, Burn, Done, Leg, Objective, Planner, Progress, Pump, Route,
+    RouteError, Rule, Stop, Wish,
 };
 use uom::si::energy::megajoule;
 use uom::si::length::kilometer;
@@ -316,4 +316,34 @@ fn a_margin_is_kept_where_it_can_be() {
     assert!((of_strong(&short) - 10.0 / 0.7).abs() < 1e-3);
     assert_eq!(short.margin, percent(0.0));
     assert!(matches!(planned(1.0, Some(litres(14.0))).done, Done::Impossible(_)));
+}
+
+/// 10.7 L of E72.6, of which 2.9 L, 2.4 L and 15.2 L are burnt and 4 L are left: 24.5 L in
+/// all, so something has to be bought, and one stop is enough. With 16 L of pure petrol at
+/// the first one 26.7 L are `0.726 * 10.7 / 26.7 = 29.1 %`, inside 25 to 55 % all the way;
+/// of RON 98 and 98 they are of the 98 that this needs, with nothing to spare.
+#[test]
+fn one_stop_is_found_where_one_is_enough() {
+    let stops = vec![
+        stop(vec![Pump { ron: Some(98.0), limit: Some(litres(22.0)), ..pump(0.0, 0.9) }]),
+        stop(vec![pump(70.0, 0.9)]),
+        stop(vec![pump(0.0, 1.44)]),
+    ];
+    let legs = vec![leg(49.0, vec![]), leg(40.0, vec![1, 2]), leg(253.9, vec![0, 1])];
+    let mut route = route(stops, legs);
+    route.tank = Tank {
+        capacity: litres(45.0),
+        level: Band::exact(litres(10.7)),
+        share: Band::exact(percent(72.6)),
+        ron: Some(98.0),
+        reserve: litres(4.0),
+    };
+    route.burn = Burn::Litres(Consumption::from_litres_per_100_km(6.0).unwrap());
+    let asking = |low, high, ron| Calibration { ron_min: Some(ron), ..window(low, high) };
+    route.calibrations =
+        vec![asking(0.0, 20.0, 94.0), asking(25.0, 55.0, 98.0), asking(50.0, 85.0, 100.0)];
+    let progress = planned(route, Wish { objective: Objective::FewestStops, ..Wish::default() });
+    assert_eq!(progress.plan.map(|plan| plan.course.stops), Some(1));
+    assert!(matches!(progress.bound, Some(Bound::StopsThenCost(1, _))), "{:?}", progress.bound);
+    assert_eq!(progress.done, Done::Certified);
 }
