@@ -104,7 +104,7 @@ impl Planner {
     /// A planner that has not begun.
     pub fn new(route: CheckedRoute, wish: Wish) -> Self {
         let model = Model::new(&route, &wish);
-        let stage = Self::first_stage(model, &wish);
+        let stage = Self::first_stage(model, &wish, None);
         Self {
             route: Arc::new(route),
             wish,
@@ -117,8 +117,15 @@ impl Planner {
         }
     }
 
-    fn first_stage(model: Model, wish: &Wish) -> Stage {
-        let search = |measure| Box::new(Search::new(model, Target::new(measure), wish.gap));
+    /// Looks for a plan, from one that nearly is where there is one.
+    fn first_stage(model: Model, wish: &Wish, start: Option<&Found>) -> Stage {
+        let search = |measure| {
+            let search = Search::new(model, Target::new(measure), wish.gap);
+            Box::new(match start {
+                Some(found) => search.with_start(found.candidate.clone(), &found.litres),
+                None => search,
+            })
+        };
         match wish.objective {
             Objective::Cheapest => Stage::Plan(search(Measure::Cost)),
             Objective::MostEthanol => Stage::Plan(search(Measure::LessEthanol)),
@@ -228,9 +235,11 @@ impl Planner {
             if let Some(point) = worst_point(&self.route, &bought) {
                 let mut model = search.model.clone();
                 model.add_scenario(&self.route, &point);
-                let next = Search::new(model, search.target(), self.wish.gap)
-                    .with_start(best.candidate.clone(), &best.litres);
-                return Stage::Plan(Box::new(next));
+                // Over more points more stops may be needed, so they are counted anew.
+                if self.fewest.take().is_some() {
+                    self.bound = None;
+                }
+                return Self::first_stage(model, &self.wish, Some(best));
             }
         }
         match (self.wish.step, &self.plan) {
@@ -257,7 +266,7 @@ impl Planner {
             // The margin is a wish and the window is not: better on its edge than stranded.
             self.wish.margin = Share::ZERO;
             (self.bound, self.fewest) = (None, None);
-            return Self::first_stage(Model::new(&self.route, &self.wish), &self.wish);
+            return Self::first_stage(Model::new(&self.route, &self.wish), &self.wish, None);
         }
         Stage::Diagnosis(Box::new(Diagnosis::new(search.model.clone())))
     }

@@ -347,3 +347,39 @@ fn one_stop_is_found_where_one_is_enough() {
     assert!(matches!(progress.bound, Some(Bound::StopsThenCost(1, _))), "{:?}", progress.bound);
     assert_eq!(progress.done, Done::Certified);
 }
+
+/// The litres of [`a_stronger_fuel_can_end_in_a_weaker_blend`] are forced by what has to be
+/// left: below 29.9 L of the strong fuel there are not 5.6 L after 220 km, and of E10 no
+/// more than 40 L can be had. So after the two the share is 17.89 and 17.94 % at the ends of
+/// the strong fuel's band, inside a window up to 17.97, but 18.05 between them. A litre of
+/// pure petrol at the third stop makes that `8.39 / 47.5 = 17.7 %`.
+#[test]
+fn stops_are_counted_for_all_that_may_be_true() {
+    let energy = |value| EnergyDensity::new(Energy::new::<megajoule>(value), litres(1.0));
+    let limited = |pump: Pump, most: f64| Pump { limit: Some(litres(most)), ..pump };
+    let strong = Band::new(percent(70.0), percent(80.0), percent(85.0)).unwrap();
+    let stops = vec![
+        stop(vec![limited(Pump { share: strong, ..pump(80.0, 1.0) }, 30.0)]),
+        stop(vec![limited(pump(10.0, 1.0), 40.0)]),
+        stop(vec![limited(pump(0.0, 1.0), 2.0)]),
+    ];
+    let legs = vec![leg(220.0, vec![]), leg(0.0, vec![]), leg(0.0, vec![0])];
+    let mut route = route(stops, legs);
+    route.tank.level = Band::exact(litres(5.0));
+    route.tank.reserve = litres(5.6);
+    route.final_level = Some(litres(45.6));
+    route.blend = BlendModel {
+        petrol_energy: energy(32.0),
+        ethanol_energy: energy(21.2),
+        ..BlendModel::default()
+    };
+    let consumption = Consumption::from_litres_per_100_km(10.0).unwrap();
+    route.burn = Burn::Energy { consumption, on: Share::ZERO };
+    route.calibrations = vec![window(10.0, 17.97)];
+    let wish =
+        Wish { objective: Objective::FewestStops, is_robust: true, gap: 0.01, ..Wish::default() };
+    let progress = planned(route, wish);
+    assert_eq!(progress.plan.map(|plan| plan.course.stops), Some(3), "{:?}", progress.done);
+    assert!(matches!(progress.bound, Some(Bound::StopsThenCost(3, _))), "{:?}", progress.bound);
+    assert_eq!(progress.done, Done::Certified);
+}
