@@ -438,7 +438,7 @@ impl Page {
     }
 
     /// Sets the medium (`"print"`, or `""` for the screen) and media features such
-    /// as `("prefers-reduced-motion", "reduce")`; those not given fall back.
+    /// as `("prefers-contrast", "more")`; those not given fall back.
     #[track_caller]
     pub(crate) fn emulate(
         &self,
