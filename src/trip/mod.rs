@@ -15,6 +15,7 @@ mod branch;
 mod check;
 mod descent;
 mod diagnosis;
+mod extremes;
 mod lp;
 mod message;
 mod model;

@@ -2,7 +2,7 @@
 
 use super::model::Model;
 use super::plan::Wish;
-use super::points::{self, Point};
+use super::points::Point;
 use super::route::{Bought, CheckedRoute};
 use super::simulate::TOLERANCE;
 use super::track::{Track, demands};
@@ -13,7 +13,7 @@ pub(super) fn worst_point(route: &CheckedRoute, bought: &Bought) -> Option<Point
     if route.simulate(bought).possible_breaches.is_empty() {
         return None;
     }
-    let points = points::of(route);
+    let points = route.tried(bought);
     let mut model = Model::new(route, &Wish::default());
     model.scenarios.clear();
     for point in &points {

@@ -1,10 +1,11 @@
 //! The exact course of a route under given purchases: nothing here is linearised.
 //!
 //! What is known within bands is run through at the corners of the box (level low
-//! or high, all shares low or all high) and at points within it. With consumption
-//! by energy the corners are not always the worst case: more ethanol bought early
-//! means less of it left later. So the bands are those of all the points, and a
-//! plan that must hold over the box is checked at each of them.
+//! or high, all shares low or all high), at points within it, and at the worst that a
+//! climb from these finds. With consumption by energy the corners are not always the
+//! worst case: more ethanol bought early means less of it left later. So the bands are
+//! those of all the points, and a plan that must hold over the box is checked at each
+//! of them.
 
 use uom::si::energy::megajoule;
 use uom::si::volume::liter;
@@ -15,6 +16,7 @@ use crate::quantity::{Band, Energy, Money, Share, Volume};
 
 use super::amounts::Amounts;
 use super::check::usable_calibrations;
+use super::extremes;
 use super::points::{self, Point};
 use super::route::{Bought, Burn, CheckedRoute, Leg};
 use super::rule::{Breach, Rule};
@@ -112,7 +114,7 @@ impl CheckedRoute {
     /// reported as a breach and carried along all the same, so that one breach
     /// does not hide another.
     pub fn simulate(&self, bought: &Bought) -> Course {
-        let points = points::of(self);
+        let points = self.tried(bought);
         let runs: Vec<Vec<Passed>> = points.iter().map(|point| self.run(bought, point)).collect();
         let passages: Vec<Passage> =
             (0..self.legs.len()).map(|leg| self.passage(leg, &runs)).collect();
@@ -126,12 +128,25 @@ impl CheckedRoute {
         }
     }
 
+    /// The points of the box that a plan is tried at, the expected one first.
+    pub(super) fn tried(&self, bought: &Bought) -> Vec<Point> {
+        let mut points = points::of(self);
+        let beyond = extremes::beyond(self, bought, &points);
+        points.extend(beyond);
+        points
+    }
+
     /// The course at one point of the box.
     pub(super) fn run(&self, bought: &Bought, point: &Point) -> Vec<Passed> {
+        self.run_to(bought, point, self.legs.len().saturating_sub(1))
+    }
+
+    /// The same up to a leg.
+    pub(super) fn run_to(&self, bought: &Bought, point: &Point, last: usize) -> Vec<Passed> {
         let start = VolumeUnit::Litre.quantity(point.level);
         let mut tank = Amounts::of(&self.blend, start, point.share, self.tank.ron);
-        let mut course = Vec::with_capacity(self.legs.len());
-        for (index, leg) in self.legs.iter().enumerate() {
+        let mut course = Vec::with_capacity(last + 1);
+        for (index, leg) in self.legs.iter().enumerate().take(last + 1) {
             for (pump, fuel) in self.stops[index].pumps.iter().enumerate() {
                 let volume = litres_of(bought, index, pump);
                 let share = point.pumps[index][pump];
@@ -254,7 +269,7 @@ fn is_used(volumes: &[Volume]) -> bool {
     volumes.iter().any(|volume| volume.get::<liter>() > TOLERANCE)
 }
 
-fn litres_of(bought: &Bought, stop: usize, pump: usize) -> Volume {
+pub(super) fn litres_of(bought: &Bought, stop: usize, pump: usize) -> Volume {
     bought.get(stop).and_then(|stop| stop.get(pump)).copied().unwrap_or_default()
 }
 
