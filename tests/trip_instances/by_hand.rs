@@ -71,6 +71,18 @@ fn route(stops: Vec<Stop>, legs: Vec<Leg>) -> Route {
     }
 }
 
+/// As much energy as of 10 L/100 km of petrol, with 32 MJ/L in petrol and 21.2 in ethanol.
+fn by_energy(route: &mut Route) {
+    let energy = |value| EnergyDensity::new(Energy::new::<megajoule>(value), litres(1.0));
+    route.blend = BlendModel {
+        petrol_energy: energy(32.0),
+        ethanol_energy: energy(21.2),
+        ..BlendModel::default()
+    };
+    let consumption = Consumption::from_litres_per_100_km(10.0).unwrap();
+    route.burn = Burn::Energy { consumption, on: Share::ZERO };
+}
+
 fn planned(route: Route, wish: Wish) -> Progress {
     let mut planner = Planner::new(route.checked().unwrap(), wish);
     loop {
@@ -96,19 +108,12 @@ fn why_not(route: Route, wish: Wish) -> (usize, Vec<Rule>) {
 /// at 70, 75, 80 and 85 %.
 #[test]
 fn a_stronger_fuel_can_end_in_a_weaker_blend() {
-    let energy = |value| EnergyDensity::new(Energy::new::<megajoule>(value), litres(1.0));
     let after = |strong: f64| {
         let stops = vec![stop(vec![pump(strong, 1.0)]), stop(vec![pump(10.0, 1.0)])];
         let mut route = route(stops, vec![leg(220.0, vec![]), leg(0.0, vec![])]);
         route.tank.level = Band::exact(litres(5.0));
         route.tank.reserve = litres(0.0);
-        route.blend = BlendModel {
-            petrol_energy: energy(32.0),
-            ethanol_energy: energy(21.2),
-            ..BlendModel::default()
-        };
-        let consumption = Consumption::from_litres_per_100_km(10.0).unwrap();
-        route.burn = Burn::Energy { consumption, on: Share::ZERO };
+        by_energy(&mut route);
         let bought = vec![vec![litres(30.0)], vec![litres(40.0)]];
         let course = route.checked().unwrap().simulate(&bought);
         assert!(course.breaches.is_empty(), "{:?}", course.breaches);
@@ -355,7 +360,6 @@ fn one_stop_is_found_where_one_is_enough() {
 /// pure petrol at the third stop makes that `8.39 / 47.5 = 17.7 %`.
 #[test]
 fn stops_are_counted_for_all_that_may_be_true() {
-    let energy = |value| EnergyDensity::new(Energy::new::<megajoule>(value), litres(1.0));
     let limited = |pump: Pump, most: f64| Pump { limit: Some(litres(most)), ..pump };
     let strong = Band::new(percent(70.0), percent(80.0), percent(85.0)).unwrap();
     let stops = vec![
@@ -368,13 +372,7 @@ fn stops_are_counted_for_all_that_may_be_true() {
     route.tank.level = Band::exact(litres(5.0));
     route.tank.reserve = litres(5.6);
     route.final_level = Some(litres(45.6));
-    route.blend = BlendModel {
-        petrol_energy: energy(32.0),
-        ethanol_energy: energy(21.2),
-        ..BlendModel::default()
-    };
-    let consumption = Consumption::from_litres_per_100_km(10.0).unwrap();
-    route.burn = Burn::Energy { consumption, on: Share::ZERO };
+    by_energy(&mut route);
     route.calibrations = vec![window(10.0, 17.97)];
     let wish =
         Wish { objective: Objective::FewestStops, is_robust: true, gap: 0.01, ..Wish::default() };
