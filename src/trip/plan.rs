@@ -92,7 +92,8 @@ impl Plan {
 pub enum Bound {
     /// It costs at least this.
     Cost(Money),
-    /// It needs at least so many stops; the cost is looked at after that.
+    /// It needs at least so many stops. The cost is looked at after that; where whether
+    /// so few are enough stays open, nothing is claimed of it.
     Stops(u32),
     /// It needs so many stops, and with no more than these costs at least this.
     StopsThenCost(u32, Money),

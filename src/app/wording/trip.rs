@@ -109,17 +109,10 @@ pub(crate) fn quality(plan: &RoadPlan, report: &Report, printer: &Printer) -> Op
     let away = plan.away_from(bound).map(percent);
     match (bound, away) {
         (Bound::Cost(_), Some(away)) => Some(format!("At most {away} above the best possible.")),
-        (Bound::StopsThenCost(stops, _), Some(away)) => Some(format!(
-            "{} are needed; with no more, at most {away} above the least cost.",
-            super::counted(usize::try_from(*stops).ok()?, "stop", "stops")
-        )),
-        (Bound::Stops(stops), _) => Some(format!(
-            "At least {} needed; the cost is looked at after that.",
-            match stops {
-                1 => "1 stop is".to_owned(),
-                stops => format!("{stops} stops are"),
-            }
-        )),
+        (Bound::StopsThenCost(stops, _), Some(away)) => {
+            Some(format!("{}; with no more, at most {away} above the least cost.", needed(*stops)))
+        }
+        (Bound::Stops(stops), _) => Some(at_least(*stops, &report.done)),
         (Bound::EthanolPart(_), Some(away)) => {
             Some(format!("At most {away} less ethanol than the best possible."))
         }
@@ -129,6 +122,23 @@ pub(crate) fn quality(plan: &RoadPlan, report: &Report, printer: &Printer) -> Op
         )),
         (Bound::Cost(_) | Bound::StopsThenCost(..), None) => None,
     }
+}
+
+/// How many stops are needed.
+fn needed(stops: u32) -> String {
+    match stops {
+        1 => "1 stop is needed".to_owned(),
+        stops => format!("{stops} stops are needed"),
+    }
+}
+
+/// How many stops are needed at least, while they are counted and where that stays open.
+fn at_least(stops: u32, done: &Done) -> String {
+    let rest = match done {
+        Done::Working => "the cost is looked at after that",
+        _ => "whether so few are enough is not settled",
+    };
+    format!("At least {}; {rest}.", needed(stops))
 }
 
 /// That the margin had to go, if it had.
@@ -266,6 +276,15 @@ mod tests {
         assert_eq!(stop(" ", 0), "Start");
         assert_eq!(stop("", 2), "Stop 3");
         assert_eq!(stop(" Harz ", 2), "Harz");
+    }
+
+    #[test]
+    fn one_stop_is_and_two_stops_are() {
+        assert_eq!(needed(1), "1 stop is needed");
+        assert_eq!(needed(2), "2 stops are needed");
+        let counting = at_least(1, &Done::Working);
+        assert_eq!(counting, "At least 1 stop is needed; the cost is looked at after that.");
+        assert_ne!(at_least(1, &Done::Unsettled), counting);
     }
 
     #[test]
