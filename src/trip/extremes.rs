@@ -30,17 +30,19 @@ const WORTHS: [Worth; 3] = [
 ];
 
 /// Points at which a leg's share is higher or lower, or its octane number lower, than at
-/// any of those given.
-pub(super) fn beyond(route: &CheckedRoute, bought: &Bought, points: &[Point]) -> Vec<Point> {
-    let runs: Vec<Vec<Passed>> = points.iter().map(|point| route.run(bought, point)).collect();
+/// any of those given, where the route goes as in `runs`.
+pub(super) fn beyond(
+    route: &CheckedRoute,
+    bought: &Bought,
+    points: &[Point],
+    runs: &[Vec<Passed>],
+) -> Vec<Point> {
     let mut found = Vec::new();
     for leg in 0..route.legs.len() {
         let unknowns = Unknown::before(route, bought, leg);
         for worth in WORTHS {
-            let known = points
-                .iter()
-                .zip(&runs)
-                .filter_map(|(point, run)| Some((point, worth(&run[leg])?)));
+            let known =
+                points.iter().zip(runs).filter_map(|(point, run)| Some((point, worth(&run[leg])?)));
             if let Some((start, most)) = known.max_by(|a, b| a.1.total_cmp(&b.1)) {
                 let climb = Climb { route, bought, leg, worth, unknowns: &unknowns };
                 found.extend(climb.from(start.clone(), most));

@@ -13,7 +13,7 @@ pub(super) fn worst_point(route: &CheckedRoute, bought: &Bought) -> Option<Point
     if route.simulate(bought).possible_breaches.is_empty() {
         return None;
     }
-    let points = route.tried(bought);
+    let (points, _) = route.tried(bought);
     let mut model = Model::new(route, &Wish::default());
     model.scenarios.clear();
     for point in &points {

@@ -114,8 +114,7 @@ impl CheckedRoute {
     /// reported as a breach and carried along all the same, so that one breach
     /// does not hide another.
     pub fn simulate(&self, bought: &Bought) -> Course {
-        let points = self.tried(bought);
-        let runs: Vec<Vec<Passed>> = points.iter().map(|point| self.run(bought, point)).collect();
+        let (_, runs) = self.tried(bought);
         let passages: Vec<Passage> =
             (0..self.legs.len()).map(|leg| self.passage(leg, &runs)).collect();
         Course {
@@ -128,12 +127,15 @@ impl CheckedRoute {
         }
     }
 
-    /// The points of the box that a plan is tried at, the expected one first.
-    pub(super) fn tried(&self, bought: &Bought) -> Vec<Point> {
+    /// The points of the box that a plan is tried at, the expected one first, and how it
+    /// goes at each.
+    pub(super) fn tried(&self, bought: &Bought) -> (Vec<Point>, Vec<Vec<Passed>>) {
         let mut points = points::of(self);
-        let beyond = extremes::beyond(self, bought, &points);
+        let mut runs: Vec<_> = points.iter().map(|point| self.run(bought, point)).collect();
+        let beyond = extremes::beyond(self, bought, &points, &runs);
+        runs.extend(beyond.iter().map(|point| self.run(bought, point)));
         points.extend(beyond);
-        points
+        (points, runs)
     }
 
     /// The course at one point of the box.
