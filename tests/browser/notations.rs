@@ -24,6 +24,11 @@ const ENGINE_SIZE: &str = "1.9\u{202f}L";
 const CLOSE_WORKINGS: &str = "for (const it of document.querySelectorAll('details'))
     if (it.querySelector('summary')?.textContent.includes('Workings')) it.open = false";
 
+/// What is read out aloud depends on what was said before, and on when a plan settled: it
+/// is no part of what stands on the page.
+const SILENCE: &str = "for (const it of document.querySelectorAll('p.visually-hidden[role=status]'))
+    it.hidden = true";
+
 async fn every_view(page: &Page) -> Vec<(&'static str, String)> {
     let mut texts = Vec::new();
     for view in ["Fill", "Tank", "Hardware", "Trip"] {
@@ -32,6 +37,7 @@ async fn every_view(page: &Page) -> Vec<(&'static str, String)> {
         open_everything(page).await;
         // Workings keep the units in which their formulas are written.
         page.script(CLOSE_WORKINGS, vec![]).await;
+        page.script(SILENCE, vec![]).await;
         texts.push((view, page.visible_text().await));
     }
     texts
