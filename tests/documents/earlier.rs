@@ -6,7 +6,7 @@ use fillwright::logbook::keeping::{Keeper, Refused, Shelf, look};
 use fillwright::logbook::{Document, Id};
 use serde_json::Value;
 
-use crate::{SCHEMA_0, SCHEMA_1, SCHEMA_2, SCHEMA_3, SCHEMA_4};
+use crate::{SCHEMA_0, SCHEMA_1, SCHEMA_2, SCHEMA_3, SCHEMA_4, SCHEMA_5};
 
 /// All texts of a document that are not blank, sorted.
 fn texts(value: &Value, into: &mut Vec<String>) {
@@ -29,7 +29,7 @@ fn sorted(json: &str) -> Vec<String> {
 
 #[test]
 fn every_typed_text_is_kept() {
-    for old in [SCHEMA_0, SCHEMA_1, SCHEMA_2, SCHEMA_3, SCHEMA_4] {
+    for old in [SCHEMA_0, SCHEMA_1, SCHEMA_2, SCHEMA_3, SCHEMA_4, SCHEMA_5] {
         let document = Document::from_json(old).unwrap();
         let mut rest = sorted(&document.to_json().unwrap());
         for text in sorted(old) {
@@ -77,7 +77,7 @@ impl Shelf for Texts {
 
 #[test]
 fn an_old_storage_is_taken_over_and_its_text_is_kept_as_a_copy() {
-    for old in [SCHEMA_0, SCHEMA_1, SCHEMA_2, SCHEMA_3, SCHEMA_4] {
+    for old in [SCHEMA_0, SCHEMA_1, SCHEMA_2, SCHEMA_3, SCHEMA_4, SCHEMA_5] {
         let shelf = Texts::default();
         shelf.set("fillwright.document", old).unwrap();
         let tab = Id::new("tab").unwrap();

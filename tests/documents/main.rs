@@ -22,5 +22,6 @@ const SCHEMA_1: &str = include_str!("schema_1.json");
 const SCHEMA_2: &str = include_str!("schema_2.json");
 const SCHEMA_3: &str = include_str!("schema_3.json");
 const SCHEMA_4: &str = include_str!("schema_4.json");
+const SCHEMA_5: &str = include_str!("schema_5.json");
 /// Written by hand: the first shape of the document, with texts of all sorts.
 const SCHEMA_0: &str = include_str!("schema_0.json");
