@@ -6,7 +6,8 @@ use fillwright::logbook::keeping::{Keeper, Trouble};
 use fillwright::logbook::road::RoadReading;
 use fillwright::logbook::workshop::{HardwareAnswer, WorkshopReading};
 use fillwright::logbook::{
-    Answer, Complaint, Course, Document, Entry, Field, History, Id, Interpretation, Measure,
+    Answer, Complaint, Course, Document, Entry, Field, FillForm, History, Id, Interpretation,
+    Measure,
     Printer, TankAnswer, TankQuestion, interpret,
 };
 use fillwright::quantity::notation::DecimalMark;
@@ -16,7 +17,7 @@ use super::device;
 use super::planning::Planning;
 use super::route::Route;
 use super::storage::{self, Stored};
-use super::widgets::said;
+use super::widgets::{holds, said};
 use super::wording::tank;
 
 /// The answer on show.
@@ -85,8 +86,14 @@ pub(crate) struct State {
     pub(crate) shown: Memo<Shown>,
     /// Whether somebody is in a text field.
     pub(crate) typing: RwSignal<bool>,
+    /// The field that they are in, if it was not wrong when they came.
+    pub(crate) untold: RwSignal<Option<Field>>,
     /// The last answer that was asked for on purpose, not in passing while typing.
     settled: RwSignal<Option<Arc<Answer>>>,
+    /// The car and its fill as they were left by the last record.
+    left_by_record: RwSignal<Option<(Id, FillForm)>>,
+    /// Whether a fill was just recorded, and nothing entered for the next one yet.
+    pub(crate) just_recorded: Signal<bool>,
 }
 
 /// The route as the document's texts describe it.
@@ -162,6 +169,14 @@ impl State {
             },
             |_, _| true,
         );
+        let left_by_record = RwSignal::new(None::<(Id, FillForm)>);
+        let just_recorded = holds(move || {
+            left_by_record.with(|left| {
+                left.as_ref().is_some_and(|(car, fill)| {
+                    document.with(|it| it.here.id == *car && it.here.fill == *fill)
+                })
+            })
+        });
         let typing = RwSignal::new(false);
         let settled = RwSignal::new(None::<Arc<Answer>>);
         let shown = Memo::new_with_compare(
@@ -196,8 +211,17 @@ impl State {
             tried: RwSignal::new(false),
             shown,
             typing,
+            untold: RwSignal::new(None),
             settled,
+            left_by_record,
+            just_recorded,
         }
+    }
+
+    /// Notes that a fill was just recorded.
+    pub(crate) fn note_recorded(self) {
+        let left = self.document.with_untracked(|it| (it.here.id.clone(), it.here.fill.clone()));
+        self.left_by_record.set(Some(left));
     }
 
     /// Takes note of answers as they come.
@@ -219,11 +243,25 @@ impl State {
         }
     }
 
+    /// Notes that somebody came to a text field.
+    pub(crate) fn enter_field(self, field: Field, is_wrong: bool) {
+        self.typing.set(true);
+        self.untold.set((!is_wrong).then_some(field));
+    }
+
     /// Notes that a text field was left. The next may be entered before any effect
     /// runs, so what was typed is taken at once.
     pub(crate) fn leave_field(self) {
         self.typing.set(false);
+        self.untold.set(None);
         self.settle();
+    }
+
+    /// What may be said of these: nothing is wrong with a field before it was left.
+    pub(crate) fn told(self, complaints: &[Complaint]) -> Vec<Complaint> {
+        let untold = self.untold.get();
+        let told = |it: &&Complaint| it.is_missing || Some(it.field) != untold;
+        complaints.iter().filter(told).cloned().collect()
     }
 
     /// The state of the app around this component.
@@ -291,11 +329,10 @@ impl State {
         self.show(next);
     }
 
-    /// What is wrong with a field.
-    pub(crate) fn complaint(self, field: Field) -> Option<String> {
+    /// What is missing in a field, or wrong with it.
+    pub(crate) fn complaint(self, field: Field) -> Option<Complaint> {
         let find = |complaints: &[Complaint]| {
-            let found = complaints.iter().find(|complaint| complaint.field == field);
-            found.map(|complaint| complaint.message.clone())
+            complaints.iter().find(|complaint| complaint.field == field).cloned()
         };
         if field.is_of_draft() {
             if self.tried.get() { self.draft_complaints.with(|it| find(it)) } else { None }
@@ -309,6 +346,11 @@ impl State {
             let of_car = found.is_none() && field.is_of_car();
             if of_car { self.road.with(|reading| find(&reading.complaints)) } else { found }
         }
+    }
+
+    /// What to say of that; nothing where all is well.
+    pub(crate) fn message(self, field: Field) -> String {
+        self.complaint(field).map_or_else(String::new, |it| it.message)
     }
 
     /// What is wrong with the fields of the car.

@@ -228,6 +228,25 @@ pub enum FillError {
     },
 }
 
+impl FillError {
+    /// Whether something has not been given yet, and nothing that was given is wrong.
+    pub fn is_missing(&self) -> bool {
+        matches!(
+            self,
+            Self::NoCapacity
+                | Self::NoOffer
+                | Self::PriceMissing { .. }
+                | Self::OctaneMissing { .. }
+                | Self::TankOctaneMissing
+                | Self::AmountMissing { .. }
+        )
+    }
+}
+
+/// A level that is passed by less than this, in litres, is reached: no gauge or click
+/// tells the difference.
+const LEVEL_REACHED_L: f64 = 0.5;
+
 /// Litres as a bare number: inside this module all volumes are litres, so that
 /// the rows of a linear program can be written as on paper.
 pub(super) fn in_litres(volume: Volume) -> f64 {
@@ -271,8 +290,12 @@ impl Problem {
                 return Err(FillError::LevelAboveBrim { wanted_l, capacity_l });
             }
             let level_l = self.level() + poured_l;
-            if wanted_l < level_l - 1e-9 {
+            if wanted_l < level_l - LEVEL_REACHED_L {
                 return Err(FillError::AboveLevel { level_l, wanted_l });
+            }
+            // Nobody takes a spoonful out again.
+            if wanted_l < level_l {
+                self.stop = Stop::Level(litres(level_l));
             }
         }
         if matches!(self.stop, Stop::Budget(_))
@@ -323,6 +346,12 @@ impl Problem {
             Stop::Level(level) => Some(in_litres(level)),
             Stop::AtMost(_) | Stop::Budget(_) | Stop::Least => None,
         }
+    }
+
+    /// What can still go in until the stop rule's level, on top of what was there before
+    /// the fill; `None` where the rule sets no level.
+    pub fn room(&self) -> Option<Volume> {
+        self.final_level().map(|level| litres((level - self.level()).max(0.0)))
     }
 
     /// Price per litre of each fuel, when all are known.

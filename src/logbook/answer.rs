@@ -1,10 +1,9 @@
 //! The answer to a fill: what to pour, what that makes, and how sure that is.
 
+use super::choice::{Chosen, GivenUp, Miss, Plight, Promise, choose, hits, reference};
 use super::interpret::Asked;
 use crate::calibration::{Contents, Judgement};
-use crate::fill::{
-    BurnDown, Impossible, NoRobustPlan, Obstacle, Order, Plan, Problem, Solution, Stop, economics,
-};
+use crate::fill::{Order, Plan, Problem, economics};
 use crate::fuel::{HydrocarbonBase, Mixture};
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 use crate::workings::Working;
@@ -22,26 +21,6 @@ pub struct Step {
     pub to_click: bool,
     /// The least and the most that may go in before the click.
     pub range: Option<(Volume, Volume)>,
-}
-
-/// What is promised of the plan.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Promise {
-    /// Inside the aim whatever the true level and strengths are.
-    Safe,
-    /// No plan is: the proofs, and this one strays least.
-    NotSafe(Vec<NoRobustPlan>),
-    /// The aim is one share, which nothing uncertain can promise.
-    Expected,
-}
-
-/// Why the aim is not met, and what helps.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Plight {
-    /// The obstacle and the ways out.
-    pub impossible: Impossible,
-    /// How far to drive until the tank is down to where the aim can be reached.
-    pub burn_distance: Option<Length>,
 }
 
 /// What the tank holds afterwards.
@@ -76,8 +55,10 @@ impl Blend {
 /// The answer to a fill.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Answer {
-    /// What was asked.
+    /// What was asked, less what gave way to the aim.
     pub asked: Asked,
+    /// What gave way to the aim, where something had to.
+    pub given_up: Option<GivenUp>,
     /// The plan shown: what was asked for, or the closest to it.
     pub plan: Plan,
     /// How to carry it out.
@@ -108,8 +89,9 @@ pub struct Answer {
 impl Answer {
     /// Works out the answer.
     pub fn of(asked: Asked) -> Self {
+        let Chosen { problem, plan, order, promise, plight, given_up } = choose(&asked);
+        let asked = Asked { problem, ..asked };
         let problem = &asked.problem;
-        let (plan, order, promise, plight) = choose(&asked);
         let (plan, order) = rounded(problem, plan, order, promise.as_ref(), asked.pump_step);
         let mut orders = vec![order.clone()];
         orders.extend(
@@ -140,6 +122,7 @@ impl Answer {
         let break_even = break_even(&asked);
         Self {
             asked,
+            given_up,
             plan,
             order,
             orders,
@@ -160,6 +143,17 @@ impl Answer {
         super::derivation::workings(self)
     }
 
+    /// In what the plan misses the aim; `None` where it does not, or there is none.
+    pub fn misses(&self) -> Option<Miss> {
+        if self.asked.as_poured {
+            None
+        } else if !hits(self.asked.problem.aim, &self.plan) {
+            Some(Miss::Blend)
+        } else {
+            self.plight.is_some().then_some(Miss::Octane)
+        }
+    }
+
     /// Whether the plan pours more than the last drops before a click.
     pub fn leaves_something_to_pour(&self) -> bool {
         const DROPS_L: f64 = 0.05;
@@ -174,92 +168,6 @@ impl Answer {
 
 fn in_litres(volume: Volume) -> f64 {
     volume.get::<uom::si::volume::liter>()
-}
-
-/// The plan to show and what can be said for it.
-fn choose(asked: &Asked) -> (Plan, Order, Option<Promise>, Option<Plight>) {
-    let problem = &asked.problem;
-    let best_order = |plan: &Plan| {
-        // At least the order with fixed litres is always there.
-        let order = problem.orders(plan).into_iter().next();
-        order.unwrap_or_else(|| problem.fixed_order(plan))
-    };
-    if asked.as_poured {
-        let plan = problem.after(&poured(problem));
-        let order = problem.fixed_order(&plan);
-        return (plan, order, None, None);
-    }
-    match problem.solve() {
-        Solution::Plan(plan) if problem.aim.low() == problem.aim.high() => {
-            let order = best_order(&plan);
-            (plan, order, Some(Promise::Expected), None)
-        }
-        Solution::Plan(plan) => match problem.robust() {
-            Ok(robust) => (robust.plan, robust.order, Some(Promise::Safe), None),
-            Err(proofs) => {
-                let (plan, order) = problem.least_stray().map_or_else(
-                    || {
-                        let order = best_order(&plan);
-                        (plan, order)
-                    },
-                    |robust| (robust.plan, robust.order),
-                );
-                (plan, order, Some(Promise::NotSafe(proofs)), None)
-            }
-        },
-        Solution::Impossible(impossible) => {
-            let closest = impossible.closest.clone();
-            let plan = closest.unwrap_or_else(|| problem.after(&poured(problem)));
-            let order = best_order(&plan);
-            if is_near_enough(problem, &plan) && impossible.obstacle != Obstacle::Octane {
-                return (plan, order, Some(Promise::Expected), None);
-            }
-            let burn_distance =
-                impossible.burn_down.as_ref().and_then(|burn| distance(asked, burn));
-            (plan, order, None, Some(Plight { impossible: *impossible, burn_distance }))
-        }
-    }
-}
-
-/// Whether a plan misses a single share by less than half a point: what rounding
-/// to the pump's step leaves, and less than any uncertainty of a fill.
-fn is_near_enough(problem: &Problem, plan: &Plan) -> bool {
-    const HALF_A_POINT: f64 = 0.005;
-    let wanted = match problem.stop {
-        Stop::Brim => problem.tank.capacity,
-        Stop::Level(level) => level,
-        Stop::AtMost(_) | Stop::Budget(_) | Stop::Least => return false,
-    };
-    (in_litres(plan.level) - in_litres(wanted)).abs() < 1e-6
-        && problem.aim.low() == problem.aim.high()
-        && plan.share.is_some_and(|share| {
-            (share.fraction() - problem.aim.low().fraction()).abs() <= HALF_A_POINT
-        })
-}
-
-fn poured(problem: &Problem) -> Vec<Volume> {
-    problem.offers.iter().map(|offer| offer.poured).collect()
-}
-
-fn distance(asked: &Asked, burn: &BurnDown) -> Option<Length> {
-    let present = tank_mixture(asked)?;
-    let share_burned = in_litres(burn.away) / in_litres(present.volume());
-    economics::range(&(present * share_burned), asked.consumption?, &reference(asked))
-}
-
-/// What is in the tank, with what was already poured.
-fn tank_mixture(asked: &Asked) -> Option<Mixture> {
-    let tank = &asked.problem.tank;
-    let present =
-        Mixture::splash(tank.level.expected(), tank.share.expected(), &HydrocarbonBase::default());
-    let all = present + asked.mixture_of(&poured(&asked.problem));
-    (in_litres(all.volume()) > 0.0).then_some(all)
-}
-
-/// One litre of the reference fuel.
-fn reference(asked: &Asked) -> Mixture {
-    let litre = crate::quantity::notation::VolumeUnit::Litre.quantity(1.0);
-    Mixture::splash(litre, asked.reference, &HydrocarbonBase::default())
 }
 
 /// The plan in steps of the pump, so rounded that the promise still holds.

@@ -100,7 +100,7 @@ impl Reader<'_> {
             .collect();
         if pours.is_empty() {
             let message = "Nothing went in: give the volume of at least one fuel.";
-            self.complain(Field::Entry(EntryPart::Fuels), message);
+            self.ask_for(Field::Entry(EntryPart::Fuels), message);
             return None;
         }
         let fill = Evidence::Fill { pours, clicked: fill.clicked };

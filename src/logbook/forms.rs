@@ -115,6 +115,13 @@ pub struct FuelForm {
     pub put_in: Entry,
 }
 
+impl FillForm {
+    /// Whether it starts from what the log tells.
+    pub fn is_from_log(&self) -> bool {
+        self.start == StartForm::Log
+    }
+}
+
 impl FuelForm {
     /// The form of a catalogue grade. Its price and its id are left to be given.
     pub fn of_grade(grade: &Grade) -> Self {
@@ -243,6 +250,9 @@ pub struct FillForm {
     pub aim_share: String,
     /// When to stop.
     pub stop: StopForm,
+    /// Whether to go as far as that even where it breaks the aim.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub anyway: bool,
     /// The level to stop at.
     pub stop_level: Entry,
     /// The volume to stop after.

@@ -103,6 +103,8 @@ pub struct History {
     pub estimator: Option<Estimator>,
     /// The old blend after the last fill.
     pub old_blend: Option<OldBlend>,
+    /// What the tank holds, where that is known.
+    pub capacity: Option<Volume>,
 }
 
 impl History {
@@ -114,8 +116,9 @@ impl History {
         for event in course.log.events() {
             replay.take(event, course);
         }
-        let old_blend = replay.old_blend();
-        Self { passages: Arc::new(replay.passages), estimator: replay.estimator, old_blend }
+        let (old_blend, capacity) = (replay.old_blend(), replay.known.capacity);
+        let passages = Arc::new(replay.passages);
+        Self { passages, estimator: replay.estimator, old_blend, capacity }
     }
 
     /// What is in the tank after the last entry.

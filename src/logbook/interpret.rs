@@ -1,6 +1,6 @@
 //! From typed texts to the fill they describe. All input is checked here, once.
 
-use super::complaint::{Complaint, Field};
+use super::complaint::{Complaint, Field, FuelPart};
 use super::document::Document;
 use super::forms::{AimForm, FillForm, StartForm, StopForm};
 use super::parts::{ContentsFields, ContentsTexts, Known, LevelFields};
@@ -49,6 +49,12 @@ pub struct Asked {
     pub calibrations: Vec<(u32, Calibration)>,
     /// Whether nothing more is wanted than to know what is in.
     pub as_poured: bool,
+    /// Whether the tank is to be filled as far as the stop rule says even where that
+    /// breaks the aim.
+    pub anyway: bool,
+    /// Where an octane number is missing that the aim asks for: the plan then leaves
+    /// octane out, and no verdict counts on it.
+    pub octane_missing: Vec<Field>,
     /// The injection fluid.
     pub fluid: FluidState,
     /// The step in which a person can stop the pump.
@@ -114,7 +120,7 @@ impl Reader<'_> {
             })
             .unzip::<_, _, Vec<_>, Vec<_>>();
         if fill.offers.is_empty() {
-            self.complain(Field::Offers, "No fuel is on offer: add one.");
+            self.ask_for(Field::Offers, "Add the fuels on offer here.");
         }
         let aim = self.aim(fill, &calibrations);
         let stop = self.stop(fill, capacity, consumption);
@@ -136,11 +142,12 @@ impl Reader<'_> {
             );
             return None;
         }
+        let octane_missing = octane_missing(ron_min, &tank, &fuels, &offers);
         let problem = Problem {
             tank,
             offers,
             aim,
-            ron_min,
+            ron_min: ron_min.filter(|_| octane_missing.is_empty()),
             stop,
             objective: stop.usual_objective(),
             molar_density: MolarDensity::default(),
@@ -156,12 +163,18 @@ impl Reader<'_> {
                 consumption,
                 calibrations,
                 as_poured: fill.aim == AimForm::AsPoured,
+                anyway: fill.anyway,
+                octane_missing,
                 fluid: car.fluid,
                 pump_step,
             }),
             Err(error) => {
                 let (field, message) = say(&error, &fill.offers, self.printer);
-                self.complain(field, message);
+                if error.is_missing() {
+                    self.ask_for(field, message);
+                } else {
+                    self.complain(field, message);
+                }
                 None
             }
         }
@@ -207,7 +220,7 @@ impl Reader<'_> {
         let level =
             self.level(&fill.level, fill.reading, &fill.level_error, LEVEL_FIELDS, known)?;
         let Some(log) = log else {
-            self.complain(
+            self.ask_for(
                 Field::Start,
                 "The log tells nothing of the tank yet: type what is in it, and record the fill.",
             );
@@ -235,7 +248,7 @@ impl Reader<'_> {
             AimForm::Share => {
                 let share = self.optional(Field::AimShare, &fill.aim_share, parse_share);
                 let share =
-                    self.required(Field::AimShare, share, "Give the blend you want: E30, say.")?;
+                    self.required(Field::AimShare, share, "Give the blend you want, such as E30.")?;
                 Some((Aim::share(share), None))
             }
             // Any blend will do, whatever it turns out to be.
@@ -269,7 +282,7 @@ impl Reader<'_> {
             StopForm::Least => Some(Stop::Least),
             StopForm::Level => {
                 let level = self.volume(Field::StopLevel, &fill.stop_level, capacity, consumption);
-                self.required(Field::StopLevel, level, "Give the level to stop at: 3/4, say.")
+                self.required(Field::StopLevel, level, "Give the level to stop at, such as 3/4.")
                     .map(Stop::Level)
             }
             StopForm::AtMost => {
@@ -284,6 +297,22 @@ impl Reader<'_> {
             }
         }
     }
+}
+
+/// Where an octane number is missing that is needed to tell whether there is enough.
+fn octane_missing(
+    ron_min: Option<f64>,
+    tank: &Tank,
+    fuels: &[Fuel],
+    offers: &[Offer],
+) -> Vec<Field> {
+    if ron_min.is_none() {
+        return Vec::new();
+    }
+    let of_tank = tank.ron.is_none() && tank.level.expected() > Volume::default();
+    let of_fuels = fuels.iter().zip(offers).filter(|(_, offer)| offer.ron.is_none());
+    let of_fuels = of_fuels.map(|(fuel, _)| Field::Fuel(fuel.id, FuelPart::Octane));
+    of_tank.then_some(Field::TankOctane).into_iter().chain(of_fuels).collect()
 }
 
 /// The level before the fill, told by the click at the end of it: what was put in

@@ -6,6 +6,7 @@
 //! has to lay them out.
 
 mod answer;
+mod choice;
 mod complaint;
 mod csv;
 pub mod curve_table;
@@ -37,7 +38,8 @@ mod tank_answer;
 pub mod workshop;
 mod workshop_printer;
 
-pub use answer::{Answer, Blend, Plight, Promise, Step};
+pub use answer::{Answer, Blend, Step};
+pub use choice::{GivenUp, Miss, Plight, Promise, Wish};
 pub use complaint::{
     CalibrationPart, Complaint, CurvePart, EntryPart, Field, FuelPart, HaltPart, RoutePart,
 };

@@ -30,12 +30,22 @@ impl<'a> Reader<'a> {
         Self { printer, complaints: Vec::new() }
     }
 
+    /// Says that something typed is wrong.
     pub(super) fn complain(&mut self, field: Field, message: impl Display) {
-        let message = message.to_string();
+        self.note(field, &message.to_string(), false);
+    }
+
+    /// Says that something is still to be filled in.
+    pub(super) fn ask_for(&mut self, field: Field, message: impl Display) {
+        self.note(field, &message.to_string(), true);
+    }
+
+    fn note(&mut self, field: Field, message: &str, is_missing: bool) {
         // A sentence begins with a capital letter, whatever the error began with.
         let mut letters = message.chars();
         let first = letters.next().map(|c| c.to_uppercase().to_string()).unwrap_or_default();
-        self.complaints.push(Complaint { field, message: first + letters.as_str() });
+        let message = first + letters.as_str();
+        self.complaints.push(Complaint { field, message, is_missing });
     }
 
     pub(super) fn take<T, E: Display>(&mut self, field: Field, read: Result<T, E>) -> Option<T> {
@@ -64,7 +74,7 @@ impl<'a> Reader<'a> {
         what: &str,
     ) -> Option<T> {
         if let Some(None) = value {
-            self.complain(field, what);
+            self.ask_for(field, what);
         }
         value.flatten()
     }
@@ -99,7 +109,7 @@ impl<'a> Reader<'a> {
             (Some(typed), None) => Some(typed),
             (None, Some(may_be)) => Some(may_be),
             (None, None) => {
-                self.complain(expected.0, missing);
+                self.ask_for(expected.0, missing);
                 None
             }
             (Some(typed), Some(may_be)) => {

@@ -8,6 +8,43 @@ use super::id::Id;
 use super::moment::Moment;
 use super::printer::Printer;
 
+impl FillForm {
+    fn offer_mut(&mut self, id: u32) -> Option<&mut FuelForm> {
+        self.offers.iter_mut().find(|it| it.id == id)
+    }
+
+    /// Notes what went in of a fuel. Where that is taken back, so is that the nozzle clicked
+    /// off: it did at another amount.
+    pub fn put_in(&mut self, id: u32, amount: Entry) {
+        self.clicked &= !amount.is_blank();
+        if let Some(offer) = self.offer_mut(id) {
+            offer.put_in = amount;
+        }
+    }
+
+    /// Takes it that a step was poured as planned: so much of the fuel is now in, and the
+    /// nozzle clicked off where the step ends there.
+    pub fn pour_step(&mut self, id: u32, amount: Entry, to_click: bool) {
+        if let Some(offer) = self.offer_mut(id) {
+            offer.put_in = amount;
+            self.clicked |= to_click;
+        }
+    }
+
+    /// Takes a fuel off the list of those on offer, and with it what was put in of it.
+    pub fn remove_offer(&mut self, id: u32) {
+        self.put_in(id, Entry::default());
+        self.offers.retain(|it| it.id != id);
+    }
+
+    /// Notes another aim or another rule for how far to fill. Going on past the aim was said
+    /// of the one before.
+    pub fn aim_anew(&mut self, change: impl FnOnce(&mut Self)) {
+        self.anyway = false;
+        change(self);
+    }
+}
+
 impl CarFile {
     /// Records the fill at hand and makes room for the next, which then starts
     /// from the log. Returns whether there was anything to record.
@@ -47,6 +84,7 @@ impl CarFile {
             text.clear();
         }
         fill.clicked = false;
+        fill.anyway = false;
         if fill.aim == AimForm::AsPoured {
             fill.aim = AimForm::Share;
         }
@@ -60,10 +98,9 @@ impl CarFile {
     pub fn pour_as_planned(&mut self, answer: &Answer, printer: &Printer) {
         for step in &answer.steps {
             let id = answer.asked.fuels[step.fuel].id;
-            let Some(offer) = self.fill.offers.iter_mut().find(|it| it.id == id) else { continue };
             let text = printer.volume_number(step.poured + step.volume);
-            offer.put_in = Entry { text, typed_in: printer.units };
-            self.fill.clicked |= step.to_click;
+            let amount = Entry { text, typed_in: printer.units };
+            self.fill.pour_step(id, amount, step.to_click);
         }
     }
 }

@@ -15,7 +15,7 @@ pub(super) fn say(error: &FillError, offers: &[FuelForm], printer: &Printer) -> 
     };
     match error {
         FillError::NoCapacity => (Field::Capacity, "Give the size of the tank.".into()),
-        FillError::NoOffer => (Field::Offers, "No fuel is on offer: add one.".into()),
+        FillError::NoOffer => (Field::Offers, "Add the fuels on offer here.".into()),
         FillError::Overfull { level_l, capacity_l } => (
             Field::Level,
             format!(

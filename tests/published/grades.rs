@@ -50,10 +50,13 @@ fn flex_fuel_of_the_united_states() {
     }
 }
 
-/// CEN/TR 15993:2018, scope: E85 is nominally 85 %, seasonal grades at least 50 %.
+/// CEN/TR 15993:2018, scope: E85 is nominally 85 %, seasonal grades at least 50 %. The
+/// most that is allowed is not what is to be expected: nothing could make up for fuel
+/// below it.
 #[test]
 fn e85_of_europe() {
-    near(ethanol("en15293-e85-summer").1, 85.0, 1e-9);
+    near(ethanol("en15293-e85-summer").2, 85.0, 1e-9);
+    mistaken(ethanol("en15293-e85-summer").1, 85.0, 1.0);
     for id in ["en15293-e85-summer", "en15293-e85-transition", "en15293-e85-winter"] {
         assert!(ethanol(id).0 >= 50.0 && ethanol(id).2 <= 85.0, "{id}");
     }

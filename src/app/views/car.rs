@@ -65,12 +65,16 @@ pub(crate) fn CarView() -> impl IntoView {
 fn WrongCard() -> impl IntoView {
     let state = State::here();
     let complaints = Memo::new(move |_| state.wrong_in_car());
-    let short = said(move || complaints.with(|it| count(it)));
+    let short = said(move || complaints.with(|it| fields::summary(&state.told(it))));
+    let is_wrong = move || complaints.with(|it| state.told(it).iter().any(|it| !it.is_missing));
+    let class = said(move || {
+        if is_wrong() { "short stale always" } else { "short open always" }.to_owned()
+    });
     view! {
         <Spoken words=said(move || complaints.with(|it| in_a_sentence(it))) />
         <ToMend id="car-to-mend" view=View::Car complaints=complaints.into() />
-        <When condition=holds(move || complaints.with(|it| !it.is_empty()))>
-            <a class="short stale always" href="#/car/car-to-mend">
+        <When condition=holds(move || short.with(|it| !it.is_empty()))>
+            <a class=class href="#/car/car-to-mend">
                 <span>{short}</span>
                 <small>"Which"</small>
             </a>

@@ -1,10 +1,10 @@
-use fillwright::logbook::Field;
+use fillwright::logbook::{Complaint, Field};
 use leptos::prelude::*;
 
 use super::flow::{holds, said};
 use crate::app::state::State;
 
-/// What stands below a field: its hint, or what is wrong.
+/// What stands below a field: its hint, what to fill in, or what is wrong.
 #[derive(Clone, Copy)]
 pub(super) struct Below {
     pub(super) words: Signal<String>,
@@ -15,17 +15,20 @@ pub(super) struct Below {
 
 impl Below {
     /// What is wrong is said when the person leaves the field, and withdrawn as soon
-    /// as it is put right.
+    /// as it is put right. What is still to be filled in is no fault: it takes the place of
+    /// the hint.
     pub(super) fn of(field: Field, hint: &'static str, focused: Signal<bool>) -> Self {
         let state = State::here();
-        let complaint = Memo::new(move |before: Option<&Option<String>>| {
+        let complaint = Memo::new(move |before: Option<&Option<Complaint>>| {
             let now = state.complaint(field);
-            let already = before.is_some_and(Option::is_some);
-            if focused.get() && !already { None } else { now }
+            let is_wrong = |it: &Option<Complaint>| it.as_ref().is_some_and(|it| !it.is_missing);
+            let already = before.is_some_and(is_wrong);
+            if focused.get() && !already && is_wrong(&now) { None } else { now }
         });
-        let wrong = holds(move || complaint.with(Option::is_some));
+        let message = move || complaint.with(|it| it.as_ref().map(|it| it.message.clone()));
+        let wrong = holds(move || complaint.with(|it| it.as_ref().is_some_and(|it| !it.is_missing)));
         Self {
-            words: said(move || complaint.get().unwrap_or_else(|| hint.to_owned())),
+            words: said(move || message().unwrap_or_else(|| hint.to_owned())),
             class: said(move || if wrong.get() { "field wrong" } else { "field" }.to_owned()),
             wrong,
         }

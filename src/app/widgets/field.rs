@@ -48,7 +48,7 @@ pub(crate) fn TextField(
                     prop:value=value
                     on:focus=move |_| {
                         focused.set(true);
-                        state.typing.set(true);
+                        state.enter_field(field, below.wrong.get_untracked());
                     }
                     on:blur=move |_| {
                         focused.set(false);

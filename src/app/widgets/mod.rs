@@ -29,6 +29,6 @@ pub(crate) use section::Section;
 pub(crate) use spoken::Spoken;
 pub(crate) use text_area::TextArea;
 pub(crate) use time_field::TimeField;
-pub(crate) use to_mend::{ToMend, count, in_a_sentence};
+pub(crate) use to_mend::{ToMend, in_a_sentence};
 pub(crate) use verdict::{NoCalibration, Shape, mark, verdict_item, verdict_shape};
 pub(crate) use working::{cited, working_shown};

@@ -37,7 +37,7 @@ pub(crate) fn TextArea(
                     prop:value=value
                     on:focus=move |_| {
                         focused.set(true);
-                        state.typing.set(true);
+                        state.enter_field(field, below.wrong.get_untracked());
                     }
                     on:blur=move |_| {
                         focused.set(false);

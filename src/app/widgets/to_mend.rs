@@ -4,23 +4,23 @@ use leptos::prelude::*;
 use super::flow::{Drawn, When, holds, said};
 use crate::app::route::View;
 use crate::app::state::State;
-use crate::app::wording::counted;
+use crate::app::wording::fields;
 
 /// So many are named at a time; the next come up as these are put right.
 const NAMED: usize = 6;
 
-/// "2 entries are missing or wrong"
-pub(crate) fn count(complaints: &[Complaint]) -> String {
-    counted(complaints.len(), "entry is missing or wrong", "entries are missing or wrong")
-}
-
-/// The same in a sentence, with the first of them.
+/// What is missing or wrong in a sentence, with the first that is wrong.
 pub(crate) fn in_a_sentence(complaints: &[Complaint]) -> String {
-    let first = complaints.first();
-    first.map_or_else(String::new, |it| format!("{}: {}", count(complaints), it.message))
+    let summary = fields::summary(complaints);
+    match complaints.iter().find(|it| !it.is_missing) {
+        Some(wrong) => format!("{summary}: {}", wrong.message),
+        None => summary,
+    }
 }
 
-/// What is missing or wrong in a view, each with a link that gives its field the focus.
+/// What is still to be filled in or wrong in a view, each with a link that gives its field
+/// the focus; what is wrong comes first. Nothing is wrong before it was left: a field that
+/// somebody types in is left out until then.
 #[component]
 pub(crate) fn ToMend(
     id: &'static str,
@@ -36,9 +36,18 @@ pub(crate) fn ToMend(
 ) -> impl IntoView {
     let state = State::here();
     let title_id = format!("{id}-title");
-    let title = said(move || format!("{}{}", lead.get(), complaints.with(|it| count(it))));
+    let complaints = Memo::new(move |_| state.told(&complaints.read()));
+    let title =
+        said(move || format!("{}{}", lead.get(), complaints.with(|it| fields::summary(it))));
+    let is_wrong = holds(move || complaints.with(|it| it.iter().any(|it| !it.is_missing)));
+    let class = said(move || {
+        if is_wrong.get() { "note caution to-mend" } else { "note to-mend" }.to_owned()
+    });
     let item = move |complaint: &Complaint| {
-        let view = if complaint.field.is_of_car() { View::Car } else { view };
+        // The size of the tank can be given where it is first needed.
+        let elsewhere = complaint.field.is_of_car()
+            && !(view == View::Fill && complaint.field == Field::Capacity);
+        let view = if elsewhere { View::Car } else { view };
         let link = format!("{}/{}", view.link(), complaint.field.id());
         let owner = owner.map(|owner| format!("{}: ", owner(state, complaint.field)));
         view! {
@@ -50,7 +59,9 @@ pub(crate) fn ToMend(
     };
     let items = Callback::new(move |()| {
         complaints.with(|all| {
-            let mut items: Vec<AnyView> = all.iter().take(NAMED).map(item).collect();
+            let (missing, wrong): (Vec<_>, Vec<_>) = all.iter().partition(|it| it.is_missing);
+            let in_order = wrong.into_iter().chain(missing);
+            let mut items: Vec<AnyView> = in_order.take(NAMED).map(item).collect();
             if let more @ 1.. = all.len().saturating_sub(NAMED) {
                 items.push(view! { <li>{format!("And {more} more.")}</li> }.into_any());
             }
@@ -60,7 +71,7 @@ pub(crate) fn ToMend(
     view! {
         <When condition=holds(move || complaints.with(|it| !it.is_empty()))>
             <div
-                class="note caution to-mend"
+                class=class
                 id=id
                 tabindex="-1"
                 role="group"

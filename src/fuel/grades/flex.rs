@@ -34,9 +34,10 @@ const EN_E85: Grade = Grade {
 pub(super) const EN_SUMMER: Grade = Grade {
     id: "en15293-e85-summer",
     name: "E85, summer",
-    ethanol_percent: percent(70.0, 85.0, 85.0),
-    note: "The nominal 85 % is expected, as it is in French and Swedish summer fuel. The minimum of \
-           the class is from memory.",
+    ethanol_percent: percent(70.0, 80.0, 85.0),
+    note: "85 % is the name and the most that is allowed, so what pumps give lies below it. Expected: \
+           two thirds of the way from the least to the most, common practice, no source. The \
+           minimum of the class is from memory.",
     ..EN_E85
 };
 

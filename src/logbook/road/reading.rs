@@ -82,7 +82,7 @@ impl Reader<'_> {
         let (car, form) = (&document.here.car, &document.here.route);
         let known = self.car(car);
         if known.consumption.is_none() && car.consumption.is_blank() {
-            self.complain(Field::Consumption, "Give what the car burns: a route needs it.");
+            self.ask_for(Field::Consumption, "Give what the car burns: a route needs it.");
         }
         let step = &document.settings.pump_step;
         let step = self.volume(Field::PumpStep, step, None, None).flatten();
@@ -154,7 +154,7 @@ impl Reader<'_> {
         match form.start {
             StartForm::Log => {
                 let Some(estimate) = estimate else {
-                    self.complain(
+                    self.ask_for(
                         Field::Route(RoutePart::Start),
                         "The log tells nothing of the tank yet: type what is in it.",
                     );
@@ -256,7 +256,7 @@ impl Reader<'_> {
     ) -> Option<Pump> {
         let (offer, _) = self.fuel(form, field, capacity)?;
         let Some(price) = offer.price else {
-            self.complain(field(FuelPart::Price), "Give its price: a plan weighs it.");
+            self.ask_for(field(FuelPart::Price), "Give its price: a plan weighs it.");
             return None;
         };
         Some(Pump { share: offer.share, price, ron: offer.ron, limit: offer.limit, closed })

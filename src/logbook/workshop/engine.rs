@@ -188,7 +188,7 @@ impl WorkshopReader<'_> {
         let band = match (given, range) {
             (None, None) => {
                 if workshop.curves.iter().any(|curve| curve.place == Place::Wheel) {
-                    self.reader.complain(
+                    self.reader.ask_for(
                         Field::Engine(Slot::DrivelineLoss),
                         "Give the loss between crank and wheels as a share of crank power: a curve \
                          is measured at the wheels.",
@@ -228,7 +228,7 @@ impl WorkshopReader<'_> {
         match workshop.blend {
             BlendForm::Tank => {
                 if tank.is_none() {
-                    self.reader.complain(
+                    self.reader.ask_for(
                         Field::Engine(Slot::BlendShare),
                         "The log does not say what is in the tank: record it under Tank, or type \
                          the blend here.",

@@ -119,7 +119,7 @@ impl WorkshopReader<'_> {
         let points = at_round_speeds(curve.at_crank.as_ref()?);
         let knows_boost = points.iter().all(|point| point.boost.is_some());
         if has_parts && engine.boost.is_none() && !knows_boost {
-            self.reader.complain(
+            self.reader.ask_for(
                 Field::Engine(Slot::Boost),
                 "Give the boost at full load, or a curve with a column of boost: what injectors \
                  and pumps give depends on it.",

@@ -59,27 +59,32 @@ pub(super) const MISREAD: Sourced<f64> =
 pub(super) const STOOD: Sourced<f64> =
     chosen(0.5, "a second look at the gauge is as likely as a journey that nobody logged");
 
-/// What a fuel is believed to hold, from its band taken as a triangle.
+/// What a fuel is believed to hold.
+///
+/// The mean is the share that is expected of the fuel, as everywhere else: a fill that
+/// was planned with it and went to plan must not look like another one to the log. How
+/// far the truth may lie from it comes from the band, taken as a triangle. A pump whose
+/// fuel lies to one side of what is expected is learnt from readings.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Content {
     /// The mean share.
     pub(super) mean: f64,
-    /// Its variance.
+    /// The mean square of what it may be off.
     pub(super) variance: f64,
     /// Whether it is a strong fuel.
     pub(super) strong: bool,
 }
 
 impl Content {
-    /// Mean `(l + e + h) / 3`, variance `(l² + e² + h² - l e - l h - e h) / 18`.
+    /// Mean `e`; mean square of the distance to it over the triangle of the band,
+    /// `(a² - a b + b²) / 6` with `a = e - l` and `b = h - e`.
     pub(super) fn of(share: &Band<Share>) -> Self {
         let [low, expected, high] =
             [share.low(), share.expected(), share.high()].map(Share::fraction);
-        let squares = low * low + expected * expected + high * high;
-        let products = low * expected + low * high + expected * high;
+        let (below, above) = (expected - low, high - expected);
         Self {
-            mean: (low + expected + high) / 3.0,
-            variance: ((squares - products) / 18.0).max(0.0),
+            mean: expected,
+            variance: (below * below - below * above + above * above) / 6.0,
             strong: expected >= STRONG_FROM.value,
         }
     }
@@ -92,7 +97,7 @@ mod tests {
 
     /// Against the moments summed over the triangle itself.
     #[test]
-    fn the_moments_are_those_of_the_triangle() {
+    fn how_far_it_may_be_off_is_that_of_the_triangle() {
         let share = |percent| Share::from_percent(percent).unwrap();
         let band = Band::new(share(4.5), share(9.5), share(10.0)).unwrap();
         let density = |x: f64| {
@@ -102,11 +107,10 @@ mod tests {
         let steps = 20_000_u32;
         let width = 0.055 / f64::from(steps);
         let points = (0..steps).map(|k| 0.045 + (f64::from(k) + 0.5) * width);
-        let mean: f64 = points.clone().map(|x| x * density(x) * width).sum();
-        let variance: f64 = points.map(|x| (x - mean).powi(2) * density(x) * width).sum();
+        let square: f64 = points.map(|x| (x - 0.095).powi(2) * density(x) * width).sum();
         let content = Content::of(&band);
-        assert_abs_diff_eq!(content.mean, mean, epsilon = 1e-8);
-        assert_abs_diff_eq!(content.variance, variance, epsilon = 1e-8);
+        assert_abs_diff_eq!(content.mean, 0.095, epsilon = 1e-12);
+        assert_abs_diff_eq!(content.variance, square, epsilon = 1e-8);
         assert!(!content.strong);
     }
 

@@ -26,7 +26,7 @@ pub(super) fn AimCard() -> impl IntoView {
             let share = (SHARE.to_owned(), "A blend".to_owned());
             let calibrations = it.here.car.calibrations.iter();
             let calibrations = calibrations.map(|form| (form.id.to_string(), form.name.clone()));
-            let as_poured = (AS_POURED.to_owned(), "No aim: what have I got?".to_owned());
+            let as_poured = (AS_POURED.to_owned(), "I have already poured: what is it?".to_owned());
             let ends = std::iter::once(as_poured);
             std::iter::once(share).chain(calibrations).chain(ends).collect::<Vec<_>>()
         })
@@ -37,20 +37,22 @@ pub(super) fn AimCard() -> impl IntoView {
         AimForm::AsPoured => AS_POURED.to_owned(),
     });
     let choose_aim = state.set(|it, key| {
-        it.here.fill.aim = match key.parse() {
-            Ok(id) => AimForm::Calibration(id),
-            Err(_) if key == AS_POURED => AimForm::AsPoured,
-            Err(_) => AimForm::Share,
-        };
+        it.here.fill.aim_anew(|fill| {
+            fill.aim = match key.parse() {
+                Ok(id) => AimForm::Calibration(id),
+                Err(_) if key == AS_POURED => AimForm::AsPoured,
+                Err(_) => AimForm::Share,
+            };
+        });
     });
-    let complaint = said(move || state.complaint(Field::AimCalibration).unwrap_or_default());
+    let complaint = said(move || state.message(Field::AimCalibration));
     let by_share = holds(move || aim.with(|aim| aim == SHARE));
     let unfit = holds(move || !by_share.get() && complaint.with(|it| !it.is_empty()));
     let stop = Memo::new(move |_| state.document.with(|it| it.here.fill.stop));
     let stop_key = said(move || key_of(&STOPS, &stop.get()));
     let choose_stop = state.set(|it, key| {
         if let Some(stop) = value_of(&STOPS, &key) {
-            it.here.fill.stop = stop;
+            it.here.fill.aim_anew(|fill| fill.stop = stop);
         }
     });
     let stops = options(&STOPS);
@@ -59,7 +61,7 @@ pub(super) fn AimCard() -> impl IntoView {
         <section class="card" id="aim-calibration" tabindex="-1" aria-labelledby="aim">
             <h2 id="aim">"Aim"</h2>
             <Options
-                legend="What it should suit"
+                legend="Aim for"
                 name="aim"
                 options=aims.into()
                 chosen=aim
@@ -75,13 +77,13 @@ pub(super) fn AimCard() -> impl IntoView {
                     hint="E30, 30 or 30 %"
                     words=true
                     value=state.text(|it| Some(&it.here.fill.aim_share))
-                    on_text=state.set(|it, text| it.here.fill.aim_share = text)
+                    on_text=state.set(|it, text| it.here.fill.aim_anew(|fill| fill.aim_share = text))
                 />
             </When>
             <When condition=wants_more>
                 <Choices
                     id="stop"
-                    label="Stop"
+                    label="How far to fill"
                     choices=stops
                     chosen=stop_key
                     on_choice=choose_stop

@@ -3,8 +3,10 @@
 mod aim;
 mod offers;
 mod put_in;
+mod record;
 mod results;
 mod sheet;
+mod steps;
 mod tank;
 mod workings;
 

@@ -9,12 +9,12 @@ use crate::app::widgets::{When, holds, said};
 #[component]
 pub(super) fn OffersCard() -> impl IntoView {
     let state = State::here();
-    let nothing = said(move || state.complaint(Field::Offers).unwrap_or_default());
+    let nothing = said(move || state.message(Field::Offers));
     view! {
         <section class="card" id="offers" tabindex="-1" aria-labelledby="on-offer">
             <h2 id="on-offer">"On offer here"</h2>
             <When condition=holds(move || nothing.with(|it| !it.is_empty()))>
-                <p class="note caution">{nothing}</p>
+                <p class="note">{nothing}</p>
             </When>
             <Offers shelf=Shelf::Here />
         </section>

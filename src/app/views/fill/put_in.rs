@@ -1,21 +1,20 @@
-use fillwright::logbook::{
-    Answer, Complaint, Document, Entry, Field, FuelForm, FuelPart, Measure, Printer,
-};
+//! What to put in: the answer, and how it stands.
+
+use fillwright::logbook::{Answer, Complaint, Field, Printer};
 use fillwright::quantity::Volume;
 use leptos::prelude::*;
 
+use super::record::Afterwards;
 use super::results::Results;
+use super::steps::Steps;
 use super::workings::Workings;
 use crate::app::charts::SightGlass;
-use crate::app::device;
 use crate::app::route::View;
-use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::widgets::{
-    Button, CheckBox, Drawn, PrintButton, Rows, Spoken, TextField, ToMend, When, count, holds,
-    in_a_sentence, said,
+    Button, Drawn, PrintButton, Shape, Spoken, ToMend, When, holds, in_a_sentence, mark, said,
 };
-use crate::app::wording;
+use crate::app::wording::{fields, fill};
 
 /// What has to be filled in or put right before there is an answer.
 fn complaints(state: State) -> Signal<Vec<Complaint>> {
@@ -27,28 +26,31 @@ pub(super) fn is_current(state: State) -> Signal<bool> {
     holds(move || state.shown.with(|it| it.answer.is_some() && !it.stale))
 }
 
+/// A text made of the answer on show.
+fn of_answer(state: State, words: fn(&Answer, &Printer) -> String) -> Signal<String> {
+    said(move || {
+        state.answer().map_or_else(String::new, |answer| {
+            state.printer.with(|printer| words(&answer, printer))
+        })
+    })
+}
+
 /// What to put in, and what that makes.
 #[component]
 pub(super) fn PutInCard(printing: RwSignal<bool>) -> impl IntoView {
     let state = State::here();
-    let has_answer = holds(move || state.shown.with(|it| it.answer.is_some()));
+    let has_answer = holds(move || {
+        state.shown.with(|it| it.answer.is_some()) && !state.just_recorded.get()
+    });
     let stale = holds(move || state.shown.with(|it| it.stale));
     let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
     let class = said(move || if stale.get() { "stale-answer" } else { "" }.to_owned());
-    let recorded = RwSignal::new(String::new());
     view! {
         <section class="card" id="put-in" aria-labelledby="put-in-title">
             <div class="head">
                 <h2 id="put-in-title">"Put in"</h2>
                 <PrintButton printing=printing ready=is_current(state) />
             </div>
-            <When condition=holds(move || recorded.with(|it| !it.is_empty()))>
-            <p class="note" id="recorded" role="status">
-                {recorded}
-                " "
-                <a href="#/tank">"See Tank."</a>
-            </p>
-        </When>
             <ToMend id="fill-to-mend" view=View::Fill complaints=complaints(state) lead=lead />
             <When condition=has_answer>
                 <div class=class>
@@ -58,7 +60,9 @@ pub(super) fn PutInCard(printing: RwSignal<bool>) -> impl IntoView {
                         <Steps />
                     </div>
                 </div>
-                <Afterwards recorded=recorded />
+            </When>
+            <Afterwards />
+            <When condition=has_answer>
                 <Cautions />
                 <Results />
                 <Workings />
@@ -71,15 +75,8 @@ pub(super) fn PutInCard(printing: RwSignal<bool>) -> impl IntoView {
 #[component]
 fn Outcome() -> impl IntoView {
     let state = State::here();
-    let of_answer = move |words: fn(&Answer, &Printer) -> String| {
-        said(move || {
-            state.answer().map_or_else(String::new, |answer| {
-                state.printer.with(|printer| words(&answer, printer))
-            })
-        })
-    };
-    let lead = of_answer(|answer, _| {
-        if answer.plight.is_some() {
+    let lead = of_answer(state, |answer, _| {
+        if answer.misses().is_some() {
             "Closest: "
         } else if answer.asked.as_poured {
             "You have "
@@ -88,28 +85,21 @@ fn Outcome() -> impl IntoView {
         }
         .to_owned()
     });
-    let blend = of_answer(|answer, printer| {
-        wording::outcome(answer, printer).map(|(blend, _)| blend).unwrap_or_default()
+    let blend = of_answer(state, |answer, printer| {
+        fill::outcome(answer, printer).map(|(blend, _)| blend).unwrap_or_default()
     });
-    let between = of_answer(|answer, printer| {
-        wording::outcome(answer, printer).map(|(_, between)| between).unwrap_or_default()
+    let between = of_answer(state, |answer, printer| {
+        fill::outcome(answer, printer).map(|(_, between)| between).unwrap_or_default()
     });
     let promise =
-        of_answer(|answer, printer| wording::promise(answer, printer).unwrap_or_default());
-    let plight = Callback::new(move |()| {
-        let Some(answer) = state.answer() else { return Vec::new() };
-        let Some(plight) = &answer.plight else { return Vec::new() };
-        let lines = state.printer.with(|printer| wording::plight(plight, &answer, printer));
-        lines.into_iter().map(|line| view! { <p>{line}</p> }.into_any()).collect()
+        of_answer(state, |answer, printer| fill::promise(answer, printer).unwrap_or_default());
+    let class = of_answer(state, |answer, _| {
+        if answer.misses().is_some() { "outcome missed" } else { "outcome" }.to_owned()
     });
-    let in_plight = holds(move || state.answer().is_some_and(|answer| answer.plight.is_some()));
     view! {
-        <When condition=in_plight>
-            <div class="note caution" id="plight">
-                <Drawn what=plight />
-            </div>
-        </When>
-        <p class="outcome" id="outcome">
+        <Instead />
+        <Obstacles />
+        <p class=class id="outcome">
             {lead}
             <span class="number">{blend}</span>
             " "
@@ -120,215 +110,113 @@ fn Outcome() -> impl IntoView {
                 {promise}
             </p>
         </When>
+        <OctaneMissing />
     }
 }
 
-/// One step as it is shown.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub(super) struct Shown {
-    pub(super) name: String,
-    pub(super) number: String,
-    pub(super) aside: String,
-    /// What to enter when it went as planned.
-    planned: String,
-    to_click: bool,
-    done: bool,
-}
-
-/// Fuels in the order of the steps; first those that are in and done with. When
-/// only what was put in counts, all that can have been.
-pub(super) fn step_ids(answer: &Answer) -> Vec<u32> {
-    let id = |fuel: usize| answer.asked.fuels[fuel].id;
-    if answer.asked.as_poured {
-        return (0..answer.asked.fuels.len()).map(id).collect();
-    }
-    let to_pour = |fuel: usize| answer.steps.iter().any(|step| step.fuel == fuel);
-    let done = (0..answer.asked.fuels.len()).filter(|&fuel| {
-        answer.asked.problem.offers[fuel].poured > Volume::default() && !to_pour(fuel)
-    });
-    done.chain(answer.steps.iter().map(|step| step.fuel)).map(id).collect()
-}
-
-pub(super) fn step_shown(answer: &Answer, printer: &Printer, id: u32) -> Option<Shown> {
-    let fuel = answer.asked.fuels.iter().position(|fuel| fuel.id == id)?;
-    let name = answer.asked.fuels[fuel].name.clone();
-    let poured = answer.asked.problem.offers[fuel].poured;
-    let Some(step) = answer.steps.iter().find(|step| step.fuel == fuel) else {
-        let number = printer.volume_number(poured);
-        let aside = if answer.asked.as_poured { "Put in." } else { "Done." }.to_owned();
-        return Some(Shown { name, number, aside, done: true, ..Shown::default() });
-    };
-    let on_top = if poured > Volume::default() {
-        format!("More, on top of the {} in it. ", printer.volume(poured))
-    } else {
-        String::new()
-    };
-    let to_click = match step.range {
-        _ if !step.to_click => String::new(),
-        None => "Fill until the nozzle clicks off.".to_owned(),
-        Some((least, most)) => format!(
-            "Fill until the nozzle clicks off: {} to {}, as the level really is.",
-            printer.volume_number(least),
-            printer.volume(most)
-        ),
-    };
-    let aside = on_top + &to_click;
-    Some(Shown {
-        name,
-        number: printer.volume_number(step.volume),
-        aside,
-        planned: printer.volume_number(poured + step.volume),
-        to_click: step.to_click,
-        done: false,
-    })
-}
-
-/// The steps at the pump.
+/// What gave way to the aim, and the choice to have it all the same.
 #[component]
-fn Steps() -> impl IntoView {
+fn Instead() -> impl IntoView {
     let state = State::here();
-    let ids = Memo::new(move |_| state.answer().map_or_else(Vec::new, |answer| step_ids(&answer)));
-    view! {
-        <ol class="steps">
-            <Rows ids=ids.into() row=|id| StepItem(StepItemProps { id }).into_any() />
-        </ol>
-    }
-}
-
-/// What comes after the steps.
-#[component]
-fn Afterwards(recorded: RwSignal<String>) -> impl IntoView {
-    let state = State::here();
-    let nothing_left = holds(move || {
-        state.answer().is_some_and(|answer| answer.is_done() && !answer.asked.as_poured)
+    let words = of_answer(state, |answer, printer| {
+        let given_up = answer.given_up.as_ref();
+        given_up.map_or_else(String::new, |it| fill::given_up(it, answer, printer))
     });
-    let some_in = holds(move || {
+    let set = move |anyway| {
+        Callback::new(move |()| state.document.update(|it| it.here.fill.anyway = anyway))
+    };
+    let gave_way = holds(move || words.with(|it| !it.is_empty()));
+    let kept_by_level = holds(move || {
         state.answer().is_some_and(|answer| {
-            let mut offers = answer.asked.problem.offers.iter();
-            offers.any(|offer| offer.poured > Volume::default())
+            answer.given_up.as_ref().is_some_and(|it| fill::is_level_given_up(it))
         })
     });
-    let clicked = holds(move || state.document.with(|it| it.here.fill.clicked));
-    let tick =
-        Callback::new(move |clicked| state.document.update(|it| it.here.fill.clicked = clicked));
-    let can_record = holds(move || {
-        let to_pour = state.answer().is_some_and(|answer| answer.leaves_something_to_pour());
-        (to_pour || some_in.get()) && state.shown.with(|it| !it.stale)
+    let anyway = holds(move || {
+        state.document.with(|it| it.here.fill.anyway)
+            && state.answer().is_some_and(|answer| answer.misses().is_some())
     });
-    let write = move |planned: bool| {
-        let Some(answer) = state.answer() else { return };
-        let printer = state.printer.get_untracked();
-        let mut next = state.document.get_untracked();
-        if planned {
-            next.here.pour_as_planned(&answer, &printer);
-        }
-        let Ok(time) = device::this_moment() else { return };
-        if next.here.record(device::new_id(), time) {
-            state.replace_undoably(next);
-            recorded.set(format!("Recorded. {}", untrack(|| state.by_the_log())));
-        }
-    };
-    let record = Callback::new(move |()| write(false));
-    let as_planned = Callback::new(move |()| write(true));
     view! {
-        <When condition=nothing_left>
-            <p role="status">"Nothing left to pour."</p>
-        </When>
-        <When condition=some_in>
-            <div>
-                <CheckBox
-                    label="The nozzle clicked off: the tank is full"
-                    checked=clicked
-                    on_tick=tick
-                />
+        <When condition=gave_way>
+            <div class="note" id="instead">
+                <p>{words}</p>
+                <When condition=kept_by_level>
+                    <Button label="Fill up anyway" look="small" on_press=set(true) />
+                </When>
+                <When condition=holds(move || !kept_by_level.get())>
+                    <Button label="Use all of it anyway" look="small" on_press=set(true) />
+                </When>
             </div>
         </When>
-        <When condition=can_record>
-            <div class="record">
-                <TextField
-                    field=Field::Place
-                    label="Place, for the log"
-                    words=true
-                    value=state.text(|it| Some(&it.here.fill.place))
-                    on_text=state.set(|it, text| it.here.fill.place = text)
-                />
-                <div class="buttons">
-                    <When condition=some_in>
-                        <Button label="Record" look="strong" on_press=record />
-                    </When>
-                    <When condition=holds(move || !some_in.get())>
-                        <Button label="Record as planned" look="strong" on_press=as_planned />
-                    </When>
-                </div>
+        <When condition=anyway>
+            <div>
+                <Button label="Keep to the aim" look="small" on_press=set(false) />
             </div>
         </When>
     }
 }
 
-fn put_in(document: &mut Document, id: u32) -> Option<&mut Entry> {
-    let offer =
-        document.here.fill.offers.iter_mut().find(|offer: &&mut FuelForm| offer.id == id)?;
-    Some(&mut offer.put_in)
+/// What stands in the way of the aim.
+#[component]
+fn Obstacles() -> impl IntoView {
+    let state = State::here();
+    let lines = Callback::new(move |()| {
+        let Some(answer) = state.answer() else { return Vec::new() };
+        let Some(plight) = &answer.plight else { return Vec::new() };
+        let lines = state.printer.with(|printer| fill::plight(plight, &answer, printer));
+        lines.into_iter().map(|line| view! { <p>{line}</p> }.into_any()).collect()
+    });
+    let in_plight = holds(move || state.answer().is_some_and(|answer| answer.plight.is_some()));
+    view! {
+        <When condition=in_plight>
+            <div class="note caution" id="plight">
+                <Drawn what=lines />
+            </div>
+        </When>
+    }
 }
 
+/// That octane was left out, since that of something is not known, and where to give it.
 #[component]
-fn StepItem(id: u32) -> impl IntoView {
+fn OctaneMissing() -> impl IntoView {
     let state = State::here();
-    let shown = Memo::new(move |_| {
-        let answer = state.answer()?;
-        state.printer.with(|printer| step_shown(&answer, printer, id))
+    let missing = Memo::new(move |_| {
+        state.answer().map_or_else(Vec::new, |answer| answer.asked.octane_missing.clone())
     });
-    let part = move |read: fn(&Shown) -> &String| {
-        said(move || shown.with(|shown| shown.as_ref().map(read).cloned().unwrap_or_default()))
-    };
-    let to_do = holds(move || shown.with(|shown| shown.as_ref().is_some_and(|shown| !shown.done)));
-    let unit = state.volume_unit();
-    let set_put_in = state.set_entry(move |it| put_in(it, id));
-    let as_planned = Callback::new(move |()| {
-        if let Some(shown) = shown.get_untracked() {
-            set_put_in.run(shown.planned);
-            if shown.to_click {
-                state.document.update(|it| it.here.fill.clicked = true);
-            }
-        }
+    let links = Callback::new(move |()| {
+        let answer = state.answer();
+        let links = missing.get().into_iter().filter_map(|field| {
+            let name = octane_of(answer.as_deref()?, field)?;
+            let from_log = state.document.with(|it| it.here.fill.is_from_log());
+            let view = if field == Field::TankOctane && from_log {
+                // What the log does not know is put right there.
+                View::Tank.link().to_owned()
+            } else {
+                format!("{}/{}", View::Fill.link(), field.id())
+            };
+            Some(view! { <li><a href=view>{name}</a></li> }.into_any())
+        });
+        links.collect()
     });
-    let name = part(|shown| &shown.name);
-    let put_in_now = state.entry(Measure::Volume, move |it| {
-        it.here.fill.offers.iter().find(|offer| offer.id == id).map(|offer| &offer.put_in)
-    });
-    let entering =
-        view! { "Enter what went in" <span class="visually-hidden">" for " {name}</span> };
     view! {
-        <li class="step">
-            <p class="what">{name}</p>
-            <p class="volume number">
-                {part(|shown| &shown.number)}
-                <span class="unit">"\u{202f}" {unit}</span>
-            </p>
-            <p class="aside">{part(|shown| &shown.aside)}</p>
-            <When condition=to_do>
-                <div>
-                    <Button
-                        label="Poured as planned"
-                        look="small"
-                        name=said(move || format!("Poured as planned: {}", name.get()))
-                        on_press=as_planned
-                    />
-                </div>
-            </When>
-            <Folded class="put-in-field" summary=entering.into_any()>
-                <TextField
-                    field=Field::Fuel(id, FuelPart::PutIn)
-                    label="Actually put in, in all"
-                    hint="The rest is worked out anew"
-                    unit=unit
-                    words=true
-                    when_left=true
-                    value=put_in_now
-                    on_text=set_put_in
-                />
-            </Folded>
-        </li>
+        <When condition=holds(move || missing.with(|it| !it.is_empty()))>
+            <div class="note" id="octane-missing">
+                <p>"The plan leaves octane out, since it is not known of everything. Give the octane of:"</p>
+                <ul>
+                    <Drawn what=links />
+                </ul>
+            </div>
+        </When>
+    }
+}
+
+/// What the octane field belongs to.
+fn octane_of(answer: &Answer, field: Field) -> Option<String> {
+    match field {
+        Field::TankOctane => Some("what is in the tank".to_owned()),
+        Field::Fuel(id, _) => {
+            answer.asked.fuels.iter().find(|fuel| fuel.id == id).map(|fuel| fuel.name.clone())
+        }
+        _ => None,
     }
 }
 
@@ -363,51 +251,108 @@ fn Cautions() -> impl IntoView {
     }
 }
 
-/// The plan in one line at the foot of a phone, or how much is missing for one; and what
+/// How the fill stands, for the line at the foot of a phone.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Standing {
+    /// The plan keeps the aim.
+    Keeps,
+    /// It misses it.
+    Misses,
+    /// There is no plan for what is entered now.
+    Open,
+}
+
+impl Standing {
+    fn shape(self) -> Shape {
+        match self {
+            Self::Keeps => Shape::Disc,
+            Self::Misses => Shape::Ring,
+            Self::Open => Shape::Stroke,
+        }
+    }
+
+    fn class(self) -> &'static str {
+        match self {
+            Self::Keeps => "short",
+            Self::Misses => "short missed",
+            Self::Open => "short open",
+        }
+    }
+}
+
+/// The plan in one line at the foot of a phone, or what is missing for one; and what
 /// is said of both.
 #[component]
 pub(super) fn ShortAnswer() -> impl IntoView {
     let state = State::here();
     let complaints = complaints(state);
+    let told = Memo::new(move |_| state.told(&complaints.read()));
     let stale = holds(move || state.shown.with(|it| it.stale));
-    let plan = said(move || {
-        state.answer().map_or_else(String::new, |answer| {
-            state.printer.with(|printer| wording::in_short(&answer, printer))
-        })
-    });
+    let plan = of_answer(state, fill::in_short);
     let has_answer = holds(move || state.shown.with(|it| it.answer.is_some()));
-    let has_wrong = holds(move || complaints.with(|it| !it.is_empty()));
-    let line = said(move || match (has_answer.get(), stale.get()) {
-        (false, _) => complaints.with(|it| count(it)),
-        (true, true) => format!("Not updated: {}", plan.get()),
-        (true, false) => plan.get(),
+    let recorded = state.just_recorded;
+    let line = said(move || match (recorded.get(), has_answer.get(), stale.get()) {
+        (true, ..) => "Recorded".to_owned(),
+        (_, false, _) => told.with(|it| fields::summary(it)),
+        (_, true, true) => format!("Not updated: {}", plan.get()),
+        (_, true, false) => plan.get(),
+    });
+    let standing = Memo::new(move |_| {
+        let missed = || state.answer().is_some_and(|answer| answer.misses().is_some());
+        if recorded.get() {
+            Standing::Keeps
+        } else if !has_answer.get() || stale.get() {
+            Standing::Open
+        } else if missed() {
+            Standing::Misses
+        } else {
+            Standing::Keeps
+        }
     });
     let blend = said(move || {
+        if recorded.get() {
+            return state.history.with(|history| {
+                let estimate = history.estimate();
+                estimate.map_or_else(String::new, |it| {
+                    state.printer.with(|printer| printer.grade(it.share.expected()))
+                })
+            });
+        }
         let answer = state.answer();
-        let words = answer
-            .and_then(|answer| state.printer.with(|printer| wording::outcome(&answer, printer)));
+        let words =
+            answer.and_then(|answer| state.printer.with(|printer| fill::outcome(&answer, printer)));
         words.map(|(blend, _)| blend).unwrap_or_default()
     });
     let spoken = said(move || {
-        let wrong = complaints.with(|it| in_a_sentence(it));
+        if recorded.get() {
+            // The line that says so is read by itself.
+            return String::new();
+        }
+        let wrong = told.with(|it| in_a_sentence(it));
         if !wrong.is_empty() {
             return wrong;
         }
         let plight = state.answer().and_then(|answer| {
             let plight = answer.plight.as_ref()?;
-            state.printer.with(|it| wording::plight(plight, &answer, it).into_iter().next())
+            state.printer.with(|it| fill::plight(plight, &answer, it).into_iter().next())
         });
         let parts = [plight.unwrap_or_default(), plan.get(), blend.get(), state.doubt_at_start()];
         parts.into_iter().filter(|it| !it.is_empty()).collect::<Vec<_>>().join(". ")
     });
-    let class = said(move || if stale.get() { "short stale" } else { "short" }.to_owned());
+    let shape = Callback::new(move |()| vec![mark(standing.get().shape())]);
     view! {
         <Spoken words=spoken />
-        <When condition=holds(move || has_answer.get() || has_wrong.get())>
-            <a class=class href="#/fill/put-in">
-                <span>{line}</span>
+        <When condition=holds(move || line.with(|it| !it.is_empty()))>
+            <a class=move || standing.get().class() href="#/fill/put-in">
+                <Drawn what=shape />
+                <span class="line">{line}</span>
                 <span class="number">{blend}</span>
             </a>
         </When>
     }
+}
+
+/// What is in of a fuel, or is to go in.
+pub(super) fn some_is_in(answer: &Answer) -> bool {
+    answer.asked.problem.offers.iter().any(|offer| offer.poured > Volume::default())
 }

@@ -4,12 +4,13 @@ use fillwright::logbook::{Answer, CarFile, Printer};
 use fillwright::quantity::Volume;
 use leptos::prelude::*;
 
-use super::put_in::{ABOVE_TEN, LAST_WORD, VAPOUR, may_be_above_ten, step_ids, step_shown};
+use super::put_in::{ABOVE_TEN, LAST_WORD, VAPOUR, may_be_above_ten};
 use super::results::{figures, verdicts};
+use super::steps::{step_ids, step_shown};
 use crate::app::charts::{heading, table};
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, facts, sheet_head, sheet_sources};
-use crate::app::wording;
+use crate::app::wording::fill;
 
 /// The sheet.
 #[component]
@@ -36,11 +37,12 @@ fn drawn(answer: &Answer, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
         printer.grade(tank.share.expected()),
         printer.grade_band(tank.share),
     );
-    let outcome = wording::outcome(answer, printer)
+    let outcome = fill::outcome(answer, printer)
         .map_or_else(String::new, |(blend, between)| format!("{blend} {between}"));
-    let plight = answer.plight.iter().flat_map(|it| wording::plight(it, answer, printer));
+    let given_up = answer.given_up.iter().map(|it| fill::given_up(it, answer, printer));
+    let plight = answer.plight.iter().flat_map(|it| fill::plight(it, answer, printer));
     let said: Vec<_> =
-        plight.chain(wording::promise(answer, printer)).map(|it| view! { <p>{it}</p> }).collect();
+        given_up.chain(plight).chain(fill::promise(answer, printer)).map(|it| view! { <p>{it}</p> }).collect();
     let unit = printer.units.volume().symbol();
     let steps: Vec<_> = step_ids(answer)
         .into_iter()

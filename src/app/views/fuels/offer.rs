@@ -25,7 +25,7 @@ fn stop_of(document: &Document, id: u32) -> Option<&HaltForm> {
 }
 
 fn remove(document: &mut Document, id: u32) {
-    document.here.fill.offers.retain(|offer| offer.id != id);
+    document.here.fill.remove_offer(id);
     for stop in &mut document.here.route.stops {
         stop.fuels.retain(|fuel| fuel.id != id);
         stop.closed.retain(|fuel| *fuel != id);

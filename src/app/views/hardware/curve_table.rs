@@ -235,7 +235,7 @@ fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
     });
     let key = |column: Option<u32>| column.map_or_else(|| FOUND.to_owned(), |it| it.to_string());
     let missing = move |part| {
-        let words = said(move || state.complaint(Field::Curve(id, part)).unwrap_or_default());
+        let words = said(move || state.message(Field::Curve(id, part)));
         let some = holds(move || words.with(|it| !it.is_empty()));
         view! {
             <When condition=some>

@@ -34,7 +34,7 @@ pub(super) fn HaltsCard() -> impl IntoView {
             it.here.route.filled = false;
         });
     });
-    let wrong = said(move || state.complaint(Field::Route(RoutePart::Stops)).unwrap_or_default());
+    let wrong = said(move || state.message(Field::Route(RoutePart::Stops)));
     view! {
         <section class="card" aria-labelledby="stops-title">
             <h2 id="stops-title">"Stops"</h2>

@@ -35,7 +35,7 @@ pub(super) fn StartSection() -> impl IntoView {
             format!("{} As of {}.", state.by_the_log(), device::date(as_of.local_minutes(), true))
         })
     });
-    let nothing = said(move || state.complaint(Field::Route(RoutePart::Start)).unwrap_or_default());
+    let nothing = said(move || state.message(Field::Route(RoutePart::Start)));
     let short =
         said(
             move || {

@@ -88,7 +88,7 @@ fn Kept(id: u32) -> impl IntoView {
         boxes.collect::<Vec<_>>()
     });
     let field = Field::Halt(id, HaltPart::Calibrations);
-    let wrong = said(move || state.complaint(field).unwrap_or_default());
+    let wrong = said(move || state.message(field));
     let some = holds(move || names.with(|it| !it.is_empty()));
     view! {
         <When condition=some>

@@ -52,7 +52,7 @@ impl WorkshopReader<'_> {
             Some(length) => {
                 let missing = "Give the line's inner diameter, or clear its length.";
                 let Some(bore) = bore.filter(|bore| *bore > Length::default()) else {
-                    self.reader.complain(field(Slot::LineBore), missing);
+                    self.reader.ask_for(field(Slot::LineBore), missing);
                     return None;
                 };
                 let drawn = Length::new::<micrometer>(1.5);

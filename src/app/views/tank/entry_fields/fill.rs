@@ -70,7 +70,7 @@ pub(super) fn FillFields(ids: Vec<u32>) -> impl IntoView {
             _ => BeforeForm::Nothing,
         };
     });
-    let nothing = said(move || state.complaint(Field::Entry(EntryPart::Fuels)).unwrap_or_default());
+    let nothing = said(move || state.message(Field::Entry(EntryPart::Fuels)));
     let fuels: Vec<AnyView> =
         ids.into_iter().map(|id| PouredFuel(PouredFuelProps { id }).into_any()).collect();
     view! {

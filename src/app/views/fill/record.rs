@@ -1,0 +1,117 @@
+//! After the last step: the click, and the record in the log.
+
+use fillwright::logbook::Field;
+use leptos::prelude::*;
+
+use super::put_in::some_is_in;
+use crate::app::device;
+use crate::app::state::State;
+use crate::app::undo::{Act, Deed, Spot};
+use crate::app::widgets::{Button, CheckBox, TextField, UndoLine, When, holds, said};
+use crate::app::wording::fill;
+
+/// What comes after the steps.
+#[component]
+pub(super) fn Afterwards() -> impl IntoView {
+    let state = State::here();
+    let recorded = state.just_recorded;
+    view! {
+        <UndoLine spot=Spot::PutIn />
+        <When condition=recorded>
+            <Recorded />
+        </When>
+        <When condition=holds(move || {
+            !recorded.get() && state.shown.with(|it| it.answer.is_some())
+        })>
+            <ToRecord />
+        </When>
+    }
+}
+
+/// That the fill was recorded, and the way to take that back: nothing else, until something
+/// is entered for the next.
+#[component]
+fn Recorded() -> impl IntoView {
+    let state = State::here();
+    let words = said(move || {
+        state.history.with(|history| {
+            let estimate = history.estimate()?;
+            let capacity = history.capacity?;
+            Some(state.printer.with(|printer| fill::recorded(&estimate, capacity, printer)))
+        })
+        .unwrap_or_default()
+    });
+    view! {
+        <p class="note" id="recorded">
+            {words}
+            " "
+            <a href="#/tank">"See Tank."</a>
+        </p>
+    }
+}
+
+/// The click, the place, and the button that writes it all down.
+#[component]
+fn ToRecord() -> impl IntoView {
+    let state = State::here();
+    let nothing_left = holds(move || {
+        state.answer().is_some_and(|answer| answer.is_done() && !answer.asked.as_poured)
+    });
+    let some_in = holds(move || state.answer().is_some_and(|answer| some_is_in(&answer)));
+    let clicked = holds(move || state.document.with(|it| it.here.fill.clicked));
+    let tick =
+        Callback::new(move |clicked| state.document.update(|it| it.here.fill.clicked = clicked));
+    let can_record = holds(move || {
+        let to_pour = state.answer().is_some_and(|answer| answer.leaves_something_to_pour());
+        (to_pour || some_in.get()) && state.shown.with(|it| !it.stale)
+    });
+    let write = move |planned: bool| {
+        let Some(answer) = state.answer() else { return };
+        let printer = state.printer.get_untracked();
+        let mut next = state.document.get_untracked();
+        if planned {
+            next.here.pour_as_planned(&answer, &printer);
+        }
+        let Ok(time) = device::this_moment() else { return };
+        let id = device::new_id();
+        if next.here.record(id.clone(), time) {
+            state.replace_undoably(Act::at(Spot::PutIn, Deed::FillRecorded).on(id), next);
+            state.note_recorded();
+        }
+    };
+    let record = Callback::new(move |()| write(false));
+    let as_planned = Callback::new(move |()| write(true));
+    view! {
+        <When condition=nothing_left>
+            <p role="status">"Nothing left to pour."</p>
+        </When>
+        <When condition=some_in>
+            <div>
+                <CheckBox
+                    label="The nozzle clicked off: the tank is full"
+                    checked=clicked
+                    on_tick=tick
+                />
+            </div>
+        </When>
+        <When condition=can_record>
+            <div class="record">
+                <TextField
+                    field=Field::Place
+                    label="Place, for the log"
+                    words=true
+                    value=state.text(|it| Some(&it.here.fill.place))
+                    on_text=state.set(|it, text| it.here.fill.place = text)
+                />
+                <div class="buttons">
+                    <When condition=some_in>
+                        <Button label="Record" look="strong" on_press=record />
+                    </When>
+                    <When condition=holds(move || !some_in.get())>
+                        <Button label="Record as planned" look="strong" on_press=as_planned />
+                    </When>
+                </div>
+            </div>
+        </When>
+    }
+}

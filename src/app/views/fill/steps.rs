@@ -1,0 +1,193 @@
+//! The steps at the pump, one at a time.
+
+use fillwright::logbook::{Answer, Document, Entry, Field, FuelForm, FuelPart, Measure, Printer};
+use fillwright::quantity::Volume;
+use leptos::prelude::*;
+
+use crate::app::stages::Folded;
+use crate::app::state::State;
+use crate::app::widgets::{Button, Rows, TextField, When, holds, said};
+
+/// One step as it is shown.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(super) struct Shown {
+    pub(super) name: String,
+    pub(super) number: String,
+    pub(super) aside: String,
+    /// What to enter when it went as planned.
+    planned: String,
+    to_click: bool,
+    turn: Turn,
+}
+
+/// When it is a step's turn.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+enum Turn {
+    /// It is poured.
+    #[default]
+    Done,
+    /// Now.
+    Next,
+    /// After the one before.
+    Later,
+}
+
+/// Fuels in the order of the steps; first those that are in and done with. When
+/// only what was put in counts, all that can have been.
+pub(super) fn step_ids(answer: &Answer) -> Vec<u32> {
+    let id = |fuel: usize| answer.asked.fuels[fuel].id;
+    if answer.asked.as_poured {
+        return (0..answer.asked.fuels.len()).map(id).collect();
+    }
+    let to_pour = |fuel: usize| answer.steps.iter().any(|step| step.fuel == fuel);
+    let done = (0..answer.asked.fuels.len()).filter(|&fuel| {
+        answer.asked.problem.offers[fuel].poured > Volume::default() && !to_pour(fuel)
+    });
+    done.chain(answer.steps.iter().map(|step| step.fuel)).map(id).collect()
+}
+
+pub(super) fn step_shown(answer: &Answer, printer: &Printer, id: u32) -> Option<Shown> {
+    let fuel = answer.asked.fuels.iter().position(|fuel| fuel.id == id)?;
+    let name = answer.asked.fuels[fuel].name.clone();
+    let poured = answer.asked.problem.offers[fuel].poured;
+    let place = answer.steps.iter().position(|step| step.fuel == fuel);
+    let Some(place) = place else {
+        let number = printer.volume_number(poured);
+        let aside = if answer.asked.as_poured { "Put in." } else { "Done." }.to_owned();
+        return Some(Shown { name, number, aside, ..Shown::default() });
+    };
+    let step = &answer.steps[place];
+    let mut asides = Vec::new();
+    if poured > Volume::default() {
+        asides.push(format!("More, on top of the {} in it.", printer.volume(poured)));
+    }
+    match step.range {
+        _ if !step.to_click => {}
+        None => asides.push("Fill until the nozzle clicks off.".to_owned()),
+        Some((least, most)) => asides.push(format!(
+            "Fill until the nozzle clicks off: expect {} to {}, depending on what was really in the tank.",
+            printer.volume_number(least),
+            printer.volume(most)
+        )),
+    }
+    if answer.given_up.is_some() && place + 1 == answer.steps.len() {
+        asides.push("Then stop.".to_owned());
+    }
+    Some(Shown {
+        name,
+        number: printer.volume_number(step.volume),
+        aside: asides.join(" "),
+        planned: printer.volume_number(poured + step.volume),
+        to_click: step.to_click,
+        turn: if place == 0 { Turn::Next } else { Turn::Later },
+    })
+}
+
+/// The steps at the pump.
+#[component]
+pub(super) fn Steps() -> impl IntoView {
+    let state = State::here();
+    let ids = Memo::new(move |_| state.answer().map_or_else(Vec::new, |answer| step_ids(&answer)));
+    view! {
+        <ol class="steps">
+            <Rows ids=ids.into() row=|id| StepItem(StepItemProps { id }).into_any() />
+        </ol>
+    }
+}
+
+fn offer(document: &Document, id: u32) -> Option<&FuelForm> {
+    document.here.fill.offers.iter().find(|offer| offer.id == id)
+}
+
+#[component]
+fn StepItem(id: u32) -> impl IntoView {
+    let state = State::here();
+    let shown = Memo::new(move |_| {
+        let answer = state.answer()?;
+        state.printer.with(|printer| step_shown(&answer, printer, id))
+    });
+    let part = move |read: fn(&Shown) -> &String| {
+        said(move || shown.with(|shown| shown.as_ref().map(read).cloned().unwrap_or_default()))
+    };
+    let is_next =
+        holds(move || shown.with(|shown| shown.as_ref().is_some_and(|it| it.turn == Turn::Next)));
+    let unit = state.volume_unit();
+    // What was entered before the step was confirmed, and whether the nozzle had clicked.
+    let before = RwSignal::new(None::<(Entry, bool)>);
+    let write = move |text: String| {
+        before.set(None);
+        state.document.update(|it| {
+            let typed_in = it.settings.units;
+            it.here.fill.put_in(id, Entry { text, typed_in });
+        });
+    };
+    let confirm = Callback::new(move |()| {
+        let Some(shown) = shown.get_untracked() else { return };
+        let earlier = state.document.with_untracked(|it| {
+            offer(it, id).map(|offer| (offer.put_in.clone(), it.here.fill.clicked))
+        });
+        before.set(earlier);
+        state.document.update(|it| {
+            let amount = Entry { text: shown.planned, typed_in: it.settings.units };
+            it.here.fill.pour_step(id, amount, shown.to_click);
+        });
+    });
+    let take_back = Callback::new(move |()| {
+        let (amount, clicked) = before.get_untracked().unwrap_or_default();
+        before.set(None);
+        state.document.update(|it| {
+            it.here.fill.put_in(id, amount);
+            it.here.fill.clicked &= clicked;
+        });
+    });
+    let name = part(|shown| &shown.name);
+    let has_in = holds(move || {
+        state.document.with(|it| offer(it, id).is_some_and(|offer| !offer.put_in.is_blank()))
+    });
+    let put_in_now =
+        state.entry(Measure::Volume, move |it| offer(it, id).map(|offer| &offer.put_in));
+    let entering =
+        view! { "Enter what went in" <span class="visually-hidden">" for " {name}</span> };
+    view! {
+        <li class="step">
+            <p class="what">{name}</p>
+            <p class="volume number">
+                {part(|shown| &shown.number)}
+                <span class="unit">"\u{202f}" {unit}</span>
+            </p>
+            <p class="aside">{part(|shown| &shown.aside)}</p>
+            <When condition=is_next>
+                <div>
+                    <Button
+                        label="Poured as planned"
+                        look="small"
+                        name=said(move || format!("Poured as planned: {}", name.get()))
+                        on_press=confirm
+                    />
+                </div>
+            </When>
+            <When condition=has_in>
+                <div>
+                    <Button
+                        label="Not poured"
+                        look="small"
+                        name=said(move || format!("Not poured: {}", name.get()))
+                        on_press=take_back
+                    />
+                </div>
+            </When>
+            <Folded class="put-in-field" summary=entering.into_any()>
+                <TextField
+                    field=Field::Fuel(id, FuelPart::PutIn)
+                    label="Actually put in, in all"
+                    hint="The rest of the plan follows"
+                    unit=unit
+                    words=true
+                    when_left=true
+                    value=put_in_now
+                    on_text=Callback::new(write)
+                />
+            </Folded>
+        </li>
+    }
+}

@@ -1,0 +1,105 @@
+//! What fields are called where they are only named: in a list of what is still to be
+//! filled in.
+
+use fillwright::logbook::{Complaint, EntryPart, Field, FuelPart, HaltPart, RoutePart};
+
+use super::counted;
+
+/// So many are named in one line.
+const NAMED: usize = 5;
+
+/// The name of a field in a sentence, where it has one.
+fn name(field: Field) -> Option<&'static str> {
+    Some(match field {
+        Field::Capacity => "tank size",
+        Field::Consumption => "consumption",
+        Field::Level | Field::Route(RoutePart::Level) | Field::Entry(EntryPart::Level) => "level",
+        Field::TankShare | Field::Route(RoutePart::Share) | Field::Entry(EntryPart::Share) => {
+            "ethanol in the tank"
+        }
+        Field::Start | Field::Route(RoutePart::Start) => "what is in the tank",
+        Field::Offers | Field::Entry(EntryPart::Fuels) => "fuels",
+        Field::Fuel(_, FuelPart::Share) | Field::Poured(_, FuelPart::Share) => {
+            "ethanol of each fuel"
+        }
+        Field::Fuel(_, FuelPart::Price) => "prices",
+        Field::Fuel(_, FuelPart::Limit) => "amount available",
+        Field::AimShare => "blend",
+        Field::AimCalibration => "calibration",
+        Field::StopLevel | Field::StopVolume | Field::StopMoney => "how far to fill",
+        Field::Calibration(..) => "calibration",
+        Field::Route(RoutePart::Stops) => "stops",
+        Field::Halt(_, HaltPart::Distance) => "distances",
+        _ => return None,
+    })
+}
+
+/// What a list of complaints comes to: `Still to fill in: tank size, level`, or
+/// `2 entries are wrong`, or both. What is wrong comes first.
+pub(crate) fn summary(complaints: &[Complaint]) -> String {
+    let (missing, wrong): (Vec<&Complaint>, Vec<&Complaint>) =
+        complaints.iter().partition(|it| it.is_missing);
+    match (wrong.len(), missing.len()) {
+        (0, 0) => String::new(),
+        (0, _) => format!("Still to fill in: {}", listed(&missing)),
+        (wrong, 0) => are_wrong(wrong),
+        (wrong, missing) => format!("{}, {missing} still to fill in", are_wrong(wrong)),
+    }
+}
+
+fn are_wrong(count: usize) -> String {
+    counted(count, "entry is wrong", "entries are wrong")
+}
+
+/// The names, each once; those without one, and those after the first few, as a number.
+fn listed(missing: &[&Complaint]) -> String {
+    let mut names: Vec<&str> = Vec::new();
+    let mut more = 0;
+    for complaint in missing {
+        match name(complaint.field) {
+            Some(name) if names.contains(&name) => {}
+            Some(name) if names.len() < NAMED => names.push(name),
+            _ => more += 1,
+        }
+    }
+    let more = match (more, names.is_empty()) {
+        (0, _) => None,
+        (more, true) => Some(counted(more, "entry", "entries")),
+        (more, false) => Some(format!("{more} more")),
+    };
+    let names = names.into_iter().map(str::to_owned);
+    names.chain(more).collect::<Vec<_>>().join(", ")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn complaint(field: Field, is_missing: bool) -> Complaint {
+        Complaint { field, message: String::new(), is_missing }
+    }
+
+    #[test]
+    fn what_is_missing_is_named_and_what_is_wrong_is_counted() {
+        let missing = [Field::Capacity, Field::Level, Field::TankShare, Field::Offers];
+        let missing: Vec<_> = missing.map(|it| complaint(it, true)).into();
+        assert_eq!(
+            summary(&missing),
+            "Still to fill in: tank size, level, ethanol in the tank, fuels"
+        );
+        let wrong = complaint(Field::Level, false);
+        assert_eq!(summary(std::slice::from_ref(&wrong)), "1 entry is wrong");
+        let both = [wrong.clone(), wrong, complaint(Field::Offers, true)];
+        assert_eq!(summary(&both), "2 entries are wrong, 1 still to fill in");
+        assert_eq!(summary(&[]), "");
+    }
+
+    #[test]
+    fn a_name_stands_once_and_what_has_none_is_counted() {
+        let two = [Field::Fuel(1, FuelPart::Share), Field::Fuel(2, FuelPart::Share)];
+        let two: Vec<_> = two.map(|it| complaint(it, true)).into();
+        assert_eq!(summary(&two), "Still to fill in: ethanol of each fuel");
+        let nameless = [complaint(Field::Line, true), complaint(Field::Line, true)];
+        assert_eq!(summary(&nameless), "Still to fill in: 2 entries");
+    }
+}
