@@ -11,6 +11,7 @@ use crate::app::device;
 use crate::app::route::View;
 use crate::app::stages::Folded;
 use crate::app::state::State;
+use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{
     Button, CheckBox, Drawn, PrintButton, Rows, Spoken, TextField, ToMend, When, count, holds,
     in_a_sentence, said,
@@ -223,8 +224,9 @@ fn Afterwards(recorded: RwSignal<String>) -> impl IntoView {
             next.here.pour_as_planned(&answer, &printer);
         }
         let Ok(time) = device::this_moment() else { return };
-        if next.here.record(device::new_id(), time) {
-            state.replace_undoably(next);
+        let id = device::new_id();
+        if next.here.record(id.clone(), time) {
+            state.replace_undoably(Act::at(Spot::PutIn, Deed::FillRecorded).on(id), next);
             recorded.set(format!("Recorded. {}", untrack(|| state.by_the_log())));
         }
     };
