@@ -11,6 +11,7 @@ mod stages;
 mod state;
 mod storage;
 mod transfer;
+mod undo;
 mod views;
 mod widgets;
 mod wording;
@@ -25,7 +26,7 @@ use stages::{Stages, soon};
 use state::State;
 use storage::Stored;
 use views::{CarView, FillView, HardwareView, MethodsView, TakeView, TankView, TripView, Welcome};
-use widgets::{Button, When, holds, said};
+use widgets::{Button, UndoAbove, When, holds, said};
 
 /// Starts the app, which takes the place of what the page says until then. Each step is a
 /// task of its own, so that the page can be scrolled meanwhile.
@@ -94,6 +95,7 @@ fn App(stored: Stored) -> impl IntoView {
         let now = view.get();
         if before.is_some_and(|before| before != now) {
             window().scroll_to_with_x_and_y(0.0, 0.0);
+            state.undoing.settle();
         }
         now
     });
@@ -154,7 +156,6 @@ fn App(stored: Stored) -> impl IntoView {
 fn Invented() -> impl IntoView {
     let state = State::here();
     let is_demo = holds(move || !state.is_new.get() && state.document.with(|it| it.here.demo));
-    let undo = holds(move || state.previous.with(Option::is_some));
     view! {
         <When condition=is_demo>
             <aside class="invented" aria-label="Example">
@@ -169,16 +170,7 @@ fn Invented() -> impl IntoView {
                 />
             </aside>
         </When>
-        <When condition=undo>
-            <div class="invented" role="status">
-                <p>"The entries before this are kept."</p>
-                <Button
-                    label="Bring them back"
-                    look="small"
-                    on_press=Callback::new(move |()| state.undo())
-                />
-            </div>
-        </When>
+        <UndoAbove />
     }
 }
 

@@ -7,8 +7,7 @@ use fillwright::logbook::road::RoadReading;
 use fillwright::logbook::workshop::{HardwareAnswer, WorkshopReading};
 use fillwright::logbook::{
     Answer, Complaint, Course, Document, Entry, Field, FillForm, History, Id, Interpretation,
-    Measure,
-    Printer, TankAnswer, TankQuestion, interpret,
+    Measure, Printer, TankAnswer, TankQuestion, interpret,
 };
 use fillwright::quantity::notation::DecimalMark;
 use leptos::prelude::*;
@@ -17,6 +16,7 @@ use super::device;
 use super::planning::Planning;
 use super::route::Route;
 use super::storage::{self, Stored};
+use super::undo::{Deed, Undoing};
 use super::widgets::{holds, said};
 use super::wording::tank;
 
@@ -39,19 +39,12 @@ pub(crate) struct Judged {
     pub(crate) stale: bool,
 }
 
-/// The document before and after a change.
-#[derive(Clone)]
-pub(crate) struct Undo {
-    before: Document,
-    after: Document,
-}
-
 /// What every view reads. All of it is derived from the document.
 #[derive(Clone, Copy)]
 pub(crate) struct State {
     pub(crate) document: RwSignal<Document>,
-    /// The last wholesale change, for undoing it.
-    pub(crate) previous: RwSignal<Option<Undo>>,
+    /// The last change that can be taken back.
+    pub(crate) undoing: Undoing,
     /// Whether nothing was stored yet and nothing chosen.
     pub(crate) is_new: RwSignal<bool>,
     /// What was wrong with what was stored.
@@ -191,7 +184,7 @@ impl State {
         );
         Self {
             document,
-            previous: RwSignal::new(None),
+            undoing: Undoing::new(),
             is_new: RwSignal::new(is_new),
             troubles: RwSignal::new(loaded.troubles),
             unsaved: RwSignal::new(None),
@@ -292,7 +285,7 @@ impl State {
         } else {
             let (examples, cars) = before.cars().cloned().partition::<Vec<_>, _>(|car| car.demo);
             next.others = cars;
-            self.replace_undoably(next);
+            self.replace_undoably(if demo { Deed::ExampleOpened } else { Deed::ExampleLeft }, next);
             let examples: Vec<Id> = examples.into_iter().map(|car| car.id).collect();
             storage::forget_cars(self, &examples);
         }
@@ -302,30 +295,6 @@ impl State {
     pub(crate) fn choose(self, id: &Id) {
         let mut next = self.document.get_untracked();
         next.choose(id);
-        self.show(next);
-    }
-
-    /// Takes back the last wholesale change.
-    pub(crate) fn undo(self) {
-        if let Some(Undo { before, after }) = self.previous.get_untracked() {
-            let mut next = self.document.get_untracked();
-            next.take_back(&before, &after);
-            self.show(next);
-            self.previous.set(None);
-        }
-    }
-
-    /// Changes the document in a way that a person may want to take back.
-    pub(crate) fn change_undoably(self, change: impl FnOnce(&mut Document)) {
-        let mut next = self.document.get_untracked();
-        change(&mut next);
-        self.replace_undoably(next);
-    }
-
-    /// The same with the document after the change.
-    pub(crate) fn replace_undoably(self, next: Document) {
-        let before = self.document.get_untracked();
-        self.previous.set(Some(Undo { before, after: next.clone() }));
         self.show(next);
     }
 

@@ -178,7 +178,7 @@ pub(crate) fn forget(state: State) {
     match rest {
         Some(Ok(rest)) => {
             // What is gone for good cannot be brought back.
-            state.previous.set(None);
+            state.undoing.clear();
             state.troubles.set(Vec::new());
             state.show(rest);
         }

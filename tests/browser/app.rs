@@ -10,7 +10,8 @@ use crate::harness::{Key, Page};
 pub(crate) const OWN_CAR: &str = "Enter my own car";
 pub(crate) const EXAMPLE: &str = "Look at an invented example";
 pub(crate) const IS_INVENTED: &str = "Invented example.";
-pub(crate) const BRING_BACK: &str = "Bring them back";
+/// How every button that takes something back begins; it goes on with what was done.
+const UNDO: &str = "Undo: ";
 pub(crate) const SOMETHING_MISSING: &str = "are missing or wrong";
 pub(crate) const NOT_UPDATED: &str = "Not updated";
 
@@ -208,7 +209,18 @@ pub(crate) async fn add(page: &Page, kind: &str) {
 
 /// Keeps the entry that is being written, if it can be.
 pub(crate) async fn keep(page: &Page) {
-    page.click("button", "Keep this entry").await;
+    page.click("button", "Save").await;
+}
+
+/// Takes back what was done last.
+pub(crate) async fn undo(page: &Page, done: &str) {
+    page.click("button", &format!("{UNDO}{done}")).await;
+    page.until("the undoing", async || !can_undo(page).await).await;
+}
+
+/// Whether anything can be taken back.
+pub(crate) async fn can_undo(page: &Page) -> bool {
+    page.all("button").await.iter().any(|button| button.name.starts_with(UNDO))
 }
 
 /// The name of the button that begins so; it goes on with a date.

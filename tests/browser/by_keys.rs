@@ -20,7 +20,7 @@ fn the_tank_goes_by_keys() {
         page.sees("Add: Note").await;
         page.tab_to("textbox", "Place").await;
         page.press("Home").await;
-        page.tab_to("button", "Keep this entry").await;
+        page.tab_to("button", "Save").await;
         page.press(Key::Enter).await;
         page.becomes(before + 1, async || app::log(page).await.len()).await;
         has_focus(page).await;
@@ -30,7 +30,7 @@ fn the_tank_goes_by_keys() {
         page.press(Key::Enter).await;
         page.becomes(before, async || app::log(page).await.len()).await;
         has_focus(page).await;
-        undo(page).await;
+        undo(page, "entry removed").await;
         page.becomes(before + 1, async || app::log(page).await.len()).await;
     });
 }
@@ -54,9 +54,9 @@ fn the_hardware_goes_by_keys() {
         page.until("the part to go", async || !page.has("button", "Remove Port injectors").await)
             .await;
         has_focus(page).await;
-        read_chart(page, "Read Use of each part").await;
-        undo(page).await;
+        undo(page, "part removed").await;
         page.find("button", "Remove Port injectors").await;
+        read_chart(page, "Read Use of each part").await;
     });
 }
 
@@ -74,7 +74,7 @@ fn the_trip_goes_by_keys() {
         page.press(Key::Enter).await;
         page.until("the stop to go", async || !page.has("button", "Remove: Far away").await).await;
         has_focus(page).await;
-        undo(page).await;
+        undo(page, "stop removed").await;
         page.sees("Far away").await;
     });
 }
@@ -99,7 +99,7 @@ fn the_car_goes_by_keys() {
         page.press(Key::Enter).await;
         page.becomes(0, count).await;
         has_focus(page).await;
-        undo(page).await;
+        undo(page, "calibration removed").await;
         page.becomes(1, count).await;
     });
 }
@@ -148,11 +148,11 @@ async fn read_chart(page: &Page, name: &str) {
     page.until("another reading", async || page.script(SAID, vec![]).await != first).await;
 }
 
-/// Brings back what was there before, wherever the focus is.
-async fn undo(page: &Page) {
-    page.tab_back_to("button", app::BRING_BACK).await;
+/// Takes back what was done, where the focus went after it.
+async fn undo(page: &Page, done: &str) {
+    page.tab_to("button", &format!("Undo: {done}")).await;
     page.press(Key::Enter).await;
-    page.until("the offer to go", async || !page.has("button", app::BRING_BACK).await).await;
+    page.until("the offer to go", async || !app::can_undo(page).await).await;
     has_focus(page).await;
 }
 

@@ -7,7 +7,7 @@ use miniz_oxide::deflate::compress_to_vec_zlib;
 use miniz_oxide::inflate::decompress_to_vec_zlib;
 use serde_json::Value;
 
-use crate::app::{self, BRING_BACK, to_fill};
+use crate::app::{self, to_fill};
 use crate::for_all::for_all;
 use crate::harness::{Page, browse};
 use crate::states::{State, open_everything};
@@ -90,7 +90,7 @@ fn what_was_there_stays_and_comes_back() {
         // The car is one's own; what is shared of the other is its fill.
         app::to_car(page).await;
         assert_ne!(export(page).await, before);
-        page.click("button", BRING_BACK).await;
+        app::undo(page, "shared fill in use").await;
         assert_eq!(without_numbers(&export(page).await), without_numbers(&before));
     });
 }

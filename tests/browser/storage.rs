@@ -4,7 +4,7 @@
 use fillwright::logbook::SCHEMA;
 use serde_json::{Value, json};
 
-use crate::app::{self, BRING_BACK, CAPACITY, EXAMPLE, OWN_CAR, to_car};
+use crate::app::{self, CAPACITY, EXAMPLE, OWN_CAR, to_car};
 use crate::harness::{Key, Page, browse};
 
 const EXPORT: &str = "Export everything";
@@ -106,13 +106,16 @@ fn an_import_is_shown_first_and_can_be_undone() {
     browse(async |page| {
         example(page).await;
         let before = export(page).await;
-        for (take, said) in [(MERGE, "Imported: a new car, 5 entries"), (REPLACE, "Imported: ")] {
+        for (take, said, done) in [
+            (MERGE, "Imported: a new car, 5 entries", "file merged"),
+            (REPLACE, "Imported: ", "everything replaced by the file"),
+        ] {
             page.give_file(notes("other", 0, 5).as_bytes()).await;
             page.sees(said).await;
             page.click("button", take).await;
             page.until("the import", async || export(page).await.contains("Note 4")).await;
-            page.click("button", BRING_BACK).await;
-            page.until("the undoing", async || !page.has("button", BRING_BACK).await).await;
+            app::undo(page, done).await;
+            page.sees("Everything as before.").await;
             // What was taken back is marked as removed, so that it stays so elsewhere.
             let now: Value = serde_json::from_str(&export(page).await).expect("a document");
             let before: Value = serde_json::from_str(&before).expect("a document");
@@ -191,7 +194,7 @@ fn a_crash_between_two_writes_loses_nothing() {
             page.script(CRASH, vec![writes.into()]).await;
             page.give_file(notes("other", 0, 4).as_bytes()).await;
             page.click("button", MERGE).await;
-            page.sees(if writes < 7 { "could not be stored" } else { "Bring them back" }).await;
+            page.sees(if writes < 7 { "could not be stored" } else { "File merged." }).await;
             page.reload().await;
             page.field(CAPACITY).await;
             assert_eq!(count(page, "fillwright.change.").await, 0);

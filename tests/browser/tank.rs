@@ -33,7 +33,7 @@ fn a_fill_is_recorded_with_one_tap_and_the_next_starts_from_it() {
         assert_eq!(app::log(page).await.len(), 1);
 
         // Taken back, the fill is as it was before.
-        page.click("button", app::BRING_BACK).await;
+        app::undo(page, "fill recorded").await;
         page.sees("The log tells nothing yet").await;
         app::to_fill(page).await;
         page.becomes("1/4".to_owned(), async || page.value(app::LEVEL).await).await;

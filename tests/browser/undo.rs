@@ -3,7 +3,7 @@
 
 use serde_json::Value;
 
-use crate::app::{self, BRING_BACK, OPENER, REMOVE};
+use crate::app::{self, OPENER, REMOVE};
 use crate::harness::{Page, browse};
 use crate::states::{State, open_everything};
 use crate::storage::export;
@@ -12,26 +12,30 @@ use crate::storage::export;
 fn what_was_removed_from_a_form_comes_back_as_it_was() {
     browse(async |page| {
         State::Fill.reach(page).await;
-        is_undone(page, "a fuel on offer", async || {
+        is_undone(page, "fuel removed", async || {
             app::to_fill(page).await;
             let fuel = page.within("group", "E85");
             fuel.click(OPENER, app::MORE_OF_FUEL).await;
             fuel.click("button", REMOVE).await;
         })
         .await;
-        is_undone(page, "a calibration", async || {
+        is_undone(page, "calibration removed", async || {
             page.within("group", "Petrol").click("button", REMOVE).await;
         })
         .await;
-        for name in ["Remove Tank pump", "Remove Petrol, on the rollers", "Remove Compressor"] {
-            is_undone(page, name, async || {
+        for (name, done) in [
+            ("Remove Tank pump", "part removed"),
+            ("Remove Petrol, on the rollers", "curve removed"),
+            ("Remove Compressor", "part removed"),
+        ] {
+            is_undone(page, done, async || {
                 app::to_hardware(page).await;
                 open_everything(page).await;
                 page.click("button", name).await;
             })
             .await;
         }
-        is_undone(page, "a stop", async || {
+        is_undone(page, "stop removed", async || {
             page.click("link", "Trip").await;
             page.sees(crate::trip::SETTLED).await;
             open_everything(page).await;
@@ -39,7 +43,8 @@ fn what_was_removed_from_a_form_comes_back_as_it_was() {
             page.click("button", &stop).await;
         })
         .await;
-        is_undone(page, "a car", async || page.click("button", "Remove this car").await).await;
+        is_undone(page, "car removed", async || page.click("button", "Remove this car").await)
+            .await;
     });
 }
 
@@ -47,7 +52,7 @@ fn what_was_removed_from_a_form_comes_back_as_it_was() {
 fn what_was_done_to_the_log_is_undone() {
     browse(async |page| {
         State::Fill.reach(page).await;
-        is_undone(page, "a removed entry", async || {
+        is_undone(page, "entry removed", async || {
             app::to_tank(page).await;
             let entry = app::button_of(page, "Remove: Fill").await;
             page.click("button", &entry).await;
@@ -55,9 +60,9 @@ fn what_was_done_to_the_log_is_undone() {
         .await;
         app::to_tank(page).await;
         app::add(page, "Note").await;
-        is_undone(page, "an entry that was left", async || {
+        is_undone(page, "entry cancelled", async || {
             app::to_tank(page).await;
-            page.click("button", "Leave it").await;
+            page.click("button", "Cancel").await;
         })
         .await;
     });
@@ -76,7 +81,7 @@ fn the_example_goes_without_a_trace_and_comes_back_whole() {
         page.until("the example to go", async || !stored().await.contains(&example)).await;
         assert_eq!(document(page).await["others"], Value::Array(Vec::new()));
         assert!(!page.visible_text().await.contains("(removed)"));
-        page.click("button", BRING_BACK).await;
+        app::undo(page, "example removed").await;
         page.sees(app::IS_INVENTED).await;
         page.becomes(before, async || document(page).await).await;
         // And it is stored whole again.
@@ -87,14 +92,14 @@ fn the_example_goes_without_a_trace_and_comes_back_whole() {
 }
 
 /// Fails unless an act changes the document, and undoing it brings back what was there.
-async fn is_undone(page: &Page, what: &str, act: impl AsyncFnOnce()) {
+/// The undoing is offered where the document is looked at too, in another view.
+async fn is_undone(page: &Page, done: &str, act: impl AsyncFnOnce()) {
     let before = document(page).await;
     act().await;
-    page.find("button", BRING_BACK).await;
-    assert_ne!(document(page).await, before, "{what}: nothing changed");
-    page.click("button", BRING_BACK).await;
-    page.until("the undoing", async || !page.has("button", BRING_BACK).await).await;
-    assert_eq!(document(page).await, before, "{what}: it reads otherwise");
+    page.find("button", &format!("Undo: {done}")).await;
+    assert_ne!(document(page).await, before, "{done}: nothing changed");
+    app::undo(page, done).await;
+    assert_eq!(document(page).await, before, "{done}: it reads otherwise");
 }
 
 /// The document as it is exported, without what counts changes.

@@ -5,9 +5,7 @@
 use fillwright::logbook::road::RoadReading;
 use fillwright::logbook::share::{Kind, Shared};
 use fillwright::logbook::workshop::{HardwareAnswer, WorkshopReading};
-use fillwright::logbook::{
-    Answer, Course, Document, History, Id, Printer, SCHEMA, interpret,
-};
+use fillwright::logbook::{Answer, Course, Document, History, Id, Printer, SCHEMA, interpret};
 use fillwright::quantity::notation::DecimalMark;
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{Rng, SeedableRng};
@@ -91,7 +89,11 @@ fn harmed(json: &str) -> Vec<String> {
     texts.push("{}".into());
     texts.push("[".repeat(10_000));
     texts.push(format!("{{\"schema\":{SCHEMA},\"here\":").repeat(10_000));
-    texts.push(format!("{{\"schema\":{SCHEMA},\"x\":{}1{}}}", "[".repeat(10_000), "]".repeat(10_000)));
+    texts.push(format!(
+        "{{\"schema\":{SCHEMA},\"x\":{}1{}}}",
+        "[".repeat(10_000),
+        "]".repeat(10_000)
+    ));
     texts.push(json.replacen("\"fill\":", "\"fill\":{},\"fill\":", 1));
     texts.push(json.replacen("\"here\":", "\"here\":{},\"here\":", 1));
     texts.push(json.replacen("\"others\":[", &format!("\"others\":[{}", "{},".repeat(5000)), 1));
@@ -101,7 +103,11 @@ fn harmed(json: &str) -> Vec<String> {
         texts.push(with((last, end), number));
     }
     let schemas = ["-1", "0", "1", "2", "3", "4", "6", "99", "\"5\"", "5.0", "null", "1e400"];
-    texts.extend(schemas.map(|it| json.replacen(&format!("\"schema\":{SCHEMA}"), &format!("\"schema\":{it}"), 1)));
+    texts.extend(
+        schemas.map(|it| {
+            json.replacen(&format!("\"schema\":{SCHEMA}"), &format!("\"schema\":{it}"), 1)
+        }),
+    );
     texts
 }
 

@@ -2,7 +2,8 @@ use fillwright::logbook::{CalibrationForm, CalibrationPart, Document, Field, Mea
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, Rows, TextField, holds};
+use crate::app::undo::{Act, Deed, Spot};
+use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, UndoableRows, holds};
 
 fn find(document: &Document, id: u32) -> Option<&CalibrationForm> {
     document.here.car.calibrations.iter().find(|form| form.id == id)
@@ -36,7 +37,7 @@ pub(super) fn CalibrationsCard() -> impl IntoView {
         <section class="card" id="calibrations" aria-labelledby="calibrations-title">
             <h2 id="calibrations-title">"Calibrations"</h2>
             <p class="hint">"Take the window and the octane from the calibration's author; do not guess them."</p>
-            <Rows ids=ids.into() row=|id| OneCalibration(OneCalibrationProps { id }).into_any() />
+            <UndoableRows ids=ids.into() row=|id| OneCalibration(OneCalibrationProps { id }).into_any() />
             <div>
                 <Button label="Add a calibration" on_press=add />
             </div>
@@ -67,7 +68,8 @@ fn OneCalibration(id: u32) -> impl IntoView {
         });
     });
     let remove = Callback::new(move |()| {
-        state.change_undoably(|it| it.here.car.calibrations.retain(|form| form.id != id));
+        let act = Act::at(Spot::Row(id), Deed::CalibrationRemoved);
+        state.change_undoably(act, |it| it.here.car.calibrations.retain(|form| form.id != id));
     });
     view! {
         <fieldset class="offer">

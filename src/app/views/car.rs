@@ -11,10 +11,12 @@ use super::units::UnitsCard;
 use crate::app::route::View;
 use crate::app::stages::Later;
 use crate::app::state::State;
+use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{
-    Button, Options, Rows, Spoken, TextField, ToMend, When, count, holds, in_a_sentence, key_of,
+    Button, Options, Spoken, TextField, ToMend, UndoableRows, When, holds, in_a_sentence, key_of,
     options, said, value_of,
 };
+use crate::app::wording::fields;
 
 const FLUIDS: [(FluidState, &str, &str); 3] = [
     (FluidState::Ready, "ready", "Checked and ready"),
@@ -170,7 +172,7 @@ fn OwnFuelsCard() -> impl IntoView {
                 <p class="hint">"A fuel on offer can be kept under Fill; it then waits in the list there."</p>
             </When>
             <ul class="plain">
-                <Rows ids=own.into() row=|id| OwnFuel(OwnFuelProps { id }).into_any() />
+                <UndoableRows ids=own.into() row=|id| OwnFuel(OwnFuelProps { id }).into_any() />
             </ul>
         </section>
     }
@@ -185,7 +187,8 @@ fn OwnFuel(id: u32) -> impl IntoView {
         own.map(|own| own.name.clone()).unwrap_or_default()
     });
     let remove = Callback::new(move |()| {
-        state.change_undoably(|it| it.here.car.own_fuels.retain(|own| own.id != id));
+        let act = Act::at(Spot::Row(id), Deed::OwnFuelRemoved);
+        state.change_undoably(act, |it| it.here.car.own_fuels.retain(|own| own.id != id));
     });
     view! {
         <li class="head">

@@ -2,7 +2,8 @@ use fillwright::logbook::{CarFile, Document, Field, Id};
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Button, Choices, Drawn, TextField, When, holds, said};
+use crate::app::undo::{Act, Deed, Spot};
+use crate::app::widgets::{Button, Choices, Drawn, TextField, UndoLine, When, holds, said};
 use crate::app::{device, wording};
 
 /// Which car it is: its name, the others, and those that were removed.
@@ -48,15 +49,19 @@ pub(crate) fn CarsCard() -> impl IntoView {
                     label="Add a car"
                     look="small"
                     on_press=Callback::new(move |()| {
-                        state.change_undoably(|it| it.add(CarFile::new(device::new_id())));
+                        let act = Act::at(Spot::Cars, Deed::CarAdded);
+                        state.change_undoably(act, |it| it.add(CarFile::new(device::new_id())));
                     })
                 />
                 <Button
                     label="Remove this car"
                     look="small"
-                    on_press=Callback::new(move |()| state.change_undoably(remove))
+                    on_press=Callback::new(move |()| {
+                        state.change_undoably(Act::at(Spot::Cars, Deed::CarRemoved), remove);
+                    })
                 />
             </div>
+            <UndoLine spot=Spot::Cars />
             <Removed />
         </section>
     }
@@ -74,7 +79,7 @@ fn Removed() -> impl IntoView {
     });
     let row = move |(id, name): (Id, String)| {
         let bring_back = Callback::new(move |()| {
-            state.document.update(|it| {
+            state.change_undoably(Act::at(Spot::Cars, Deed::CarBroughtBack), |it| {
                 if let Some(car) = it.car_mut(&id) {
                     car.removed = false;
                 }

@@ -3,7 +3,8 @@ use leptos::prelude::*;
 
 use crate::app::state::State;
 use crate::app::transfer::{self, FileError};
-use crate::app::widgets::{Button, Drawn, FileButton, When, holds, said};
+use crate::app::undo::{Act, Deed, Spot};
+use crate::app::widgets::{Button, Drawn, FileButton, UndoLine, When, holds, said};
 use crate::app::{storage, wording};
 
 /// What can be done with all that was entered: out, in, and away.
@@ -27,6 +28,7 @@ pub(crate) fn DataCard() -> impl IntoView {
                 />
             </div>
             <Import />
+            <UndoLine spot=Spot::Import />
             <Leftovers />
         </section>
     }
@@ -83,18 +85,18 @@ fn Preview(chosen: RwSignal<Chosen>) -> impl IntoView {
         let merged = here.merge(other);
         merged.iter().map(|car| view! { <li>{line(car)}</li> }.into_any()).collect()
     };
-    let take = move |take: fn(&mut Document, Document)| {
+    let take = move |deed, take: fn(&mut Document, Document)| {
         let Some(Ok(other)) = chosen.get_untracked() else { return };
         chosen.set(None);
         if state.is_new.get_untracked() {
             state.show(other);
             state.is_new.set(false);
         } else {
-            state.change_undoably(|it| take(it, other));
+            state.change_undoably(Act::at(Spot::Import, deed), |it| take(it, other));
         }
     };
-    let merge = Callback::new(move |()| take(|it, other| drop(it.merge(other))));
-    let replace = Callback::new(move |()| take(Document::replace));
+    let merge = Callback::new(move |()| take(Deed::FileMerged, |it, other| drop(it.merge(other))));
+    let replace = Callback::new(move |()| take(Deed::FileReplaced, Document::replace));
     view! {
         <ul class="plain">
             <Drawn what=Callback::new(lines) />

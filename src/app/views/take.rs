@@ -5,6 +5,7 @@ use crate::app::device;
 use crate::app::hand_over::replace_address;
 use crate::app::route::{Route, View};
 use crate::app::state::State;
+use crate::app::undo::Deed;
 use crate::app::widgets::{Button, Drawn, facts};
 use crate::app::wording::shared as wording;
 
@@ -80,7 +81,9 @@ fn Preview(shared: Shared) -> impl IntoView {
     };
     let take = Callback::new(move |()| {
         let id = device::new_id();
-        state.change_undoably(|document| shared.with_value(|it| document.take_shared(it, id)));
+        state.change_undoably(Deed::SharedTaken(kind), |document| {
+            shared.with_value(|it| document.take_shared(it, id))
+        });
         state.is_new.set(false);
         leave(state, target);
     });

@@ -26,7 +26,8 @@ impl Below {
             if focused.get() && !already && is_wrong(&now) { None } else { now }
         });
         let message = move || complaint.with(|it| it.as_ref().map(|it| it.message.clone()));
-        let wrong = holds(move || complaint.with(|it| it.as_ref().is_some_and(|it| !it.is_missing)));
+        let wrong =
+            holds(move || complaint.with(|it| it.as_ref().is_some_and(|it| !it.is_missing)));
         Self {
             words: said(move || message().unwrap_or_else(|| hint.to_owned())),
             class: said(move || if wrong.get() { "field wrong" } else { "field" }.to_owned()),

@@ -95,8 +95,7 @@ pub(crate) fn is_level_given_up(given_up: &GivenUp) -> bool {
 pub(crate) fn recorded(estimate: &Estimate, capacity: Volume, printer: &Printer) -> String {
     let blend = printer.grade(estimate.share.expected());
     let full = estimate.level.high() >= capacity * FULL_FROM;
-    let level =
-        if full { "full".to_owned() } else { printer.volume(estimate.level.expected()) };
+    let level = if full { "full".to_owned() } else { printer.volume(estimate.level.expected()) };
     format!("About {blend}, {level}.")
 }
 
@@ -272,7 +271,9 @@ fn burn_down(plight: &Plight, wanted: &str, answer: &Answer, printer: &Printer) 
     } else {
         String::new()
     };
-    Some(format!("Drive the tank down to {level}{distance}{drain}; then {then} makes {wanted}.{caveat}"))
+    Some(format!(
+        "Drive the tank down to {level}{distance}{drain}; then {then} makes {wanted}.{caveat}"
+    ))
 }
 
 /// So much less in the tank, in litres, is the least that a driver can aim at.
@@ -303,4 +304,3 @@ fn refills(cycles: &Cycles, answer: &Answer, printer: &Printer) -> String {
         shares.join(", ")
     )
 }
-

@@ -1,5 +1,6 @@
 //! What is said of results: short sentences, in the person's units.
 
+pub(crate) mod deeds;
 pub(crate) mod fields;
 pub(crate) mod fill;
 pub(crate) mod hardware;
@@ -68,7 +69,9 @@ fn sentence(reason: Reason, calibration: &Calibration, printer: &Printer) -> Str
             octane(at_least)
         ),
         Reason::OctaneUnknown => {
-            format!("It needs RON {needed}, and the octane of all that is in the tank is not known.")
+            format!(
+                "It needs RON {needed}, and the octane of all that is in the tank is not known."
+            )
         }
         Reason::FluidAbsent => "It counts on injection fluid, and there is none.".into(),
         Reason::FluidUnchecked => {

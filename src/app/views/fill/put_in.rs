@@ -39,9 +39,8 @@ fn of_answer(state: State, words: fn(&Answer, &Printer) -> String) -> Signal<Str
 #[component]
 pub(super) fn PutInCard(printing: RwSignal<bool>) -> impl IntoView {
     let state = State::here();
-    let has_answer = holds(move || {
-        state.shown.with(|it| it.answer.is_some()) && !state.just_recorded.get()
-    });
+    let has_answer =
+        holds(move || state.shown.with(|it| it.answer.is_some()) && !state.just_recorded.get());
     let stale = holds(move || state.shown.with(|it| it.stale));
     let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
     let class = said(move || if stale.get() { "stale-answer" } else { "" }.to_owned());

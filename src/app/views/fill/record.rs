@@ -34,12 +34,14 @@ pub(super) fn Afterwards() -> impl IntoView {
 fn Recorded() -> impl IntoView {
     let state = State::here();
     let words = said(move || {
-        state.history.with(|history| {
-            let estimate = history.estimate()?;
-            let capacity = history.capacity?;
-            Some(state.printer.with(|printer| fill::recorded(&estimate, capacity, printer)))
-        })
-        .unwrap_or_default()
+        state
+            .history
+            .with(|history| {
+                let estimate = history.estimate()?;
+                let capacity = history.capacity?;
+                Some(state.printer.with(|printer| fill::recorded(&estimate, capacity, printer)))
+            })
+            .unwrap_or_default()
     });
     view! {
         <p class="note" id="recorded">

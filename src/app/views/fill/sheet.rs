@@ -41,8 +41,11 @@ fn drawn(answer: &Answer, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
         .map_or_else(String::new, |(blend, between)| format!("{blend} {between}"));
     let given_up = answer.given_up.iter().map(|it| fill::given_up(it, answer, printer));
     let plight = answer.plight.iter().flat_map(|it| fill::plight(it, answer, printer));
-    let said: Vec<_> =
-        given_up.chain(plight).chain(fill::promise(answer, printer)).map(|it| view! { <p>{it}</p> }).collect();
+    let said: Vec<_> = given_up
+        .chain(plight)
+        .chain(fill::promise(answer, printer))
+        .map(|it| view! { <p>{it}</p> })
+        .collect();
     let unit = printer.units.volume().symbol();
     let steps: Vec<_> = step_ids(answer)
         .into_iter()

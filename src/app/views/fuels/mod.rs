@@ -7,7 +7,7 @@ use fillwright::logbook::{Document, FuelForm};
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::Rows;
+use crate::app::widgets::UndoableRows;
 use add::AddFuel;
 use offer::{OfferForm, OfferFormProps};
 
@@ -48,7 +48,7 @@ pub(crate) fn Offers(shelf: Shelf) -> impl IntoView {
         state.document.with(|it| shelf.fuels(it).iter().map(|offer| offer.id).collect::<Vec<_>>())
     });
     view! {
-        <Rows ids=ids.into() row=|id| OfferForm(OfferFormProps { id }).into_any() />
+        <UndoableRows ids=ids.into() row=|id| OfferForm(OfferFormProps { id }).into_any() />
         <AddFuel shelf=shelf />
     }
 }

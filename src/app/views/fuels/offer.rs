@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use crate::app::stages::Folded;
 use crate::app::state::State;
+use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, When, holds, said};
 
 /// The fuel with this number, at the pump or along the route.
@@ -130,7 +131,9 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
             }
         });
     });
-    let remove = Callback::new(move |()| state.change_undoably(|it| remove(it, id)));
+    let remove = Callback::new(move |()| {
+        state.change_undoably(Act::at(Spot::Row(id), Deed::FuelRemoved), |it| remove(it, id));
+    });
     let keep = Callback::new(move |()| {
         state.document.update(|it| {
             if let Some(mut own) = find(it, id).cloned() {

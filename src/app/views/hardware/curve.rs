@@ -7,6 +7,7 @@ use super::curve_table::TableField;
 use super::slots::{Owner, Row, fields};
 use crate::app::stages::Folded;
 use crate::app::state::State;
+use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{
     Button, Choices, Options, TextField, When, holds, key_of, options, said, value_of,
 };
@@ -64,7 +65,8 @@ fn OneCurve(id: u32) -> impl IntoView {
         })
     });
     let remove = Callback::new(move |()| {
-        state.change_undoably(|it| it.here.workshop.curves.retain(|form| form.id != id));
+        let act = Act::at(Spot::Row(id), Deed::CurveRemoved);
+        state.change_undoably(act, |it| it.here.workshop.curves.retain(|form| form.id != id));
     });
     let summary = view! {
         <span>{title}</span>

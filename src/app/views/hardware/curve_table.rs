@@ -10,8 +10,10 @@ use leptos::prelude::*;
 use super::curve::{find, find_mut, read, set};
 use crate::app::state::State;
 use crate::app::transfer::FileError;
+use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{
-    Button, Choices, Drawn, FileButton, Spoken, TextArea, When, holds, key_of, said, value_of,
+    Button, Choices, Drawn, FileButton, Spoken, TextArea, UndoLine, When, holds, key_of, said,
+    value_of,
 };
 use crate::app::wording::{counted, hardware};
 
@@ -85,6 +87,7 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
             on_text=on_text
         />
         <Import id=id />
+        <UndoLine spot=Spot::Table(id) />
         <Spoken words=spoken />
         <When condition=some>
             <div class="understood">
@@ -174,7 +177,7 @@ fn Import(id: u32) -> impl IntoView {
     let take = Callback::new(move |()| {
         let Some(Ok(text)) = chosen.get_untracked() else { return };
         chosen.set(None);
-        state.change_undoably(|it| {
+        state.change_undoably(Act::at(Spot::Table(id), Deed::TableImported), |it| {
             let typed_in = it.settings.units;
             if let Some(form) = find_mut(it, id) {
                 form.table = Entry { text, typed_in };

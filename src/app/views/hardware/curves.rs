@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::curve::one;
 use super::section::wrong;
 use crate::app::state::State;
-use crate::app::widgets::{Button, Choices, Rows, Section, When, holds, said};
+use crate::app::widgets::{Button, Choices, Section, UndoableRows, When, holds, said};
 use crate::app::wording::hardware;
 
 const NONE: &str = "none";
@@ -68,7 +68,7 @@ pub(super) fn CurvesSection() -> impl IntoView {
     view! {
         <Section id="curves" title="Curves" short=short wrong=wrong(is_here) open=is_new>
             <div class="parts">
-                <Rows ids=ids.into() row=one />
+                <UndoableRows ids=ids.into() row=one />
             </div>
             <When condition=several>
                 <Choices

@@ -5,7 +5,7 @@ use super::part::{adders, ids, names, one};
 use super::part_rows::LIMITS;
 use super::parts::is_of_limit;
 use super::section::wrong;
-use crate::app::widgets::{Rows, Section};
+use crate::app::widgets::{Section, UndoableRows};
 
 fn is_here(field: Field) -> bool {
     matches!(field, Field::Part(_, slot) if is_of_limit(slot))
@@ -20,7 +20,7 @@ pub(super) fn LimitsSection() -> impl IntoView {
                 "What gearbox, clutch, rods or compressor stand, by whoever built them, or what a rule allows."
             </p>
             <div class="parts">
-                <Rows ids=ids(&LIMITS) row=one />
+                <UndoableRows ids=ids(&LIMITS) row=one />
             </div>
             {adders(&LIMITS)}
         </Section>

@@ -64,8 +64,7 @@ pub(super) fn LoadSection() -> impl IntoView {
     let is_typed =
         holds(move || state.document.with(|it| it.here.workshop.blend) == BlendForm::Typed);
     let by_the_log = said(move || state.by_the_log());
-    let no_blend =
-        said(move || state.message(Field::Engine(Slot::BlendShare)));
+    let no_blend = said(move || state.message(Field::Engine(Slot::BlendShare)));
     let nothing_known = holds(move || !is_typed.get() && no_blend.with(|it| !it.is_empty()));
     let short = said(move || {
         state.judged.with(|judged| {

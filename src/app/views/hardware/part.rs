@@ -6,6 +6,7 @@ use super::part_rows::{marks_of, rows_of};
 use super::slots::{Owner, SlotField};
 use crate::app::stages::Folded;
 use crate::app::state::State;
+use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{Button, CheckBox, TextField, When, holds, said};
 use crate::app::wording::hardware;
 
@@ -119,7 +120,8 @@ fn OnePart(id: u32) -> impl IntoView {
         })
     });
     let remove = Callback::new(move |()| {
-        state.change_undoably(|it| it.here.workshop.parts.retain(|form| form.id != id));
+        let act = Act::at(Spot::Row(id), Deed::PartRemoved);
+        state.change_undoably(act, |it| it.here.workshop.parts.retain(|form| form.id != id));
     });
     let drawn: Vec<AnyView> = rows_of(kind)
         .iter()

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::part::{adders, ids, names, one};
 use super::part_rows::PARTS;
 use super::section::wrong;
-use crate::app::widgets::{Rows, Section};
+use crate::app::widgets::{Section, UndoableRows};
 
 /// Whether a field belongs to a limit.
 pub(super) fn is_of_limit(slot: Slot) -> bool {
@@ -28,7 +28,7 @@ pub(super) fn PartsSection() -> impl IntoView {
     view! {
         <Section id="parts" title="Parts" short=names(&PARTS) wrong=wrong(is_here)>
             <div class="parts">
-                <Rows ids=ids(&PARTS) row=one />
+                <UndoableRows ids=ids(&PARTS) row=one />
             </div>
             {adders(&PARTS)}
         </Section>

@@ -8,7 +8,10 @@ use super::entry_fields::fields_of;
 use crate::app::device;
 use crate::app::route::{self, View};
 use crate::app::state::State;
-use crate::app::widgets::{Button, Drawn, TextField, TimeField, ToMend, When, holds, said};
+use crate::app::undo::{Act, Deed, Spot};
+use crate::app::widgets::{
+    Button, Drawn, TextField, TimeField, ToMend, UndoLine, When, holds, said,
+};
 use crate::app::wording::tank;
 
 /// Where what is wrong with the entry stands.
@@ -42,6 +45,7 @@ pub(super) fn EntryCard() -> impl IntoView {
             <When condition=writing>
                 <Writing />
             </When>
+            <UndoLine spot=Spot::Entry />
         </section>
     }
 }
@@ -107,8 +111,12 @@ fn Writing() -> impl IntoView {
         state.tried.set(true);
         let printer = state.printer.get_untracked();
         let mut next = state.document.get_untracked();
-        if next.here.keep_draft(&printer) {
-            state.replace_undoably(next);
+        let draft = next.here.draft.as_ref().map(|it| (it.id.clone(), it.changes));
+        if let Some((id, changes)) = draft
+            && next.here.keep_draft(&printer)
+        {
+            let deed = if changes { Deed::EntryChanged } else { Deed::EntryAdded };
+            state.replace_undoably(Act::at(Spot::Entry, deed).on(id), next);
             state.tried.set(false);
         } else {
             // What stands in the way is read out, and the next Tab leads to its fields.
@@ -116,7 +124,8 @@ fn Writing() -> impl IntoView {
         }
     });
     let cancel = Callback::new(move |()| {
-        state.change_undoably(|it| it.here.draft = None);
+        let act = Act::at(Spot::Entry, Deed::EntryCancelled);
+        state.change_undoably(act, |it| it.here.draft = None);
     });
     let wrong = Memo::new(move |_| state.wrong_in_draft());
     view! {
@@ -169,8 +178,8 @@ fn Writing() -> impl IntoView {
             lead=said(|| "Not kept yet: ".to_owned())
         />
         <div class="buttons">
-            <Button label="Keep this entry" look="strong" on_press=keep />
-            <Button label="Leave it" on_press=cancel />
+            <Button label="Save" look="strong" on_press=keep />
+            <Button label="Cancel" on_press=cancel />
         </div>
     }
 }

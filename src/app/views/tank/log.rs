@@ -4,7 +4,8 @@ use leptos::prelude::*;
 use crate::app::device;
 use crate::app::route;
 use crate::app::state::State;
-use crate::app::widgets::{Button, Drawn, When, holds, said};
+use crate::app::undo::{Act, Deed, Spot};
+use crate::app::widgets::{Button, Drawn, UndoAtEntry, When, holds, said};
 use crate::app::wording::tank;
 
 /// Entries shown at first, and with each press for more.
@@ -16,15 +17,24 @@ pub(super) fn LogCard() -> impl IntoView {
     let state = State::here();
     let shown = RwSignal::new(PAGE);
     let count = Memo::new(move |_| state.history.with(|history| history.passages.len()));
+    // The entry of the last act, if it is no longer there.
+    let gone = Memo::new(move |_| {
+        let id = state.undoing.act().and_then(|act| act.entry)?;
+        let gone = state.document.with(|it| it.here.log.find(&id).is_some_and(|it| it.removed));
+        gone.then_some(id)
+    });
     let entries = Callback::new(move |()| {
         let history = state.history.get();
+        let gone = gone.get();
+        let is_shown = |event: &&Event| !event.removed || Some(&event.id) == gone.as_ref();
         state.document.with_untracked(|document| {
             state.printer.with(|printer| {
-                let latest = history.passages.iter().rev().take(shown.get());
+                let latest = document.here.log.all().iter().rev().filter(is_shown);
                 latest
-                    .filter_map(|passage| {
-                        let event = document.here.log.find(&passage.event)?;
-                        Some(entry(event, passage, printer))
+                    .take(shown.get())
+                    .filter_map(|event| match history.passage(&event.id) {
+                        Some(passage) => Some(entry(event, passage, printer)),
+                        None => event.removed.then(|| stood(event)),
                     })
                     .collect()
             })
@@ -84,12 +94,13 @@ fn entry(event: &Event, passage: &Passage, printer: &Printer) -> AnyView {
     let Told { when, kind, detail, place, then, trouble } = Told::of(event, passage, printer);
     let trouble =
         (!trouble.is_empty()).then(|| view! { <p class="note caution">{trouble}</p> }.into_any());
-    let name = format!("{kind}, {when}");
+    let name = name_of(event);
     let id = event.id.clone();
     let edit = Callback::new(move |()| edit(state, &id));
     let id = event.id.clone();
     let remove = Callback::new(move |()| {
-        state.change_undoably(|it| it.here.log.set_removed(&id, true));
+        let act = Act::at(Spot::Log, Deed::EntryRemoved).on(id.clone());
+        state.change_undoably(act, |it| it.here.log.set_removed(&id, true));
     });
     view! {
         <li id=format!("event-{}", event.id) tabindex="-1">
@@ -106,6 +117,24 @@ fn entry(event: &Event, passage: &Passage, printer: &Printer) -> AnyView {
                 <Button label="Change" look="small" name=format!("Change: {name}") on_press=edit />
                 <Button label="Remove" look="small" name=format!("Remove: {name}") on_press=remove />
             </div>
+            <UndoAtEntry entry=event.id.clone() name=name />
+        </li>
+    }
+    .into_any()
+}
+
+/// The name of an entry, which tells it apart from the others.
+fn name_of(event: &Event) -> String {
+    format!("{}, {}", tank::kind(&event.what), device::date(event.time.local_minutes(), true))
+}
+
+/// Where an entry stood that is no longer there.
+fn stood(event: &Event) -> AnyView {
+    let name = name_of(event);
+    view! {
+        <li tabindex="-1">
+            <p class="place">{name.clone()}</p>
+            <UndoAtEntry entry=event.id.clone() name=name />
         </li>
     }
     .into_any()
@@ -132,15 +161,11 @@ fn Removed() -> impl IntoView {
     });
     let items = Callback::new(move |()| {
         let item = |id: Id| {
-            let name = state.document.with_untracked(|it| {
-                it.here.log.find(&id).map(|event| {
-                    let when = device::date(event.time.local_minutes(), true);
-                    format!("{}, {when}", tank::kind(&event.what))
-                })
-            });
+            let name = state.document.with_untracked(|it| it.here.log.find(&id).map(name_of));
             let name = name.unwrap_or_default();
             let back = Callback::new(move |()| {
-                state.document.update(|it| it.here.log.set_removed(&id, false));
+                let act = Act::at(Spot::Log, Deed::EntryBroughtBack).on(id.clone());
+                state.change_undoably(act, |it| it.here.log.set_removed(&id, false));
             });
             view! {
                 <li class="head">

@@ -8,6 +8,7 @@ use super::way::WayFields;
 use crate::app::route::View;
 use crate::app::stages::Folded;
 use crate::app::state::State;
+use crate::app::undo::{Act, Deed, Spot};
 use crate::app::views::fuels::{Offers, Shelf};
 use crate::app::widgets::{Button, TextField, When, holds, said};
 use crate::app::wording::trip;
@@ -153,12 +154,14 @@ fn HaltButtons(id: u32, title: Signal<String>) -> impl IntoView {
         }
     });
     let remove = Callback::new(move |()| {
-        state.change_undoably(|it| order::remove(&mut it.here.route, id));
+        let act = Act::at(Spot::Row(id), Deed::StopRemoved);
+        state.change_undoably(act, |it| order::remove(&mut it.here.route, id));
     });
     let arrive = Callback::new(move |()| {
         let planned = planned(state, id);
         let has_log = state.history.with_untracked(|it| it.estimator.is_some());
-        state.change_undoably(|it| order::arrive(&mut it.here, id, planned, has_log));
+        state
+            .change_undoably(Deed::Arrived, |it| order::arrive(&mut it.here, id, planned, has_log));
         if let Err(error) = window().location().set_hash(View::Fill.link()) {
             leptos::logging::error!("{error:?}");
         }

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use super::halt::{HaltCard, HaltCardProps};
 use super::order;
 use crate::app::state::State;
-use crate::app::widgets::{Button, Rows, When, holds, said};
+use crate::app::widgets::{Button, UndoableRows, When, holds, said};
 
 /// Adds a stop and leads to it.
 pub(super) fn add_stop(state: State) {
@@ -49,7 +49,7 @@ pub(super) fn HaltsCard() -> impl IntoView {
                 </p>
             </When>
             <div class="halts opens">
-                <Rows ids=ids.into() row=|id| HaltCard(HaltCardProps { id }).into_any() />
+                <UndoableRows ids=ids.into() row=|id| HaltCard(HaltCardProps { id }).into_any() />
             </div>
             <div>
                 <Button label="Add a stop" on_press=add />
