@@ -101,6 +101,21 @@ fn road_of(
     })
 }
 
+/// Whether nothing was entered since the last fill was recorded.
+fn is_left(
+    document: RwSignal<Document>,
+    left_by_record: RwSignal<Option<(Id, FillForm)>>,
+) -> Signal<bool> {
+    holds(move || {
+        left_by_record.with(|left| {
+            let same = |(car, fill): &(Id, FillForm)| {
+                document.with(|it| it.here.id == *car && it.here.fill == *fill)
+            };
+            left.as_ref().is_some_and(same)
+        })
+    })
+}
+
 impl State {
     /// Goes on with what is stored, or starts anew; numbers are written as on this device.
     pub(crate) fn of((keeper, loaded): Stored, device: DecimalMark) -> Self {
@@ -163,13 +178,6 @@ impl State {
             |_, _| true,
         );
         let left_by_record = RwSignal::new(None::<(Id, FillForm)>);
-        let just_recorded = holds(move || {
-            left_by_record.with(|left| {
-                left.as_ref().is_some_and(|(car, fill)| {
-                    document.with(|it| it.here.id == *car && it.here.fill == *fill)
-                })
-            })
-        });
         let typing = RwSignal::new(false);
         let settled = RwSignal::new(None::<Arc<Answer>>);
         let shown = Memo::new_with_compare(
@@ -207,7 +215,7 @@ impl State {
             untold: RwSignal::new(None),
             settled,
             left_by_record,
-            just_recorded,
+            just_recorded: is_left(document, left_by_record),
         }
     }
 

@@ -1,8 +1,9 @@
 //! The answer to a fill: what to pour, what that makes, and how sure that is.
 
 use super::choice::{Chosen, GivenUp, Miss, Plight, Promise, choose, hits, reference};
-use super::interpret::Asked;
-use crate::calibration::{Contents, Judgement};
+use super::complaint::Field;
+use super::interpret::{Asked, octane_missing};
+use crate::calibration::{Contents, Judgement, Reason};
 use crate::fill::{Order, Plan, Problem, economics};
 use crate::fuel::{HydrocarbonBase, Mixture};
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
@@ -152,6 +153,19 @@ impl Answer {
         } else {
             self.plight.is_some().then_some(Miss::Octane)
         }
+    }
+
+    /// Where an octane number has to be given before a calibration that needs one can be
+    /// judged on what the tank then holds.
+    pub fn octane_missing(&self) -> Vec<Field> {
+        let unknown = |it: &(u32, Judgement)| it.1.reasons.contains(&Reason::OctaneUnknown);
+        if !self.asked.octane_missing.is_empty() || !self.verdicts.iter().any(unknown) {
+            return self.asked.octane_missing.clone();
+        }
+        let poured = |fuel: usize| in_litres(self.plan.volumes[fuel]) > 0.0;
+        octane_missing(&self.asked.problem.tank, &self.asked.fuels, |fuel| {
+            poured(fuel).then(|| self.asked.problem.offers[fuel].ron)
+        })
     }
 
     /// Whether the plan pours more than the last drops before a click.

@@ -142,7 +142,9 @@ impl Reader<'_> {
             );
             return None;
         }
-        let octane_missing = octane_missing(ron_min, &tank, &fuels, &offers);
+        let octane_missing = ron_min.map_or_else(Vec::new, |_| {
+            octane_missing(&tank, &fuels, |place| Some(offers[place].ron))
+        });
         let problem = Problem {
             tank,
             offers,
@@ -299,19 +301,16 @@ impl Reader<'_> {
     }
 }
 
-/// Where an octane number is missing that is needed to tell whether there is enough.
-fn octane_missing(
-    ron_min: Option<f64>,
+/// Where an octane number is missing: of what is in the tank, and of the fuels that count.
+/// `octane` tells that of a fuel by its place, or that the fuel does not count.
+pub(super) fn octane_missing(
     tank: &Tank,
     fuels: &[Fuel],
-    offers: &[Offer],
+    octane: impl Fn(usize) -> Option<Option<f64>>,
 ) -> Vec<Field> {
-    if ron_min.is_none() {
-        return Vec::new();
-    }
     let of_tank = tank.ron.is_none() && tank.level.expected() > Volume::default();
-    let of_fuels = fuels.iter().zip(offers).filter(|(_, offer)| offer.ron.is_none());
-    let of_fuels = of_fuels.map(|(fuel, _)| Field::Fuel(fuel.id, FuelPart::Octane));
+    let of_fuels = fuels.iter().enumerate().filter(|(place, _)| octane(*place) == Some(None));
+    let of_fuels = of_fuels.map(|(_, fuel)| Field::Fuel(fuel.id, FuelPart::Octane));
     of_tank.then_some(Field::TankOctane).into_iter().chain(of_fuels).collect()
 }
 

@@ -1,6 +1,7 @@
 //! What to put in, here and now.
 
 mod aim;
+mod octane_missing;
 mod offers;
 mod put_in;
 mod record;

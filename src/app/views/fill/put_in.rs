@@ -1,9 +1,10 @@
 //! What to put in: the answer, and how it stands.
 
-use fillwright::logbook::{Answer, Complaint, Field, Printer};
+use fillwright::logbook::{Answer, Complaint, Printer};
 use fillwright::quantity::Volume;
 use leptos::prelude::*;
 
+use super::octane_missing::OctaneMissing;
 use super::record::Afterwards;
 use super::results::Results;
 use super::steps::Steps;
@@ -109,7 +110,13 @@ fn Outcome() -> impl IntoView {
                 {promise}
             </p>
         </When>
-        <OctaneMissing />
+        <OctaneMissing
+            id="octane-left-out"
+            words="The plan leaves octane out, since it is not known of everything. Give that of:"
+            condition=holds(move || {
+                state.answer().is_some_and(|answer| !answer.asked.octane_missing.is_empty())
+            })
+        />
     }
 }
 
@@ -126,9 +133,9 @@ fn Instead() -> impl IntoView {
     };
     let gave_way = holds(move || words.with(|it| !it.is_empty()));
     let kept_by_level = holds(move || {
-        state.answer().is_some_and(|answer| {
-            answer.given_up.as_ref().is_some_and(|it| fill::is_level_given_up(it))
-        })
+        state
+            .answer()
+            .is_some_and(|answer| answer.given_up.as_ref().is_some_and(fill::is_level_given_up))
     });
     let anyway = holds(move || {
         state.document.with(|it| it.here.fill.anyway)
@@ -171,51 +178,6 @@ fn Obstacles() -> impl IntoView {
                 <Drawn what=lines />
             </div>
         </When>
-    }
-}
-
-/// That octane was left out, since that of something is not known, and where to give it.
-#[component]
-fn OctaneMissing() -> impl IntoView {
-    let state = State::here();
-    let missing = Memo::new(move |_| {
-        state.answer().map_or_else(Vec::new, |answer| answer.asked.octane_missing.clone())
-    });
-    let links = Callback::new(move |()| {
-        let answer = state.answer();
-        let links = missing.get().into_iter().filter_map(|field| {
-            let name = octane_of(answer.as_deref()?, field)?;
-            let from_log = state.document.with(|it| it.here.fill.is_from_log());
-            let view = if field == Field::TankOctane && from_log {
-                // What the log does not know is put right there.
-                View::Tank.link().to_owned()
-            } else {
-                format!("{}/{}", View::Fill.link(), field.id())
-            };
-            Some(view! { <li><a href=view>{name}</a></li> }.into_any())
-        });
-        links.collect()
-    });
-    view! {
-        <When condition=holds(move || missing.with(|it| !it.is_empty()))>
-            <div class="note" id="octane-missing">
-                <p>"The plan leaves octane out, since it is not known of everything. Give the octane of:"</p>
-                <ul>
-                    <Drawn what=links />
-                </ul>
-            </div>
-        </When>
-    }
-}
-
-/// What the octane field belongs to.
-fn octane_of(answer: &Answer, field: Field) -> Option<String> {
-    match field {
-        Field::TankOctane => Some("what is in the tank".to_owned()),
-        Field::Fuel(id, _) => {
-            answer.asked.fuels.iter().find(|fuel| fuel.id == id).map(|fuel| fuel.name.clone())
-        }
-        _ => None,
     }
 }
 

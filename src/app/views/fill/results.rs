@@ -3,6 +3,7 @@ use fillwright::quantity::Band;
 use fillwright::quantity::notation::OctaneScale;
 use leptos::prelude::*;
 
+use super::octane_missing::OctaneMissing;
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, NoCalibration, facts, holds, verdict_item};
 use crate::app::wording::{self, hardware::Fact};
@@ -32,7 +33,9 @@ pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
         for (what, octane) in octanes {
             match octane.map(at_least) {
                 Some((value, aside)) => push(what, value, aside),
-                None => push(what, "not known".into(), "the octane of a part is not given".into()),
+                None => {
+                    push(what, "not known".into(), "give it of the tank and of each fuel".into());
+                }
             }
         }
         if let Some(afr) = blend.stoichiometric_afr {
@@ -75,7 +78,7 @@ pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
             "below that, {} costs less per distance than {}",
             names[strong].name, names[weak].name
         );
-        push("The stronger pays below", printer.price(price), aside);
+        push(&format!("{} is worth it below", names[strong].name), printer.price(price), aside);
     }
     facts
 }
@@ -108,6 +111,11 @@ pub(super) fn Results() -> impl IntoView {
         })
     };
     let verdicts = of_answer(verdicts);
+    let octane_missing = holds(move || {
+        state.answer().is_some_and(|answer| {
+            answer.asked.octane_missing.is_empty() && !answer.octane_missing().is_empty()
+        })
+    });
     let facts = of_answer(|answer, printer| facts(figures(answer, printer)));
     view! {
         <section aria-labelledby="verdicts-title">
@@ -116,6 +124,11 @@ pub(super) fn Results() -> impl IntoView {
             <ul class="verdicts" id="verdicts">
                 <Drawn what=verdicts />
             </ul>
+            <OctaneMissing
+                id="octane-missing"
+                words="To judge octane, give that of:"
+                condition=octane_missing
+            />
         </section>
         <section aria-labelledby="facts-title">
             <h3 id="facts-title">"The blend"</h3>

@@ -1,4 +1,4 @@
-use fillwright::logbook::{Entry, Field, History, Measure, StartForm};
+use fillwright::logbook::{Entry, Field, History, Id, Measure, StartForm};
 use fillwright::tank::LevelReading;
 use leptos::prelude::*;
 
@@ -7,8 +7,7 @@ use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
 use crate::app::widgets::{
-    Button, LEVEL_HINT, OCTANE_HINT, Options, TextField, When, holds, key_of, options, said,
-    value_of,
+    Button, LEVEL_HINT, Options, TextField, When, holds, key_of, options, said, value_of,
 };
 
 /// Levels that a gauge shows, for one tap.
@@ -36,9 +35,29 @@ pub(super) fn TankCard() -> impl IntoView {
     let put = state.set_entry(|it| Some(&mut it.here.fill.level));
     let from_log = holds(move || state.document.with(|it| it.here.fill.start == StartForm::Log));
     let has_log = holds(move || state.history.with(|it| it.estimator.is_some()));
+    // Nothing comes without it, so it is asked for first; once typed here it stays in sight
+    // until the view is left.
+    let asks_for_size = Memo::new(move |before: Option<&(Id, bool)>| {
+        state.document.with(|it| {
+            let (car, capacity) = (&it.here.id, &it.here.car.capacity);
+            let asked = before.is_some_and(|(id, asked)| id == car && *asked);
+            (car.clone(), asked || capacity.is_blank())
+        })
+    });
+    let asks_for_size = holds(move || asks_for_size.with(|it| it.1));
     view! {
         <section class="card" aria-labelledby="in-tank">
             <h2 id="in-tank">"In the tank"</h2>
+            <When condition=asks_for_size>
+                <TextField
+                    field=Field::Capacity
+                    label="Tank size"
+                    words=true
+                    unit=unit
+                    value=state.entry(Measure::Volume, |it| Some(&it.here.car.capacity))
+                    on_text=state.set_entry(|it| Some(&mut it.here.car.capacity))
+                />
+            </When>
             <When condition=holds(move || has_log.get() || from_log.get())>
                 <Start />
             </When>
@@ -139,12 +158,12 @@ fn TypedContents() -> impl IntoView {
                     on_text=state.set(|it, text| it.here.fill.share_range = text)
                 />
             </div>
-            <Folded summary="Octane of it, error of the reading".into_any()>
+            <Folded summary="Octane and gauge error".into_any()>
                 <div class="pair">
                     <TextField
                         field=Field::TankOctane
                         label="Octane, at least"
-                        hint=OCTANE_HINT
+                        hint="98 RON, 93 AKI. Empty: not known"
                         unit=state.octane_unit()
                         words=true
                         value=state.entry(Measure::Octane, |it| Some(&it.here.fill.octane))
