@@ -243,9 +243,9 @@ impl FillError {
     }
 }
 
-/// A level that is passed by less than this, in litres, is reached: no gauge or click
-/// tells the difference.
-const LEVEL_REACHED_L: f64 = 0.5;
+/// A level that is passed by less than this, in litres, is reached: no gauge
+/// tells the difference, and rounding to the pump's step leaves as much.
+const LEVEL_REACHED_L: f64 = 2.0;
 
 /// Litres as a bare number: inside this module all volumes are litres, so that
 /// the rows of a linear program can be written as on paper.

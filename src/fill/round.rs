@@ -13,20 +13,20 @@ impl Problem {
     /// whole steps; the fuel poured to the click takes what is left. Of all ways
     /// to round up or down the one closest to the aim is taken, then the one
     /// closest to the plan, then the cheapest. Only what is acceptable counts, so
-    /// that rounding cannot break what was promised of the plan; where nothing is,
-    /// the plan stays as it is.
+    /// that rounding cannot break what was promised of the plan; `None` where nothing
+    /// is.
     pub fn rounded(
         &self,
         plan: &Plan,
         order: &Order,
         step: Volume,
         is_acceptable: impl Fn(&Plan) -> bool,
-    ) -> Plan {
+    ) -> Option<Plan> {
         let step = in_litres(step);
         let doses: Vec<usize> =
             order.pours.iter().filter(|pour| !pour.to_click).map(|pour| pour.fuel).collect();
         if step <= 0.0 || doses.len() > MOST_FUELS {
-            return plan.clone();
+            return Some(plan.clone());
         }
         let exact: Vec<f64> = plan.volumes.iter().map(|volume| in_litres(*volume)).collect();
         let mut best: Option<([f64; 3], Plan)> = None;
@@ -59,7 +59,7 @@ impl Problem {
                 }
             }
         }
-        best.map_or_else(|| plan.clone(), |(_, rounded)| rounded)
+        best.map(|(_, rounded)| rounded)
     }
 
     fn can_pour(&self, x: &[f64]) -> bool {

@@ -6,6 +6,7 @@ use super::interpret::{Asked, octane_missing};
 use crate::calibration::{Contents, Judgement, Reason};
 use crate::fill::{Order, Plan, Problem, economics};
 use crate::fuel::{HydrocarbonBase, Mixture};
+use crate::quantity::notation::VolumeUnit;
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 use crate::workings::Working;
 
@@ -184,7 +185,11 @@ fn in_litres(volume: Volume) -> f64 {
     volume.get::<uom::si::volume::liter>()
 }
 
-/// The plan in steps of the pump, so rounded that the promise still holds.
+/// The step in which litres are shown.
+const SHOWN_L: f64 = 0.1;
+
+/// The plan in steps of the pump, so rounded that it still hits the aim and keeps its
+/// promise; where that takes finer litres, in those that are shown.
 fn rounded(
     problem: &Problem,
     plan: Plan,
@@ -192,14 +197,23 @@ fn rounded(
     promise: Option<&Promise>,
     step: Option<Volume>,
 ) -> (Plan, Order) {
-    let Some(step) = step else { return (plan, order) };
     let keeps_promise = |candidate: &Plan| {
         let worst = problem.again(candidate, &order).worst;
         let inside = |share| problem.aim.admits(share);
         promise != Some(&Promise::Safe)
             || (worst.fits && inside(worst.share.low()) && inside(worst.share.high()))
     };
-    let plan = problem.rounded(&plan, &order, step, keeps_promise);
+    let is_hit = hits(problem.aim, &plan);
+    let is_as_good = |it: &Plan| keeps_promise(it) && (hits(problem.aim, it) || !is_hit);
+    let shown = VolumeUnit::Litre.quantity(SHOWN_L);
+    let in_steps = [step.unwrap_or(shown), shown]
+        .into_iter()
+        .find_map(|step| problem.rounded(&plan, &order, step, is_as_good));
+    // In an all but empty tank a tenth of a litre is too much to hit anything; what is
+    // shown is then still what is poured.
+    let any = |_: &Plan| promise != Some(&Promise::Safe);
+    let in_steps = in_steps.or_else(|| problem.rounded(&plan, &order, shown, any));
+    let plan = in_steps.unwrap_or(plan);
     let order = problem.again(&plan, &order);
     (plan, order)
 }

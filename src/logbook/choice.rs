@@ -5,8 +5,8 @@
 
 use super::interpret::Asked;
 use crate::fill::{
-    Aim, BurnDown, Impossible, NoRobustPlan, Objective, Obstacle, Order, Plan, Problem, Solution,
-    Stop, economics,
+    Aim, BurnDown, Impossible, NoRobustPlan, Objective, Obstacle, Offer, Order, Plan, Problem,
+    Solution, Stop, economics,
 };
 use crate::fuel::{HydrocarbonBase, Mixture};
 use crate::quantity::notation::VolumeUnit;
@@ -74,11 +74,15 @@ pub(super) struct Chosen {
 /// rounding to the pump's step leaves, and less than any uncertainty of a fill.
 const HALF_A_POINT: f64 = 0.005;
 
+/// What arithmetic and tenths of a litre leave at the edge of a window.
+const AT_THE_EDGE: f64 = 0.0005;
+
 /// Whether the expected share of a plan is what was aimed at.
 pub(super) fn hits(aim: Aim, plan: &Plan) -> bool {
+    let slack = if aim.low() == aim.high() { HALF_A_POINT } else { AT_THE_EDGE };
     plan.share.is_none_or(|share| {
-        let off = share.fraction() - aim.low().fraction();
-        aim.admits(share) || aim.low() == aim.high() && off.abs() <= HALF_A_POINT
+        let share = share.fraction();
+        share >= aim.low().fraction() - slack && share <= aim.high().fraction() + slack
     })
 }
 
@@ -105,7 +109,8 @@ pub(super) fn choose(asked: &Asked) -> Chosen {
     if !asked.anyway
         && let Some((wishes, kept)) = less_wished(&problem)
     {
-        return Chosen { given_up: Some(GivenUp { wishes, otherwise: plan }), ..kept };
+        let given_up = (!wishes.is_empty()).then_some(GivenUp { wishes, otherwise: plan });
+        return Chosen { given_up, ..kept };
     }
     let order = best_order(&problem, &plan);
     let burn_distance = impossible.burn_down.as_ref().and_then(|burn| distance(asked, burn));
@@ -158,7 +163,7 @@ fn in_the_middle(problem: &Problem) -> Option<Plan> {
 }
 
 /// The fill without the wishes that stand against the aim, as few of them as possible,
-/// and its plan; `None` where that does not help either, or no wish was given.
+/// and its plan; `None` where that does not help either.
 fn less_wished(problem: &Problem) -> Option<(Vec<Wish>, Chosen)> {
     let level = |problem: &Problem| {
         let (stop, room) = (problem.stop, problem.room()?);
@@ -184,12 +189,31 @@ fn less_wished(problem: &Problem) -> Option<(Vec<Wish>, Chosen)> {
         wishes.extend(more);
         Some((wishes, less))
     };
-    [level(problem), all_of_it(problem), both(problem)].into_iter().flatten().find_map(
+    let kept = [level(problem), all_of_it(problem), both(problem)].into_iter().flatten().find_map(
         |(wishes, less)| match less.solve() {
             Solution::Plan(plan) => Some((wishes, keeping(less, plan))),
             Solution::Impossible(_) => None,
         },
-    )
+    );
+    kept.or_else(|| as_it_is(problem))
+}
+
+/// The tank as it is, where that is what was aimed at within what rounding leaves: then
+/// there is nothing to do, whatever was wished.
+fn as_it_is(problem: &Problem) -> Option<(Vec<Wish>, Chosen)> {
+    let plan = problem.after(&poured(problem));
+    let is_there = plan.share.is_some() && hits(problem.aim, &plan);
+    if !is_there || problem.ron_min.is_some_and(|least| plan.ron < Some(least)) {
+        return None;
+    }
+    let unused = |it: &(usize, &Offer)| it.1.use_all && it.1.limit != Some(it.1.poured);
+    let unused = problem.offers.iter().enumerate().filter(unused);
+    let wishes = problem.room().map(|_| Wish::Level(problem.stop)).into_iter();
+    let wishes = wishes.chain(unused.map(|(fuel, _)| Wish::UseAll(fuel))).collect();
+    let order = problem.fixed_order(&plan);
+    let problem = problem.clone();
+    let (promise, plight, given_up) = (Some(Promise::Expected), None, None);
+    Some((wishes, Chosen { problem, plan, order, promise, plight, given_up }))
 }
 
 /// Whether a plan misses a single share by next to nothing.

@@ -89,6 +89,8 @@ impl CarFile {
             fill.aim = AimForm::Share;
         }
         for offer in &mut fill.offers {
+            // A can that was to be emptied is empty now.
+            offer.use_all &= offer.put_in.is_blank();
             offer.put_in = Entry::default();
         }
         true

@@ -12,7 +12,7 @@ pub(crate) const EXAMPLE: &str = "Look at an invented example";
 pub(crate) const IS_INVENTED: &str = "Invented example.";
 /// How every button that takes something back begins; it goes on with what was done.
 const UNDO: &str = "Undo: ";
-pub(crate) const SOMETHING_MISSING: &str = "are missing or wrong";
+pub(crate) const SOMETHING_MISSING: &str = "Still to fill in";
 pub(crate) const NOT_UPDATED: &str = "Not updated";
 
 pub(crate) const CAPACITY: &str = "Holds, to the brim";
@@ -29,7 +29,7 @@ pub(crate) const ADD_CALIBRATION: &str = "Add a calibration";
 pub(crate) const IN_TANK: &str = "In the tank";
 pub(crate) const LEVEL: &str = "Level";
 pub(crate) const TANK_SHARE: &str = "Ethanol in it";
-pub(crate) const TANK_OCTANE: &str = "Octane of it, error of the reading";
+pub(crate) const TANK_OCTANE: &str = "Octane and gauge error";
 pub(crate) const ADD_FUEL: &str = "Add";
 pub(crate) const SHARE: &str = "Ethanol";
 pub(crate) const MAY_BE: &str = "May be";
@@ -42,7 +42,7 @@ pub(crate) const REMOVE: &str = "Remove";
 pub(crate) const AIM: &str = "Blend wanted";
 pub(crate) const AIM_BLEND: &str = "A blend";
 
-pub(crate) const NO_AIM: &str = "No aim: what have I got?";
+pub(crate) const NO_AIM: &str = "I have already poured: what is it?";
 
 pub(crate) const AS_PLANNED: &str = "Poured as planned";
 pub(crate) const WHAT_WENT_IN: &str = "Enter what went in";
@@ -263,6 +263,21 @@ pub(crate) async fn promise(page: &Page) -> String {
 /// Why the aim is out of reach, and what helps.
 pub(crate) async fn plight(page: &Page) -> String {
     text(page, "#plight").await
+}
+
+/// What gave way to the aim, with the plan that keeps it.
+pub(crate) async fn instead(page: &Page) -> String {
+    text(page, "#instead p").await
+}
+
+/// The line at the foot of a phone, with the class of its look.
+pub(crate) async fn foot(page: &Page) -> (String, String) {
+    const LOOK: &str = "
+        const foot = document.querySelector('a.short');
+        return foot && [foot.innerText.replace(/\\s+/g, ' ').trim(), foot.className];";
+    let read = page.script(LOOK, vec![]).await;
+    let text = |at: usize| read[at].as_str().unwrap_or_default().to_owned();
+    (text(0), text(1))
 }
 
 /// The fuel that a step pours.

@@ -76,8 +76,8 @@ fn an_own_car_starts_empty_and_says_what_is_missing() {
         page.type_in(app::TANK_SHARE, "10").await;
         page.type_in(app::AIM, "E30").await;
         offer(page, E85).await;
-        // A fuel alone is enough for a plan, though not for the aim.
-        page.sees("Closest: ").await;
+        // A fuel alone is enough for the aim, though not to be full as well.
+        page.sees("and stop: E30.").await;
         offer(page, PETROL).await;
         page.sees("Makes E30").await;
         assert_eq!(missing(page).await, Vec::<String>::new());

@@ -73,7 +73,7 @@ fn a_wrong_entry_is_told_with_what_is_wrong() {
             listen(page).await;
             page.type_in(label, wrong).await;
             page.press(Key::Tab).await;
-            let said = format!("1 entry is missing or wrong: {}", below(page, label).await);
+            let said = format!("1 entry is wrong: {}", below(page, label).await);
             page.until("what is wrong to be told", async || heard(page).await.contains(&said))
                 .await;
             // A plan may have settled meanwhile, and that is told too.

@@ -37,6 +37,7 @@ mod out_of_reach;
 mod policy;
 mod preferences;
 mod printed;
+mod promise;
 mod reflow;
 mod storage;
 mod summary;

@@ -45,7 +45,7 @@ fn a_quarter_of_e10_is_filled_up_to_e30() {
         // Only the last one is left to the click; the gauge may be off by 3 L.
         let asides = app::asides(page).await;
         assert!(!asides[0].contains("clicks off"), "{asides:?}");
-        let range = format!("clicks off: {:.1} to {:.1}", weak - 3.0, weak + 3.0);
+        let range = format!("clicks off: expect {:.1} to {:.1}", weak - 3.0, weak + 3.0);
         assert!(asides[1].contains(&range), "{asides:?}");
 
         for (what, expected) in [("RON", ron), ("MON", mon), ("AKI", aki)] {

@@ -47,7 +47,7 @@ fn without_a_network_a_fill_is_completed() {
         app::as_planned(page, 1).await;
         app::done(page, 2).await;
         page.click("button", app::RECORD).await;
-        page.sees("Recorded").await;
+        page.sees("See Tank.").await;
         page.reload().await;
         app::to_tank(page).await;
         page.becomes(1, async || app::log(page).await.len()).await;
@@ -80,7 +80,7 @@ fn with_the_network_cut_each_view_comes_by_its_link_and_a_fill_is_recorded() {
             app::done(page, step + 1).await;
         }
         page.click("button", app::RECORD).await;
-        page.sees("Recorded").await;
+        page.sees("See Tank.").await;
         page.open("#/tank").await;
         page.reload().await;
         page.becomes(before + 1, async || app::log(page).await.len()).await;

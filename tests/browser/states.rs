@@ -153,7 +153,7 @@ impl State {
             }
             Self::FillRecorded => {
                 page.click("button", app::RECORD_AS_PLANNED).await;
-                page.sees("Recorded.").await;
+                page.sees("See Tank.").await;
             }
             Self::Tank | Self::TankOpen => {
                 app::to_tank(page).await;
@@ -224,7 +224,7 @@ impl State {
             page.type_in("At most to spend", "much").await;
             page.type_in("Stay inside the windows by", "90").await;
             page.press(Key::Tab).await;
-            page.sees("entries are missing or wrong").await;
+            page.sees("entries are wrong").await;
         }
     }
 }

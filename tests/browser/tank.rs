@@ -14,7 +14,8 @@ use crate::storage::export;
 async fn recorded(page: &Page) {
     quarter_full(page).await;
     page.click("button", app::RECORD_AS_PLANNED).await;
-    page.sees("Recorded. About E").await;
+    page.sees("Fill recorded.").await;
+    page.sees("About E").await;
 }
 
 #[test]
@@ -208,7 +209,8 @@ fn from_the_plan_to_the_import_the_page_says_what_the_core_says() {
         page.press(Key::Tab).await;
         app::to_fill(page).await;
         page.click("button", app::RECORD_AS_PLANNED).await;
-        page.sees("Recorded. About E").await;
+        page.sees("Fill recorded.").await;
+        page.sees("About E").await;
 
         let mut seen = Vec::new();
         for (kind, field, text) in [

@@ -77,7 +77,7 @@ fn a_route_is_built_and_planned() {
         page.press(Key::Tab).await;
         page.click("link", "Trip").await;
         stop(page, "Add the start", "Home", "Home", "20", "400").await;
-        page.sees("missing or wrong").await;
+        page.sees(app::SOMETHING_MISSING).await;
         page.type_in("Level", "20").await;
         page.type_in("Ethanol in it", "10").await;
         page.press(Key::Tab).await;

@@ -4,7 +4,7 @@ use crate::app::{self, Calibration, calibrate, pick, quarter_full, to_car, to_fi
 use crate::harness::browse;
 use crate::reckoning;
 
-const PROMISE: &str = "whatever the true level and strengths are";
+const PROMISE: &str = "as long as your ranges are right";
 const NO_PROMISE: &str = "No plan stays inside";
 
 /// The doses of E85 that stay inside a window whatever the truth is, poured first

@@ -43,7 +43,7 @@ fn an_answer_of_before_stays_in_sight_but_never_with_another_car() {
         let steps = app::steps(page).await;
         assert_eq!(steps.len(), 2);
         // No field was entered yet; the stop rule now misses its level.
-        page.choose("Stop", "At a level").await;
+        page.choose("How far to fill", "At a level").await;
         page.sees(app::NOT_UPDATED).await;
         assert_eq!(app::steps(page).await, steps);
         page.click("button", app::OWN_CAR).await;

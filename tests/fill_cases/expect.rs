@@ -78,7 +78,7 @@ fn find(case: &Case) -> Checked<Found> {
                 found.plan = Some(match (case.step, &found.order) {
                     (Some(step), Some(order)) if case.mode == "fill_full_rounded" => {
                         found.unrounded = Some(plan.clone());
-                        case.problem.rounded(&plan, order, step, |_| true)
+                        case.problem.rounded(&plan, order, step, |_| true).unwrap_or(plan)
                     }
                     _ => plan.clone(),
                 });

@@ -4,6 +4,8 @@
 
 mod documents;
 mod fill;
+mod fills;
+mod followed;
 mod hardware;
 mod headroom;
 mod keeping;

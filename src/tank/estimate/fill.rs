@@ -5,7 +5,7 @@ use super::evidence::Pour;
 use super::filter::{LevelRead, dispenser_variance};
 use super::octane_floor::{Floor, Part};
 use super::prior::Content;
-use super::reading::HARD;
+use super::reading::{HARD, LEVEL_GATE};
 use super::{Estimator, Latest, litres, volume};
 use crate::quantity::{Band, Share};
 use crate::tank::CLICK_ERROR_L;
@@ -73,6 +73,11 @@ impl Estimator {
         }
         let over = self.bank.level() - room;
         if over <= 0.0 {
+            return overfull;
+        }
+        if over <= LEVEL_GATE * self.bank.level_innovation(&read).variance.sqrt() {
+            // The tank held a little less than was thought, and the brim says so by itself.
+            self.envelope.read_at_most(&self.car, room + largest_error);
             return overfull;
         }
         if self.latest == Latest::Level {

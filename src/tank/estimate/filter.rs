@@ -162,10 +162,10 @@ impl Filter {
         let dispenser = dispenser_variance(litres);
         let by_litres = (poured_share - mixed) / total;
         let noise = added * added * of_this_fill + by_litres * by_litres * dispenser;
-        self.state.spread(SHARE, noise + curve.variance);
+        self.state.spread(SHARE, noise + curve);
         self.state.spread(LEVEL, dispenser);
         self.state.correlate(LEVEL, SHARE, by_litres * dispenser);
-        self.state.set_mean(SHARE, mixed + curve.mean);
+        self.state.set_mean(SHARE, mixed);
         self.state.set_mean(LEVEL, total);
         self.keep_in_tank(car);
         if content.strong {
@@ -173,9 +173,10 @@ impl Filter {
         }
     }
 
-    /// What the second derivatives of the mixed share add to its mean and variance:
-    /// `d²e'/dV² = -2 (e - e') / W²`, `d²e'/dV de = x / W²`.
-    fn curvature(&self, slope_by_level: f64, slope_by_share: f64) -> Curvature {
+    /// What the second derivatives of the mixed share add to its variance:
+    /// `d²e'/dV² = -2 (e - e') / W²`, `d²e'/dV de = x / W²`. They would move the mean as
+    /// well, but what is expected is what comes of expected values, here as in a plan.
+    fn curvature(&self, slope_by_level: f64, slope_by_share: f64) -> f64 {
         let level = self.state.variance(LEVEL);
         let share = self.state.variance(SHARE);
         let both = self.state.covariance(LEVEL, SHARE);
@@ -183,7 +184,7 @@ impl Filter {
         let twice = by_level * by_level * level * level
             + 4.0 * by_level * slope_by_share * level * both
             + 2.0 * slope_by_share * slope_by_share * (level * share + both * both);
-        Curvature { mean: 0.5 * by_level * level + slope_by_share * both, variance: 0.5 * twice }
+        0.5 * twice
     }
 
     /// The pump's offset drifts towards anything its spread allows.
@@ -275,10 +276,4 @@ impl Filter {
 pub(super) struct Moments {
     pub(super) mean: f64,
     pub(super) variance: f64,
-}
-
-/// What a curved mixing rule adds.
-struct Curvature {
-    mean: f64,
-    variance: f64,
 }

@@ -9,7 +9,7 @@ use crate::quantity::{Share, Volume};
 use crate::tank::LevelReading;
 
 /// Deviations from which on a level does not fit with the log.
-const LEVEL_GATE: f64 = 3.0;
+pub(super) const LEVEL_GATE: f64 = 3.0;
 /// Deviations from which on a share does not fit with the log.
 const SHARE_GATE: f64 = 4.0;
 /// What a share that does not fit still counts as.
