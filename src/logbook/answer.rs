@@ -94,7 +94,7 @@ impl Answer {
         let Chosen { problem, plan, order, promise, plight, given_up } = choose(&asked);
         let asked = Asked { problem, ..asked };
         let problem = &asked.problem;
-        let (plan, order) = rounded(problem, plan, order, promise.as_ref(), asked.pump_step);
+        let (plan, order, promise) = rounded(problem, plan, order, promise, asked.pump_step);
         let mut orders = vec![order.clone()];
         orders.extend(
             problem.orders(&plan).into_iter().filter(|other| other.top_up() != order.top_up()),
@@ -194,13 +194,13 @@ fn rounded(
     problem: &Problem,
     plan: Plan,
     order: Order,
-    promise: Option<&Promise>,
+    promise: Option<Promise>,
     step: Option<Volume>,
-) -> (Plan, Order) {
+) -> (Plan, Order, Option<Promise>) {
     let keeps_promise = |candidate: &Plan| {
         let worst = problem.again(candidate, &order).worst;
         let inside = |share| problem.aim.admits(share);
-        promise != Some(&Promise::Safe)
+        promise != Some(Promise::Safe)
             || (worst.fits && inside(worst.share.low()) && inside(worst.share.high()))
     };
     let is_hit = hits(problem.aim, &plan);
@@ -210,12 +210,12 @@ fn rounded(
         .into_iter()
         .find_map(|step| problem.rounded(&plan, &order, step, is_as_good));
     // In an all but empty tank a tenth of a litre is too much to hit anything; what is
-    // shown is then still what is poured.
-    let any = |_: &Plan| promise != Some(&Promise::Safe);
-    let in_steps = in_steps.or_else(|| problem.rounded(&plan, &order, shown, any));
+    // shown is then still what is poured, and no more is promised of it.
+    let in_steps = in_steps.or_else(|| problem.rounded(&plan, &order, shown, |_| true));
     let plan = in_steps.unwrap_or(plan);
+    let promise = if keeps_promise(&plan) { promise } else { Some(Promise::NotSafe(Vec::new())) };
     let order = problem.again(&plan, &order);
-    (plan, order)
+    (plan, order, promise)
 }
 
 fn steps(problem: &Problem, order: &Order) -> Vec<Step> {

@@ -17,7 +17,8 @@ use crate::quantity::{Length, Volume};
 pub enum Promise {
     /// Inside the aim whatever the true level and strengths are.
     Safe,
-    /// No plan is: the proofs, and this one strays least.
+    /// No plan is: the proofs, and this one strays least. Without a proof, only litres finer
+    /// than those that are shown would be.
     NotSafe(Vec<NoRobustPlan>),
     /// The aim is one share, which nothing uncertain can promise.
     Expected,

@@ -4,7 +4,7 @@ use leptos::task::spawn_local;
 
 use crate::app::hand_over;
 use crate::app::state::State;
-use crate::app::widgets::{Button, Drawn, Section, When, holds, said};
+use crate::app::widgets::{Button, Drawn, Need, Section, When, holds, said};
 use crate::app::wording::shared as wording;
 
 /// What a card shares: its name, and its title.
@@ -49,7 +49,7 @@ pub(super) fn ShareCard(kind: Kind) -> impl IntoView {
     });
     let short = said(|| "As a link, or a code to scan".to_owned());
     view! {
-        <Section id=id title=title short=short wrong=holds(|| false) opened=opened>
+        <Section id=id title=title short=short need=Signal::stored(Need::Nothing) opened=opened>
             <p class="hint">
                 {wording::what_is_in_it(kind)}
                 " Whoever has the link can read all of that; it is not kept anywhere else."

@@ -1,6 +1,6 @@
 use leptos::prelude::*;
 
-use super::When;
+use super::need::{Need, NeedInShort};
 use crate::app::stages::Folded;
 
 /// A part of the question that opens, with what is in it in short.
@@ -9,8 +9,8 @@ pub(crate) fn Section(
     id: &'static str,
     title: &'static str,
     short: Signal<String>,
-    /// Whether something in it is missing or wrong.
-    wrong: Signal<bool>,
+    /// What it needs before there is an answer.
+    need: Signal<Need>,
     #[prop(optional)] open: bool,
     /// Whether it is open, where more depends on that.
     #[prop(optional)]
@@ -22,9 +22,7 @@ pub(crate) fn Section(
     let summary = view! {
         <h2 id=title_id>{title}</h2>
         <span class="in-short">{short}</span>
-        <When condition=wrong>
-            <span class="in-short missing">"Something is missing or wrong"</span>
-        </When>
+        <NeedInShort need=need />
     };
     let opened = opened.unwrap_or_else(|| RwSignal::new(open));
     view! {

@@ -119,6 +119,10 @@ pub(crate) fn promise(answer: &Answer, printer: &Printer) -> Option<String> {
             "Poured in this order, the blend lies inside {} as long as your ranges are right.",
             window()
         )),
+        Promise::NotSafe(proofs) if proofs.is_empty() => Some(format!(
+            "There is too little in the tank to be sure of {} with litres that a pump can give. Measure afterwards.",
+            window()
+        )),
         Promise::NotSafe(proofs) => {
             let mut rules: Vec<Rule> = Vec::new();
             for proof in proofs {

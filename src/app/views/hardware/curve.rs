@@ -4,12 +4,13 @@ use fillwright::power::AirCorrection;
 use leptos::prelude::*;
 
 use super::curve_table::TableField;
+use super::section::need;
 use super::slots::{Owner, Row, fields};
 use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{
-    Button, Choices, Options, TextField, When, holds, key_of, options, said, value_of,
+    Button, Choices, NeedInShort, Options, TextField, key_of, options, said, value_of,
 };
 use crate::app::wording::hardware;
 
@@ -58,21 +59,14 @@ fn OneCurve(id: u32) -> impl IntoView {
     let title = read(id, |form| hardware::curve(&form.name));
     let is_new =
         state.document.with_untracked(|it| find(it, id).is_some_and(|form| form.table.is_blank()));
-    let wrong = holds(move || {
-        state.workshop.with(|it| {
-            let mut fields = it.complaints.iter().map(|complaint| complaint.field);
-            fields.any(|field| matches!(field, Field::Curve(of, _) if of == id))
-        })
-    });
+    let need = need(move |field| matches!(field, Field::Curve(of, _) if of == id));
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Row(id), Deed::CurveRemoved);
         state.change_undoably(act, |it| it.here.workshop.curves.retain(|form| form.id != id));
     });
     let summary = view! {
         <span>{title}</span>
-        <When condition=wrong>
-            <span class="in-short missing">"Something is missing or wrong"</span>
-        </When>
+        <NeedInShort need=need />
     };
     view! {
         <Folded class="part" open=is_new summary=summary.into_any()>

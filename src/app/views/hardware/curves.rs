@@ -3,7 +3,7 @@ use fillwright::logbook::{Document, Field};
 use leptos::prelude::*;
 
 use super::curve::one;
-use super::section::wrong;
+use super::section::need;
 use crate::app::state::State;
 use crate::app::widgets::{Button, Choices, Section, UndoableRows, When, holds, said};
 use crate::app::wording::hardware;
@@ -66,7 +66,7 @@ pub(super) fn CurvesSection() -> impl IntoView {
     let choose = state.set(|it, key| it.here.workshop.compared_with = key.parse().ok());
     let several = holds(move || ids.with(|it| it.len() > 1));
     view! {
-        <Section id="curves" title="Curves" short=short wrong=wrong(is_here) open=is_new>
+        <Section id="curves" title="Curves" short=short need=need(is_here) open=is_new>
             <div class="parts">
                 <UndoableRows ids=ids.into() row=one />
             </div>

@@ -2,7 +2,7 @@ use fillwright::logbook::Field;
 use fillwright::logbook::workshop::{Mark, PartKind, Slot};
 use leptos::prelude::*;
 
-use super::section::wrong;
+use super::section::need;
 use super::slots::{Owner, Row, fields};
 use crate::app::state::State;
 use crate::app::widgets::{Section, When, holds, said};
@@ -92,7 +92,7 @@ pub(super) fn EngineSection() -> impl IntoView {
         })
     });
     view! {
-        <Section id="engine" title="Engine" short=short wrong=wrong(is_here)>
+        <Section id="engine" title="Engine" short=short need=need(is_here)>
             {fields(Owner::Engine, &FUEL)}
             {fields(Owner::Engine, &ENGINE)}
             <When condition=both_ways>{fields(Owner::Engine, &SPLIT)}</When>

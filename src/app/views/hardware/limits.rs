@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use super::part::{adders, ids, names, one};
 use super::part_rows::LIMITS;
 use super::parts::is_of_limit;
-use super::section::wrong;
+use super::section::need;
 use crate::app::widgets::{Section, UndoableRows};
 
 fn is_here(field: Field) -> bool {
@@ -15,7 +15,7 @@ fn is_here(field: Field) -> bool {
 #[component]
 pub(super) fn LimitsSection() -> impl IntoView {
     view! {
-        <Section id="limits" title="Limits" short=names(&LIMITS) wrong=wrong(is_here)>
+        <Section id="limits" title="Limits" short=names(&LIMITS) need=need(is_here)>
             <p class="hint">
                 "What gearbox, clutch, rods or compressor stand, by whoever built them, or what a rule allows."
             </p>

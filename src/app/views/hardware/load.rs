@@ -2,7 +2,7 @@ use fillwright::logbook::Field;
 use fillwright::logbook::workshop::{BlendForm, Slot};
 use leptos::prelude::*;
 
-use super::section::wrong;
+use super::section::need;
 use super::slots::{Owner, Row, fields};
 use crate::app::state::State;
 use crate::app::widgets::{
@@ -75,7 +75,7 @@ pub(super) fn LoadSection() -> impl IntoView {
         })
     });
     view! {
-        <Section id="load" title="Load" short=short wrong=wrong(is_here) open=true>
+        <Section id="load" title="Load" short=short need=need(is_here) open=true>
             <When condition=several>
                 <Choices
                     id="target-curve"

@@ -2,7 +2,7 @@ use fillwright::logbook::Field;
 use fillwright::logbook::workshop::Slot;
 use leptos::prelude::*;
 
-use super::section::wrong;
+use super::section::need;
 use super::slots::{Owner, Row, fields};
 use crate::app::state::State;
 use crate::app::widgets::{
@@ -64,7 +64,7 @@ pub(super) fn MixSection() -> impl IntoView {
         })
     });
     view! {
-        <Section id="mix" title="Mix injection fluid" short=short wrong=wrong(is_here)>
+        <Section id="mix" title="Mix injection fluid" short=short need=need(is_here)>
             <Options
                 legend="Amount and strengths"
                 name="mix-by"

@@ -3,11 +3,12 @@ use fillwright::logbook::{Document, Field};
 use leptos::prelude::*;
 
 use super::part_rows::{marks_of, rows_of};
+use super::section::need;
 use super::slots::{Owner, SlotField};
 use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
-use crate::app::widgets::{Button, CheckBox, TextField, When, holds, said};
+use crate::app::widgets::{Button, CheckBox, NeedInShort, TextField, When, holds, said};
 use crate::app::wording::hardware;
 
 fn find(document: &Document, id: u32) -> Option<&PartForm> {
@@ -111,14 +112,8 @@ fn OnePart(id: u32) -> impl IntoView {
             });
         })
     };
-    let wrong = holds(move || {
-        state.workshop.with(|it| {
-            it.complaints.iter().any(|complaint| match complaint.field {
-                Field::Part(of, _) | Field::PartName(of) => of == id,
-                _ => false,
-            })
-        })
-    });
+    let need =
+        need(move |field| matches!(field, Field::Part(of, _) | Field::PartName(of) if of == id));
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Row(id), Deed::PartRemoved);
         state.change_undoably(act, |it| it.here.workshop.parts.retain(|form| form.id != id));
@@ -149,9 +144,7 @@ fn OnePart(id: u32) -> impl IntoView {
         <When condition=aside>
             <span class="in-short">"Set aside"</span>
         </When>
-        <When condition=wrong>
-            <span class="in-short missing">"Something is missing or wrong"</span>
-        </When>
+        <NeedInShort need=need />
     };
     view! {
         <Folded class="part" open=fields == Fields::default() summary=summary.into_any()>

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::part::{adders, ids, names, one};
 use super::part_rows::PARTS;
-use super::section::wrong;
+use super::section::need;
 use crate::app::widgets::{Section, UndoableRows};
 
 /// Whether a field belongs to a limit.
@@ -26,7 +26,7 @@ fn is_here(field: Field) -> bool {
 #[component]
 pub(super) fn PartsSection() -> impl IntoView {
     view! {
-        <Section id="parts" title="Parts" short=names(&PARTS) wrong=wrong(is_here)>
+        <Section id="parts" title="Parts" short=names(&PARTS) need=need(is_here)>
             <div class="parts">
                 <UndoableRows ids=ids(&PARTS) row=one />
             </div>

@@ -2,12 +2,10 @@ use fillwright::logbook::Field;
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::holds;
+use crate::app::widgets::Need;
 
-/// Whether something in one of these fields is missing or wrong.
-pub(super) fn wrong(has: fn(Field) -> bool) -> Signal<bool> {
+/// What these fields need.
+pub(super) fn need(has: impl Fn(Field) -> bool + Send + Sync + 'static) -> Signal<Need> {
     let state = State::here();
-    holds(move || {
-        state.workshop.with(|it| it.complaints.iter().any(|complaint| has(complaint.field)))
-    })
+    Memo::new(move |_| state.workshop.with(|it| Need::of(&it.complaints, &has))).into()
 }

@@ -2,7 +2,7 @@ use fillwright::logbook::Printer;
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::widgets::{Drawn, Section, holds, said};
+use crate::app::widgets::{Drawn, Need, Section, said};
 
 /// A section that is laid out once it is opened, or once the address points into it.
 #[component]
@@ -24,7 +24,7 @@ pub(super) fn Chapter(
     });
     let what = Callback::new(move |()| state.printer.with(content));
     view! {
-        <Section id=id title=title short=said(move || short.to_owned()) wrong=holds(|| false) opened=opened>
+        <Section id=id title=title short=said(move || short.to_owned()) need=Signal::stored(Need::Nothing) opened=opened>
             <Drawn what=what />
         </Section>
     }

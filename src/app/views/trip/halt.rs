@@ -2,7 +2,7 @@ use fillwright::logbook::{Document, Field, FuelForm, HaltPart};
 use leptos::prelude::*;
 
 use super::halts::lead_to;
-use super::is_wrong_with;
+use super::need_with;
 use super::order::{self, Planned, Way, find, find_mut};
 use super::way::WayFields;
 use crate::app::route::View;
@@ -10,7 +10,7 @@ use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
 use crate::app::views::fuels::{Offers, Shelf};
-use crate::app::widgets::{Button, TextField, When, holds, said};
+use crate::app::widgets::{Button, NeedInShort, TextField, When, holds, said};
 use crate::app::wording::trip;
 
 /// Whether a field stands on the card of this stop.
@@ -62,7 +62,7 @@ pub(super) fn HaltCard(id: u32) -> impl IntoView {
             .to_owned()
         })
     });
-    let wrong = is_wrong_with(move |document, field| is_here(document, id, field));
+    let need = need_with(move |document, field| is_here(document, id, field));
     let is_new = state.document.with_untracked(|it| {
         find(it, id).is_some_and(|stop| stop.fuels.is_empty() && stop.distance.is_blank())
     });
@@ -83,9 +83,7 @@ pub(super) fn HaltCard(id: u32) -> impl IntoView {
                 <strong>{here}</strong>
             </span>
         </When>
-        <When condition=wrong>
-            <span class="in-short missing">"Something is missing or wrong"</span>
-        </When>
+        <NeedInShort need=need />
     };
     view! {
         <Folded class="part" open=is_new opened=opened summary=summary.into_any()>

@@ -19,7 +19,7 @@ use leptos::prelude::*;
 use super::share::ShareCard;
 use crate::app::stages::{Later, Stages};
 use crate::app::state::State;
-use crate::app::widgets::{Button, Sheet, When, holds};
+use crate::app::widgets::{Button, Need, Sheet, When, holds};
 use answer::{AnswerCard, is_current};
 use compare::CompareCard;
 use halts::{HaltsCard, add_stop};
@@ -98,17 +98,18 @@ fn Empty() -> impl IntoView {
     }
 }
 
-/// Whether something in one of these fields is missing or wrong.
-fn is_wrong(has: fn(Field) -> bool) -> Signal<bool> {
-    is_wrong_with(move |_, field| has(field))
+/// What these fields need.
+fn need(has: fn(Field) -> bool) -> Signal<Need> {
+    need_with(move |_, field| has(field))
 }
 
 /// The same where it depends on the document which fields are meant.
-fn is_wrong_with(has: impl Fn(&Document, Field) -> bool + Send + Sync + 'static) -> Signal<bool> {
+fn need_with(has: impl Fn(&Document, Field) -> bool + Send + Sync + 'static) -> Signal<Need> {
     let state = State::here();
-    holds(move || {
+    let need = Memo::new(move |_| {
         state.document.with(|document| {
-            state.road.with(|it| it.complaints.iter().any(|wrong| has(document, wrong.field)))
+            state.road.with(|it| Need::of(&it.complaints, |field| has(document, field)))
         })
-    })
+    });
+    need.into()
 }

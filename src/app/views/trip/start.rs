@@ -1,7 +1,7 @@
 use fillwright::logbook::{Field, History, Measure, RoutePart, StartForm};
 use leptos::prelude::*;
 
-use super::is_wrong;
+use super::need;
 use crate::app::device;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
@@ -43,7 +43,7 @@ pub(super) fn StartSection() -> impl IntoView {
             },
         );
     view! {
-        <Section id="trip-start" title="In the tank at the start" short=short wrong=is_wrong(is_here) open=true>
+        <Section id="trip-start" title="In the tank at the start" short=short need=need(is_here) open=true>
             <Options
                 legend="Start from"
                 name="route-start"

@@ -2,7 +2,7 @@ use fillwright::logbook::road::PreferForm;
 use fillwright::logbook::{Field, Measure, RoutePart};
 use leptos::prelude::*;
 
-use super::is_wrong;
+use super::need;
 use crate::app::state::State;
 use crate::app::widgets::{
     CheckBox, Options, Section, TextField, holds, key_of, options, said, value_of,
@@ -42,7 +42,7 @@ pub(super) fn WishSection() -> impl IntoView {
         if careful.get() { format!("{label}, whatever is true") } else { label.to_owned() }
     });
     view! {
-        <Section id="trip-wish" title="The plan should have" short=short wrong=is_wrong(is_here) open=true>
+        <Section id="trip-wish" title="The plan should have" short=short need=need(is_here) open=true>
             <Options
                 legend="Above all"
                 name="prefer"

@@ -1,0 +1,39 @@
+//! What a folded part of the question needs, said on its head.
+
+use fillwright::logbook::{Complaint, Field};
+use leptos::prelude::*;
+
+use super::flow::When;
+use super::holds;
+
+/// What a part of the question needs before there is an answer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) enum Need {
+    Nothing,
+    /// Something is still to be filled in.
+    FillingIn,
+    /// Something is wrong.
+    Mending,
+}
+
+impl Need {
+    /// What is needed by the fields that are meant.
+    pub(crate) fn of(complaints: &[Complaint], is_meant: impl Fn(Field) -> bool) -> Self {
+        let of = |it: &Complaint| if it.is_missing { Self::FillingIn } else { Self::Mending };
+        let meant = complaints.iter().filter(|it| is_meant(it.field));
+        meant.map(of).max().unwrap_or(Self::Nothing)
+    }
+}
+
+/// The words for it.
+#[component]
+pub(crate) fn NeedInShort(need: Signal<Need>) -> impl IntoView {
+    view! {
+        <When condition=holds(move || need.get() == Need::FillingIn)>
+            <span class="in-short">"Still to fill in"</span>
+        </When>
+        <When condition=holds(move || need.get() == Need::Mending)>
+            <span class="in-short missing">"Something is wrong"</span>
+        </When>
+    }
+}
