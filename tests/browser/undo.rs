@@ -43,7 +43,8 @@ fn what_was_removed_from_a_form_comes_back_as_it_was() {
             page.click("button", &stop).await;
         })
         .await;
-        is_undone(page, "car removed", async || page.click("button", "Remove this car").await).await;
+        is_undone(page, "car removed", async || page.click("button", "Remove this car").await)
+            .await;
     });
 }
 
