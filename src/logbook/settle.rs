@@ -149,9 +149,9 @@ pub(super) struct Prospects<'a> {
 impl<'a> Prospects<'a> {
     /// Tries every reading in whole percents and every pour in whole steps with
     /// the estimator itself, so that what is promised is what will be said.
-    pub(super) fn new(station: Station<'a>, reading: impl Fn(Share) -> ShareReading) -> Self {
+    pub(super) fn new(mut station: Station<'a>, reading: impl Fn(Share) -> ShareReading) -> Self {
         let step = station.step.max(Volume::new::<liter>(LEAST_L));
-        let station = Station { step, ..station };
+        station.step = step;
         let readings = (0..=100_u8)
             .map(|percent| Share::clamped(f64::from(percent) / 100.0))
             .filter_map(|share| {

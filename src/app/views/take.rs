@@ -82,7 +82,7 @@ fn Preview(shared: Shared) -> impl IntoView {
     let take = Callback::new(move |()| {
         let id = device::new_id();
         state.change_undoably(Deed::SharedTaken(kind), |document| {
-            shared.with_value(|it| document.take_shared(it, id))
+            shared.with_value(|it| document.take_shared(it, id));
         });
         state.is_new.set(false);
         leave(state, target);
