@@ -22,6 +22,7 @@ impl Draft {
             minutes_ahead,
             place: String::new(),
             note: String::new(),
+            drained_completely: false,
             what,
         }
     }
@@ -35,6 +36,7 @@ impl Draft {
             minutes_ahead: event.time.minutes_ahead(),
             place: event.place.clone(),
             note: event.note.clone(),
+            drained_completely: matches!(&event.what, What::Drain(entry) if entry.is_blank()),
             what: event.what.clone(),
         }
     }
@@ -75,7 +77,8 @@ impl CarFile {
         self.checked_draft(printer).err().unwrap_or_default()
     }
 
-    fn checked_draft(&self, printer: &Printer) -> Result<Option<Event>, Vec<Complaint>> {
+    /// The entry being written, or what is wrong with it.
+    pub(super) fn checked_draft(&self, printer: &Printer) -> Result<Option<Event>, Vec<Complaint>> {
         let Some(draft) = &self.draft else { return Ok(None) };
         let mut reader = Reader::new(printer);
         let known = reader.car(&self.car);
@@ -86,6 +89,14 @@ impl CarFile {
         let mut what = draft.what.clone();
         if let What::Fill(fill) = &mut what {
             fill.fuels.retain(|fuel| !fuel.put_in.is_blank());
+        }
+        if let What::Drain(volume) = &mut what {
+            if draft.drained_completely {
+                *volume = Entry::default();
+            } else if volume.is_blank() {
+                let message = "Say how much was drained, or that the tank was drained completely.";
+                reader.complain(Field::Entry(EntryPart::Drained), message);
+            }
         }
         let told = reader.told(&what, &known, self.car.sensor_scale);
         match (time, told) {

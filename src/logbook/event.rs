@@ -193,6 +193,10 @@ pub struct Draft {
     pub place: String,
     /// What the person noted.
     pub note: String,
+    /// Of a drain, whether the tank was drained completely. A volume left blank does not say
+    /// so here: it may have been forgotten.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub drained_completely: bool,
     /// What happened.
     pub what: What,
 }

@@ -16,6 +16,7 @@ mod document;
 mod draft;
 mod event;
 mod evidence;
+mod fit;
 mod forms;
 mod history;
 mod id;
@@ -49,6 +50,7 @@ pub use event::{
     BeforeForm, ContentsForm, Draft, Event, FillEntry, LevelForm, SensorForm, TripForm,
     TubeTestForm, What,
 };
+pub use fit::Oddity;
 pub use forms::{AimForm, CalibrationForm, Car, Entry, FillForm, FuelForm, StartForm, StopForm};
 pub use history::{Course, History, OldBlend, Passage};
 pub use id::{Id, IdError};
@@ -57,5 +59,5 @@ pub use log::{ById, Log};
 pub use merge::CarMerge;
 pub use moment::{Moment, MomentError};
 pub use printer::{Measure, Printer};
-pub use settle::Remedy;
+pub use settle::{Clearing, Need, NoneUsable, Remedy};
 pub use tank_answer::{TankAnswer, TankQuestion, TankVerdict};

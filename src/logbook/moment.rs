@@ -59,6 +59,11 @@ impl Moment {
         self.0.offset().whole_seconds() / 60
     }
 
+    /// Minutes since the beginning of 1970, in UTC.
+    pub fn minutes(self) -> i64 {
+        self.0.unix_timestamp().div_euclid(60)
+    }
+
     /// Minutes since the beginning of 1970, as the clock showed them.
     pub fn local_minutes(self) -> i64 {
         (self.0.unix_timestamp() + i64::from(self.0.offset().whole_seconds())).div_euclid(60)

@@ -10,7 +10,7 @@ use super::history::{Course, History, OldBlend};
 use super::moment::Moment;
 use super::printer::Printer;
 use super::reader::Reader;
-use super::settle::{Prospects, Remedy, contents};
+use super::settle::{Need, NoneUsable, Prospects, Remedy, Standing, Station, contents};
 use crate::calibration::{Calibration, Judgement, Verdict};
 use crate::quantity::{Share, Volume};
 use crate::tank::{Estimate, Pour, SENSOR_ERROR, ShareReading, ShareReadingKind, TubeTest};
@@ -24,8 +24,16 @@ pub struct TankVerdict {
     pub calibration: Calibration,
     /// The verdict.
     pub judgement: Judgement,
-    /// What would make it usable, where it is not.
+    /// What has to be looked up or put right for it, whatever else is done.
+    pub needs: Vec<Need>,
+    /// What would then make it usable, each by itself, where it is not.
     pub remedies: Vec<Remedy>,
+}
+
+impl TankVerdict {
+    fn standing(&self) -> Standing<'_> {
+        (&self.calibration, self.judgement.verdict, &self.needs, &self.remedies)
+    }
 }
 
 /// All that an answer depends on: equal questions have equal answers.
@@ -58,6 +66,8 @@ pub struct TankAnswer {
     pub capacity: Volume,
     /// The verdict on each calibration.
     pub verdicts: Vec<TankVerdict>,
+    /// What is left where none of them may be selected.
+    pub none_usable: Option<NoneUsable>,
     /// The kind of reading that the remedies speak of: a sensor's where the log
     /// shows that there is one, else a tube test.
     pub reading: ShareReadingKind,
@@ -98,25 +108,31 @@ impl TankAnswer {
             .map(|(_, calibration)| calibration.judge(&contents(&estimate), car.fluid))
             .collect();
         let all_usable = judgements.iter().all(|it| it.verdict == Verdict::Usable);
-        let prospects = (!all_usable)
-            .then(|| Prospects::new(estimator, reading_of(reading), &pours, capacity, step));
-        let verdicts = calibrations
+        let prospects = (!all_usable).then(|| {
+            let (fuels, reserve) = (pours.as_slice(), known.reserve());
+            let station = Station { estimator, fuels, capacity, reserve, step };
+            Prospects::new(station, reading_of(reading))
+        });
+        let verdicts: Vec<TankVerdict> = calibrations
             .into_iter()
             .zip(judgements)
             .map(|((id, calibration), judgement)| {
-                let remedies = prospects
+                let (needs, remedies) = prospects
                     .as_ref()
                     .filter(|_| judgement.verdict != Verdict::Usable)
-                    .map(|it| it.remedies(&calibration, car.fluid))
+                    .map(|it| it.remedies(&calibration, &judgement))
                     .unwrap_or_default();
-                TankVerdict { id, calibration, judgement, remedies }
+                TankVerdict { id, calibration, judgement, needs, remedies }
             })
             .collect();
+        let all: Vec<Standing> = verdicts.iter().map(TankVerdict::standing).collect();
+        let none_usable = NoneUsable::of(&all, estimate.share.expected());
         Some(Self {
             estimate,
             as_of: history.as_of()?,
             capacity,
             verdicts,
+            none_usable,
             reading,
             fuels,
             old_blend: history.old_blend,

@@ -64,6 +64,7 @@ mod tests {
             include_str!("estimate/prior.rs"),
             include_str!("estimate/envelope.rs"),
             include_str!("estimate/unlogged.rs"),
+            include_str!("estimate/reach.rs"),
         ];
         let is_figure = |line: &&str| {
             line.contains("const ") && line.contains(": Sourced<") && !line.contains("fn ")

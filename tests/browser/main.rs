@@ -21,6 +21,7 @@ mod at_the_pump;
 mod by_keys;
 mod figures;
 mod first_start;
+mod fit;
 mod for_all;
 mod gallery;
 mod hardware;

@@ -163,7 +163,7 @@ impl State {
             }
             Self::TankFillWrong => wrong_entry(page, "Fill").await,
             Self::TankTubeTestWrong => wrong_entry(page, "Tube test").await,
-            Self::TankContentsWrong => wrong_entry(page, "Contents stated").await,
+            Self::TankContentsWrong => wrong_entry(page, "Set contents by hand").await,
             Self::Hardware | Self::HardwareOpen => {
                 app::to_hardware(page).await;
                 if self == Self::HardwareOpen {

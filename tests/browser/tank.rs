@@ -33,8 +33,10 @@ fn a_fill_is_recorded_with_one_tap_and_the_next_starts_from_it() {
         assert!(estimate.contains("at least RON 98"), "{estimate}");
         assert_eq!(app::log(page).await.len(), 1);
 
-        // Taken back, the fill is as it was before.
+        // Taken back, the fill is as it was before. That is offered at the entry too.
+        assert!(app::button_of(page, "Undo: fill recorded, Fill, ").await.len() > 20);
         app::undo(page, "fill recorded").await;
+        page.sees("Fill taken back.").await;
         page.sees("The log tells nothing yet").await;
         app::to_fill(page).await;
         page.becomes("1/4".to_owned(), async || page.value(app::LEVEL).await).await;
@@ -53,7 +55,12 @@ fn what_is_read_later_sharpens_the_estimate_and_the_verdict() {
         page.press(Key::Tab).await;
         to_tank(page).await;
         page.sees("Middle: confirm first").await;
-        page.sees("Would make it usable: a tube test between").await;
+        // Nothing is usable yet: what that means, and what comes first.
+        page.sees("No calibration may be selected on what is known.").await;
+        page.sees("Measure first: a tube test can clear Middle.").await;
+        page.sees("no full load. Drive gently on Middle").await;
+        page.sees("A tube test that shows ").await;
+        page.sees(" would clear it.").await;
 
         app::add(page, "Distance driven").await;
         page.type_in("Distance", "250").await;
@@ -63,6 +70,7 @@ fn what_is_read_later_sharpens_the_estimate_and_the_verdict() {
         page.type_in("It shows", "83 Hz").await;
         app::keep(page).await;
         page.sees("Middle: usable").await;
+        assert!(!page.visible_text().await.contains("No calibration may be selected"));
         let log = app::log(page).await;
         assert!(log[0].contains("Sensor reading 83 Hz"), "{log:?}");
 

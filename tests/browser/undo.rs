@@ -68,6 +68,61 @@ fn what_was_done_to_the_log_is_undone() {
     });
 }
 
+/// What was done is told where it was done, and at the entry; in another view above it.
+#[test]
+fn what_was_done_is_told_where_it_was_done() {
+    const ABOVE: &str = ".undo.above";
+    browse(async |page| {
+        State::Fill.reach(page).await;
+        let told = async |place: &str| app::texts(page, place).await.join("");
+        let becomes = async |place: &str, words: &str| {
+            page.becomes(words.to_owned(), async || told(place).await).await;
+        };
+        app::to_tank(page).await;
+        let before = app::log(page).await.len();
+        app::add(page, "Note").await;
+        app::keep(page).await;
+        becomes("#entry > .undo", "Entry added. Undo").await;
+        becomes("#log li .undo", "Entry added. Undo").await;
+        assert_eq!(told(ABOVE).await, "");
+        // What happened in one view can be taken back in all.
+        app::to_car(page).await;
+        becomes(ABOVE, "Entry added. Undo").await;
+        app::to_tank(page).await;
+        becomes("#log li .undo", "Entry added. Undo").await;
+        becomes(ABOVE, "").await;
+        let at_entry = app::button_of(page, "Undo: entry added, Note, ").await;
+        page.click("button", &at_entry).await;
+        page.becomes(before, async || {
+            let all = page.all("button").await;
+            all.iter().filter(|it| it.name.starts_with("Change: ")).count()
+        })
+        .await;
+        becomes("#entry > .undo", "Entry taken back.").await;
+
+        // Where an entry stood, its removal stands; then it is there again.
+        let remove = app::button_of(page, "Remove: Fill").await;
+        let when = remove.trim_start_matches("Remove: ").to_owned();
+        page.click("button", &remove).await;
+        becomes("#log li .undo", "Entry removed. Undo").await;
+        assert_eq!(told("#entry > .undo").await, "");
+        assert!(told("#log li:has(.undo)").await.starts_with(&when));
+        app::undo(page, "entry removed").await;
+        becomes("#log li .undo", "Entry brought back.").await;
+        // It has been said: in another view it is no longer.
+        app::to_car(page).await;
+        page.becomes(false, async || page.visible_text().await.contains("brought back")).await;
+
+        // In a list of forms it stands where the form stood.
+        page.within("group", "Petrol").click("button", REMOVE).await;
+        becomes("#calibrations > .undo", "Calibration removed. Undo").await;
+        assert_eq!(told(ABOVE).await, "");
+        app::undo(page, "calibration removed").await;
+        becomes("#calibrations > .undo", "Calibration brought back.").await;
+        assert!(page.has("group", "Petrol").await);
+    });
+}
+
 #[test]
 fn the_example_goes_without_a_trace_and_comes_back_whole() {
     browse(async |page| {

@@ -47,7 +47,6 @@ fn a_good_entry_of_every_kind_is_kept() {
         What::TubeTest(plain),
         drive("120"),
         What::Trip(trip),
-        What::Drain(Entry::default()),
         What::Drain(Entry::metric("5")),
         stated("1/2", "30"),
         fill(BeforeForm::Level(level("1/4")), one, false),
@@ -84,6 +83,7 @@ fn what_is_missing_or_wrong_is_said_at_its_field() {
         (drive(""), at(EntryPart::Distance)),
         (What::Trip(TripForm::default()), at(EntryPart::Distance)),
         (What::Drain(Entry::metric("all of it")), at(EntryPart::Drained)),
+        (What::Drain(Entry::default()), at(EntryPart::Drained)),
         (stated("", "30"), at(EntryPart::Level)),
         (stated("1/2", ""), at(EntryPart::Share)),
         (fill(BeforeForm::Nothing, vec![fuel(1, "85", "")], true), at(EntryPart::Fuels)),
@@ -94,6 +94,33 @@ fn what_is_missing_or_wrong_is_said_at_its_field() {
         assert_eq!(wrong.first().map(|it| it.0), Some(field), "{what:?}: {wrong:?}");
         assert!(wrong[0].1.split(' ').count() > 3, "{wrong:?}");
     }
+}
+
+/// A blank may have been forgotten, so it has to be said that nothing was left. In the log a
+/// blank goes on meaning that, as it did when it was stored.
+#[test]
+fn drained_completely_is_said_and_stays_so() {
+    let mut document = car();
+    write(&mut document.here, [event("a", "2026-05-01T10:00", stated("30", "10"))]);
+    writing(&mut document, What::Drain(Entry::default()));
+    assert!(!document.here.keep_draft(&printer(&document)));
+    document.here.draft.as_mut().unwrap().drained_completely = true;
+    assert!(document.here.keep_draft(&printer(&document)));
+    assert!(litres(now(&document).level.expected()) < 1.5);
+    let stored = document.here.log.find(&Id::new("new").unwrap()).unwrap().clone();
+    assert_eq!(stored.what, What::Drain(Entry::default()));
+
+    // Opened for changing, it still says so; a part of it is another thing.
+    document.here.draft = Some(Draft::of(&stored));
+    assert!(document.here.keep_draft(&printer(&document)));
+    let mut part = Draft::of(&stored);
+    part.drained_completely = false;
+    document.here.draft = Some(part.clone());
+    assert!(!document.here.keep_draft(&printer(&document)));
+    part.what = What::Drain(Entry::metric("10"));
+    document.here.draft = Some(part);
+    assert!(document.here.keep_draft(&printer(&document)));
+    near(litres(now(&document).level.expected()), 20.0, 1.0);
 }
 
 #[test]

@@ -5,6 +5,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 mod entries;
+mod fit;
 mod history;
 mod record;
 mod settle;

@@ -202,7 +202,7 @@ prop_compose! {
         file.route = route;
         file.draft = draft.map(|(event, changes)| Draft {
             id: event.id, changes, time: event.time.local(), minutes_ahead: 120,
-            place: event.place, note: event.note, what: event.what,
+            place: event.place, note: event.note, drained_completely: changes, what: event.what,
         });
         file
     }

@@ -1,12 +1,14 @@
 //! What is said of the tank between fills.
 
 use fillwright::logbook::{
-    BeforeForm, Entry, Event, FillEntry, FuelForm, Measure, OldBlend, Passage, Printer, Remedy,
-    TankAnswer, What,
+    BeforeForm, Clearing, Entry, Event, FillEntry, FuelForm, Measure, Need, Oddity, OldBlend,
+    Passage, Printer, Remedy, TankAnswer, TankVerdict, What,
 };
 use fillwright::quantity::notation::OctaneScale;
 use fillwright::quantity::{Band, Length, Share, Volume};
 use fillwright::tank::{Doubt, Estimate, ShareReadingKind};
+
+use crate::app::device;
 
 /// The blend: `about E31`, and between what.
 pub(crate) fn blend(share: Band<Share>, printer: &Printer) -> (String, String) {
@@ -51,7 +53,7 @@ pub(crate) fn estimate(estimate: &Estimate, printer: &Printer) -> String {
 pub(crate) fn possible(estimate: &Estimate, printer: &Printer) -> String {
     let (share, level) = (estimate.possible_share, estimate.possible_level);
     format!(
-        "The band should hold in 95 of 100 cases, as tuned in simulation. What the entries rule out for good is less: {} to {} and {} to {} remain possible.",
+        "Possible at all: {} to {}, {} to {}. The likely range holds in 95 of 100 cases in simulation, not in road tests.",
         printer.grade(share.low()),
         printer.grade(share.high()),
         printer.volume_number(level.low()),
@@ -59,33 +61,107 @@ pub(crate) fn possible(estimate: &Estimate, printer: &Printer) -> String {
     )
 }
 
-/// What would make a calibration usable.
-pub(crate) fn remedies(remedies: &[Remedy], answer: &TankAnswer, printer: &Printer) -> String {
-    let instrument = match answer.reading {
+/// The instrument that the remedies speak of.
+fn instrument(answer: &TankAnswer) -> &'static str {
+    match answer.reading {
         ShareReadingKind::Sensor => "sensor reading",
         ShareReadingKind::TubeTest => "tube test",
-    };
-    let ways: Vec<String> = remedies
-        .iter()
-        .map(|remedy| match remedy {
-            Remedy::Reading { from, to } if from == to => {
-                format!("a {instrument} of {}", printer.percent(*from))
-            }
-            Remedy::Reading { from, to } => format!(
-                "a {instrument} between {} and {}",
-                printer.percent(*from),
-                printer.percent(*to)
-            ),
-            Remedy::Pour { fuel, volume } => {
-                format!("{} of {}", printer.volume(*volume), answer.fuels[*fuel])
-            }
-        })
-        .collect();
-    if ways.is_empty() {
-        String::new()
-    } else {
-        format!("Would make it usable: {}.", ways.join(", or "))
     }
+}
+
+/// What would make a calibration usable.
+pub(crate) fn remedies(verdict: &TankVerdict, answer: &TankAnswer, printer: &Printer) -> String {
+    let mut sentences = Vec::new();
+    let mut pours = Vec::new();
+    for remedy in &verdict.remedies {
+        match remedy {
+            Remedy::Pour { fuel, volume } => {
+                pours.push(format!("{} of {}", printer.volume(*volume), answer.fuels[*fuel]));
+            }
+            other => sentences.push(way(other, answer, printer)),
+        }
+    }
+    if !pours.is_empty() {
+        sentences.push(format!("{} would make it usable.", pours.join(" or ")));
+    }
+    let also = if sentences.is_empty() { "" } else { "Also: " };
+    sentences.extend(verdict.needs.iter().map(|it| format!("{also}{}", need(*it))));
+    sentences.join(" ")
+}
+
+/// One way to make a calibration usable.
+fn way(remedy: &Remedy, answer: &TankAnswer, printer: &Printer) -> String {
+    let name = |fuel: usize| &answer.fuels[fuel];
+    match remedy {
+        Remedy::Reading { from, to } => {
+            let to_text = printer.percent(*to);
+            let shown = if from == to {
+                to_text
+            } else {
+                format!("{}–{to_text}", printer.number(from.percent(), 0))
+            };
+            format!("A {} that shows {shown} would clear it.", instrument(answer))
+        }
+        Remedy::Pour { fuel, volume } => {
+            format!("{} of {} would make it usable.", printer.volume(*volume), name(*fuel))
+        }
+        Remedy::DriveDown { level, fuel, volume } => format!(
+            "Drive down to {}, then {} of {} would make it usable.",
+            printer.volume(*level),
+            printer.volume(*volume),
+            name(*fuel)
+        ),
+        Remedy::Drain { fuel: Some(fuel) } => {
+            format!(
+                "Have the tank drained by a workshop: filled with {} it is usable.",
+                name(*fuel)
+            )
+        }
+        Remedy::Drain { fuel: None } => {
+            "Have the tank drained by a workshop, then plan a blend for it under Fill.".to_owned()
+        }
+        Remedy::OtherFuel => {
+            "None of the fuels under Fill makes it usable: it needs another fuel.".to_owned()
+        }
+    }
+}
+
+/// Something to look up or put right.
+fn need(need: Need) -> &'static str {
+    match need {
+        Need::Octane => {
+            "Give the octane of what is in the tank: change the entry that lacks it, or set the contents by hand."
+        }
+        Need::CheckFluid => "Check the injection fluid and say so under Car.",
+        Need::FillFluid => "Fill the injection fluid, check that it flows, and say so under Car.",
+    }
+}
+
+/// What it means that no calibration may be selected.
+pub(crate) fn none_usable(answer: &TankAnswer) -> Option<String> {
+    let none = answer.none_usable?;
+    let name = |at: usize| &answer.verdicts[at].calibration.name;
+    let first = none.clears.map_or_else(String::new, |(at, clearing)| {
+        let name = name(at);
+        match clearing {
+            Clearing::Reading => {
+                format!("Measure first: a {} can clear {name}. ", instrument(answer))
+            }
+            Clearing::Need(Need::Octane) => {
+                format!("First give the octane of what is in the tank: that can clear {name}. ")
+            }
+            Clearing::Need(Need::CheckFluid) => {
+                format!("First check the injection fluid: that can clear {name}. ")
+            }
+            Clearing::Need(Need::FillFluid) => {
+                format!("First fill the injection fluid: that can clear {name}. ")
+            }
+        }
+    });
+    Some(format!(
+        "No calibration may be selected on what is known. {first}Until one is usable: no full load. Drive gently on {}, which is nearest to this blend, only as its author allows. If nothing below helps, have the blend measured or the tank drained by a workshop.",
+        name(none.nearest)
+    ))
 }
 
 /// How far the old blend still feeds the engine, where it does.
@@ -103,7 +179,7 @@ pub(crate) fn old_blend(old: OldBlend, printer: &Printer) -> Option<String> {
 pub(crate) fn doubt(doubt: &Doubt, printer: &Printer) -> String {
     match doubt {
         Doubt::UnloggedFill { volume } => format!(
-            "The tank held about {} more than the log allows. Was there a fill that is not in the log? Then add it; if the reading was wrong, correct it. Until then both are allowed for.",
+            "The tank held about {} more than the log allows. Was there a fill that is not in the log? Then add it; if the reading was wrong, correct it. Until you decide, both stay possible.",
             printer.volume(*volume)
         ),
         Doubt::UnloggedUse { volume } => format!(
@@ -111,13 +187,41 @@ pub(crate) fn doubt(doubt: &Doubt, printer: &Printer) -> String {
             printer.volume(*volume)
         ),
         Doubt::ShareContradicts { expected, read } => format!(
-            "{} was read, but the log allows {} to {}. Was there a fill that is not in the log, or had the new fuel not reached the sensor? Correct one of them. Until then both are allowed for.",
+            "{} was read, but the log allows {} to {}. Was there a fill that is not in the log, or had the new fuel not reached the sensor? Correct one of them. Until you decide, both stay possible.",
             printer.grade(*read),
             printer.grade(expected.low()),
             printer.grade(expected.high())
         ),
         Doubt::Overfull { volume } => format!(
             "About {} more went in than there was room for. Correct the litres, the level before, or the tank's size under Car.",
+            printer.volume(*volume)
+        ),
+    }
+}
+
+/// What is odd about an entry before it is kept.
+pub(crate) fn oddity(oddity: &Oddity, printer: &Printer) -> String {
+    match oddity {
+        Oddity::Distance { driven, farthest } => format!(
+            "{} is further than the fuel in the tank can have taken the car: {} at most. Is a fill missing from the log?",
+            printer.distance(*driven),
+            printer.distance(*farthest)
+        ),
+        Oddity::Burned { counted, most } => format!(
+            "That makes {} burned, more than the tank can have held: {} at most. Is a fill missing from the log?",
+            printer.volume(*counted),
+            printer.volume(*most)
+        ),
+        Oddity::Future { time } => {
+            format!("{} has not come yet.", device::date(time.local_minutes(), true))
+        }
+        Oddity::Drained { drained, most } => format!(
+            "{} is more than the tank can have held: {} at most. Is a fill missing from the log?",
+            printer.volume(*drained),
+            printer.volume(*most)
+        ),
+        Oddity::Overfull { volume } => format!(
+            "About {} more went in than there was room for. Is the level before it right, and the size of the tank?",
             printer.volume(*volume)
         ),
     }
@@ -133,7 +237,7 @@ pub(crate) fn kind(what: &What) -> &'static str {
         What::Drive(_) => "Distance driven",
         What::Trip(_) => "Trip computer",
         What::Drain(_) => "Drained",
-        What::Correction(_) => "Contents stated",
+        What::Correction(_) => "Set contents by hand",
         What::Note => "Note",
     }
 }

@@ -64,6 +64,16 @@ impl Envelope {
         about(self.share, expected)
     }
 
+    /// The most that can be in the tank, in litres.
+    pub(super) fn highest_level(&self) -> f64 {
+        self.level[1]
+    }
+
+    /// The weakest share that is possible.
+    pub(super) fn weakest_share(&self) -> f64 {
+        self.share[0]
+    }
+
     fn keep_in_tank(&mut self, car: &Car) {
         self.level = self.level.map(|level| level.clamp(0.0, car.capacity));
         self.share = self.share.map(|share| share.clamp(0.0, 1.0));

@@ -2,6 +2,7 @@
 
 use super::envelope::{BESIDE_L, COUNTED, DRIVEN, SOLD};
 use super::prior as p;
+use super::reach::THRIFTIEST_L;
 use super::unlogged::FILLED_AT;
 use crate::tank::Figure;
 
@@ -33,6 +34,7 @@ pub(in crate::tank) fn figures() -> Vec<Figure> {
         Figure::ends("least and most that a leg burns, in times of what is stated", "", DRIVEN),
         Figure::ends("the same in times of what a trip computer counted", "", COUNTED),
         Figure::one("what any leg may burn beside that", "L", BESIDE_L),
+        Figure::one("petrol that no car takes less of over 100 km", "L", THRIFTIEST_L),
         Figure {
             name: "least and largest ethanol share that pumps sell",
             values: SOLD.value.to_vec(),

@@ -16,6 +16,7 @@ mod mixture;
 mod normal;
 mod octane_floor;
 mod prior;
+mod reach;
 mod reading;
 mod unlogged;
 mod vehicle;

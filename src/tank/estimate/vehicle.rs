@@ -22,7 +22,7 @@ pub(super) struct Car {
     /// Litres at the click.
     pub(super) capacity: f64,
     /// Litres of petrol without ethanol per kilometre.
-    petrol_per_kilometre: Option<f64>,
+    pub(super) petrol_per_kilometre: Option<f64>,
     /// What a litre of ethanol lacks in energy against one of petrol, as a fraction.
     pub(super) ethanol_lacks: f64,
 }

@@ -1,6 +1,6 @@
 use fillwright::logbook::{
-    ContentsForm, Draft, Entry, EntryPart, Field, FillEntry, LevelForm, SensorForm, TripForm,
-    TubeTestForm, What,
+    ContentsForm, Draft, Entry, EntryPart, Field, FillEntry, LevelForm, Oddity, SensorForm,
+    TripForm, TubeTestForm, What,
 };
 use leptos::prelude::*;
 
@@ -16,6 +16,16 @@ use crate::app::wording::tank;
 
 /// Where what is wrong with the entry stands.
 const TO_MEND: &str = "entry-to-mend";
+
+/// Where what is odd about it is asked about.
+const DOES_IT_FIT: &str = "does-it-fit";
+
+/// What is odd about an entry as it was when it was to be saved.
+#[derive(Clone)]
+struct Asked {
+    draft: Draft,
+    odd: Vec<Oddity>,
+}
 
 /// What can be entered, the most usual first.
 fn kinds() -> [What; 9] {
@@ -107,21 +117,32 @@ fn Writing() -> impl IntoView {
         let what = state.document.with_untracked(|it| Some(it.here.draft.as_ref()?.what.clone()));
         what.map(|what| fields_of(&what)).into_iter().collect()
     });
-    let keep = Callback::new(move |()| {
+    let asked = RwSignal::new(None::<Asked>);
+    let keep = Callback::new(move |sure: bool| {
         state.tried.set(true);
         let printer = state.printer.get_untracked();
         let mut next = state.document.get_untracked();
-        let draft = next.here.draft.as_ref().map(|it| (it.id.clone(), it.changes));
-        if let Some((id, changes)) = draft
-            && next.here.keep_draft(&printer)
-        {
-            let deed = if changes { Deed::EntryChanged } else { Deed::EntryAdded };
-            state.replace_undoably(Act::at(Spot::Entry, deed).on(id), next);
+        let Ok(now) = device::this_moment() else { return };
+        let Some(draft) = next.here.draft.clone() else { return };
+        let odd = next.here.draft_oddities(&printer, now);
+        if !sure && !odd.is_empty() {
+            asked.set(Some(Asked { draft, odd }));
+            request_animation_frame(|| route::show(DOES_IT_FIT));
+        } else if next.here.keep_draft(&printer) {
+            let deed = if draft.changes { Deed::EntryChanged } else { Deed::EntryAdded };
+            state.replace_undoably(Act::at(Spot::Entry, deed).on(draft.id), next);
             state.tried.set(false);
         } else {
             // What stands in the way is read out, and the next Tab leads to its fields.
             request_animation_frame(|| route::show(TO_MEND));
         }
+    });
+    // Whoever goes on typing has answered.
+    let asking = holds(move || {
+        asked.with(|asked| {
+            let draft = asked.as_ref().map(|it| &it.draft);
+            draft.is_some() && state.document.with(|it| it.here.draft.as_ref() == draft)
+        })
     });
     let cancel = Callback::new(move |()| {
         let act = Act::at(Spot::Entry, Deed::EntryCancelled);
@@ -177,9 +198,54 @@ fn Writing() -> impl IntoView {
             complaints=wrong.into()
             lead=said(|| "Not kept yet: ".to_owned())
         />
-        <div class="buttons">
-            <Button label="Save" look="strong" on_press=keep />
-            <Button label="Cancel" on_press=cancel />
+        <When condition=asking>
+            <DoesItFit asked=asked keep=keep />
+        </When>
+        <When condition=holds(move || !asking.get())>
+            <div class="buttons">
+                <Button
+                    label="Save"
+                    look="strong"
+                    on_press=Callback::new(move |()| keep.run(false))
+                />
+                <Button label="Cancel" on_press=cancel />
+            </div>
+        </When>
+    }
+}
+
+/// What is odd about the entry, and the two ways on.
+#[component]
+fn DoesItFit(asked: RwSignal<Option<Asked>>, keep: Callback<bool>) -> impl IntoView {
+    let state = State::here();
+    let questions = Callback::new(move |()| {
+        asked.with(|asked| {
+            let odd = asked.iter().flat_map(|it| &it.odd);
+            let words = |it| state.printer.with(|printer| tank::oddity(it, printer));
+            odd.map(|it| view! { <p>{words(it)}</p> }.into_any()).collect()
+        })
+    });
+    let change = Callback::new(move |()| {
+        let field = asked.with_untracked(|it| it.as_ref()?.odd.first().map(Oddity::field));
+        asked.set(None);
+        if let Some(field) = field {
+            request_animation_frame(move || route::show(&field.id()));
+        }
+    });
+    view! {
+        <div
+            class="note caution"
+            id=DOES_IT_FIT
+            tabindex="-1"
+            role="group"
+            aria-labelledby="does-it-fit-title"
+        >
+            <h3 id="does-it-fit-title">"Does this fit?"</h3>
+            <Drawn what=questions />
+            <div class="buttons">
+                <Button label="Save anyway" on_press=Callback::new(move |()| keep.run(true)) />
+                <Button label="Change it" look="strong" on_press=change />
+            </div>
         </div>
     }
 }

@@ -106,7 +106,7 @@ pub(super) fn verdicts(answer: &TankAnswer, printer: &Printer) -> Vec<AnyView> {
     let item = |it: &TankVerdict| {
         let why = wording::reasons(&it.judgement, &it.calibration, printer);
         let lambda = wording::lambda(&it.judgement, printer).unwrap_or_default();
-        let remedies = tank::remedies(&it.remedies, answer, printer);
+        let remedies = tank::remedies(it, answer, printer);
         let words = [why, lambda, remedies].join(" ");
         verdict_item(&it.calibration.name, it.judgement.verdict, words.trim())
     };
@@ -125,6 +125,7 @@ pub(super) fn VerdictsCard() -> impl IntoView {
         let Some(answer) = state.tank.get() else { return Vec::new() };
         state.printer.with(|printer| verdicts(&answer, printer))
     });
+    let stranded = of_tank(|it, _| tank::none_usable(it).unwrap_or_default());
     let old = of_tank(|it, printer| {
         it.old_blend.and_then(|old| tank::old_blend(old, printer)).unwrap_or_default()
     });
@@ -133,6 +134,9 @@ pub(super) fn VerdictsCard() -> impl IntoView {
             <section class="card" aria-labelledby="tank-verdicts-title">
                 <h2 id="tank-verdicts-title">"Which calibration may be selected"</h2>
                 <NoCalibration condition=none />
+                <When condition=holds(move || stranded.with(|it| !it.is_empty()))>
+                    <p class="note caution" id="none-usable">{stranded}</p>
+                </When>
                 <ul class="verdicts" id="tank-verdicts">
                     <Drawn what=items />
                 </ul>

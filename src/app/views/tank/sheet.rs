@@ -49,6 +49,7 @@ fn drawn(answer: &TankAnswer, history: &History, car: &CarFile, printer: &Printe
             </section>
             <section>
                 <h2>"Which calibration may be selected"</h2>
+                <p>{tank::none_usable(answer)}</p>
                 <ul class="plain">{verdicts(answer, printer)}</ul>
                 <p>{old}</p>
             </section>

@@ -1,6 +1,7 @@
 //! The fields of each kind of entry.
 
 mod contents;
+mod drain;
 mod fill;
 mod readings;
 
@@ -10,6 +11,7 @@ use leptos::prelude::*;
 use crate::app::state::State;
 use crate::app::widgets::{TextField, said};
 use contents::{ContentsFields, LevelFields};
+use drain::DrainField;
 use fill::{FillFields, FillFieldsProps};
 use readings::{SensorFields, TubeTestFields};
 
@@ -146,30 +148,5 @@ fn ConsumptionField() -> impl IntoView {
                 _ => None,
             }
         />
-    }
-}
-
-#[component]
-fn DrainField() -> impl IntoView {
-    let state = State::here();
-    view! {
-        <EntryMeasure
-            part=EntryPart::Drained
-            label="Drained"
-            hint="Leave empty if nothing was left"
-            measure=Measure::Volume
-            unit=state.volume_unit()
-            read=|it| match it {
-                What::Drain(entry) => Some(entry),
-                _ => None,
-            }
-            write=|it| match it {
-                What::Drain(entry) => Some(entry),
-                _ => None,
-            }
-        />
-        <p class="note caution">
-            "Draining fuel is work for somebody equipped for it: vapour burns, static ignites it."
-        </p>
     }
 }

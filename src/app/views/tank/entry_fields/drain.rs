@@ -1,0 +1,61 @@
+use fillwright::logbook::{EntryPart, Measure, What};
+use leptos::prelude::*;
+
+use super::EntryMeasure;
+use crate::app::state::State;
+use crate::app::widgets::{Options, When, holds, key_of, options, said, value_of};
+
+const HOW_MUCH: [(bool, &str, &str); 2] =
+    [(true, "all", "Drained completely"), (false, "part", "A part of it")];
+
+/// How much was drained: all of it, or so much. A blank says neither.
+#[component]
+pub(super) fn DrainField() -> impl IntoView {
+    let state = State::here();
+    let completely = holds(move || {
+        state.document.with(|it| it.here.draft.as_ref().is_some_and(|it| it.drained_completely))
+    });
+    let some = holds(move || {
+        state.document.with(|it| match super::what(it) {
+            Some(What::Drain(entry)) => !entry.is_blank(),
+            _ => false,
+        })
+    });
+    let chosen = said(move || match (completely.get(), some.get()) {
+        (false, false) => String::new(),
+        (completely, _) => key_of(&HOW_MUCH, &completely),
+    });
+    let choose = state.set(|it, key| {
+        if let (Some(draft), Some(completely)) = (&mut it.here.draft, value_of(&HOW_MUCH, &key)) {
+            draft.drained_completely = completely;
+        }
+    });
+    view! {
+        <Options
+            legend="How much was drained"
+            name="drained-how-much"
+            options=options(&HOW_MUCH)
+            chosen=chosen
+            on_choice=choose
+        />
+        <When condition=holds(move || !completely.get())>
+            <EntryMeasure
+                part=EntryPart::Drained
+                label="Drained"
+                measure=Measure::Volume
+                unit=state.volume_unit()
+                read=|it| match it {
+                    What::Drain(entry) => Some(entry),
+                    _ => None,
+                }
+                write=|it| match it {
+                    What::Drain(entry) => Some(entry),
+                    _ => None,
+                }
+            />
+        </When>
+        <p class="note caution">
+            "Draining fuel is work for somebody equipped for it: vapour burns, static ignites it."
+        </p>
+    }
+}
