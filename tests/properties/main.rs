@@ -14,4 +14,5 @@ mod sharing;
 mod switching;
 mod table;
 mod trip;
+mod trip_edges;
 mod workshop;
