@@ -4,6 +4,7 @@
 
 mod documents;
 mod fill;
+mod fill_extremes;
 mod hardware;
 mod headroom;
 mod keeping;
