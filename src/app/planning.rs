@@ -16,13 +16,33 @@ use super::state::State;
 /// page and worker always come from the same build.
 const WORKER: &str = "meta[name=planner]";
 
+/// What the worker said, and of which question.
+#[derive(Clone)]
+struct Reported {
+    asked: Arc<RoadAsked>,
+    report: Report,
+}
+
+/// How what is known stands to the question on the page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Standing {
+    /// The question cannot be read.
+    Unreadable,
+    /// The worker has said something of it, and no plan for another one is on show.
+    Known,
+    /// That is still to come.
+    Awaited,
+    /// That would be still to come, but nothing is done about it.
+    Stopped,
+}
+
 /// What is being planned, and how far that is.
 #[derive(Clone, Copy)]
 pub(crate) struct Planning {
-    /// What the worker last said of the route.
-    pub(crate) report: RwSignal<Option<Report>>,
+    /// What the worker last said.
+    reported: RwSignal<Option<Reported>>,
     /// Whether it is at work.
-    pub(crate) running: RwSignal<bool>,
+    running: RwSignal<bool>,
     /// Why it cannot work.
     pub(crate) trouble: RwSignal<Option<String>>,
     /// The plan that it last had, worked out exactly.
@@ -30,8 +50,10 @@ pub(crate) struct Planning {
     /// The plan in hand, to compare others with.
     pub(crate) held: RwSignal<Option<Arc<RoadPlan>>>,
     worker: StoredValue<Option<Running>, LocalStorage>,
-    /// The number of the last run, and what it is for.
-    asked: StoredValue<(u32, Option<RoadAsked>)>,
+    /// What it was last asked; nothing where that was given up before it was answered.
+    asked: RwSignal<Option<Arc<RoadAsked>>>,
+    /// The number of the last run.
+    run: StoredValue<u32>,
 }
 
 /// A worker and what listens to it.
@@ -47,13 +69,48 @@ struct Running {
 impl Planning {
     pub(crate) fn new() -> Self {
         Self {
-            report: RwSignal::new(None),
+            reported: RwSignal::new(None),
             running: RwSignal::new(false),
             trouble: RwSignal::new(None),
             plan: RwSignal::new(None),
             held: RwSignal::new(None),
             worker: StoredValue::new_local(None),
-            asked: StoredValue::new((0, None)),
+            asked: RwSignal::new(None),
+            run: StoredValue::new(0),
+        }
+    }
+
+    /// What the worker last said of a question; nothing where that was another one.
+    pub(crate) fn report_on(self, question: Option<&RoadAsked>) -> Option<Report> {
+        self.reported.with(|it| {
+            let it = it.as_ref().filter(|it| Some(&*it.asked) == question)?;
+            Some(it.report.clone())
+        })
+    }
+
+    /// Whether a question is being worked on, or will be in a moment.
+    pub(crate) fn is_at(self, question: &RoadAsked) -> bool {
+        self.running.get() || self.asked.with(|it| it.as_deref() != Some(question))
+    }
+
+    /// How what is known stands to the question on the page.
+    pub(crate) fn standing(self, question: Option<&RoadAsked>) -> Standing {
+        let is_older = |plan: &Arc<RoadPlan>| Some(&plan.asked) != question;
+        let shows_older = self.plan.with(|it| it.as_ref().is_some_and(is_older));
+        match question {
+            None => Standing::Unreadable,
+            Some(_) if !shows_older && self.report_on(question).is_some() => Standing::Known,
+            Some(question) if self.is_at(question) => Standing::Awaited,
+            Some(_) => Standing::Stopped,
+        }
+    }
+
+    /// Gives up a question that nobody looks at any more. It is asked again by whoever
+    /// looks at it next.
+    fn leave(self) {
+        if self.running.get_untracked() {
+            self.cancel();
+            self.asked.set(None);
         }
     }
 
@@ -74,16 +131,17 @@ impl Planning {
 
     /// Plans the route that was last asked for once more.
     pub(crate) fn again(self) {
-        if let Some(asked) = self.asked.with_value(|it| it.1.clone()) {
+        if let Some(asked) = self.asked.get_untracked() {
             self.ask(asked);
         }
     }
 
     /// Plans a route. An older question is given up.
-    fn ask(self, asked: RoadAsked) {
-        let run = self.asked.with_value(|it| it.0) + 1;
+    fn ask(self, asked: Arc<RoadAsked>) {
+        let run = self.run.get_value() + 1;
         let question = Question::new(run, asked.route.clone(), asked.wish);
-        self.asked.set_value((run, Some(asked)));
+        self.run.set_value(run);
+        self.asked.set(Some(asked));
         self.trouble.set(None);
         match serde_json::to_string(&question) {
             Ok(text) => self.send(text),
@@ -161,36 +219,31 @@ impl Planning {
 
     /// Works out what a report says. Showing that is a task of its own.
     fn take(self, report: Report) {
-        if !self.is_wanted(&report) {
-            return;
-        }
-        let asked = self.asked.with_value(|it| it.1.clone());
+        let Some(asked) = self.asked_by(&report) else { return };
         // Most reports bring a better bound for a plan that is on show already.
         let is_known = self.plan.with_untracked(|it| {
             let known = it.as_ref().map(|it| (&it.asked, &it.bought));
-            known.is_some() && known == asked.as_ref().zip(report.bought.as_ref())
+            known.is_some() && known == Some(&*asked).zip(report.bought.as_ref())
         });
-        let new = if is_known { None } else { asked.zip(report.bought.clone()) };
-        let plan = new.map(|(asked, bought)| Arc::new(RoadPlan::of(asked, bought)));
+        let new = if is_known { None } else { report.bought.clone() };
+        let plan = new.map(|bought| Arc::new(RoadPlan::of((*asked).clone(), bought)));
         soon(move || self.show(report, plan));
     }
 
     fn show(self, report: Report, plan: Option<Arc<RoadPlan>>) {
-        if !self.is_wanted(&report) {
-            return;
+        let Some(asked) = self.asked_by(&report) else { return };
+        let is_over = report.done != Done::Working;
+        if plan.is_some() || (is_over && report.bought.is_none()) {
+            // Where the search ends without a plan, an older one is none for this question.
+            self.plan.set(plan);
         }
-        if matches!(report.done, Done::Impossible(_)) {
-            self.plan.set(None);
-        } else if let Some(plan) = plan {
-            self.plan.set(Some(plan));
-        }
-        self.running.set(report.done == Done::Working);
-        self.report.set(Some(report));
+        self.running.set(!is_over);
+        self.reported.set(Some(Reported { asked, report }));
     }
 
-    /// Whether a report answers the last question. An older one was since given up.
-    fn is_wanted(self, report: &Report) -> bool {
-        self.asked.with_value(|it| it.0) == report.run
+    /// The question that a report answers; nothing where it was since given up.
+    fn asked_by(self, report: &Report) -> Option<Arc<RoadAsked>> {
+        (self.run.get_value() == report.run).then(|| self.asked.get_untracked())?
     }
 }
 
@@ -206,13 +259,12 @@ pub(crate) fn follow(state: State, stages: Stages) {
         let planning = state.planning;
         match asked.get() {
             Some(asked) => {
-                let before = planning.asked.with_value(|it| it.1.clone());
-                let is_known = before.as_ref() == Some(&asked);
-                if !is_known || planning.report.with_untracked(Option::is_none) {
-                    planning.ask(asked);
+                let is_asked = planning.asked.with_untracked(|it| it.as_deref() == Some(&asked));
+                if !is_asked {
+                    planning.ask(Arc::new(asked));
                 }
             }
-            None => planning.cancel(),
+            None => planning.leave(),
         }
     });
 }

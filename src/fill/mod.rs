@@ -42,6 +42,7 @@
 //! ```
 
 pub mod economics;
+mod extremes;
 mod impossible;
 mod linear;
 mod octane;

@@ -1,12 +1,13 @@
 //! The octane number after a fill, over the box of what is possible.
 
-use super::problem::{Problem, in_litres};
+use super::problem::Problem;
 use super::worst::Pours;
-use crate::quantity::{Band, Share};
+use crate::quantity::Band;
 
 impl Problem {
     /// The octane number after these pours, given that of the tank's contents
-    /// and of each fuel, RON or MON alike: as expected, and over the box.
+    /// and of each fuel, RON or MON alike: as expected, and its exact extremes over the
+    /// level, all ethanol shares and the meter's error in each dose.
     ///
     /// Each number is a floor that holds for the finished fuel whatever its
     /// ethanol share; the share only changes how many moles, hence how much
@@ -17,60 +18,30 @@ impl Problem {
         of_tank: Option<f64>,
         of_offers: &[Option<f64>],
     ) -> Option<Band<f64>> {
-        let expected = self.octane_at(pours, self.level(), of_tank, of_offers, None)?;
-        let mut low = expected;
-        let mut high = expected;
-        for level in [in_litres(self.tank.level.low()), in_litres(self.tank.level.high())] {
-            low = low.min(self.octane_at(pours, level, of_tank, of_offers, Some(-1.0))?);
-            high = high.max(self.octane_at(pours, level, of_tank, of_offers, Some(1.0))?);
-        }
-        Band::new(low, expected, high).ok()
-    }
-
-    /// The mean by moles. With a `side`, each part has the moles that push the
-    /// mean furthest to that side; which end that is depends on the mean, so the
-    /// two are repeated until they agree.
-    fn octane_at(
-        &self,
-        pours: &Pours,
-        level: f64,
-        of_tank: Option<f64>,
-        of_offers: &[Option<f64>],
-        side: Option<f64>,
-    ) -> Option<f64> {
-        let mut parts: Vec<(f64, Band<Share>, f64)> = Vec::with_capacity(of_offers.len() + 1);
-        let amounts = self.amounts(pours, level);
-        if level > 0.0 {
-            parts.push((level, self.tank.share, of_tank?));
-        }
-        for ((offer, &amount), octane) in self.offers.iter().zip(&amounts).zip(of_offers) {
-            if amount > 0.0 {
-                parts.push((amount, offer.share, (*octane)?));
-            }
-        }
-        let mean = |threshold: Option<f64>| {
-            let (mut moles, mut octane) = (0.0, 0.0);
-            for (litres, share, number) in &parts {
-                let share = match (side, threshold) {
-                    // More moles of what is above the mean lift it.
-                    (Some(side), Some(threshold)) if side * (number - threshold) > 0.0 => {
-                        share.high()
-                    }
-                    (Some(_), Some(_)) => share.low(),
-                    _ => share.expected(),
-                };
+        let number = |fuel: Option<usize>| match fuel {
+            Some(fuel) => of_offers.get(fuel).copied().flatten(),
+            None => of_tank,
+        };
+        let contents = self.contents(pours, |fuel, share| {
+            let moles = (self.moles_per_litre(share.low()), self.moles_per_litre(share.high()));
+            Some(((moles.0.min(moles.1), moles.0.max(moles.1)), number(fuel)?))
+        })?;
+        let (mut moles, mut octane) = (0.0, 0.0);
+        let mut add = |litres: f64, share, number: Option<f64>| {
+            if litres > 0.0 {
                 let n = self.moles_per_litre(share) * litres;
                 moles += n;
-                octane += n * number;
+                octane += n * number?;
             }
-            (moles > 0.0).then(|| octane / moles)
+            Some(())
         };
-        let mut value = mean(None)?;
-        if side.is_some() {
-            for _ in 0..=parts.len() {
-                value = mean(Some(value))?;
-            }
+        add(self.level(), self.tank.share.expected(), of_tank)?;
+        for (fuel, litres) in self.amounts(pours, self.level()).into_iter().enumerate() {
+            add(litres, self.offers[fuel].share.expected(), number(Some(fuel)))?;
         }
-        Some(value)
+        let expected = (moles > 0.0).then(|| octane / moles)?;
+        let (low, high) = (contents.lowest()?.mean, contents.highest()?.mean);
+        // Rounding may leave the expected one a hair outside.
+        Band::new(low.min(expected), expected, high.max(expected)).ok()
     }
 }

@@ -166,13 +166,12 @@ impl Problem {
         let mut push = |rule, coefficients, relation, bound| {
             rows.push(Row { rule, coefficients, relation, bound });
         };
+        // What is in did fit, however much it was; what is still to come has to.
+        let most = 1.0 + self.meter_error;
         let held_back = top_up.map_or(0.0, |fuel| in_litres(self.offers[fuel].poured));
-        push(
-            Rule::Space,
-            column(&|_| 1.0 + self.meter_error),
-            Relation::AtMost,
-            self.capacity() - highest - held_back,
-        );
+        let free = (self.capacity() - highest - most * self.poured()).max(0.0);
+        let bound = free + most * (self.poured() - held_back);
+        push(Rule::Space, column(&|_| most), Relation::AtMost, bound);
         match self.stop {
             Stop::Level(level) => push(
                 Rule::FinalLevel,
@@ -195,9 +194,11 @@ impl Problem {
             let limit = offer.limit.map(in_litres);
             if Some(index) == top_up {
                 if let Some(limit) = limit {
-                    // At the lowest level it must not run out before the click.
+                    // At the lowest level and the smallest doses it must not run out before
+                    // the click.
                     let bound = self.capacity() - lowest - limit;
-                    push(Rule::FuelLimit(index), column(&|_| 1.0), Relation::AtLeast, bound);
+                    let least = 1.0 - self.meter_error;
+                    push(Rule::FuelLimit(index), column(&|_| least), Relation::AtLeast, bound);
                 }
                 continue;
             }
@@ -218,7 +219,9 @@ impl Problem {
     }
 
     /// A row `sum over the contents of (worst per litre) >= 0`, at both ends of
-    /// the level: linear in the level, it holds between them too.
+    /// the level: linear in the level, it holds between them too. Nothing overflows, so a
+    /// dose displaces what is poured to the click or nothing, and its meter errs to the
+    /// worse side of that.
     fn push_over_box(
         &self,
         rows: &mut Vec<Row<Rule>>,

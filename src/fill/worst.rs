@@ -1,6 +1,7 @@
 //! How far off a fill can end when level, present share and pump shares are only
-//! known within bands.
+//! known within bands, and no pump's meter is exact.
 
+use super::extremes::{Contents, Extreme, Part};
 use super::problem::{Problem, in_litres, litres};
 use crate::quantity::{Band, Share, Volume};
 
@@ -23,7 +24,7 @@ pub type Pours = [Pour];
 pub struct Worst {
     /// The ethanol share afterwards.
     pub share: Band<Share>,
-    /// The level afterwards.
+    /// The level afterwards, with the litres as planned.
     pub level: Band<Volume>,
     /// Whether every planned litre fits at the highest level.
     pub fits: bool,
@@ -42,9 +43,8 @@ pub struct Corner {
     pub shares: Vec<Share>,
 }
 
-/// How a fill ends from one point of the box; litres and fractions.
+/// A fill carried out from one level, everything being as expected; litres.
 struct Ending {
-    from: f64,
     amounts: Vec<f64>,
     total: f64,
     share: f64,
@@ -55,38 +55,28 @@ pub(super) fn doses(pours: &Pours) -> f64 {
     pours.iter().filter(|pour| !pour.to_click).map(|pour| in_litres(pour.volume)).sum()
 }
 
-/// The three readings of a band.
-#[derive(Clone, Copy)]
-enum End {
-    Low,
-    Expected,
-    High,
-}
-
-fn pick<T: PartialOrd + Copy>(band: &Band<T>, end: End) -> T {
-    match end {
-        End::Low => band.low(),
-        End::Expected => band.expected(),
-        End::High => band.high(),
-    }
+fn end<T: PartialOrd + Copy>(band: &Band<T>, high: bool) -> T {
+    if high { band.high() } else { band.low() }
 }
 
 impl Problem {
-    /// The exact extremes of the ethanol share after these pours.
+    /// The exact extremes of the ethanol share after these pours: over the level, the
+    /// present share, each pump share, and what the meter makes of each dose, which may
+    /// err to either side for itself. What is poured to the click takes the rest, so a
+    /// dose that is too small is made up for by it.
     ///
-    /// The share grows with the present share and with each pump share, so
-    /// those stand at one end together. In the level it is monotone between the
-    /// levels at which a pour begins to overflow: there the sign of its slope
-    /// is that of (present share - mean added share), or of (present share -
-    /// share of the fuel poured to the click), and neither changes. So the ends
-    /// of the level band and those breaks are all that need be looked at.
+    /// The share grows with the present share and with each pump share, so those
+    /// stand at one end together. A dose does not: more of it is a stronger blend where
+    /// it is stronger than what it displaces, which is the fuel that overflows or is
+    /// poured to the click, and the outcome only where nothing is displaced.
     pub fn worst(&self, pours: &Pours) -> Worst {
-        let expected = self.end_of(pours, self.level(), End::Expected);
-        let ends =
-            [End::Low, End::High].map(|end| Share::clamped(self.worst_end(pours, end).share));
-        let expected = Share::clamped(expected.share);
+        let expected = Share::clamped(self.end_of(pours, self.level()).share);
+        let ends = [false, true].map(|high| {
+            let extreme = self.extreme(pours, high);
+            extreme.map_or(expected, |extreme| Share::clamped(extreme.mean))
+        });
         let share = Band::enclosing(expected, ends).unwrap_or(Band::exact(expected));
-        let level_from = |level| self.end_of(pours, in_litres(level), End::Expected).total;
+        let level_from = |level| self.end_of(pours, in_litres(level)).total;
         let level = self.tank.level.map(|level| litres(level_from(level)));
         let planned = self.poured() + doses(pours);
         let highest = in_litres(self.tank.level.high());
@@ -95,117 +85,96 @@ impl Problem {
 
     /// Where in the box the share is weakest or strongest.
     pub fn worst_corner(&self, pours: &Pours, strong: bool) -> Corner {
-        let end = if strong { End::High } else { End::Low };
-        let worst = self.worst_end(pours, end);
+        let extreme = self.extreme(pours, strong);
+        let parts = extreme.map_or_else(Vec::new, |extreme| extreme.litres);
+        let mut volumes = vec![0.0; self.offers.len()];
+        for (fuel, x) in self.in_order(pours).zip(parts.iter().skip(1)) {
+            volumes[fuel.fuel] += x;
+        }
         Corner {
-            level: litres(worst.from),
-            tank_share: pick(&self.tank.share, end),
-            volumes: worst.amounts.into_iter().map(litres).collect(),
-            shares: self.offers.iter().map(|offer| pick(&offer.share, end)).collect(),
+            level: parts.first().map_or(self.tank.level.expected(), |level| litres(*level)),
+            tank_share: end(&self.tank.share, strong),
+            volumes: volumes.into_iter().map(litres).collect(),
+            shares: self.offers.iter().map(|offer| end(&offer.share, strong)).collect(),
         }
     }
 
-    /// The worst outcome over the levels at which it can lie.
-    fn worst_end(&self, pours: &Pours, end: End) -> Ending {
-        let low = in_litres(self.tank.level.low());
-        let high = in_litres(self.tank.level.high());
-        let mut levels = vec![low, high];
-        let mut planned = self.poured();
-        for pour in pours.iter().filter(|pour| !pour.to_click) {
-            planned += in_litres(pour.volume);
-            let break_at = self.capacity() - planned;
-            if low < break_at && break_at < high {
-                levels.push(break_at);
-            }
-        }
-        let sign = if matches!(end, End::High) { 1.0 } else { -1.0 };
-        levels
-            .into_iter()
-            .map(|level| self.end_of(pours, level, end))
-            // A tank that ends empty has no share.
-            .filter(|ending| ending.total > 0.0)
-            .reduce(
-                |worst, next| if sign * (next.share - worst.share) > 0.0 { next } else { worst },
-            )
-            .unwrap_or_else(|| self.end_of(pours, self.level(), end))
+    /// The lowest or the highest share; none where the tank stays empty.
+    fn extreme(&self, pours: &Pours, high: bool) -> Option<Extreme> {
+        let contents =
+            self.contents(pours, |_, share| Some(((1.0, 1.0), end(share, high).fraction())))?;
+        if high { contents.highest() } else { contents.lowest() }
     }
 
-    /// The share after these pours from one level, when only the level is in
-    /// doubt.
-    pub fn share_from(&self, pours: &Pours, level: Volume) -> Share {
-        Share::clamped(self.end_of(pours, in_litres(level), End::Expected).share)
-    }
-
-    /// Pours in order until the tank is full, after what is already in: the
-    /// share and the level then.
-    ///
-    /// At the ends the meter errs to the worse side as well: a fuel stronger than
-    /// the outcome was given too generously for the high end, one weaker too
-    /// sparingly. The outcome decides the sides and the sides the outcome, so
-    /// the two are repeated until they agree.
-    fn end_of(&self, pours: &Pours, level: f64, end: End) -> Ending {
-        let mut ending = self.end_with(pours, level, end, |_| 1.0);
-        let error = match end {
-            End::Low => -self.meter_error,
-            End::Expected => 0.0,
-            End::High => self.meter_error,
-        };
-        if error != 0.0 {
-            for _ in 0..=self.offers.len() {
-                let threshold = ending.share;
-                let side = |fuel| if fuel > threshold { 1.0 + error } else { 1.0 - error };
-                ending = self.end_with(pours, level, end, side);
-            }
-        }
-        ending
-    }
-
-    /// The same with each pour multiplied by what the meter makes of it, given
-    /// the share of the fuel.
-    fn end_with(&self, pours: &Pours, level: f64, end: End, meter: impl Fn(f64) -> f64) -> Ending {
-        let of_offer = |fuel: usize| pick(&self.offers[fuel].share, end).fraction();
-        let mut total = level;
-        let mut ethanol = level * pick(&self.tank.share, end).fraction();
-        let mut amounts = vec![0.0; self.offers.len()];
-        self.pour(
-            pours,
-            level,
-            |fuel| meter(of_offer(fuel)),
-            |fuel, poured| {
-                amounts[fuel] += poured;
-                total += poured;
-                ethanol += poured * of_offer(fuel);
-            },
-        );
-        let share = if total > 0.0 { ethanol / total } else { 0.0 };
-        Ending { from: level, amounts, total, share }
-    }
-
-    /// Litres of each fuel that go in from one level, with what is already in.
-    pub(super) fn amounts(&self, pours: &Pours, level: f64) -> Vec<f64> {
-        self.end_with(pours, level, End::Expected, |_| 1.0).amounts
-    }
-
-    /// Goes through what is already in and then the pours, until the tank is
-    /// full, and tells what really goes in of each.
-    fn pour(
+    /// All that may be in the tank after these pours, given what a litre of each part
+    /// weighs at least and at most, and its value; parts are told by their fuel, or by
+    /// none for what was in the tank, and their share. None where one of them has no value.
+    pub(super) fn contents(
         &self,
         pours: &Pours,
-        level: f64,
-        meter: impl Fn(usize) -> f64,
-        mut goes_in: impl FnMut(usize, f64),
-    ) {
-        let mut free = (self.capacity() - level).max(0.0);
+        per_litre: impl Fn(Option<usize>, &Band<Share>) -> Option<((f64, f64), f64)>,
+    ) -> Option<Contents> {
+        let capacity = self.capacity();
+        let part = |fuel: Option<usize>, ends: (f64, f64)| {
+            let share = fuel.map_or(&self.tank.share, |fuel| &self.offers[fuel].share);
+            // Of nothing nothing need be known.
+            let (weight, value) =
+                if ends.1 > 0.0 { per_litre(fuel, share)? } else { ((1.0, 1.0), 0.0) };
+            Some(Part { litres: ends, weight, value })
+        };
+        let level = self.tank.level.map(|level| in_litres(level).min(capacity));
+        let mut parts = vec![part(None, (level.low(), level.high()))?];
+        for pour in self.in_order(pours) {
+            let dose = in_litres(pour.volume);
+            let ends = if pour.to_click {
+                (0.0, capacity)
+            } else {
+                (dose * (1.0 - self.meter_error), dose * (1.0 + self.meter_error))
+            };
+            parts.push(part(Some(pour.fuel), ends)?);
+        }
+        let to_click = pours.iter().any(|pour| pour.to_click);
+        Some(Contents { capacity, parts, within: 1 + self.offers.len(), to_click })
+    }
+
+    /// What is already in and then the pours, up to the one that fills the tank.
+    fn in_order<'a>(&'a self, pours: &'a Pours) -> impl Iterator<Item = Pour> + 'a {
         let already = self.offers.iter().enumerate().map(|(fuel, offer)| Pour {
             fuel,
             volume: offer.poured,
             to_click: false,
         });
-        for pour in already.chain(pours.iter().copied()) {
-            let wanted = in_litres(pour.volume) * meter(pour.fuel);
-            let poured = if pour.to_click { free } else { wanted.min(free) };
+        let last = pours.iter().position(|pour| pour.to_click).map_or(pours.len(), |at| at + 1);
+        already.chain(pours[..last].iter().copied())
+    }
+
+    /// The share after these pours from one level, when only the level is in
+    /// doubt.
+    pub fn share_from(&self, pours: &Pours, level: Volume) -> Share {
+        Share::clamped(self.end_of(pours, in_litres(level)).share)
+    }
+
+    /// Pours in order until the tank is full, after what is already in, all else
+    /// being as expected.
+    fn end_of(&self, pours: &Pours, level: f64) -> Ending {
+        let of_offer = |fuel: usize| self.offers[fuel].share.expected().fraction();
+        let mut total = level;
+        let mut ethanol = level * self.tank.share.expected().fraction();
+        let mut amounts = vec![0.0; self.offers.len()];
+        let mut free = (self.capacity() - level).max(0.0);
+        for pour in self.in_order(pours) {
+            let poured = if pour.to_click { free } else { in_litres(pour.volume).min(free) };
             free -= poured;
-            goes_in(pour.fuel, poured);
+            amounts[pour.fuel] += poured;
+            total += poured;
+            ethanol += poured * of_offer(pour.fuel);
         }
+        let share = if total > 0.0 { ethanol / total } else { 0.0 };
+        Ending { amounts, total, share }
+    }
+
+    /// Litres of each fuel that go in from one level, with what is already in.
+    pub(super) fn amounts(&self, pours: &Pours, level: f64) -> Vec<f64> {
+        self.end_of(pours, level).amounts
     }
 }

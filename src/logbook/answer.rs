@@ -94,7 +94,7 @@ impl Answer {
         let Chosen { problem, plan, order, promise, plight, given_up } = choose(&asked);
         let asked = Asked { problem, ..asked };
         let problem = &asked.problem;
-        let (plan, order, promise) = rounded(problem, plan, order, promise, asked.pump_step);
+        let (plan, order, promise) = rounded(problem, plan, &order, promise, asked.pump_step);
         let mut orders = vec![order.clone()];
         orders.extend(
             problem.orders(&plan).into_iter().filter(|other| other.top_up() != order.top_up()),
@@ -193,12 +193,12 @@ const SHOWN_L: f64 = 0.1;
 fn rounded(
     problem: &Problem,
     plan: Plan,
-    order: Order,
+    order: &Order,
     promise: Option<Promise>,
     step: Option<Volume>,
 ) -> (Plan, Order, Option<Promise>) {
     let keeps_promise = |candidate: &Plan| {
-        let worst = problem.again(candidate, &order).worst;
+        let worst = problem.again(candidate, order).worst;
         let inside = |share| problem.aim.admits(share);
         promise != Some(Promise::Safe)
             || (worst.fits && inside(worst.share.low()) && inside(worst.share.high()))
@@ -208,13 +208,13 @@ fn rounded(
     let shown = VolumeUnit::Litre.quantity(SHOWN_L);
     let in_steps = [step.unwrap_or(shown), shown]
         .into_iter()
-        .find_map(|step| problem.rounded(&plan, &order, step, is_as_good));
+        .find_map(|step| problem.rounded(&plan, order, step, is_as_good));
     // In an all but empty tank a tenth of a litre is too much to hit anything; what is
     // shown is then still what is poured, and no more is promised of it.
-    let in_steps = in_steps.or_else(|| problem.rounded(&plan, &order, shown, |_| true));
+    let in_steps = in_steps.or_else(|| problem.rounded(&plan, order, shown, |_| true));
     let plan = in_steps.unwrap_or(plan);
     let promise = if keeps_promise(&plan) { promise } else { Some(Promise::NotSafe(Vec::new())) };
-    let order = problem.again(&plan, &order);
+    let order = problem.again(&plan, order);
     (plan, order, promise)
 }
 

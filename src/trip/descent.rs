@@ -8,7 +8,7 @@
 use super::lp::{Lp, Relation, Solved};
 use super::model::Model;
 use super::objective::{Measure, Target};
-use super::track::{Track, demands};
+use super::track::{Departure, Track, demands};
 
 /// What may be missed in a finished plan, in litres.
 const TOLERANCE: f64 = 5e-7;
@@ -255,7 +255,7 @@ fn costs(model: &Model, target: &Target, tracks: &[Track]) -> Vec<f64> {
         for track in tracks {
             for (leg, at) in track.legs.iter().enumerate() {
                 let weight = target.of_composition(model, leg);
-                let h = at.tank.h.max(f64::MIN_POSITIVE);
+                let Some(h) = burnt_from(model, leg, at) else { continue };
                 for (cost, by) in costs.iter_mut().zip(&at.by_litre) {
                     *cost += weight * (by.e - at.tank.e / h * by.h) / h;
                 }
@@ -263,6 +263,13 @@ fn costs(model: &Model, target: &Target, tracks: &[Track]) -> Vec<f64> {
         }
     }
     costs
+}
+
+/// The energy from which a leg burns, no less than what it takes; none where it takes
+/// nothing, so that the composition does not count.
+fn burnt_from(model: &Model, leg: usize, at: &Departure) -> Option<f64> {
+    let takes = model.legs[leg].takes;
+    (takes > 0.0).then(|| at.tank.h.max(takes))
 }
 
 fn judge(model: &Model, target: &Target, candidate: &Candidate, litres: &[f64]) -> Merit {
@@ -311,11 +318,11 @@ pub(super) fn value(model: &Model, target: &Target, litres: &[f64]) -> f64 {
             .iter()
             .flat_map(|truth| {
                 let track = Track::run(model, truth, litres);
-                let part = |(leg, at): (usize, &super::track::Departure)| {
-                    let h = at.tank.h.max(f64::MIN_POSITIVE);
-                    target.of_composition(model, leg) * at.tank.e / h
+                let part = |(leg, at): (usize, &Departure)| {
+                    let h = burnt_from(model, leg, at)?;
+                    Some(target.of_composition(model, leg) * at.tank.e / h)
                 };
-                track.legs.iter().enumerate().map(part).collect::<Vec<_>>()
+                track.legs.iter().enumerate().filter_map(part).collect::<Vec<_>>()
             })
             .sum(),
     }

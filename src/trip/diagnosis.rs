@@ -150,11 +150,17 @@ fn without(mut model: Model, leg: usize, rule: Rule) -> Model {
         Rule::Window => {
             for option in &mut model.legs[leg].options {
                 (option.u, option.share) = (any.u, any.share);
+                if option.octane.is_none() {
+                    option.least = any.least;
+                }
             }
         }
         Rule::Octane => {
             for option in &mut model.legs[leg].options {
                 option.octane = None;
+                if option.share == any.share {
+                    option.least = any.least;
+                }
             }
         }
         Rule::Calibration => model.legs[leg].options = vec![any],

@@ -24,6 +24,9 @@ use super::route::{Bought, Burn, CheckedRoute, Leg};
 /// The octane number from which the surplus is counted: near those of pump
 /// fuels, so that the surplus is small. Any number would do.
 const OCTANE_DATUM: f64 = 95.0;
+/// What makes a blend of which something can be asked, in litres of petrol of equal
+/// energy: an empty tank has none.
+const A_BLEND: f64 = 1e-4;
 
 /// What a litre of fuel adds, or what is in the tank.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -55,6 +58,8 @@ pub(super) struct Choice {
     pub(super) share: (f64, f64),
     /// The octane number over the datum, where one is needed.
     pub(super) octane: Option<f64>,
+    /// The least energy in the tank: something where a blend is asked for.
+    pub(super) least: f64,
 }
 
 /// A leg.
@@ -164,10 +169,8 @@ impl Model {
             .map(|index| {
                 let calibration = &route.calibrations[index];
                 let octane = [calibration.ron_min, leg.ron_min].into_iter().flatten();
-                self.option(
-                    self.inside(calibration.low.fraction(), calibration.high.fraction()),
-                    octane.reduce(f64::max),
-                )
+                let share = self.inside(calibration.low.fraction(), calibration.high.fraction());
+                Choice { least: A_BLEND, ..self.option(share, octane.reduce(f64::max)) }
             })
             .collect();
         if options.is_empty() {
@@ -189,7 +192,8 @@ impl Model {
     pub(super) fn option(&self, share: (f64, f64), octane: Option<f64>) -> Choice {
         let u = |share: f64| share / (1.0 - self.swelling * share);
         let octane = octane.map(|least| least - OCTANE_DATUM);
-        Choice { u: (u(share.0), u(share.1)), share, octane }
+        let least = if octane.is_some() { A_BLEND } else { 0.0 };
+        Choice { u: (u(share.0), u(share.1)), share, octane, least }
     }
 
     /// Asks the plan to hold in one more possible truth.

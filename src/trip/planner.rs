@@ -220,7 +220,8 @@ impl Planner {
         let done = match search.standing() {
             Standing::Working => return Stage::Plan(search),
             Standing::Impossible => return self.diagnose(&search),
-            Standing::Certified if self.keeps_to_fewest() => Done::Certified,
+            // A plan that holds in the search alone is none.
+            Standing::Certified if self.plan.is_some() && self.keeps_to_fewest() => Done::Certified,
             Standing::Certified | Standing::Exhausted => Done::Unsettled,
         };
         self.programmes += search.programmes();

@@ -45,7 +45,7 @@ impl Range {
 
     /// Whether anything is left; an overlap lost to rounding is put right.
     fn settle(&mut self) -> bool {
-        if self.low > self.high + ROUNDING * (1.0 + self.high.abs()) {
+        if self.low > self.high + slack(self.high) {
             return false;
         }
         if self.low > self.high {
@@ -198,6 +198,7 @@ impl Region {
         state
             .w
             .at_least(choices().map(|choice| surplus(choice.octane)).fold(f64::INFINITY, f64::min));
+        state.h.at_least(choices().map(|choice| choice.least).fold(f64::INFINITY, f64::min));
     }
 
     /// Drops the choices that no longer meet the state in one of the scenarios: a
@@ -207,13 +208,14 @@ impl Region {
         self.choices[leg].retain(|&choice| {
             let option = &model.legs[leg].options[choice];
             states.iter().all(|states| {
-                let State { u, w, .. } = states[leg];
+                let State { h, u, w } = states[leg];
                 let needed = option.octane.map_or(f64::NEG_INFINITY, |octane| {
                     model.least_surplus(octane, u.low).min(model.least_surplus(octane, u.high))
                 });
                 option.u.0 <= u.high + ROUNDING
                     && option.u.1 >= u.low - ROUNDING
-                    && needed <= w.high + ROUNDING * (1.0 + w.high.abs())
+                    && needed <= w.high + slack(w.high)
+                    && option.least <= h.high + slack(h.high)
             })
         });
         if self.choices[leg].is_empty() {
@@ -284,13 +286,22 @@ fn blended(before: Range, sold: Option<Range>, kept: Range) -> Range {
     Range::new(low(kept.low).min(low(kept.high)), high(kept.low).max(high(kept.high)))
 }
 
-/// The composition before a refill, `f + (u - f) / rho`.
+/// The composition before a refill, `f + (u - f) / rho`. Where nothing may have been
+/// there before, nothing follows for it.
 fn unblended(after: Range, sold: Option<Range>, kept: Range) -> Range {
     let Some(sold) = sold else { return after };
-    let before = |u: f64, f: f64, rho: f64| {
-        if rho > 0.0 { f + (u - f) / rho } else { f64::INFINITY.copysign(u - f) }
-    };
-    let high = if after.high >= sold.low { kept.low } else { kept.high };
-    let low = if after.low <= sold.high { kept.low } else { kept.high };
-    Range::new(before(after.low, sold.high, low), before(after.high, sold.low, high))
+    // The less was there before, the more rounding would tell of it.
+    let (least, most) = (after.low - slack(after.low), after.high + slack(after.high));
+    let before = |u: f64, f: f64, rho: f64| if rho > 0.0 { Some(f + (u - f) / rho) } else { None };
+    let low = if least <= sold.high { kept.low } else { kept.high };
+    let high = if most >= sold.low { kept.low } else { kept.high };
+    Range::new(
+        before(least, sold.high, low).unwrap_or(f64::NEG_INFINITY),
+        before(most, sold.low, high).unwrap_or(f64::INFINITY),
+    )
+}
+
+/// What rounding may do to a bound.
+fn slack(bound: f64) -> f64 {
+    ROUNDING * (1.0 + bound.abs())
 }

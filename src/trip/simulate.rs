@@ -91,6 +91,15 @@ impl Leg {
         if takes <= 0.0 { 1.0 } else { 1.0 - takes / has }
     }
 
+    /// What the leg takes of the fuel on which the consumption was measured.
+    fn measured(&self, burn: &Burn) -> Volume {
+        match *burn {
+            Burn::Energy { consumption, .. } | Burn::Litres(consumption) => {
+                self.litres(consumption)
+            }
+        }
+    }
+
     /// What the leg takes where consumption goes by litres.
     pub(super) fn litres(&self, consumption: Consumption) -> Volume {
         consumption.over(self.weighted_distance())
@@ -157,7 +166,12 @@ impl CheckedRoute {
             let departure = tank;
             let left = leg.leaves(&self.burn, &self.blend, &tank);
             tank = tank.times(left.max(0.0));
-            let arrival = if departure.volume > 0.0 { departure.volume * left } else { 0.0 };
+            let arrival = if departure.volume > 0.0 {
+                departure.volume * left
+            } else {
+                // Nothing says how much of which blend is missing: as much as was measured.
+                -leg.measured(&self.burn).get::<liter>()
+            };
             let energy = departure.energy * (1.0 - left.max(0.0));
             let ethanol = self.blend.ethanol_energy.megajoules_per_liter()
                 * departure.ethanol

@@ -38,7 +38,7 @@ impl Track {
             let has = tank.h.max(f64::MIN_POSITIVE);
             let left = (1.0 - leg.takes / has).max(0.0);
             legs.push(Departure { tank, left, by_litre: by_litre.clone() });
-            let by_energy = if left > 0.0 { leg.takes / (has * has) } else { 0.0 };
+            let by_energy = if left > 0.0 { leg.takes / has / has } else { 0.0 };
             for by in &mut by_litre {
                 *by = Triple {
                     h: by.h,
@@ -79,6 +79,9 @@ pub(super) fn demands(model: &Model, leg: usize, choice: &Choice) -> Vec<Demand>
             arriving: c,
         },
     ];
+    if choice.least > 0.0 {
+        demands.push(departing(-choice.least, 1.0, 0.0, 0.0));
+    }
     if choice.share.0 > 0.0 {
         demands.push(departing(0.0, -choice.u.0, 1.0, 0.0));
     }
@@ -104,7 +107,7 @@ impl Demand {
     /// How a litre changes the surplus.
     pub(super) fn by_litre(&self, at: &Departure, takes: f64, by: &Triple) -> f64 {
         let has = at.tank.h.max(f64::MIN_POSITIVE);
-        let by_energy = if at.left > 0.0 { takes / (has * has) } else { 0.0 };
+        let by_energy = if at.left > 0.0 { takes / has / has } else { 0.0 };
         let arriving = at.left * by.e + at.tank.e * by_energy * by.h;
         self.of.h * by.h + self.of.e * by.e + self.of.s * by.s + self.arriving * arriving
     }

@@ -211,6 +211,51 @@ fn the_pump_gives_first_at_peak_torque_and_the_injectors_at_peak_power() {
     });
 }
 
+/// What the verdict, and the bar at the foot, say and which colour they have.
+async fn verdicts(page: &Page) -> [(String, String); 2] {
+    const VERDICTS: &str = "
+        return ['#judgement .judgement', '.short'].map(query => {
+            const it = document.querySelector(query);
+            const words = it.querySelector('.word, .said').textContent;
+            return [words.replace(/\\s+/g, ' ').trim(), it.className];
+        });";
+    let verdicts = page.script(VERDICTS, vec![]).await;
+    serde_json::from_value(verdicts).expect("words and classes")
+}
+
+#[test]
+fn nothing_holds_alone_above_a_crossed_limit() {
+    browse(async |page| {
+        with_parts(page).await;
+        // A fourth lobe, and the pump has plenty to spare.
+        page.within("group", "High-pressure pump").type_in("Lobes", "4").await;
+        page.within("group", "Direct injectors").type_in("Rated flow of one", "20").await;
+        page.press(Key::Tab).await;
+        page.becomes("Holds".to_owned(), async || verdicts(page).await[0].0.clone()).await;
+        let [(_, card), (words, bar)] = verdicts(page).await;
+        assert_eq!(words, "Holds");
+        assert!(card.contains("good") && bar.contains("good"), "{card}, {bar}");
+
+        open(page, "Limits").await;
+        page.click("button", "Torque limit").await;
+        let limit = page.within("group", "Torque limit");
+        limit.type_in("Torque at the crank, at most", "390").await;
+        limit.type_in(app::NAME, "Gearbox").await;
+        page.press(Key::Tab).await;
+        // From 150 N m at 1000 to 400 at 3000 rpm: 390 are passed at 2920; of 300 at 6000
+        // it falls through them at 3300.
+        let said = "Fuel holds. Gearbox limit crossed from 2920 rpm";
+        page.becomes(said.to_owned(), async || verdicts(page).await[0].0.clone()).await;
+        let [(_, card), (words, bar)] = verdicts(page).await;
+        assert_eq!(words, said);
+        assert!(card.contains("bad") && bar.contains("bad"), "{card}, {bar}");
+        shows(page, "Above the Gearbox limit from 2920 rpm to 3300 rpm").await;
+
+        page.within("group", "Gearbox").click("checkbox", "Set aside, for comparison").await;
+        page.becomes("Holds".to_owned(), async || verdicts(page).await[1].0.clone()).await;
+    });
+}
+
 #[test]
 fn what_is_set_aside_no_longer_counts() {
     browse(async |page| {

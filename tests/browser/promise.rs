@@ -41,7 +41,7 @@ fn a_full_tank_gives_way_to_the_aim() {
         assert_eq!(app::plight(page).await, "");
         assert_eq!(app::steps(page).await, [format!("E85: {shown:.1} L")]);
         let (foot, look) = foot_begins(page, &format!("{shown:.1} L E85, then stop")).await;
-        assert!(foot.ends_with("E30") && !look.contains("missed"), "{foot} {look}");
+        assert!(foot.ends_with("E30") && !look.contains("bad"), "{foot} {look}");
         // Followed to the letter, it is what was promised.
         let makes = reckoning::share(&[(15.0, 10.0), (shown, 85.0)]);
         assert!((makes - 30.0).abs() < 0.5);
@@ -49,7 +49,7 @@ fn a_full_tank_gives_way_to_the_aim() {
         // Who wants to be full all the same is told what that is, first of all.
         page.click("button", "Fill up anyway").await;
         let (foot, look) = foot_begins(page, "Misses E30: 45.0 L E85").await;
-        assert!(foot.ends_with(&format!("E{full:.0}")) && look.contains("missed"), "{foot} {look}");
+        assert!(foot.ends_with(&format!("E{full:.0}")) && look.contains("bad"), "{foot} {look}");
         let plight = app::plight(page).await;
         let first = format!("Filled to 60.0 L it becomes E{full:.0}. For E30 stop at ");
         assert!(plight.starts_with(&first), "{plight}");
@@ -180,7 +180,7 @@ fn a_recorded_fill_says_so_where_the_finger_is_and_no_more() {
         }
         let (foot, look) = app::foot(page).await;
         assert!(foot.contains("Recorded") && foot.ends_with("E30"), "{foot}");
-        assert!(!look.contains("missed") && !look.contains("stale"), "{look}");
+        assert!(!look.contains("bad") && !look.contains("stale"), "{look}");
 
         page.click("button", "Undo: fill recorded").await;
         page.sees("Makes E30").await;

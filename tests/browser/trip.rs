@@ -223,6 +223,138 @@ fn a_run_is_cancelled_and_a_newer_edit_takes_its_place() {
     });
 }
 
+/// The short answer in the bar at the foot, which a wide window hides.
+async fn bar(page: &Page) -> String {
+    let text = page.script("return document.querySelector('.short').textContent", vec![]).await;
+    text.as_str().expect("text").split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// Keeps a record of what stands on the page whenever something changes: how the search
+/// stands, the bar, what to buy, and the first stop of the plan.
+async fn record(page: &Page) {
+    const RECORD: &str = "
+        const text = query => document.querySelector(query)?.textContent.trim() ?? '';
+        const look = () => {
+            const now = ['#trip-standing', '.short', '#trip-next .outcome',
+                '#passages tbody tr th'].map(text);
+            const last = window.seen[window.seen.length - 1];
+            if (now[0] && JSON.stringify(last) !== JSON.stringify(now)) window.seen.push(now);
+        };
+        window.seen = [];
+        window.watch?.disconnect();
+        window.watch = new MutationObserver(look);
+        window.watch.observe(document.body,
+            { childList: true, characterData: true, subtree: true });
+        look();";
+    page.script(RECORD, vec![]).await;
+}
+
+/// The record so far.
+async fn recorded(page: &Page) -> Vec<[String; 4]> {
+    let seen = page.script("return window.seen", vec![]).await;
+    serde_json::from_value(seen).expect("four texts each")
+}
+
+/// Waits for a plan that is settled and begins at a stop.
+async fn settles_from(page: &Page, place: &str) {
+    const FIRST: &str =
+        "return document.querySelector('#passages tbody tr th')?.textContent.trim() ?? ''";
+    page.until(place, async || {
+        let first = page.script(FIRST, vec![]).await;
+        first == place && page.visible_text().await.contains(SETTLED)
+    })
+    .await;
+}
+
+#[test]
+fn from_here_on_the_plan_is_another_and_the_old_one_is_never_settled() {
+    browse(async |page| {
+        example(page).await;
+        let places = texts(page, "#passages tbody th").await;
+        let third = places[2].clone();
+        open_stop(page, &third).await;
+        page.click("button", &format!("I am here: {third}")).await;
+        page.until("the fill", async || page.hash().await.starts_with("#/fill")).await;
+        record(page).await;
+        page.click("link", "Trip").await;
+        settles_from(page, &third).await;
+        let seen = recorded(page).await;
+        for [standing, bar, next, first] in &seen {
+            if *first == places[0] {
+                assert_eq!(
+                    standing,
+                    "This plan is for the route before your change. Planning anew…"
+                );
+                assert!(bar.starts_with("Plan before your change. Planning anew…"), "{bar}");
+            } else if standing == SETTLED {
+                assert!(bar.starts_with(next.as_str()), "{bar} for {next}");
+            }
+        }
+        assert!(seen.iter().any(|it| it[0].contains("Planning anew")), "{seen:?}");
+    });
+}
+
+#[test]
+fn a_search_that_was_left_goes_on_and_an_edit_is_told_at_once() {
+    browse(async |page| {
+        page.open("").await;
+        page.click("button", EXAMPLE).await;
+        to_car(page).await;
+        page.give_file(long_route().as_bytes()).await;
+        page.click("button", REPLACE).await;
+        page.click("link", "Trip").await;
+        page.sees("The search for a better one goes on.").await;
+        page.click("link", "Fill").await;
+        page.until("the fill", async || page.hash().await.starts_with("#/fill")).await;
+        record(page).await;
+        page.click("link", "Trip").await;
+        page.sees("The search for a better one goes on.").await;
+        let seen = recorded(page).await;
+        assert!(seen.iter().all(|it| !it[0].starts_with("Stopped")), "{seen:?}");
+
+        // The first word on an edit is that the plan is not one for it.
+        record(page).await;
+        page.type_in("Level at the end", "31").await;
+        page.press(Key::Tab).await;
+        page.until("the edit to be told", async || {
+            recorded(page).await.iter().any(|it| it[0].contains("Planning anew"))
+        })
+        .await;
+        let seen = recorded(page).await;
+        let at = seen.iter().position(|it| it[0].contains("Planning anew")).expect("an edit");
+        assert!(seen[at][1].contains("Planning anew"), "{seen:?}");
+        page.sees("The search for a better one goes on.").await;
+
+        // Who stops it finds it stopped.
+        page.click("button", "Cancel").await;
+        page.sees("Stopped.").await;
+        page.click("link", "Fill").await;
+        page.until("the fill", async || page.hash().await.starts_with("#/fill")).await;
+        page.click("link", "Trip").await;
+        page.sees("Stopped.").await;
+        page.sees("Plan again").await;
+    });
+}
+
+#[test]
+fn a_route_that_cannot_be_read_leaves_its_plan_marked_as_not_updated() {
+    browse(async |page| {
+        example(page).await;
+        let planned = next(page).await;
+        assert!(bar(page).await.starts_with(&planned), "{}", bar(page).await);
+        page.type_in("Level at the end", "much").await;
+        page.press(Key::Tab).await;
+        page.sees("Not updated: this plan is for the route before your change.").await;
+        assert!(bar(page).await.starts_with("Not updated"), "{}", bar(page).await);
+        assert!(!page.visible_text().await.contains(SETTLED));
+        page.type_in("Level at the end", "").await;
+        page.press(Key::Tab).await;
+        page.sees(SETTLED).await;
+        page.becomes(planned.clone(), async || next(page).await).await;
+        assert!(bar(page).await.starts_with(&planned), "{}", bar(page).await);
+    });
+}
+
 #[test]
 fn the_plan_is_printed() {
     browse(async |page| {

@@ -6,6 +6,7 @@
 //! The cases are in `cases.json`; `FILL_CASES` may name another file of the
 //! same schema. A mode or a field that this harness does not know fails.
 
+mod by_hand;
 mod case;
 mod expect;
 

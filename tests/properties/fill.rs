@@ -7,11 +7,11 @@ use proptest::prelude::*;
 use proptest::strategy::ValueTree;
 use uom::si::volume::liter;
 
-fn litres(value: f64) -> Volume {
+pub(super) fn litres(value: f64) -> Volume {
     Volume::new::<liter>(value)
 }
 
-fn share(fraction: f64) -> Share {
+pub(super) fn share(fraction: f64) -> Share {
     Share::new(fraction.clamp(0.0, 1.0)).unwrap()
 }
 
@@ -44,7 +44,7 @@ prop_compose! {
 }
 
 prop_compose! {
-    fn any_problem()(
+    pub(super) fn any_problem()(
         capacity in 30.0..90.0_f64, part in 0.0..0.9_f64, level_error in 0.0..4.0_f64,
         present in 0.0..0.9_f64, present_error in 0.0..0.08_f64,
         offers in prop::collection::vec(any_offer(), 1..5),
@@ -105,7 +105,7 @@ fn carry_out(
     (total > 0.0).then(|| ethanol / total)
 }
 
-fn between(band: &Band<Share>, at: f64) -> f64 {
+pub(super) fn between(band: &Band<Share>, at: f64) -> f64 {
     band.low().fraction() + at * (band.high().fraction() - band.low().fraction())
 }
 
@@ -346,7 +346,7 @@ proptest! {
 }
 
 /// Pours that may overflow: litres planned for an expected level that is wrong.
-fn any_pours(offers: usize) -> impl Strategy<Value = Vec<Pour>> {
+pub(super) fn any_pours(offers: usize) -> impl Strategy<Value = Vec<Pour>> {
     let pour = (0..offers, 0.0..40.0_f64, prop::bool::weighted(0.3));
     prop::collection::vec(pour, 1..4).prop_map(|pours| {
         let last = pours.len() - 1;

@@ -4,6 +4,7 @@
 
 mod documents;
 mod fill;
+mod fill_extremes;
 mod fills;
 mod followed;
 mod hardware;
@@ -16,4 +17,5 @@ mod sharing;
 mod switching;
 mod table;
 mod trip;
+mod trip_edges;
 mod workshop;

@@ -381,3 +381,55 @@ fn stops_are_counted_for_all_that_may_be_true() {
     assert!(matches!(progress.bound, Some(Bound::StopsThenCost(3, _))), "{:?}", progress.bound);
     assert_eq!(progress.done, Done::Certified);
 }
+
+/// 55 L without a reserve, 20 L of E10 in it, three stations with E10 alone, 350, 400 and
+/// 300 km at 8 L/100 km: 28, 32 and 24 L, each within a tank, so 64 of the 84 L are bought,
+/// for 96.00 at 1.50. What was bought is as strong as what was there, and at the second and
+/// third station nothing need be there: mistaken, that leaves no blend at all.
+#[test]
+fn one_fuel_and_no_reserve_is_no_obstacle() {
+    for is_by_energy in [false, true] {
+        let stops = (0..3).map(|_| stop(vec![pump(10.0, 1.5)])).collect();
+        let legs = [350.0, 400.0, 300.0].map(|way| leg(way, vec![])).to_vec();
+        let mut route = route(stops, legs);
+        route.tank.capacity = litres(55.0);
+        route.tank.level = Band::exact(litres(20.0));
+        route.tank.reserve = litres(0.0);
+        let consumption = Consumption::from_litres_per_100_km(8.0).unwrap();
+        route.burn = if is_by_energy {
+            Burn::Energy { consumption, on: percent(10.0) }
+        } else {
+            Burn::Litres(consumption)
+        };
+        let progress = planned(route, Wish::default());
+        assert_eq!(progress.done, Done::Certified);
+        let cost = progress.plan.unwrap().course.cost.amount();
+        assert!((cost - 96.0).abs() < 1e-3, "{cost}");
+    }
+}
+
+/// A tank that has run dry, or was never filled, drives nowhere: 100 km at 10 L/100 km are
+/// 10 L that are missing, with a reserve of nothing as well. Mistaken: nothing arrives with
+/// nothing left, and nothing is what was asked for.
+#[test]
+fn an_empty_tank_drives_nowhere() {
+    let legs = vec![leg(100.0, vec![]), leg(0.0, vec![])];
+    let mut route = route(vec![stop(vec![pump(10.0, 1.5)]), Stop::default()], legs);
+    route.tank.level = Band::exact(litres(0.0));
+    route.tank.reserve = litres(0.0);
+    for is_by_energy in [false, true] {
+        if is_by_energy {
+            by_energy(&mut route);
+        }
+        let checked = route.clone().checked().unwrap();
+        let course = checked.simulate(&checked.nothing_bought());
+        assert_eq!(course.breaches, [Breach { stop: 0, rule: Rule::Reserve }]);
+        assert_eq!(planned(route.clone(), Wish::default()).done, Done::Certified);
+    }
+    // Without any way to go an empty tank will do, unless a blend is asked for.
+    route.legs = vec![leg(0.0, vec![]), leg(0.0, vec![0])];
+    let progress = planned(route.clone(), Wish::default());
+    assert!(progress.plan.is_some_and(|plan| plan.bought[0][0] > litres(0.0)));
+    route.stops[0] = Stop::default();
+    assert!(matches!(planned(route, Wish::default()).done, Done::Impossible(_)));
+}

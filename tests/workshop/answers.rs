@@ -246,6 +246,54 @@ fn air_for_the_compressor() {
     assert!(air.most.1.expected() > air.rated);
 }
 
+/// Torque of 350 N m at 2000 and 400 at 3000 rpm, by a straight line, passes 380 N m at
+/// 2600 rpm; of 365 at 5000 and 330 at 6000 it falls through 350 N m at 5429. By the figures
+/// of `air_for_the_compressor` 0.2 kg/s of air are passed between 4800 rpm, where 370 N m
+/// are 186.0 kW, and 4900, where 367.5 are 188.6: 207.345 kW take 0.222 kg/s.
+#[test]
+fn nothing_holds_above_a_crossed_limit_and_the_first_one_is_named_first() {
+    let rpm =
+        |answer: &HardwareAnswer, at: usize| answer.crossed[at].from.get::<revolution_per_minute>();
+    let forms = |answer: &HardwareAnswer| -> Vec<(u32, bool)> {
+        answer.crossed.iter().map(|it| (it.form, it.is_expected)).collect()
+    };
+    let mut document = car();
+    port(&mut document);
+    let within = answer(&document);
+    assert_eq!((within.overall(), within.crossed), (Some(Standing::Enough), vec![]));
+    let air = add(&mut document, PartKind::AirLimit, &[], [(Slot::LimitAir, "0.2")]);
+    let torque = [(Slot::LimitTorque, "380")];
+    let gearbox = add(&mut document, PartKind::TorqueLimit, &[], torque);
+    let crossed = answer(&document);
+    assert_eq!(forms(&crossed), [(gearbox, true), (air, true)]);
+    assert_relative_eq!(rpm(&crossed, 0), 2600.0, max_relative = 1e-9);
+    assert!((4800.0..4900.0).contains(&rpm(&crossed, 1)), "{}", rpm(&crossed, 1));
+    // The fuel system holds for itself, and that is not the verdict.
+    assert_eq!(crossed.standing, Some(Standing::Enough));
+    assert_eq!(crossed.overall(), Some(Standing::Short));
+
+    // A limit that counts from 5000 rpm on comes after that of the air.
+    let late = document.here.workshop.parts.last_mut().unwrap();
+    late.fields.entry(Slot::LimitTorque).text = "350".into();
+    late.fields.entry(Slot::FromSpeed).text = "5000".into();
+    assert_eq!(forms(&answer(&document)), [(air, true), (gearbox, true)]);
+
+    // What is crossed at worst only comes last, wherever that is, and is no more than tight.
+    document.here.workshop.parts[1].fields.entry(Slot::LimitAir).text = "0.23".into();
+    set(&mut document, Slot::ConsumptionError, "40");
+    assert_eq!(forms(&answer(&document)), [(gearbox, true), (air, false)]);
+    document.here.workshop.parts[2].mark(Mark::SetAside, true);
+    let at_worst = answer(&document);
+    assert_eq!(forms(&at_worst), [(air, false)]);
+    assert_eq!(at_worst.overall(), Some(Standing::Tight));
+
+    // Without a part a limit is judged all the same.
+    document.here.workshop.parts[2].mark(Mark::SetAside, false);
+    document.here.workshop.parts[0].mark(Mark::SetAside, true);
+    let alone = answer(&document);
+    assert_eq!((alone.standing, alone.overall()), (None, Some(Standing::Short)));
+}
+
 #[test]
 fn the_air_route_checks_the_power_route() {
     let mut document = car();

@@ -2,6 +2,7 @@
 //! instead of closures of their own types: each widget is then compiled once,
 //! not once for every place that uses it, which keeps the download small.
 
+mod bar;
 mod below;
 mod button;
 mod facts;
@@ -20,6 +21,7 @@ mod undo_line;
 mod verdict;
 mod working;
 
+pub(crate) use bar::Bar;
 pub(crate) use button::Button;
 pub(crate) use facts::facts;
 pub(crate) use field::{LEVEL_HINT, OCTANE_HINT, TextField};
@@ -34,5 +36,5 @@ pub(crate) use text_area::TextArea;
 pub(crate) use time_field::TimeField;
 pub(crate) use to_mend::{ToMend, in_a_sentence};
 pub(crate) use undo_line::{UndoAbove, UndoAtEntry, UndoLine};
-pub(crate) use verdict::{NoCalibration, Shape, mark, verdict_item, verdict_shape};
+pub(crate) use verdict::{NoCalibration, Shape, class_of, mark, verdict_item, verdict_shape};
 pub(crate) use working::{cited, working_shown};

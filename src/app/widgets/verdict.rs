@@ -53,6 +53,16 @@ pub(crate) fn verdict_shape(verdict: Verdict) -> Shape {
     }
 }
 
+/// The class that gives what stands beside a shape the colour that goes with it.
+pub(crate) fn class_of(shape: Shape) -> &'static str {
+    match shape {
+        Shape::Disc => "good",
+        Shape::Half => "tight",
+        Shape::Ring => "bad",
+        Shape::Stroke => "open",
+    }
+}
+
 /// A verdict's shape.
 pub(crate) fn mark(shape: Shape) -> AnyView {
     let inner = match shape {

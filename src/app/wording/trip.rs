@@ -7,6 +7,7 @@ use fillwright::trip::{Bound, Done, Impossible, Report, Rule};
 use uom::si::volume::liter;
 
 use super::hardware::Fact;
+use crate::app::planning::Standing;
 
 /// What stands beside the plan.
 pub(crate) const CAUTIONS: [&str; 5] = [
@@ -172,6 +173,33 @@ pub(crate) fn standing(report: Option<&Report>, running: bool) -> &'static str {
     }
 }
 
+/// How the search stands where nothing is known yet of the route on the page: a plan that
+/// is on show is one for another.
+pub(crate) fn unanswered(standing: Standing, has_plan: bool) -> &'static str {
+    match (standing, has_plan) {
+        (Standing::Unreadable, false) => "Nothing is planned until the route is complete.",
+        (Standing::Unreadable, true) => {
+            "Not updated: this plan is for the route before your change. A new one is planned when the route is complete."
+        }
+        (Standing::Awaited | Standing::Known, false) => "Looking for a plan.",
+        (Standing::Awaited | Standing::Known, true) => {
+            "This plan is for the route before your change. Planning anew…"
+        }
+        (Standing::Stopped, false) => "Stopped before a plan was found.",
+        (Standing::Stopped, true) => {
+            "This plan is for the route before your change. Stopped before a new one was found."
+        }
+    }
+}
+
+/// The same of a plan for another route, in the bar that stays in sight.
+pub(crate) fn in_the_bar(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Awaited | Standing::Known => "Plan before your change. Planning anew…",
+        Standing::Unreadable | Standing::Stopped => "Not updated: plan before your change",
+    }
+}
+
 /// Why there is no plan, and what would help: the first is where.
 pub(crate) fn impossible(impossible: &Impossible, asked: &RoadAsked) -> Vec<String> {
     let place = halt(asked, impossible.stop);
@@ -285,6 +313,16 @@ mod tests {
         let counting = at_least(1, &Done::Working);
         assert_eq!(counting, "At least 1 stop is needed; the cost is looked at after that.");
         assert_ne!(at_least(1, &Done::Unsettled), counting);
+    }
+
+    #[test]
+    fn a_plan_for_another_route_is_never_said_to_be_settled() {
+        for standing in [Standing::Unreadable, Standing::Awaited, Standing::Stopped] {
+            let said = unanswered(standing, true);
+            assert!(said.contains("before your change") && !said.contains("settled"), "{said}");
+            assert!(in_the_bar(standing).contains("before your change"));
+            assert!(!unanswered(standing, false).contains("before your change"));
+        }
     }
 
     #[test]

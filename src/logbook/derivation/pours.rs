@@ -8,7 +8,7 @@ use crate::tank::DISPENSER_ERROR;
 use crate::workings::{number, sum};
 
 const CORNERS: Source = derived(
-    "the share is monotone in each uncertain value, so its extremes lie at the ends of their bands",
+    "the share is monotone in each uncertain value as long as the same pour overflows, so its extremes lie at the ends of the bands or where a pour begins to overflow",
 );
 
 impl Derivation<'_> {

@@ -1,5 +1,6 @@
 //! Whether the fuel system holds, what gives first, and what would be enough.
 
+use super::crossed::CrossedLimit;
 use super::engine::SetLimit;
 use super::reading::{HardwareAsked, WorkshopReading};
 use crate::hardware::{
@@ -88,7 +89,7 @@ pub struct HardwareAnswer {
     pub headroom: Headroom,
     /// The parts, judged.
     pub parts: Vec<PartAnswer>,
-    /// How the system stands: as its weakest part. Nothing without a part.
+    /// How the fuel system stands: as its weakest part. Nothing without a part.
     pub standing: Option<Standing>,
     /// The part that gives first, by its place among the parts.
     pub first: Option<usize>,
@@ -98,6 +99,8 @@ pub struct HardwareAnswer {
     pub largest_share: LargestShare,
     /// The compressor's air.
     pub air: Vec<AirAnswer>,
+    /// The limits that the curve crosses, the one to name first being the first.
+    pub crossed: Vec<CrossedLimit>,
     /// Fuel by the air that the engine breathes, at each speed.
     pub by_air: Option<Vec<MassRate>>,
     /// What injection fluid does.
@@ -153,6 +156,8 @@ impl HardwareAnswer {
                 Some(AirAnswer { form: *form, rated, most })
             })
             .collect();
+        let speeds: Vec<_> = load.points.iter().map(|point| point.speed).collect();
+        let crossed = CrossedLimit::all(reading, asked.target, &speeds, &headroom);
         let by_air = asked.engine.breathing.map(|breathing| {
             let fuel = FuelProperties::of_share(asked.blend.expected());
             let of = |point: &LoadPoint| {
@@ -179,9 +184,23 @@ impl HardwareAnswer {
             over_share,
             largest_share,
             air,
+            crossed,
             by_air,
             fluid,
         })
+    }
+
+    /// How it all stands, fuel system and limits together: nothing holds where a limit
+    /// is crossed, whatever the fuel system does. Nothing without a part, as long as no
+    /// limit is crossed.
+    pub fn overall(&self) -> Option<Standing> {
+        let of_limit =
+            |it: &CrossedLimit| if it.is_expected { Standing::Short } else { Standing::Tight };
+        match (self.standing, self.crossed.iter().map(of_limit).max()) {
+            (_, Some(Standing::Short)) => Some(Standing::Short),
+            (Some(fuel), Some(limit)) => Some(fuel.max(limit)),
+            (fuel, limit) => fuel.or(limit),
+        }
     }
 
     /// The place of the highest power among the points of the load.

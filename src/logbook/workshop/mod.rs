@@ -1,6 +1,7 @@
 //! The workshop of a car: its power curves, its fuel system, and what follows.
 
 mod answer;
+mod crossed;
 mod curves;
 mod demo;
 mod engine;
@@ -14,6 +15,7 @@ mod texts;
 mod workings;
 
 pub use answer::{AirAnswer, FluidAnswer, HardwareAnswer, PartAnswer, Standing};
+pub use crossed::CrossedLimit;
 pub use curves::{Corrected, CurveRead};
 pub use engine::{Breathing, Engine, SetLimit};
 pub use forms::{

@@ -13,7 +13,7 @@ use crate::app::charts::SightGlass;
 use crate::app::route::View;
 use crate::app::state::State;
 use crate::app::widgets::{
-    Button, Drawn, PrintButton, Shape, Spoken, ToMend, When, holds, in_a_sentence, mark, said,
+    Bar, Button, Drawn, PrintButton, Shape, Spoken, ToMend, When, holds, in_a_sentence, said,
 };
 use crate::app::wording::{fields, fill};
 
@@ -212,35 +212,6 @@ fn Cautions() -> impl IntoView {
     }
 }
 
-/// How the fill stands, for the line at the foot of a phone.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Standing {
-    /// The plan keeps the aim.
-    Keeps,
-    /// It misses it.
-    Misses,
-    /// There is no plan for what is entered now.
-    Open,
-}
-
-impl Standing {
-    fn shape(self) -> Shape {
-        match self {
-            Self::Keeps => Shape::Disc,
-            Self::Misses => Shape::Ring,
-            Self::Open => Shape::Stroke,
-        }
-    }
-
-    fn class(self) -> &'static str {
-        match self {
-            Self::Keeps => "short",
-            Self::Misses => "short missed",
-            Self::Open => "short open",
-        }
-    }
-}
-
 /// The plan in one line at the foot of a phone, or what is missing for one; and what
 /// is said of both.
 #[component]
@@ -258,16 +229,16 @@ pub(super) fn ShortAnswer() -> impl IntoView {
         (_, true, true) => format!("Not updated: {}", plan.get()),
         (_, true, false) => plan.get(),
     });
-    let standing = Memo::new(move |_| {
+    let shape = Memo::new(move |_| {
         let missed = || state.answer().is_some_and(|answer| answer.misses().is_some());
         if recorded.get() {
-            Standing::Keeps
+            Shape::Disc
         } else if !has_answer.get() || stale.get() {
-            Standing::Open
+            Shape::Stroke
         } else if missed() {
-            Standing::Misses
+            Shape::Ring
         } else {
-            Standing::Keeps
+            Shape::Disc
         }
     });
     let blend = said(move || {
@@ -300,20 +271,15 @@ pub(super) fn ShortAnswer() -> impl IntoView {
         let parts = [plight.unwrap_or_default(), plan.get(), blend.get(), state.doubt_at_start()];
         parts.into_iter().filter(|it| !it.is_empty()).collect::<Vec<_>>().join(". ")
     });
-    let shape = Callback::new(move |()| vec![mark(standing.get().shape())]);
     view! {
         <Spoken words=spoken />
         <When condition=holds(move || line.with(|it| !it.is_empty()))>
-            <a class=move || standing.get().class() href="#/fill/put-in">
-                <Drawn what=shape />
-                <span class="line">{line}</span>
-                <span class="number">{blend}</span>
-            </a>
+            <Bar href="#/fill/put-in" words=line shape=shape.into() figure=blend />
         </When>
     }
 }
 
-/// What is in of a fuel, or is to go in.
+/// Whether anything was put in yet.
 pub(super) fn some_is_in(answer: &Answer) -> bool {
     answer.asked.problem.offers.iter().any(|offer| offer.poured > Volume::default())
 }

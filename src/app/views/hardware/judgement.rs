@@ -8,11 +8,12 @@ use super::workings::owner;
 use crate::app::route::View;
 use crate::app::state::{Judged, State};
 use crate::app::widgets::{
-    Drawn, PrintButton, Shape, Spoken, ToMend, When, holds, in_a_sentence, mark, said,
+    Bar, Drawn, PrintButton, Shape, Spoken, ToMend, When, class_of, holds, in_a_sentence, mark,
+    said,
 };
 use crate::app::wording::hardware;
 
-/// The shape beside the word.
+/// The shape beside the word, which also gives the colour.
 fn shape(standing: Option<Standing>) -> Shape {
     match standing {
         Some(Standing::Enough) => Shape::Disc,
@@ -28,8 +29,14 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
     let state = State::here();
     let known = holds(move || state.judged.with(Option::is_some));
     let stale = holds(move || state.judged.with(|it| it.as_ref().is_some_and(|it| it.stale)));
-    let class =
-        said(move || if stale.get() { "judgement stale-answer" } else { "judgement" }.to_owned());
+    let shape = Memo::new(move |_| {
+        let judged = of_judged(state, |it, _, _| shape(it.answer.overall()));
+        judged.unwrap_or(Shape::Stroke)
+    });
+    let class = said(move || {
+        let stale = if stale.get() { " stale-answer" } else { "" };
+        format!("judgement {}{stale}", class_of(shape.get()))
+    });
     let verdict = Callback::new(move |()| of_judged(state, drawn).unwrap_or_default());
     let complaints = Memo::new(move |_| state.workshop.with(|it| it.complaints.clone()));
     let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
@@ -43,7 +50,7 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
     });
     let short = said(move || {
         let word = |judged: &Judged, workshop: &Workshop, printer: &Printer| {
-            hardware::judgement(&judged.answer, workshop, printer).word.to_owned()
+            hardware::judgement(&judged.answer, workshop, printer).word
         };
         match (of_judged(state, word), stale.get()) {
             (Some(word), false) => word,
@@ -51,6 +58,7 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
             (None, _) => "Not judged yet".to_owned(),
         }
     });
+    let of_bar = Memo::new(move |_| if stale.get() { Shape::Stroke } else { shape.get() }).into();
     view! {
         <section class="card" id="judgement" tabindex="-1" aria-labelledby="judgement-title">
             <div class="head">
@@ -76,10 +84,7 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
                 <li>{hardware::RULES_FIRST}</li>
             </ul>
         </section>
-        <a class="short" href="#/hardware/judgement">
-            <span>{short}</span>
-            <small>"Why"</small>
-        </a>
+        <Bar href="#/hardware/judgement" words=short shape=of_bar aside="Why" />
     }
 }
 
@@ -92,9 +97,10 @@ fn owner_of(state: State, field: Field) -> String {
 fn drawn(judged: &Judged, workshop: &Workshop, printer: &Printer) -> Vec<AnyView> {
     let answer = &judged.answer;
     let said = hardware::judgement(answer, workshop, printer);
+    let class = if answer.crossed.is_empty() { "word" } else { "word long" };
     let mut lines = vec![
         view! {
-            <p class="word">{mark(shape(answer.standing))} {said.word}</p>
+            <p class=class>{mark(shape(answer.overall()))} <span>{said.word}</span></p>
             <p class="more">{said.more}</p>
         }
         .into_any(),
@@ -120,7 +126,7 @@ pub(super) fn warnings(judged: &Judged, workshop: &Workshop, printer: &Printer) 
     };
     let crossings = curve.crossings.iter().filter_map(|(form, crossing)| {
         let form = workshop.parts.iter().find(|it| it.id == *form)?;
-        Some(hardware::crossing(&hardware::part(form), crossing, printer))
+        Some(hardware::crossing(&hardware::limit(form), crossing, printer))
     });
     let corrections = judged.reading.curves.iter();
     let corrections = corrections.filter_map(|curve| hardware::correction_warning(curve, printer));

@@ -1,14 +1,15 @@
 use std::sync::Arc;
 
 use fillwright::logbook::road::RoadPlan;
-use fillwright::trip::Done;
+use fillwright::trip::{Done, Report};
 use leptos::prelude::*;
 
+use crate::app::planning::Standing;
 use crate::app::route::View;
 use crate::app::stages::later;
 use crate::app::state::State;
 use crate::app::widgets::{
-    Button, Drawn, PrintButton, Spoken, ToMend, When, facts, holds, in_a_sentence, said,
+    Bar, Button, Drawn, PrintButton, Shape, Spoken, ToMend, When, facts, holds, in_a_sentence, said,
 };
 use crate::app::wording::trip;
 
@@ -18,6 +19,17 @@ pub(super) fn is_current(state: State) -> Signal<bool> {
         let plan = state.planning.plan.get();
         plan.is_some_and(|plan| state.road.with(|it| it.asked.as_ref() == Some(&plan.asked)))
     })
+}
+
+/// The class of a card on a plan, which is paler where it is one for another route.
+pub(super) fn card(state: State) -> Signal<String> {
+    let current = is_current(state);
+    said(move || if current.get() { "card" } else { "card stale-answer" }.to_owned())
+}
+
+/// What the search says of the route as it stands; nothing where it was about another.
+pub(super) fn report(state: State) -> Option<Report> {
+    state.road.with(|road| state.planning.report_on(road.asked.as_ref()))
 }
 
 /// What is made of the plan; nothing while there is none.
@@ -32,13 +44,11 @@ pub(super) fn of_plan<T>(
 /// Why there is no plan, line by line; empty while that is not proved.
 fn impossible(state: State) -> Vec<String> {
     state.road.with(|road| {
-        state.planning.report.with(|report| match (&road.asked, report) {
-            (Some(asked), Some(report)) => match &report.done {
-                Done::Impossible(why) => trip::impossible(why, asked),
-                Done::Working | Done::Certified | Done::Unsettled => Vec::new(),
-            },
+        let asked = road.asked.as_ref();
+        match (asked, state.planning.report_on(asked).map(|it| it.done)) {
+            (Some(asked), Some(Done::Impossible(why))) => trip::impossible(&why, asked),
             _ => Vec::new(),
-        })
+        }
     })
 }
 
@@ -67,28 +77,23 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
         of_plan(state, |plan, printer| trip::next(plan, printer).1).flatten().unwrap_or_default()
     });
     let quality = said(move || {
-        let report = planning.report.get();
-        let said = report.and_then(|report| {
+        let said = report(state).and_then(|report| {
             of_plan(state, |plan, printer| trip::quality(plan, &report, printer)).flatten()
         });
         if current.get() { said.unwrap_or_default() } else { String::new() }
     });
     let edge = said(move || {
-        let report = planning.report.get();
-        let said = report.and_then(|report| {
+        let said = report(state).and_then(|report| {
             of_plan(state, |plan, printer| trip::on_the_edge(plan, &report, printer)).flatten()
         });
         if current.get() { said.unwrap_or_default() } else { String::new() }
     });
-    let standing = said(move || {
-        if !readable.get() {
-            return "Nothing is planned until the route is complete.".to_owned();
-        }
-        let report = planning.report.get();
-        trip::standing(report.as_ref(), planning.running.get()).to_owned()
-    });
+    let standing = standing(state, stale);
     let outdated = holds(move || stale.get() && !readable.get());
-    let words = said(move || format!("{} {}", standing.get(), headline.get()));
+    // What is on show for another route is not read out as what to do.
+    let words = said(move || {
+        if stale.get() { standing.get() } else { format!("{} {}", standing.get(), headline.get()) }
+    });
     let reasons = Callback::new(move |()| {
         let lines = why_not.get().into_iter();
         lines.map(|it| view! { <li>{it}</li> }.into_any()).collect::<Vec<_>>()
@@ -137,11 +142,51 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
                 {trip::CAUTIONS.map(|it| view! { <li>{it}</li> })}
             </ul>
         </section>
-        <a class="short" href="#/trip/trip-answer">
-            <span>{headline}</span>
-            <small>"Plan"</small>
-        </a>
+        <AnswerBar
+            headline=headline
+            impossible=holds(move || why_not.with(|it| !it.is_empty()))
+            current=current
+        />
     }
+}
+
+/// How the search stands for the route on the page, to which a plan on show need not belong.
+fn standing(state: State, stale: Signal<bool>) -> Signal<String> {
+    let planning = state.planning;
+    said(move || {
+        let words =
+            state.road.with(|road| match (planning.standing(road.asked.as_ref()), &road.asked) {
+                (Standing::Known, Some(asked)) => {
+                    let report = planning.report_on(Some(asked));
+                    trip::standing(report.as_ref(), planning.is_at(asked))
+                }
+                (standing, _) => trip::unanswered(standing, stale.get()),
+            });
+        words.to_owned()
+    })
+}
+
+/// The plan in short, or that it is one for another route.
+#[component]
+fn AnswerBar(
+    headline: Signal<String>,
+    impossible: Signal<bool>,
+    current: Signal<bool>,
+) -> impl IntoView {
+    let state = State::here();
+    let words = said(move || {
+        if current.get() || state.planning.plan.with(Option::is_none) {
+            return headline.get();
+        }
+        let standing = state.road.with(|it| state.planning.standing(it.asked.as_ref()));
+        trip::in_the_bar(standing).to_owned()
+    });
+    let shape = Memo::new(move |_| match (impossible.get(), current.get()) {
+        (true, _) => Shape::Ring,
+        (false, true) => Shape::Disc,
+        (false, false) => Shape::Stroke,
+    });
+    view! { <Bar href="#/trip/trip-answer" words=words shape=shape.into() aside="Plan" /> }
 }
 
 /// What can be done with the plan and the search for it.
@@ -153,11 +198,12 @@ fn PlanButtons(
 ) -> impl IntoView {
     let state = State::here();
     let planning = state.planning;
-    let running = holds(move || planning.running.get());
+    let running = holds(move || {
+        state.road.with(|it| it.asked.as_ref().is_some_and(|asked| planning.is_at(asked)))
+    });
     let broke_off = holds(move || {
-        let is_over =
-            planning.report.with(|it| it.as_ref().is_some_and(|it| it.done != Done::Working));
-        !planning.running.get() && !is_over
+        let is_over = report(state).is_some_and(|it| it.done != Done::Working);
+        !running.get() && !is_over
     });
     let cancel = Callback::new(move |()| planning.cancel());
     let again = Callback::new(move |()| planning.again());

@@ -4,7 +4,7 @@ use fillwright::logbook::road::{RoadPlan, Turn};
 use fillwright::trip::Done;
 use leptos::prelude::*;
 
-use super::answer::{is_current, of_plan};
+use super::answer::{is_current, of_plan, report};
 use crate::app::charts::{heading, table, wide};
 use crate::app::state::State;
 use crate::app::widgets::{Button, Drawn, When, holds, said};
@@ -18,9 +18,7 @@ pub(super) fn CompareCard() -> impl IntoView {
     let current = is_current(state);
     let release = Callback::new(move |()| state.planning.held.set(None));
     let missing = said(move || {
-        let impossible = state.planning.report.with(|report| {
-            report.as_ref().is_some_and(|it| matches!(it.done, Done::Impossible(_)))
-        });
+        let impossible = report(state).is_some_and(|it| matches!(it.done, Done::Impossible(_)));
         let words =
             if impossible { "No plan is possible now." } else { "There is no new plan yet." };
         words.to_owned()

@@ -192,6 +192,8 @@ fn HaltButtons(id: u32, title: Signal<String>) -> impl IntoView {
 /// What the plan wants at a stop, in the person's units.
 fn planned(state: State, id: u32) -> Option<Planned> {
     let plan = state.planning.plan.get_untracked()?;
+    // A plan for the route before a change says nothing of this one.
+    state.road.with_untracked(|it| it.asked.as_ref().filter(|it| **it == plan.asked).map(drop))?;
     let at = plan.asked.halts.iter().position(|it| it.id == id)?;
     let departure = &plan.course.passages.get(at)?.departure;
     let share = departure.share?;

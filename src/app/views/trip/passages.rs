@@ -5,7 +5,7 @@ use fillwright::quantity::Band;
 use fillwright::trip::Passage;
 use leptos::prelude::*;
 
-use super::answer::of_plan;
+use super::answer::{card, of_plan};
 use crate::app::charts::{heading, table, wide};
 use crate::app::stages::later;
 use crate::app::state::State;
@@ -22,7 +22,7 @@ pub(super) fn PassagesCard() -> impl IntoView {
     });
     view! {
         <When condition=has_plan>
-            <section class="card" id="passages" aria-labelledby="passages-title">
+            <section class=card(state) id="passages" aria-labelledby="passages-title">
                 <h2 id="passages-title">"Stop by stop"</h2>
                 <Drawn what=content />
             </section>

@@ -4,7 +4,7 @@ use fillwright::logbook::road::RoadPlan;
 use fillwright::logbook::{CarFile, Printer};
 use leptos::prelude::*;
 
-use super::answer::of_plan;
+use super::answer::{of_plan, report};
 use super::passages::passages;
 use super::strip::{level_graph, share_graph};
 use crate::app::charts::graph::GraphOnPaper;
@@ -18,7 +18,7 @@ use crate::app::wording::trip;
 pub(super) fn Paper() -> impl IntoView {
     let state = State::here();
     let content = Callback::new(move |()| {
-        let report = state.planning.report.get();
+        let report = report(state);
         of_plan(state, |plan, printer| {
             let quality = report.as_ref().and_then(|it| trip::quality(plan, it, printer));
             state.document.with(|document| drawn(plan, quality, &document.here, printer))

@@ -3,7 +3,7 @@ use fillwright::logbook::road::{Place, RoadPlan};
 use fillwright::quantity::{Share, Volume};
 use leptos::prelude::*;
 
-use super::answer::of_plan;
+use super::answer::{card, of_plan};
 use crate::app::charts::graph::{
     Axis, Course, Graph, GraphChart, Limit, Line, Mark, Point, Side, Window,
 };
@@ -24,7 +24,7 @@ pub(super) fn StripCard() -> impl IntoView {
     let led = RwSignal::new(None);
     view! {
         <When condition=has_plan>
-            <section class="card" aria-labelledby="strip-title">
+            <section class=card(state) aria-labelledby="strip-title">
                 <h2 id="strip-title">"Along the route"</h2>
                 <GraphChart id="trip-level" graph=level_graph(state) led=led />
                 <When condition=has_more>

@@ -97,7 +97,7 @@ pub(crate) fn crossing(name: &str, crossing: &Crossing, printer: &Printer) -> St
         LimitOf::Torque(torque) => printer.torque(torque),
     };
     format!(
-        "Crosses {name} from {} to {}, by {by} at {}.",
+        "Above the {name} from {} to {}, by up to {by} at {}.",
         printer.engine_speed(crossing.from),
         printer.engine_speed(crossing.to),
         printer.engine_speed(crossing.worst.speed)

@@ -11,8 +11,8 @@ pub(crate) use curves::{
     curve, curve_facts, other_place, rows_read, unread,
 };
 pub(crate) use parts::{
-    enough, is_rated_by_mass, kind, largest_share, part, part_answer, reserve, shortage, supported,
-    tightest,
+    enough, is_rated_by_mass, kind, largest_share, limit, part, part_answer, reserve, shortage,
+    supported, tightest,
 };
 pub(crate) use verdict::{
     air, first_to_give, fluid_facts, judgement, limits_of_share, load_in_short, standing,

@@ -26,6 +26,13 @@ pub(crate) fn part(form: &PartForm) -> String {
     if name.is_empty() { kind(form.kind).to_owned() } else { name.to_owned() }
 }
 
+/// A limit by the name of what it protects, or by what it is.
+pub(crate) fn limit(form: &PartForm) -> String {
+    let name = part(form);
+    let is_said = name.to_lowercase().ends_with("limit");
+    if is_said { name } else { format!("{name} limit") }
+}
+
 /// What was judged, by the names of its forms. A line is judged with its pumps.
 pub(crate) fn part_answer(answer: &PartAnswer, workshop: &Workshop) -> String {
     let forms = workshop.parts.iter().filter(|form| answer.forms.contains(&form.id));

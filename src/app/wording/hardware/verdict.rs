@@ -1,17 +1,18 @@
 use fillwright::logbook::Printer;
 use fillwright::logbook::workshop::{
-    AirAnswer, FluidAnswer, HardwareAnswer, PartAnswer, Standing, Workshop, WorkshopReading,
+    AirAnswer, CrossedLimit, FluidAnswer, HardwareAnswer, PartAnswer, Standing, Workshop,
+    WorkshopReading,
 };
 use fillwright::quantity::MassRate;
 
 use super::Fact;
 use super::curves::curve;
-use super::parts::{part, part_answer, tightest};
+use super::parts::{limit, part, part_answer, tightest};
 
-/// The verdict: a word, and what belongs to it.
+/// The verdict: a word or two, and what belongs to it.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Judgement {
-    pub(crate) word: &'static str,
+    pub(crate) word: String,
     pub(crate) more: String,
 }
 
@@ -26,15 +27,48 @@ pub(crate) fn standing(part: &PartAnswer, wanted: f64) -> &'static str {
     }
 }
 
-/// How the whole system stands.
+/// How it all stands. Where a limit is crossed the fuel system is no more than a part of
+/// it, and the first such limit is named.
 pub(crate) fn judgement(
     answer: &HardwareAnswer,
     workshop: &Workshop,
     printer: &Printer,
 ) -> Judgement {
+    let fuel = fuel_system(answer, workshop, printer);
+    let Some(first) = answer.crossed.first() else { return fuel };
+    let crossed = crossed(first, workshop, printer);
+    if answer.standing.is_none() {
+        return Judgement { word: crossed, more: fuel.more };
+    }
+    let lower = |text: &str| {
+        let mut letters = text.chars();
+        letters
+            .next()
+            .map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+    };
+    let more = match answer.standing {
+        Some(Standing::NoFigure) => fuel.more,
+        _ => format!("Fuel: {}", fuel.more),
+    };
+    Judgement { word: format!("Fuel {}. {crossed}", lower(&fuel.word)), more }
+}
+
+/// "Gearbox limit crossed from 2935 rpm".
+fn crossed(first: &CrossedLimit, workshop: &Workshop, printer: &Printer) -> String {
+    let form = workshop.parts.iter().find(|form| form.id == first.form);
+    format!(
+        "{} {} from {}",
+        form.map_or_else(|| "A limit".into(), limit),
+        if first.is_expected { "crossed" } else { "may be crossed" },
+        printer.engine_speed(first.from)
+    )
+}
+
+/// How the fuel system stands.
+fn fuel_system(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) -> Judgement {
     let first = answer.first.and_then(|at| answer.parts.get(at));
     let reserve = first.and_then(|part| part.over_speed.tightest).map(|it| it.reserve);
-    let said = |word, more: String| Judgement { word, more };
+    let said = |word: &str, more: String| Judgement { word: word.to_owned(), more };
     match (answer.standing, reserve) {
         (None, _) => said(
             "No part to judge",
@@ -189,7 +223,7 @@ pub(crate) fn fluid_facts(
 
 #[cfg(test)]
 mod tests {
-    use fillwright::logbook::workshop::Slot;
+    use fillwright::logbook::workshop::{PartForm, PartKind, Slot};
     use fillwright::logbook::{Document, Entry};
     use fillwright::quantity::notation::DecimalMark;
     use fillwright::quantity::{Band, Share};
@@ -225,6 +259,31 @@ mod tests {
         assert!(reserve.expected() < 0.0);
         assert_eq!(said.word, "Does not hold");
         assert!(said.more.contains("short of what the curve asks for"));
+    }
+
+    #[test]
+    fn nothing_is_said_to_hold_alone_where_a_limit_is_crossed() {
+        let mut document = Document::demo();
+        let id = document.here.next_id();
+        let mut gearbox = PartForm::new(id, PartKind::TorqueLimit);
+        *gearbox.fields.entry(Slot::LimitTorque) = Entry::metric("100");
+        document.here.workshop.parts.push(gearbox);
+        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let mut said = |name: &str| {
+            if let Some(limit) = document.here.workshop.parts.last_mut() {
+                limit.name = name.into();
+            }
+            let blend = Some(Band::exact(Share::ZERO));
+            let reading = WorkshopReading::of(&document, blend, &printer);
+            let answer = HardwareAnswer::of(&reading).expect("an answer");
+            assert_eq!(answer.overall(), Some(Standing::Short));
+            judgement(&answer, &document.here.workshop, &printer).word
+        };
+        let word = said("Gearbox");
+        assert!(word.starts_with("Fuel holds"), "{word}");
+        assert!(word.contains(". Gearbox limit crossed from "), "{word}");
+        assert!(said("").contains(". Torque limit crossed from "));
+        assert!(said("Rod limit").contains(". Rod limit crossed from "));
     }
 
     #[test]
