@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::forms::{Entry, FuelForm};
+use super::forms::{Entry, ExtrasForm, FuelForm};
 use super::id::Id;
 use super::moment::Moment;
 use crate::tank::{LevelReading, TubeTestMethod};
@@ -31,6 +31,9 @@ pub struct ContentsForm {
     /// What that share may be.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub share_range: String,
+    /// What it holds beside petrol and ethanol.
+    #[serde(skip_serializing_if = "ExtrasForm::is_untouched")]
+    pub extras: ExtrasForm,
     /// Its octane number, at least.
     #[serde(skip_serializing_if = "Entry::is_untouched", deserialize_with = "Entry::or_text")]
     pub octane: Entry,

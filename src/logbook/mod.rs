@@ -39,7 +39,8 @@ mod workshop_printer;
 
 pub use answer::{Answer, Blend, Plight, Promise, Step};
 pub use complaint::{
-    CalibrationPart, Complaint, CurvePart, EntryPart, Field, FuelPart, HaltPart, RoutePart,
+    CalibrationPart, Complaint, CurvePart, EntryPart, ExtraPart, Field, FuelPart, HaltPart,
+    RoutePart,
 };
 pub use csv::csv;
 pub use document::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
@@ -47,7 +48,9 @@ pub use event::{
     BeforeForm, ContentsForm, Draft, Event, FillEntry, LevelForm, SensorForm, TripForm,
     TubeTestForm, What,
 };
-pub use forms::{AimForm, CalibrationForm, Car, Entry, FillForm, FuelForm, StartForm, StopForm};
+pub use forms::{
+    AimForm, CalibrationForm, Car, Entry, ExtrasForm, FillForm, FuelForm, StartForm, StopForm,
+};
 pub use history::{Course, History, OldBlend, Passage};
 pub use id::{Id, IdError};
 pub use interpret::{Asked, Fuel, Interpretation, interpret};

@@ -33,7 +33,7 @@ pub(super) struct Prospects {
 }
 
 pub(super) fn contents(estimate: &Estimate) -> Contents {
-    Contents { share: estimate.share, ron: estimate.ron }
+    Contents { share: estimate.share, extras: estimate.extras, ron: estimate.ron }
 }
 
 impl Prospects {

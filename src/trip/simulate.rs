@@ -202,7 +202,7 @@ impl CheckedRoute {
         let arrival = enclosing(runs.iter().map(|run| run[leg].arrival.max(0.0)))
             .map(|litres| VolumeUnit::Litre.quantity(litres));
         let verdicts = share.map_or_else(Vec::new, |share| {
-            let contents = Contents { share, ron };
+            let contents = Contents { share, extras: crate::fuel::Extras::default(), ron };
             let judge = |calibration: &crate::calibration::Calibration| {
                 calibration.judge(&contents, self.injection_fluid)
             };

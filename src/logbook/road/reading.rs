@@ -174,6 +174,7 @@ impl Reader<'_> {
                     error: Field::Route(RoutePart::LevelError),
                     share: Field::Route(RoutePart::Share),
                     range: Field::Route(RoutePart::ShareRange),
+                    extras: |part| Field::Route(RoutePart::Extra(part)),
                     octane: Field::Route(RoutePart::Octane),
                     mon: Field::Route(RoutePart::Mon),
                 };
@@ -184,6 +185,7 @@ impl Reader<'_> {
                     error: &contents.level.error,
                     share: &contents.share,
                     range: &contents.share_range,
+                    extras: &contents.extras,
                     octane: &contents.octane,
                     mon: &contents.mon,
                 };
@@ -215,7 +217,6 @@ impl Reader<'_> {
             self.required(field(HaltPart::Distance), distance, "Give how far it is from here.");
         let factor = self
             .optional(field(HaltPart::Factor), &form.factor, |text| parse_factor(text, 0.1..=10.0));
-        let ron_min = self.octane(field(HaltPart::RonMin), &form.ron_min);
         let mut wanted = Vec::new();
         for id in &form.calibrations {
             let Some(place) = calibrations.iter().position(|(it, _)| it == id) else {
@@ -227,6 +228,10 @@ impl Reader<'_> {
             };
             wanted.push(place);
         }
+        // A least AKI is asked of the blend that is kept; of petrol where none is.
+        let kept = wanted.iter().map(|&place: &usize| calibrations[place].1.written_for);
+        let blend = kept.fold(Share::ZERO, |most, it| if it > most { it } else { most });
+        let ron_min = self.octane(field(HaltPart::RonMin), &form.ron_min, Some(blend));
         let (mut pumps, mut fuels) = (Vec::new(), Vec::new());
         let mut whole = true;
         for fuel in &form.fuels {

@@ -8,6 +8,7 @@
 mod doubt;
 mod envelope;
 mod evidence;
+mod extras;
 mod figures;
 mod fill;
 mod filter;
@@ -28,9 +29,10 @@ pub use vehicle::Vehicle;
 use uom::si::volume::liter;
 
 use super::CLICK_ERROR_L;
-use crate::fuel::MolarDensity;
+use crate::fuel::{Content, Extras, MolarDensity};
 use crate::quantity::{Band, Share, Volume};
 use envelope::Envelope;
+use extras::Beside;
 use filter::{LevelRead, Moments, dispenser_variance};
 use mixture::Bank;
 use octane_floor::Floor;
@@ -55,6 +57,7 @@ use vehicle::Car;
 /// let e85 = Pour {
 ///     volume: litres(50.0),
 ///     share: Band::new(percent(70.0)?, percent(77.0)?, percent(84.0)?)?,
+///     extras: fillwright::fuel::Extras::default(),
 ///     ron: None,
 ///     mon: None,
 /// };
@@ -70,6 +73,7 @@ pub struct Estimator {
     car: Car,
     bank: Bank,
     envelope: Envelope,
+    extras: Beside,
     ron: Floor,
     mon: Floor,
     fuels: KnownFuels,
@@ -99,11 +103,20 @@ pub struct Estimate {
     pub possible_level: Band<Volume>,
     /// What the evidence leaves possible of the share.
     pub possible_share: Band<Share>,
+    /// What may be in it beside petrol and ethanol, and what is expected.
+    pub extras: Extras,
     /// Research octane number, at least: low at the worst end of the bands. None
     /// while that of a part is unknown.
     pub ron: Option<Band<f64>>,
     /// Motor octane number, likewise.
     pub mon: Option<Band<f64>>,
+}
+
+impl Estimate {
+    /// What the fuel in the tank may be made of.
+    pub fn content(&self) -> Content {
+        Content { ethanol: self.share, extras: self.extras }
+    }
 }
 
 fn litres(volume: Volume) -> f64 {
@@ -130,6 +143,7 @@ impl Estimator {
         Self {
             bank: Bank::new(&car),
             envelope: Envelope::new(&car),
+            extras: Beside::default(),
             ron: Floor::Unknown,
             mon: Floor::Unknown,
             fuels: KnownFuels::default(),
@@ -173,8 +187,9 @@ impl Estimator {
                 self.latest = Latest::Use;
                 None
             }
-            Evidence::State { level, share, ron, mon } => {
+            Evidence::State { level, share, extras, ron, mon } => {
                 self.correct(level, share);
+                self.extras.correct(*extras);
                 let empty = litres(level.high()) <= 0.0;
                 (self.ron, self.mon) = if empty {
                     (Floor::Nothing, Floor::Nothing)
@@ -198,6 +213,7 @@ impl Estimator {
             share: share.map(Share::clamped),
             possible_level: possible_level.map(volume),
             possible_share: possible_share.map(Share::clamped),
+            extras: self.extras.now(),
             ron: self.ron.band(),
             mon: self.mon.band(),
         }

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use crate::app::stages::Folded;
 use crate::app::state::State;
+use crate::app::views::extras::extras_fields;
 use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, When, holds, said};
 
 /// The fuel with this number, at the pump or along the route.
@@ -157,7 +158,7 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
         })
     });
     view! {
-        <Folded summary="Name, how much there is, MON".into_any()>
+        <Folded summary="More: name, amount, MON, water, ethers".into_any()>
             <TextField
                 field=Field::Fuel(id, FuelPart::Name)
                 label="Name"
@@ -182,6 +183,11 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
                     on_text=set(id, |offer| &mut offer.mon)
                 />
             </div>
+            {extras_fields(
+                |part| Field::Fuel(id, FuelPart::Extra(part)),
+                move |it| find(it, id).map(|offer| &offer.extras),
+                move |it| find_mut(it, id).map(|offer| &mut offer.extras),
+            )}
             <When condition=holds(move || !on_route.get())>
                 <CheckBox label="Use all of that" checked=use_all on_tick=tick />
             </When>
