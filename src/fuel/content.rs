@@ -201,6 +201,8 @@ pub fn ethers_of_oxygen(
     ethanol: Share,
     methanol: Share,
 ) -> Result<Share, OxygenError> {
+    // A last place must not refuse what the alcohols bring.
+    const ROUNDING: f64 = 1e-6;
     let base = HydrocarbonBase::default();
     let with = |ethers: Share| {
         let [ethanol, methanol, ethers] = [ethanol, methanol, ethers].map(Band::exact);
@@ -213,8 +215,6 @@ pub fn ethers_of_oxygen(
     let (none, full) = (with(Share::ZERO), with(room));
     let part = |(mass, oxygen): (Mass, Mass)| f64::from(oxygen / mass);
     let (least, most) = (part(none), part(full));
-    // A last place must not refuse what the alcohols bring.
-    const ROUNDING: f64 = 1e-6;
     if oxygen < least - ROUNDING {
         return Err(OxygenError::Less { given: oxygen * 100.0, least: least * 100.0 });
     }

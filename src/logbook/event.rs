@@ -45,6 +45,7 @@ pub struct ContentsForm {
 /// What was known just before a fill.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
+#[allow(clippy::large_enum_variant, reason = "a log holds few, and hands none about")]
 pub enum BeforeForm {
     /// No more than the log told.
     #[default]

@@ -6,6 +6,7 @@
 
 mod entries;
 mod history;
+mod oxygenates;
 mod record;
 mod settle;
 mod support;

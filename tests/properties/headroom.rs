@@ -212,7 +212,7 @@ proptest! {
         real.demand.route.consumption =
             BrakeSpecificFuelConsumption::of_grams_per_kilowatt_hour(grams);
         for at in blend {
-            let is = system.headroom(&real, &Band::exact(Blend::of(share(at))));
+            let is = system.headroom(&real, &Band::exact(share(at)).map(Blend::of));
             for (told, is) in told.parts.iter().zip(&is.parts) {
                 for (told, is) in told.points.iter().zip(&is.points) {
                     let (told, is) = (told.unwrap(), is.unwrap());

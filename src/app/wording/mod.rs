@@ -1,5 +1,6 @@
 //! What is said of results: short sentences, in the person's units.
 
+pub(crate) mod extras;
 pub(crate) mod hardware;
 pub(crate) mod methods;
 pub(crate) mod shared;

@@ -3,6 +3,7 @@
 use super::forms::{HaltForm, PreferForm, RouteForm};
 use crate::calibration::Calibration;
 use crate::fill::Tank;
+use crate::fuel::{Content, Corner, EnergyDensity, Extras, HydrocarbonBase};
 use crate::logbook::complaint::{Complaint, Field, FuelPart, HaltPart, RoutePart};
 use crate::logbook::document::Document;
 use crate::logbook::forms::StartForm;
@@ -10,14 +11,17 @@ use crate::logbook::parts::{ContentsFields, ContentsTexts, Known};
 use crate::logbook::printer::Printer;
 use crate::logbook::reader::Reader;
 use crate::quantity::notation::workshop::{parse_factor, parse_fraction};
-use crate::quantity::notation::{parse_distance, parse_money};
-use crate::quantity::{Share, Volume};
+use crate::quantity::notation::{Consumption, parse_distance, parse_money};
+use crate::quantity::{Band, Share, Volume};
 use crate::tank::Estimate;
 use crate::trip::{BlendModel, Burn, CheckedRoute, Leg, Objective, Pump, Route, Stop, Wish};
 
 /// How far inside the windows the blend stays where nothing else is typed: about what
 /// a sensor of the share may be off (common practice, no source).
 const USUAL_MARGIN: f64 = 0.02;
+/// A fuel with less than a fifth of the energy of petrol and ethanol is none: neat methanol
+/// has half.
+const LARGEST_LACK: f64 = 5.0;
 /// The most that may be asked for.
 const LARGEST_MARGIN: f64 = 0.2;
 
@@ -121,10 +125,13 @@ impl Reader<'_> {
             step,
             ..Wish::default()
         };
+        let (tank, extras) = tank?;
+        let consumption = self.with_least_energy(known.consumption?, tank.share, extras, &read)?;
         let mut route = Route {
-            tank: tank?,
+            tank,
+            extras,
             blend: BlendModel::default(),
-            burn: Burn::Energy { consumption: known.consumption?, on: known.reference },
+            burn: Burn::Energy { consumption, on: known.reference },
             calibrations: calibrations.iter().map(|(_, it)| it.clone()).collect(),
             injection_fluid: car.fluid,
             stops: Vec::new(),
@@ -143,13 +150,48 @@ impl Reader<'_> {
         Some(RoadAsked { route, wish, halts, calibrations })
     }
 
+    /// The consumption with which no fuel of the route goes less far than is planned.
+    ///
+    /// A plan counts each litre with the energy of its petrol and ethanol. Water, methanol
+    /// and ethers hold less, so all legs take more by the factor of the fuel that lacks
+    /// most. Where all fuels are alike that is exact, and else on the safe side.
+    fn with_least_energy(
+        &mut self,
+        consumption: Consumption,
+        share: Band<Share>,
+        extras: Extras,
+        read: &[Option<(Halt, Stop, Leg)>],
+    ) -> Option<Consumption> {
+        let pumps = read.iter().flatten().flat_map(|(_, stop, _)| &stop.pumps);
+        let contents = pumps.map(|pump| (pump.share, pump.extras)).chain([(share, extras)]);
+        let base = HydrocarbonBase::default();
+        let factor = |(ethanol, extras): (Band<Share>, Extras)| {
+            let of = |content: Content| {
+                let litre = content.litre(Corner::Expected, &base).energy_density();
+                litre.map(EnergyDensity::megajoules_per_liter)
+            };
+            Some(of(Content::splash(ethanol))? / of(Content { ethanol, extras })?)
+        };
+        let mut most = 1.0_f64;
+        for factor in contents.filter_map(factor) {
+            if !(0.0..=LARGEST_LACK).contains(&factor) {
+                let message = "A fuel of the route hardly burns: correct the water in it.";
+                self.complain(Field::Route(RoutePart::Stops), message);
+                return None;
+            }
+            most = most.max(factor);
+        }
+        let more = Consumption::from_litres_per_100_km(consumption.litres_per_100_km() * most);
+        self.take(Field::Consumption, more)
+    }
+
     /// What is in the tank where the route begins.
     fn road_start(
         &mut self,
         form: &RouteForm,
         known: &Known,
         estimate: Option<&Estimate>,
-    ) -> Option<Tank> {
+    ) -> Option<(Tank, Extras)> {
         let reserve = known.reserve();
         match form.start {
             StartForm::Log => {
@@ -160,13 +202,14 @@ impl Reader<'_> {
                     );
                     return None;
                 };
-                Some(Tank {
+                let tank = Tank {
                     capacity: known.capacity?,
                     level: estimate.level,
                     share: estimate.share,
                     ron: estimate.ron.map(|ron| ron.low()),
                     reserve,
-                })
+                };
+                Some((tank, estimate.extras))
             }
             StartForm::Typed => {
                 let fields = ContentsFields {
@@ -190,13 +233,14 @@ impl Reader<'_> {
                     mon: &contents.mon,
                 };
                 let stated = self.contents(&texts, fields, known)?;
-                Some(Tank {
+                let tank = Tank {
                     capacity: known.capacity?,
                     level: stated.level,
                     share: stated.share,
                     ron: stated.ron,
                     reserve,
-                })
+                };
+                Some((tank, stated.extras))
             }
         }
     }
@@ -259,11 +303,18 @@ impl Reader<'_> {
         capacity: Option<Volume>,
         closed: bool,
     ) -> Option<Pump> {
-        let (offer, _) = self.fuel(form, field, capacity)?;
+        let (offer, fuel) = self.fuel(form, field, capacity)?;
         let Some(price) = offer.price else {
             self.complain(field(FuelPart::Price), "Give its price: a plan weighs it.");
             return None;
         };
-        Some(Pump { share: offer.share, price, ron: offer.ron, limit: offer.limit, closed })
+        Some(Pump {
+            share: offer.share,
+            extras: fuel.content.extras,
+            price,
+            ron: offer.ron,
+            limit: offer.limit,
+            closed,
+        })
     }
 }

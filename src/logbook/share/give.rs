@@ -73,7 +73,7 @@ impl Shared {
             let stated = Stated {
                 level: tank.level,
                 share: tank.share,
-                extras: Extras::default(),
+                extras: asked.route.extras,
                 ron: tank.ron,
                 mon: None,
             };

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, NoCalibration, facts, holds, verdict_item};
+use crate::app::wording::extras::beside_ethanol;
 use crate::app::wording::{self, hardware::Fact};
 
 fn banded(band: Band<f64>, decimals: usize, printer: &Printer) -> (String, String) {
@@ -34,6 +35,9 @@ pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
                 Some((value, aside)) => push(what, value, aside),
                 None => push(what, "not known".into(), "the octane of a part is not given".into()),
             }
+        }
+        if let Some(extras) = beside_ethanol(&blend.extras, printer) {
+            push("Beside petrol and ethanol", extras, String::new());
         }
         if let Some(afr) = blend.stoichiometric_afr {
             let (value, aside) = banded(afr, 2, printer);
