@@ -107,9 +107,12 @@ fn hydrous_ethanol_is_not_petrol() {
     document.here.fill.extras = ExtrasForm::default();
     document.here.fill.offers[0].extras = ExtrasForm::default();
     let mistaken = figures(&answer(&document));
-    for (is, (wrong, right)) in
-        mistaken.into_iter().zip([(9.254, 8.465), (1.3455, 1.449), (1.0550, 1.1445), (0.746, 0.689)])
-    {
+    for (is, (wrong, right)) in mistaken.into_iter().zip([
+        (9.254, 8.465),
+        (1.3455, 1.449),
+        (1.0550, 1.1445),
+        (0.746, 0.689),
+    ]) {
         near(is, wrong, 0.001);
         assert!((wrong - right).abs() > 0.05);
     }
