@@ -1,7 +1,7 @@
 //! What is said of water, methanol and ethers in a fuel.
 
 use fillwright::fuel::Extras;
-use fillwright::logbook::Printer;
+use fillwright::logbook::{ExtrasForm, Printer};
 use fillwright::quantity::{Band, Share};
 
 /// “water 4.8 % (3.4 to 6.1 %), ethers 2 %”; nothing where there can be none. The ends are
@@ -26,4 +26,23 @@ fn told(band: Band<Share>, printer: &Printer) -> String {
         return format!("{expected}\u{202f}%");
     }
     format!("{expected}\u{202f}% ({} to {}\u{202f}%)", number(low), number(high))
+}
+
+/// The same as it was typed: “water 4.8 (3.4-6.1) %, oxygen 2.7 % by mass”.
+pub(crate) fn typed(form: &ExtrasForm) -> String {
+    let parts = [
+        ("water", &form.water, "%"),
+        ("methanol", &form.methanol, "%"),
+        ("ethers", &form.ethers, "%"),
+        ("oxygen", &form.oxygen, "% by mass"),
+    ];
+    let known: Vec<String> = parts
+        .into_iter()
+        .filter(|(_, text, _)| !text.trim().is_empty())
+        .map(|(name, text, unit)| {
+            let number = text.trim().trim_end_matches('%').trim_end();
+            format!("{name} {number}\u{202f}{unit}")
+        })
+        .collect();
+    known.join(", ")
 }
