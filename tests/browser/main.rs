@@ -34,6 +34,7 @@ mod methods;
 mod notations;
 mod offline;
 mod out_of_reach;
+mod oxygenates;
 mod policy;
 mod preferences;
 mod printed;

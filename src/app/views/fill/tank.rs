@@ -140,7 +140,7 @@ fn TypedContents() -> impl IntoView {
                     on_text=state.set(|it, text| it.here.fill.share_range = text)
                 />
             </div>
-            <Folded summary="Octane, water, ethers, gauge error".into_any()>
+            <Folded summary="Octane of it, error of the reading".into_any()>
                 <div class="pair">
                     <TextField
                         field=Field::TankOctane

@@ -158,7 +158,7 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
         })
     });
     view! {
-        <Folded summary="More: name, amount, MON, water, ethers".into_any()>
+        <Folded summary="Name, how much there is, MON".into_any()>
             <TextField
                 field=Field::Fuel(id, FuelPart::Name)
                 label="Name"

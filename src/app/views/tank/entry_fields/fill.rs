@@ -160,7 +160,7 @@ fn PouredFuel(id: u32) -> impl IntoView {
                 />
             </div>
             <details>
-                <summary>"Ethanol, octane, name, water, ethers"</summary>
+                <summary>"Ethanol, octane, name"</summary>
                 <div class="pair">
                     {text(FuelPart::Share, "Ethanol", "%", |it| &mut it.share, |it| &it.share)}
                     {text(
