@@ -38,7 +38,7 @@ pub(super) const PETROL_95_E10: Grade = Grade {
     note: "The standard sets no minimum, but up to 5 % it could be sold as E5. E10 is sold near its \
            maximum: common practice, no source. So much ethanol brings all the oxygen that is \
            allowed, 3.7 %: ethers or methanol only stand in for some of it, which leans an engine \
-           no more.",
+           less than 1 % more.",
     oxygen_max_percent: Some(3.7),
     ..PETROL
 };

@@ -31,7 +31,8 @@ pub struct Grade {
     /// Methanol in percent by volume.
     methanol_percent: Percent,
     /// Ethers in percent by volume: what oxygen leaves beside the most ethanol. Where
-    /// there is less ethanol there may be more ether, which leans an engine no more.
+    /// there is less ethanol there may be more ether, which leans an engine less than 1 %
+    /// more.
     ethers_percent: Percent,
     /// Most methanol that is allowed, in percent by volume; none when the source names
     /// no limit.
