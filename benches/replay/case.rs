@@ -1,6 +1,7 @@
 //! The log that is replayed: years of driving, gauge readings, fills of two fuels,
 //! and a sensor that is read after each.
 
+use fillwright::fuel::Extras;
 use fillwright::logbook::{Course, Document, Event, History, Id, Printer};
 use fillwright::quantity::notation::{Consumption, DecimalMark, DistanceUnit};
 use fillwright::quantity::{Band, Share, Volume};
@@ -25,7 +26,8 @@ pub(crate) fn log() -> Result<Log, Box<dyn std::error::Error>> {
     let pour = |volume: f64, ends: [f64; 3]| -> Result<Pour, Box<dyn std::error::Error>> {
         let [low, expected, high] = ends.map(Share::from_percent);
         let share = Band::new(low?, expected?, high?)?;
-        Ok(Pour { volume: litres(volume), share, ron: Some(95.0), mon: Some(85.0) })
+        let extras = Extras::default();
+        Ok(Pour { volume: litres(volume), share, extras, ron: Some(95.0), mon: Some(85.0) })
     };
     let stop = |clicked: bool| -> Result<[Evidence; 4], Box<dyn std::error::Error>> {
         Ok([
@@ -46,6 +48,7 @@ pub(crate) fn log() -> Result<Log, Box<dyn std::error::Error>> {
     let beginning = Evidence::State {
         level: Band::exact(litres(58.0)),
         share: Band::exact(Share::from_percent(40.0)?),
+        extras: Extras::default(),
         ron: Some(98.0),
         mon: Some(86.0),
     };

@@ -155,7 +155,7 @@ impl State {
         // Nothing of these two is worked out before a view asks for it.
         let workshop = Memo::new_with_compare(
             move |_| {
-                let tank = history.with(|it| it.estimate().map(|estimate| estimate.share));
+                let tank = history.with(|it| it.estimate().map(|estimate| estimate.content()));
                 Arc::new(
                     document
                         .with(|it| printer.with(|printer| WorkshopReading::of(it, tank, printer))),

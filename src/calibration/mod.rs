@@ -1,7 +1,7 @@
 //! Which engine calibration may be selected on a blend that is only known within
 //! a band.
 
-use crate::fuel::{HydrocarbonBase, Mixture};
+use crate::fuel::{Content, Extras, HydrocarbonBase, Mixture};
 use crate::quantity::notation::VolumeUnit;
 use crate::quantity::{Band, Share};
 
@@ -40,9 +40,18 @@ pub enum FluidState {
 pub struct Contents {
     /// The ethanol share.
     pub share: Band<Share>,
+    /// What there is beside petrol and ethanol.
+    pub extras: Extras,
     /// The octane number, at least: at the worst end of the band, and as
     /// expected. Unknown where that of a part is.
     pub ron: Option<Band<f64>>,
+}
+
+impl Contents {
+    /// What the fuel may be made of.
+    pub fn content(&self) -> Content {
+        Content { ethanol: self.share, extras: self.extras }
+    }
 }
 
 /// The verdict on a calibration.
@@ -141,7 +150,7 @@ impl Calibration {
         }
         let verdict =
             reasons.iter().map(|reason| reason.verdict()).max().unwrap_or(Verdict::Usable);
-        Judgement { verdict, reasons, open_loop_lambda: self.open_loop_lambda(contents.share) }
+        Judgement { verdict, reasons, open_loop_lambda: self.open_loop_lambda(contents) }
     }
 
     fn window_reasons(&self, share: Band<Share>) -> Vec<Reason> {
@@ -177,13 +186,10 @@ impl Calibration {
 
     /// What lambda becomes when this calibration's fuel quantities, written for
     /// one blend, are injected on another: `(AFR_cal / AFR) sqrt(rho_cal / rho)`.
-    fn open_loop_lambda(&self, share: Band<Share>) -> Option<Band<f64>> {
+    fn open_loop_lambda(&self, contents: &Contents) -> Option<Band<f64>> {
         let litre = VolumeUnit::Litre.quantity(1.0);
-        let blend = |share: Share| Mixture::splash(litre, share, &HydrocarbonBase::default());
-        let intended = blend(self.written_for);
-        let ratio = |share: Share| blend(share).open_loop_lambda_ratio(&intended);
-        // More ethanol is always leaner: AFR falls faster than density rises.
-        Band::enclosing(ratio(share.expected())?, [ratio(share.low())?, ratio(share.high())?])
+        let intended = Mixture::splash(litre, self.written_for, &HydrocarbonBase::default());
+        contents.content().over(|blend| blend.open_loop_lambda_ratio(&intended))
     }
 }
 
@@ -213,7 +219,8 @@ mod tests {
 
     fn verdict(share: Band<Share>, ron: Option<(f64, f64)>) -> (Verdict, Vec<Reason>) {
         let ron = ron.map(|(low, expected)| Band::new(low, expected, expected).unwrap());
-        let judged = mid_blend().judge(&Contents { share, ron }, FluidState::Unknown);
+        let judged = mid_blend()
+            .judge(&Contents { share, extras: Extras::default(), ron }, FluidState::Unknown);
         (judged.verdict, judged.reasons)
     }
 
@@ -250,7 +257,11 @@ mod tests {
 
     #[test]
     fn fluid_counts_where_it_is_needed() {
-        let contents = Contents { share: band(28.0, 30.0, 32.0), ron: Some(Band::exact(99.0)) };
+        let contents = Contents {
+            share: band(28.0, 30.0, 32.0),
+            extras: Extras::default(),
+            ron: Some(Band::exact(99.0)),
+        };
         let verdict = |needs_fluid, fluid| {
             Calibration { needs_fluid, ..mid_blend() }.judge(&contents, fluid).verdict
         };
@@ -268,12 +279,17 @@ mod tests {
     #[test]
     fn more_ethanol_than_written_for_is_leaner() {
         let written_for_e10 = Calibration { written_for: percent(10.0), ..mid_blend() };
-        let contents = Contents { share: Band::exact(percent(85.0)), ron: None };
+        let of = |share: f64| Contents {
+            share: Band::exact(percent(share)),
+            extras: Extras::default(),
+            ron: None,
+        };
+        let contents = of(85.0);
         let judged = written_for_e10.judge(&contents, FluidState::Ready);
         let ratio = judged.open_loop_lambda.unwrap().expected();
         approx::assert_abs_diff_eq!(ratio, 1.3940, epsilon = 5e-4);
         assert!((ratio - 1.4275).abs() > 0.02);
-        let as_written = Contents { share: Band::exact(percent(10.0)), ron: None };
+        let as_written = of(10.0);
         let judged = written_for_e10.judge(&as_written, FluidState::Ready);
         approx::assert_abs_diff_eq!(
             judged.open_loop_lambda.unwrap().expected(),

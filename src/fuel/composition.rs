@@ -3,7 +3,7 @@
 use crate::quantity::{AmountOfSubstance, Mass, Volume};
 
 use super::constants as c;
-use super::constituent::{Compound, Constituent, ETHANOL, METHANOL, WATER};
+use super::constituent::{Compound, Constituent, ETBE, ETHANOL, METHANOL, MTBE, WATER};
 use super::mixture::Mixture;
 
 /// Amounts of the three elements that take part in burning.
@@ -21,6 +21,8 @@ impl Mixture {
             Constituent::Hydrocarbon => self.hydrocarbon.volume,
             Constituent::Ethanol => self.ethanol,
             Constituent::Methanol => self.methanol,
+            Constituent::Mtbe => self.mtbe,
+            Constituent::Etbe => self.etbe,
             Constituent::Water => self.water,
         }
     }
@@ -31,6 +33,8 @@ impl Mixture {
             Constituent::Hydrocarbon => self.hydrocarbon.mass,
             Constituent::Ethanol => self.ethanol * ETHANOL.density_15(),
             Constituent::Methanol => self.methanol * METHANOL.density_15(),
+            Constituent::Mtbe => self.mtbe * MTBE.density_15(),
+            Constituent::Etbe => self.etbe * ETBE.density_15(),
             Constituent::Water => self.water * WATER.density_15(),
         }
     }
@@ -42,6 +46,8 @@ impl Mixture {
             Constituent::Hydrocarbon => self.hydrocarbon.moles,
             Constituent::Ethanol => mass / ETHANOL.molar_mass(),
             Constituent::Methanol => mass / METHANOL.molar_mass(),
+            Constituent::Mtbe => mass / MTBE.molar_mass(),
+            Constituent::Etbe => mass / ETBE.molar_mass(),
             Constituent::Water => mass / WATER.molar_mass(),
         }
     }
@@ -105,10 +111,12 @@ impl Mixture {
     }
 
     /// The pure compounds in it, with the mass of each.
-    pub(super) fn compounds(&self) -> [(&'static Compound, Mass); 3] {
+    pub(super) fn compounds(&self) -> [(&'static Compound, Mass); 5] {
         [
             (&ETHANOL, self.mass_of(Constituent::Ethanol)),
             (&METHANOL, self.mass_of(Constituent::Methanol)),
+            (&MTBE, self.mass_of(Constituent::Mtbe)),
+            (&ETBE, self.mass_of(Constituent::Etbe)),
             (&WATER, self.mass_of(Constituent::Water)),
         ]
     }

@@ -4,7 +4,7 @@ use crate::quantity::{MassDensity, MolarMass, SpecificEnergy};
 
 use super::constants::{self as c, Constant};
 
-/// One of the four things that a petrol-ethanol fuel is reckoned to be made of.
+/// One of the things that a fuel is taken to be made of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Constituent {
     /// The petrol base: everything that holds no oxygen.
@@ -13,13 +13,18 @@ pub enum Constituent {
     Ethanol,
     /// Methanol, CH4O.
     Methanol,
+    /// Methyl tert-butyl ether, C5H12O.
+    Mtbe,
+    /// Ethyl tert-butyl ether, C6H14O.
+    Etbe,
     /// Water, H2O.
     Water,
 }
 
 impl Constituent {
-    /// All four, in the order in which they are listed.
-    pub const ALL: [Self; 4] = [Self::Hydrocarbon, Self::Ethanol, Self::Methanol, Self::Water];
+    /// All of them, in the order in which they are listed.
+    pub const ALL: [Self; 6] =
+        [Self::Hydrocarbon, Self::Ethanol, Self::Methanol, Self::Mtbe, Self::Etbe, Self::Water];
 }
 
 /// A pure compound, whose properties do not depend on the pump.
@@ -58,6 +63,28 @@ pub(super) static METHANOL: Compound = Compound {
     vaporisation: &c::METHANOL_VAPORISATION,
     ron: Some(&c::METHANOL_RON),
     mon: Some(&c::METHANOL_MON),
+};
+
+pub(super) static MTBE: Compound = Compound {
+    carbon: 5.0,
+    hydrogen: 12.0,
+    oxygen: 1.0,
+    density_15: &c::MTBE_DENSITY,
+    heating_value: Some(&c::MTBE_HEATING_VALUE),
+    vaporisation: &c::MTBE_VAPORISATION,
+    ron: Some(&c::MTBE_RON),
+    mon: Some(&c::MTBE_MON),
+};
+
+pub(super) static ETBE: Compound = Compound {
+    carbon: 6.0,
+    hydrogen: 14.0,
+    oxygen: 1.0,
+    density_15: &c::ETBE_DENSITY,
+    heating_value: Some(&c::ETBE_HEATING_VALUE),
+    vaporisation: &c::ETBE_VAPORISATION,
+    ron: Some(&c::ETBE_RON),
+    mon: Some(&c::ETBE_MON),
 };
 
 pub(super) static WATER: Compound = Compound {
@@ -106,8 +133,8 @@ impl Compound {
     }
 }
 
-/// The petrol that is left when ethanol, methanol and water are taken out of a
-/// pump fuel.
+/// The petrol that is left when ethanol, methanol, ethers and water are taken out of
+/// a pump fuel.
 ///
 /// The default is a middling petrol of unknown octane; its numbers and their
 /// sources are in [`constants`](super::constants).

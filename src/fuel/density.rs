@@ -2,7 +2,7 @@
 
 use crate::quantity::{MassDensity, ThermodynamicTemperature, Volume};
 
-use super::constituent::Constituent;
+use super::constituent::{Constituent, ETBE, MTBE};
 use super::expansion::{
     DensityError, ETHANOL_DENSITIES, METHANOL_DENSITIES, WATER_DENSITIES,
     petrol_volume_correction_factor,
@@ -87,6 +87,9 @@ impl Mixture {
             ),
             Constituent::Ethanol => ETHANOL_DENSITIES.volume_correction_factor(temperature),
             Constituent::Methanol => METHANOL_DENSITIES.volume_correction_factor(temperature),
+            // Petrol's rule at their own density: common practice, no source.
+            Constituent::Mtbe => petrol_volume_correction_factor(MTBE.density_15(), temperature),
+            Constituent::Etbe => petrol_volume_correction_factor(ETBE.density_15(), temperature),
             Constituent::Water => WATER_DENSITIES.volume_correction_factor(temperature),
         }
     }

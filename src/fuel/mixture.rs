@@ -35,6 +35,8 @@ pub struct Mixture {
     pub(super) hydrocarbon: Hydrocarbon,
     pub(super) ethanol: Volume,
     pub(super) methanol: Volume,
+    pub(super) mtbe: Volume,
+    pub(super) etbe: Volume,
     pub(super) water: Volume,
 }
 
@@ -60,6 +62,10 @@ pub struct MixtureParts {
     pub ethanol: Volume,
     /// Volume of methanol.
     pub methanol: Volume,
+    /// Volume of methyl tert-butyl ether.
+    pub mtbe: Volume,
+    /// Volume of ethyl tert-butyl ether.
+    pub etbe: Volume,
     /// Volume of water.
     pub water: Volume,
 }
@@ -81,6 +87,8 @@ impl Mixture {
         hydrocarbon: Hydrocarbon::NONE,
         ethanol: NO_VOLUME,
         methanol: NO_VOLUME,
+        mtbe: NO_VOLUME,
+        etbe: NO_VOLUME,
         water: NO_VOLUME,
     };
 
@@ -99,13 +107,15 @@ impl Mixture {
             hydrocarbon: Hydrocarbon::new(parts.hydrocarbon, base),
             ethanol: amount(parts.ethanol),
             methanol: amount(parts.methanol),
+            mtbe: amount(parts.mtbe),
+            etbe: amount(parts.etbe),
             water: amount(parts.water),
         }
     }
 
     /// Volume at 15 degC, `V = sum of V_i`.
     pub fn volume(&self) -> Volume {
-        self.hydrocarbon.volume + self.ethanol + self.methanol + self.water
+        self.hydrocarbon.volume + self.ethanol + self.methanol + self.mtbe + self.etbe + self.water
     }
 
     /// Whether there is no fuel.
@@ -138,6 +148,8 @@ impl Add for Mixture {
             hydrocarbon: self.hydrocarbon.plus(other.hydrocarbon),
             ethanol: self.ethanol + other.ethanol,
             methanol: self.methanol + other.methanol,
+            mtbe: self.mtbe + other.mtbe,
+            etbe: self.etbe + other.etbe,
             water: self.water + other.water,
         }
     }
@@ -171,6 +183,8 @@ impl Mul<f64> for Mixture {
                 hydrocarbon: self.hydrocarbon.times(factor),
                 ethanol: self.ethanol * factor,
                 methanol: self.methanol * factor,
+                mtbe: self.mtbe * factor,
+                etbe: self.etbe * factor,
                 water: self.water * factor,
             }
         } else {

@@ -9,6 +9,7 @@ mod air;
 mod composition;
 pub mod constants;
 mod constituent;
+mod content;
 mod cooling;
 mod density;
 mod energy;
@@ -22,6 +23,7 @@ mod volatility;
 pub use air::air_per_oxygen;
 pub use constants::Constant;
 pub use constituent::{Constituent, HydrocarbonBase};
+pub use content::{Content, Corner, Extras, OxygenError, ethers_of_oxygen};
 pub use energy::EnergyDensity;
 pub use expansion::{
     DensityError, DensityTable, ETHANOL_DENSITIES, METHANOL_DENSITIES, WATER_DENSITIES,
@@ -29,5 +31,5 @@ pub use expansion::{
 };
 pub use grades::Grade;
 pub use mixture::{Mixture, MixtureParts};
-pub use octane::{MolarDensity, ron_mon_from_aki};
+pub use octane::{AkiError, MolarDensity, ron_mon_from_aki};
 pub use volatility::{ETHANOL_WAIVER, FLEX_FUEL_CLASSES, ethanol_waiver};

@@ -7,6 +7,8 @@
 //! 2012-01-1274, abstract). In neat n-heptane MON comes out up to 13 above. So every
 //! number here means **at least**.
 
+use thiserror::Error;
+
 use crate::quantity::{AmountOfSubstance, Share, Volume};
 use uom::si::f64::MolarConcentration;
 use uom::si::volume::liter;
@@ -111,18 +113,61 @@ impl HydrocarbonBase {
     }
 }
 
-/// RON and MON of a petrol of which only the anti-knock index is known:
-/// `RON = AKI + S / 2`, `MON = AKI - S / 2`, with the usual sensitivity S of 8.
+/// Why a number is no anti-knock index of a fuel.
+#[derive(Clone, Copy, Debug, Error, PartialEq)]
+#[error(
+    "no E{:.0} has {given} AKI: neat ethanol has {:.1}, and with it an E{:.0} has at most {most:.1}. \
+     Give the number on the pump, or correct the ethanol share",
+    share.percent(),
+    neat_aki(),
+    share.percent()
+)]
+pub struct AkiError {
+    /// What was given.
+    pub given: f64,
+    /// The ethanol share of the fuel.
+    pub share: Share,
+    /// The most that such a fuel can have.
+    pub most: f64,
+}
+
+/// Anti-knock index of neat ethanol.
+fn neat_aki() -> f64 {
+    f64::midpoint(c::ETHANOL_RON.value, c::ETHANOL_MON.value)
+}
+
+/// RON and MON of a petrol of which only the anti-knock index and the ethanol share
+/// are known: `RON = AKI + S / 2`, `MON = AKI - S / 2`.
 ///
-/// Common practice, no source: real petrols have S of about 7 to 12, so take the
-/// numbers as a floor to plan with and not as a statement about the fuel.
+/// The sensitivity follows the molar rule between the usual 8 of a petrol base and the
+/// 19 of neat ethanol: `S = (1 - x) S_g + x (RON_e - MON_e)`, x being the mole fraction
+/// of ethanol. That of the base is common practice, no source: real ones have S of
+/// about 7 to 12, so take the numbers as a floor to plan with.
 ///
 /// ```
-/// assert_eq!(fillwright::fuel::ron_mon_from_aki(91.0), (95.0, 87.0));
+/// use fillwright::fuel::ron_mon_from_aki;
+/// use fillwright::quantity::Share;
+/// let (ron, mon) = ron_mon_from_aki(93.0, Share::from_percent(10.0)?)?;
+/// assert!((ron - 98.1).abs() < 0.05 && (mon - 87.9).abs() < 0.05);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn ron_mon_from_aki(aki: f64) -> (f64, f64) {
-    let half = c::PETROL_SENSITIVITY.value / 2.0;
-    (aki + half, aki - half)
+///
+/// # Errors
+/// When the index is higher than the molar rule allows: between that of neat toluene,
+/// which no petrol base exceeds, and the 99.5 of neat ethanol.
+pub fn ron_mon_from_aki(aki: f64, ethanol: Share) -> Result<(f64, f64), AkiError> {
+    let moles = MolarDensity::default();
+    let of_ethanol = moles.ethanol * ethanol.fraction();
+    let fraction: f64 = (of_ethanol / moles.of_share(ethanol)).into();
+    let between = |base: f64, neat: f64| (1.0 - fraction) * base + fraction * neat;
+    let best_base = f64::midpoint(c::TOLUENE_RON.value, c::TOLUENE_MON.value);
+    let most = between(best_base, neat_aki());
+    if aki > most + 1e-9 {
+        return Err(AkiError { given: aki, share: ethanol, most });
+    }
+    let neat = c::ETHANOL_RON.value - c::ETHANOL_MON.value;
+    let half = between(c::PETROL_SENSITIVITY.value, neat) / 2.0;
+    Ok((aki + half, aki - half))
 }
 
 /// Moles in a litre of petrol base and of ethanol: the weights with which octane
@@ -208,6 +253,7 @@ mod tests {
             ethanol: part(74.7),
             methanol: part(0.5),
             water: part(0.8),
+            ..MixtureParts::default()
         };
         let base =
             HydrocarbonBase::default().with_finished_octane_of(Some(105.0), Some(89.0), &parts);

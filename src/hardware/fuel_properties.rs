@@ -36,12 +36,17 @@ impl FuelProperties {
     /// [`VISCOSITY_RULE`](super::constants::VISCOSITY_RULE).
     pub fn of_share(share: Share) -> Self {
         let litre = Volume::new::<liter>(1.0);
-        let blend = Mixture::splash(litre, share, &HydrocarbonBase::default());
+        Self::of_mixture(&Mixture::splash(litre, share, &HydrocarbonBase::default()))
+    }
+
+    /// Of a fuel of any constituents; not of an empty one. The viscosity goes by its
+    /// ethanol alone: what else there is beside petrol is little.
+    pub fn of_mixture(fuel: &Mixture) -> Self {
         Self {
-            density: blend.mass() / blend.volume(),
-            stoichiometric_afr: (blend.stoichiometric_air() / blend.mass()).into(),
-            lower_heating_value: blend.energy() / blend.mass(),
-            viscosity: viscosity(share),
+            density: fuel.mass() / fuel.volume(),
+            stoichiometric_afr: (fuel.stoichiometric_air() / fuel.mass()).into(),
+            lower_heating_value: fuel.energy() / fuel.mass(),
+            viscosity: viscosity(fuel.ethanol_share().unwrap_or_default()),
         }
     }
 }

@@ -120,10 +120,9 @@ impl Load {
 impl FuelSystem {
     /// Every part over all speeds, for a blend that is known within a band.
     ///
-    /// More ethanol takes more fuel by volume and by mass, so the ends of the band
-    /// are the ends of every result.
-    pub fn headroom(&self, load: &Load, share: Band<Share>) -> Headroom {
-        let blends = share.map(Blend::of);
+    /// More ethanol, water, methanol or ether takes more fuel by volume and by mass, so
+    /// the ends of the band are the ends of every result.
+    pub fn headroom(&self, load: &Load, blends: &Band<Blend>) -> Headroom {
         let flows: Vec<Band<MassRate>> = load
             .points
             .iter()
@@ -147,7 +146,7 @@ impl FuelSystem {
         let parts = self
             .parts()
             .into_iter()
-            .map(|part| self.over_speed(part, load, &blends, &flows))
+            .map(|part| self.over_speed(part, load, blends, &flows))
             .collect();
         Headroom { flows, air, parts }
     }

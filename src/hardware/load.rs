@@ -1,6 +1,7 @@
 use super::demand::{PowerRoute, air_for};
 use super::fuel_properties::FuelProperties;
 use super::injection_fluid::FluidNozzle;
+use crate::fuel::Content;
 use crate::quantity::{AngularVelocity, Band, CrankPower, GaugePressure, MassRate, Share};
 
 /// A blend with what the fuel system needs to know of it.
@@ -16,6 +17,14 @@ impl Blend {
     /// The blend with this ethanol share.
     pub fn of(share: Share) -> Self {
         Self { share, fuel: FuelProperties::of_share(share) }
+    }
+
+    /// The blends at the ends of what a fuel may hold, and the one that is expected.
+    pub fn over(content: &Content) -> Band<Self> {
+        content.at_ends(|fuel| Self {
+            share: fuel.ethanol_share().unwrap_or_default(),
+            fuel: FuelProperties::of_mixture(fuel),
+        })
     }
 }
 

@@ -4,7 +4,7 @@ use super::nozzle::RatedFlow;
 use super::operating_point::OperatingPoint;
 use super::plunger_pump::PlungerPump;
 use super::system::{FuelSystem, PartOf};
-use crate::quantity::{Band, GaugePressure, MassRate, Pressure, Share, Volume, VolumeRate};
+use crate::quantity::{Band, GaugePressure, MassRate, Pressure, Volume, VolumeRate};
 
 /// What a part has to be for a wanted reserve, all else as it is.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -43,19 +43,19 @@ impl FuelSystem {
         &self,
         part: &PartOverSpeed,
         load: &Load,
-        share: Band<Share>,
+        blends: &Band<Blend>,
         flows: &[Band<MassRate>],
         wanted: f64,
     ) -> Option<[Requirement; 2]> {
         let tightest = part.tightest?;
         let (point, flow) = (load.points.get(tightest.at)?, flows.get(tightest.at)?);
         let cases = [
-            (share.expected(), tightest.reserve.expected(), flow.expected()),
-            (share.high(), tightest.reserve.low(), flow.high()),
+            (blends.expected(), tightest.reserve.expected(), flow.expected()),
+            (blends.high(), tightest.reserve.low(), flow.high()),
         ];
-        let [expected, worst] = cases.map(|(share, reserve, flow)| {
-            let fuel = Blend::of(share).fuel;
-            let at = OperatingPoint { speed: point.speed, manifold: point.manifold, fuel: &fuel };
+        let [expected, worst] = cases.map(|(blend, reserve, flow)| {
+            let at =
+                OperatingPoint { speed: point.speed, manifold: point.manifold, fuel: &blend.fuel };
             self.requirement(
                 part.part,
                 (1.0 + wanted) / (1.0 + reserve),

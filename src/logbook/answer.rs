@@ -5,7 +5,7 @@ use super::complaint::Field;
 use super::interpret::{Asked, octane_missing};
 use crate::calibration::{Contents, Judgement, Reason};
 use crate::fill::{Order, Plan, Problem, economics};
-use crate::fuel::{HydrocarbonBase, Mixture};
+use crate::fuel::{Content, Extras, Mixture};
 use crate::quantity::notation::VolumeUnit;
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 use crate::workings::Working;
@@ -32,11 +32,13 @@ pub struct Blend {
     pub level: Band<Volume>,
     /// The ethanol share: as expected, and the worst cases.
     pub share: Band<Share>,
+    /// What there is beside petrol and ethanol, likewise.
+    pub extras: Extras,
     /// The research octane number, at least: as expected and over the box.
     pub ron: Option<Band<f64>>,
     /// The motor octane number, likewise.
     pub mon: Option<Band<f64>>,
-    /// The stoichiometric air-fuel ratio, over the band of the share.
+    /// The stoichiometric air-fuel ratio, over the bands of what it may hold.
     pub stoichiometric_afr: Option<Band<f64>>,
     /// Fuel volume at equal air and lambda over that of the reference fuel.
     pub volume_multiplier: Option<Band<f64>>,
@@ -45,6 +47,11 @@ pub struct Blend {
 }
 
 impl Blend {
+    /// What it may be made of.
+    pub fn content(&self) -> Content {
+        Content { ethanol: self.share, extras: self.extras }
+    }
+
     /// The anti-knock index, at least.
     pub fn aki(&self) -> Option<Band<f64>> {
         let (ron, mon) = (self.ron?, self.mon?);
@@ -102,7 +109,7 @@ impl Answer {
         let steps = steps(problem, &order);
         let blend = blend(&asked, &plan, &order);
         let verdicts = blend.as_ref().map_or_else(Vec::new, |blend| {
-            let contents = Contents { share: blend.share, ron: blend.ron };
+            let contents = Contents { share: blend.share, extras: blend.extras, ron: blend.ron };
             let judge = |(id, calibration): &(u32, crate::calibration::Calibration)| {
                 (*id, calibration.judge(&contents, asked.fluid))
             };
@@ -236,31 +243,41 @@ fn steps(problem: &Problem, order: &Order) -> Vec<Step> {
 fn blend(asked: &Asked, plan: &Plan, order: &Order) -> Option<Blend> {
     let problem = &asked.problem;
     let tank = &problem.tank;
-    let base = HydrocarbonBase::default();
-    let present = Mixture::splash(tank.level.expected(), tank.share.expected(), &base);
-    let added = asked.mixture_of(&plan.volumes);
-    let mixture = present + added;
+    let mixture = asked.present() + asked.mixture_of(&plan.volumes);
     if in_litres(mixture.volume()) <= 0.0 {
         return None;
     }
     let reference = reference(asked);
-    let litre = reference.volume();
-    let share = order.worst.share;
-    let at = |share: Share| Mixture::splash(litre, share, &base);
-    let over_band = |of: &dyn Fn(Mixture) -> Option<f64>| {
-        let ends = [of(at(share.low()))?, of(at(share.high()))?];
-        Band::enclosing(of(at(share.expected()))?, ends)
-    };
+    let (share, extras) = (order.worst.share, extras_after(asked, order));
+    let content = Content { ethanol: share, extras };
     let ron: Vec<Option<f64>> = problem.offers.iter().map(|offer| offer.ron).collect();
     let mon: Vec<Option<f64>> = asked.fuels.iter().map(|fuel| fuel.mon).collect();
     Some(Blend {
         level: order.worst.level,
         share,
+        extras,
         ron: problem.worst_octane(&order.pours, tank.ron, &ron),
         mon: problem.worst_octane(&order.pours, asked.tank_mon, &mon),
-        stoichiometric_afr: over_band(&|fuel| fuel.stoichiometric_afr()),
-        volume_multiplier: over_band(&|fuel| fuel.fuel_volume_multiplier(&reference)),
+        stoichiometric_afr: content.over(Mixture::stoichiometric_afr),
+        volume_multiplier: content.over(|fuel| fuel.fuel_volume_multiplier(&reference)),
         mixture,
+    })
+}
+
+/// What there is beside petrol and ethanol after the pours. Each kind mixes as ethanol
+/// does, so its worst cases are found in the same way.
+fn extras_after(asked: &Asked, order: &Order) -> Extras {
+    let fuels = || asked.fuels.iter().map(|fuel| fuel.content.extras);
+    if asked.tank_extras.is_none() && fuels().all(|it| it.is_none()) {
+        return Extras::default();
+    }
+    Extras::each(|of| {
+        let mut problem = asked.problem.clone();
+        problem.tank.share = of(&asked.tank_extras);
+        for (offer, extras) in problem.offers.iter_mut().zip(fuels()) {
+            offer.share = of(&extras);
+        }
+        problem.worst(&order.pours).share
     })
 }
 

@@ -247,10 +247,7 @@ fn distance(asked: &Asked, burn: &BurnDown) -> Option<Length> {
 
 /// What is in the tank, with what was already poured.
 fn tank_mixture(asked: &Asked) -> Option<Mixture> {
-    let tank = &asked.problem.tank;
-    let present =
-        Mixture::splash(tank.level.expected(), tank.share.expected(), &HydrocarbonBase::default());
-    let all = present + asked.mixture_of(&poured(&asked.problem));
+    let all = asked.present() + asked.mixture_of(&poured(&asked.problem));
     (in_litres(all.volume()) > 0.0).then_some(all)
 }
 

@@ -31,6 +31,8 @@ pub enum Field {
     TankShare,
     /// What that share may be.
     TankShareRange,
+    /// What is in the tank beside petrol and ethanol.
+    TankExtra(ExtraPart),
     /// The octane number of what is in the tank.
     TankOctane,
     /// Its motor octane number.
@@ -75,6 +77,30 @@ pub enum Field {
     Halt(u32, HaltPart),
 }
 
+/// What there may be beside petrol and ethanol.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum ExtraPart {
+    /// Water.
+    Water,
+    /// Methanol.
+    Methanol,
+    /// Ethers.
+    Ethers,
+    /// Oxygen, which tells of ethers.
+    Oxygen,
+}
+
+impl ExtraPart {
+    fn id(self) -> &'static str {
+        match self {
+            Self::Water => "water",
+            Self::Methanol => "methanol",
+            Self::Ethers => "ethers",
+            Self::Oxygen => "oxygen",
+        }
+    }
+}
+
 /// A part of a fuel on offer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum FuelPart {
@@ -84,6 +110,8 @@ pub enum FuelPart {
     Share,
     /// What the share may be.
     ShareRange,
+    /// What it holds beside petrol and ethanol.
+    Extra(ExtraPart),
     /// The octane number.
     Octane,
     /// The motor octane number.
@@ -109,6 +137,8 @@ pub enum RoutePart {
     Share,
     /// What that may be.
     ShareRange,
+    /// What is in it beside petrol and ethanol.
+    Extra(ExtraPart),
     /// Its octane number.
     Octane,
     /// Its motor octane number.
@@ -174,6 +204,8 @@ pub enum EntryPart {
     Share,
     /// What that may be.
     ShareRange,
+    /// What there is beside petrol and ethanol.
+    Extra(ExtraPart),
     /// An octane number.
     Octane,
     /// A motor octane number.
@@ -221,6 +253,7 @@ impl FuelPart {
             Self::Name => "name",
             Self::Share => "share",
             Self::ShareRange => "share-range",
+            Self::Extra(part) => part.id(),
             Self::Octane => "octane",
             Self::Mon => "mon",
             Self::Price => "price",
@@ -240,6 +273,7 @@ impl EntryPart {
             Self::LevelError => "level-error",
             Self::Share => "share",
             Self::ShareRange => "share-range",
+            Self::Extra(part) => part.id(),
             Self::Octane => "octane",
             Self::Mon => "mon",
             Self::Sensor => "sensor",
@@ -273,6 +307,7 @@ impl Field {
             Self::LevelError => "level-error".into(),
             Self::TankShare => "tank-share".into(),
             Self::TankShareRange => "tank-share-range".into(),
+            Self::TankExtra(part) => format!("tank-{}", part.id()),
             Self::TankOctane => "tank-octane".into(),
             Self::TankMon => "tank-mon".into(),
             Self::Offers => "offers".into(),

@@ -2,11 +2,11 @@
 
 use super::document::CarFile;
 use super::event::{BeforeForm, ContentsForm, Event, LevelForm, What};
-use super::forms::Entry;
+use super::forms::{Entry, ExtrasForm};
 use crate::quantity::notation::{Choosable, Units};
 use crate::tank::{LevelReading, TubeTestMethod};
 
-const COLUMNS: [&str; 25] = [
+const COLUMNS: [&str; 29] = [
     "time",
     "kind",
     "place",
@@ -17,6 +17,10 @@ const COLUMNS: [&str; 25] = [
     "price per",
     "ethanol %",
     "ethanol % range",
+    "water %",
+    "methanol %",
+    "ethers %",
+    "oxygen % by mass",
     "octane",
     "octane scale",
     "MON",
@@ -88,6 +92,14 @@ impl Row {
     fn contents(&mut self, form: &ContentsForm) {
         self.level(&form.level);
         self.blend(&form.share, &form.share_range, &form.octane, &form.mon);
+        self.extras(&form.extras);
+    }
+
+    fn extras(&mut self, form: &ExtrasForm) {
+        self.set("water %", &form.water);
+        self.set("methanol %", &form.methanol);
+        self.set("ethers %", &form.ethers);
+        self.set("oxygen % by mass", &form.oxygen);
     }
 
     fn blend(&mut self, share: &str, range: &str, octane: &Entry, mon: &str) {
@@ -129,6 +141,7 @@ fn rows(event: &Event) -> Vec<Row> {
                 row.volume(&fuel.put_in);
                 row.measure("price", "price per", &fuel.price, |it| it.volume().symbol());
                 row.blend(&fuel.share, &fuel.share_range, &fuel.octane, &fuel.mon);
+                row.extras(&fuel.extras);
                 row.set("full", if fill.clicked { "yes" } else { "" });
                 row
             });

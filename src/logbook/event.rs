@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::forms::{Entry, FuelForm};
+use super::forms::{Entry, ExtrasForm, FuelForm};
 use super::id::Id;
 use super::moment::Moment;
 use crate::tank::{LevelReading, TubeTestMethod};
@@ -31,6 +31,9 @@ pub struct ContentsForm {
     /// What that share may be.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub share_range: String,
+    /// What it holds beside petrol and ethanol.
+    #[serde(skip_serializing_if = "ExtrasForm::is_untouched")]
+    pub extras: ExtrasForm,
     /// Its octane number, at least.
     #[serde(skip_serializing_if = "Entry::is_untouched", deserialize_with = "Entry::or_text")]
     pub octane: Entry,
@@ -42,6 +45,7 @@ pub struct ContentsForm {
 /// What was known just before a fill.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
+#[allow(clippy::large_enum_variant, reason = "a log holds few, and hands none about")]
 pub enum BeforeForm {
     /// No more than the log told.
     #[default]

@@ -32,6 +32,7 @@ const CONTENTS_FIELDS: ContentsFields = ContentsFields {
     error: LEVEL_FIELDS.error,
     share: Field::Entry(EntryPart::Share),
     range: Field::Entry(EntryPart::ShareRange),
+    extras: |part| Field::Entry(EntryPart::Extra(part)),
     octane: Field::Entry(EntryPart::Octane),
     mon: Field::Entry(EntryPart::Mon),
 };
@@ -93,6 +94,7 @@ impl Reader<'_> {
             .map(|(offer, fuel)| Pour {
                 volume: offer.poured,
                 share: offer.share,
+                extras: fuel.content.extras,
                 ron: offer.ron,
                 mon: fuel.mon,
             })
@@ -123,6 +125,7 @@ impl Reader<'_> {
             error: &form.level.error,
             share: &form.share,
             range: &form.share_range,
+            extras: &form.extras,
             octane: &form.octane,
             mon: &form.mon,
         };
@@ -130,6 +133,7 @@ impl Reader<'_> {
         Some(Evidence::State {
             level: stated.level,
             share: stated.share,
+            extras: stated.extras,
             ron: stated.ron,
             mon: stated.mon,
         })

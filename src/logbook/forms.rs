@@ -4,9 +4,10 @@
 use serde::{Deserialize, Deserializer, Serialize};
 
 use crate::calibration::FluidState;
+use crate::fuel::Extras;
 use crate::fuel::grades::Grade;
-use crate::quantity::Share;
 use crate::quantity::notation::{DecimalMark, Style, Units, print_number_short};
+use crate::quantity::{Band, Share};
 use crate::tank::{LevelReading, SensorScale};
 
 /// A text whose meaning depends on the units that were chosen when it was typed.
@@ -75,6 +76,50 @@ pub struct CalibrationForm {
     pub needs_fluid: bool,
 }
 
+/// What a fuel or a tank holds beside petrol and ethanol, as it was typed.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct ExtrasForm {
+    /// Water, in percent by volume; a band where it is known within one.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub water: String,
+    /// Methanol, likewise.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub methanol: String,
+    /// Ethers, likewise.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub ethers: String,
+    /// Oxygen in percent by mass, where that is known in place of the ethers.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub oxygen: String,
+}
+
+impl ExtrasForm {
+    /// Whether nobody ever typed here.
+    pub fn is_untouched(&self) -> bool {
+        *self == Self::default()
+    }
+
+    /// These extras in texts, in percent; what there is none of is left blank.
+    pub(super) fn of(extras: &Extras, text: impl Fn(f64) -> String) -> Self {
+        let band = |band: Band<Share>| {
+            let [low, expected, high] =
+                [band.low(), band.expected(), band.high()].map(|share| text(share.percent()));
+            match (low == high, band.high() > Share::ZERO) {
+                (_, false) => String::new(),
+                (true, _) => expected,
+                (false, _) => format!("{expected} ({low}-{high})"),
+            }
+        };
+        Self {
+            water: band(extras.water),
+            methanol: band(extras.methanol),
+            ethers: band(extras.ethers),
+            oxygen: String::new(),
+        }
+    }
+}
+
 /// A fuel as it was typed: on offer, kept as one's own, or in an entry of the log.
 ///
 /// What was left blank is not written down: a log holds many of these.
@@ -95,6 +140,9 @@ pub struct FuelForm {
     /// What the ethanol share may be.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub share_range: String,
+    /// What it holds beside petrol and ethanol.
+    #[serde(skip_serializing_if = "ExtrasForm::is_untouched")]
+    pub extras: ExtrasForm,
     /// The octane number, at least.
     #[serde(skip_serializing_if = "Entry::is_untouched", deserialize_with = "Entry::or_text")]
     pub octane: Entry,
@@ -139,6 +187,7 @@ impl FuelForm {
             name: grade.name.into(),
             share: percent(ethanol.expected()),
             share_range: format!("{}-{}", percent(ethanol.low()), percent(ethanol.high())),
+            extras: ExtrasForm::of(&grade.extras(), short),
             octane: Entry::metric(&octane),
             mon: grade.mon_min.map(short).unwrap_or_default(),
             ..Self::default()
@@ -232,6 +281,9 @@ pub struct FillForm {
     pub share: String,
     /// What that share may be.
     pub share_range: String,
+    /// What is in it beside petrol and ethanol.
+    #[serde(default, skip_serializing_if = "ExtrasForm::is_untouched")]
+    pub extras: ExtrasForm,
     /// The octane number of what is in the tank, at least.
     #[serde(deserialize_with = "Entry::or_text")]
     pub octane: Entry,

@@ -14,7 +14,7 @@ use super::parts::Known;
 use super::printer::Printer;
 use super::reader::Reader;
 use crate::fill::economics;
-use crate::fuel::{HydrocarbonBase, Mixture};
+use crate::fuel::{Corner, Extras, HydrocarbonBase, Mixture};
 use crate::quantity::{Length, Share, Volume};
 use crate::tank::{Doubt, Estimate, Estimator, Evidence};
 
@@ -58,6 +58,8 @@ impl Passage {
 pub struct OldBlend {
     /// Its ethanol share, as expected.
     pub share: Share,
+    /// What else it holds, as expected.
+    pub extras: Extras,
     /// How far it feeds the engine after the fill.
     pub reach: Length,
     /// What of that is left, by the distances in the log since.
@@ -198,12 +200,13 @@ impl Replay {
         let before = self.passages[fill].before()?;
         let base = HydrocarbonBase::default();
         let share = before.share.expected();
-        let old = Mixture::splash(self.known.line?, share, &base);
         let litre = Volume::new::<liter>(1.0);
+        let old =
+            before.content().litre(Corner::Expected, &base) * (self.known.line? / litre).value;
         let reference = Mixture::splash(litre, self.known.reference, &base);
         let reach = economics::range(&old, self.known.consumption?, &reference)?;
         let left = if driven < reach { reach - driven } else { Length::default() };
-        Some(OldBlend { share, reach, left })
+        Some(OldBlend { share, extras: before.extras, reach, left })
     }
 }
 

@@ -9,7 +9,7 @@ use super::reader::Reader;
 use super::refusal::say;
 use crate::calibration::{Calibration, FluidState};
 use crate::fill::{Aim, Offer, Problem, Stop, Tank};
-use crate::fuel::{Mixture, MolarDensity};
+use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture, MolarDensity};
 use crate::quantity::notation::{Consumption, VolumeUnit, parse_money, parse_share};
 use crate::quantity::{Band, Share, Volume};
 use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR, Doubt, Estimator};
@@ -26,6 +26,8 @@ pub struct Fuel {
     pub name: String,
     /// Its motor octane number, at least.
     pub mon: Option<f64>,
+    /// What it may hold.
+    pub content: Content,
     /// One litre of it at 15 degrees Celsius, as expected.
     pub litre: Mixture,
 }
@@ -37,6 +39,8 @@ pub struct Asked {
     pub problem: Problem,
     /// The fuels on offer, in the order of the problem's offers.
     pub fuels: Vec<Fuel>,
+    /// What is in the tank beside petrol and ethanol.
+    pub tank_extras: Extras,
     /// The motor octane number of what is in the tank.
     pub tank_mon: Option<f64>,
     /// What of a level read now does not fit with the log.
@@ -62,6 +66,15 @@ pub struct Asked {
 }
 
 impl Asked {
+    /// What is in the tank, as expected.
+    pub(super) fn present(&self) -> Mixture {
+        let tank = &self.problem.tank;
+        let content = Content { ethanol: tank.share, extras: self.tank_extras };
+        let litre = VolumeUnit::Litre.quantity(1.0);
+        content.litre(Corner::Expected, &HydrocarbonBase::default())
+            * (tank.level.expected() / litre).value
+    }
+
     /// These volumes of the fuels on offer, poured together.
     pub(super) fn mixture_of(&self, volumes: &[Volume]) -> Mixture {
         let litre = VolumeUnit::Litre.quantity(1.0);
@@ -82,6 +95,7 @@ pub struct Interpretation {
 /// What a fill starts from.
 struct Start {
     tank: Tank,
+    extras: Extras,
     mon: Option<f64>,
     doubt: Option<Doubt>,
 }
@@ -130,7 +144,7 @@ impl Reader<'_> {
         if offers.len() < fill.offers.len() || offers.is_empty() {
             return None;
         }
-        let Start { mut tank, mon, doubt } = start?;
+        let Start { mut tank, extras, mon, doubt } = start?;
         if fill.clicked {
             tank.level = level_by_click(&tank, &offers);
         }
@@ -159,6 +173,7 @@ impl Reader<'_> {
             Ok(problem) => Some(Asked {
                 problem,
                 fuels,
+                tank_extras: extras,
                 tank_mon: mon,
                 doubt,
                 reference: known.reference,
@@ -189,6 +204,7 @@ impl Reader<'_> {
             error: Field::LevelError,
             share: Field::TankShare,
             range: Field::TankShareRange,
+            extras: Field::TankExtra,
             octane: Field::TankOctane,
             mon: Field::TankMon,
         };
@@ -198,6 +214,7 @@ impl Reader<'_> {
             error: &fill.level_error,
             share: &fill.share,
             range: &fill.share_range,
+            extras: &fill.extras,
             octane: &fill.octane,
             mon: &fill.mon,
         };
@@ -209,7 +226,7 @@ impl Reader<'_> {
             ron: contents.ron,
             reserve: known.reserve(),
         };
-        Some(Start { tank, mon: contents.mon, doubt: None })
+        Some(Start { tank, extras: contents.extras, mon: contents.mon, doubt: None })
     }
 
     /// What is in the tank, from the log and, if one was read just now, the level.
@@ -238,7 +255,8 @@ impl Reader<'_> {
             ron: estimate.ron.map(|ron| ron.low()),
             reserve: known.reserve(),
         };
-        Some(Start { tank, mon: estimate.mon.map(|mon| mon.low()), doubt })
+        let mon = estimate.mon.map(|mon| mon.low());
+        Some(Start { tank, extras: estimate.extras, mon, doubt })
     }
 
     fn aim(

@@ -42,7 +42,8 @@ mod workshop_printer;
 pub use answer::{Answer, Blend, Step};
 pub use choice::{GivenUp, Miss, Plight, Promise, Wish};
 pub use complaint::{
-    CalibrationPart, Complaint, CurvePart, EntryPart, Field, FuelPart, HaltPart, RoutePart,
+    CalibrationPart, Complaint, CurvePart, EntryPart, ExtraPart, Field, FuelPart, HaltPart,
+    RoutePart,
 };
 pub use csv::csv;
 pub use document::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
@@ -51,7 +52,9 @@ pub use event::{
     TubeTestForm, What,
 };
 pub use fit::Oddity;
-pub use forms::{AimForm, CalibrationForm, Car, Entry, FillForm, FuelForm, StartForm, StopForm};
+pub use forms::{
+    AimForm, CalibrationForm, Car, Entry, ExtrasForm, FillForm, FuelForm, StartForm, StopForm,
+};
 pub use history::{Course, History, OldBlend, Passage};
 pub use id::{Id, IdError};
 pub use interpret::{Asked, Fuel, Interpretation, interpret};

@@ -3,13 +3,13 @@
 
 use uom::si::volume::liter;
 
-use super::complaint::{CalibrationPart, Field, FuelPart};
-use super::forms::{CalibrationForm, Car, Entry, FuelForm};
+use super::complaint::{CalibrationPart, ExtraPart, Field, FuelPart};
+use super::forms::{CalibrationForm, Car, Entry, ExtrasForm, FuelForm};
 use super::interpret::Fuel;
 use super::reader::{Optional, Reader};
 use crate::calibration::Calibration;
 use crate::fill::{Aim, Offer};
-use crate::fuel::{HydrocarbonBase, Mixture};
+use crate::fuel::{Content, Corner, Extras, HydrocarbonBase};
 use crate::quantity::notation::{
     Consumption, OctaneFigure, VolumeUnit, parse_consumption, parse_octane, parse_price,
     parse_share,
@@ -57,6 +57,7 @@ pub(super) struct ContentsFields {
     pub(super) error: Field,
     pub(super) share: Field,
     pub(super) range: Field,
+    pub(super) extras: fn(ExtraPart) -> Field,
     pub(super) octane: Field,
     pub(super) mon: Field,
 }
@@ -68,6 +69,7 @@ pub(super) struct ContentsTexts<'a> {
     pub(super) error: &'a Entry,
     pub(super) share: &'a str,
     pub(super) range: &'a str,
+    pub(super) extras: &'a ExtrasForm,
     pub(super) octane: &'a Entry,
     pub(super) mon: &'a str,
 }
@@ -76,6 +78,7 @@ pub(super) struct ContentsTexts<'a> {
 pub(super) struct Stated {
     pub(super) level: Band<Volume>,
     pub(super) share: Band<Share>,
+    pub(super) extras: Extras,
     pub(super) ron: Option<f64>,
     pub(super) mon: Option<f64>,
 }
@@ -159,12 +162,15 @@ impl Reader<'_> {
                 "Give the ethanol share of what is in the tank, or what it may be.",
             )
         };
-        let octane = self.octane(fields.octane, texts.octane);
+        let extras = self.extras(texts.extras, share, &fields.extras);
+        let expected = share.map(|share| share.expected());
+        let octane = self.octane(fields.octane, texts.octane, expected);
         let mon = self.optional(fields.mon, texts.mon, parse_mon);
         let (octane, mon) = (octane?, mon?);
         Some(Stated {
             level: reading.band(level, known.capacity?, error),
             share: share?,
+            extras: extras?,
             ron: octane.map(|(ron, _)| ron),
             mon: mon.or(octane.and_then(|(_, mon)| mon)),
         })
@@ -182,7 +188,9 @@ impl Reader<'_> {
             (field(FuelPart::ShareRange), &form.share_range),
             "Give its ethanol share, or what that may be.",
         );
-        let octane = self.octane(field(FuelPart::Octane), &form.octane);
+        let extras = self.extras(&form.extras, share, &|part| field(FuelPart::Extra(part)));
+        let expected = share.map(|share| share.expected());
+        let octane = self.octane(field(FuelPart::Octane), &form.octane, expected);
         let mon = self.optional(field(FuelPart::Mon), &form.mon, parse_mon);
         let units = form.price.typed_in;
         let price = self
@@ -190,10 +198,10 @@ impl Reader<'_> {
         let limit = self.volume(field(FuelPart::Limit), &form.limit, capacity, None);
         let poured = self.volume(field(FuelPart::PutIn), &form.put_in, capacity, None);
         let (share, octane, limit) = (share?, octane?, limit?);
+        let content = Content { ethanol: share, extras: extras? };
         let ron = octane.map(|(ron, _)| ron);
         let mon = mon?.or(octane.and_then(|(_, mon)| mon));
         let litre = VolumeUnit::Litre.quantity(1.0);
-        let base = HydrocarbonBase::default();
         let offer = Offer {
             share,
             price: price?,
@@ -206,7 +214,8 @@ impl Reader<'_> {
             id: form.id,
             name: form.name.clone(),
             mon,
-            litre: Mixture::splash(litre, share.expected(), &base),
+            litre: content.litre(Corner::Expected, &HydrocarbonBase::default()),
+            content,
         };
         Some((offer, fuel))
     }
@@ -231,18 +240,21 @@ impl Reader<'_> {
         );
         let written =
             self.optional(field(CalibrationPart::WrittenFor), &form.written_for, parse_share);
-        let ron_min = self.octane(field(CalibrationPart::RonMin), &form.ron_min);
+        let middle = low
+            .zip(high)
+            .map(|(low, high)| Share::clamped(f64::midpoint(low.fraction(), high.fraction())));
+        let written_for = written.flatten().or(middle);
+        let ron_min = self.octane(field(CalibrationPart::RonMin), &form.ron_min, written_for);
         let (low, high) = (low?, high?);
         if let Err(error) = Aim::window(low, high) {
             self.complain(field(CalibrationPart::High), error);
             return None;
         }
-        let middle = Band::exact(Share::clamped(f64::midpoint(low.fraction(), high.fraction())));
         Some(Calibration {
             name: form.name.clone(),
             low,
             high,
-            written_for: written?.unwrap_or(middle.expected()),
+            written_for: written?.or(middle)?,
             ron_min: ron_min?.map(|(ron, _)| ron),
             needs_fluid: form.needs_fluid,
         })

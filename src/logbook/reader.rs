@@ -2,12 +2,12 @@
 
 use std::fmt::Display;
 
-use super::complaint::{Complaint, Field};
-use super::forms::Entry;
+use super::complaint::{Complaint, ExtraPart, Field};
+use super::forms::{Entry, ExtrasForm};
 use super::printer::Printer;
-use crate::fuel::ron_mon_from_aki;
+use crate::fuel::{Content, Extras, ethers_of_oxygen, ron_mon_from_aki};
 use crate::quantity::notation::{
-    Consumption, OctaneFigure, OctaneScale, VolumeField, VolumeUnit, parse_octane,
+    Consumption, OctaneFigure, OctaneScale, VolumeField, VolumeUnit, parse_octane, parse_part_band,
     parse_share_band, parse_volume,
 };
 use crate::quantity::{Band, Share, Volume};
@@ -127,18 +127,73 @@ impl<'a> Reader<'a> {
         }
     }
 
-    /// RON and, where only AKI was given, the MON that belongs to it. A number without
-    /// its scale is on the one chosen when it was typed.
-    pub(super) fn octane(&mut self, field: Field, entry: &Entry) -> Optional<(f64, Option<f64>)> {
+    /// What there is beside petrol and ethanol, in a fuel of this ethanol share.
+    pub(super) fn extras(
+        &mut self,
+        form: &ExtrasForm,
+        ethanol: Option<Band<Share>>,
+        field: &dyn Fn(ExtraPart) -> Field,
+    ) -> Option<Extras> {
+        let none = Band::exact(Share::ZERO);
+        let mut part = |part, text: &str| self.optional(field(part), text, parse_part_band);
+        let water = part(ExtraPart::Water, &form.water);
+        let methanol = part(ExtraPart::Methanol, &form.methanol);
+        let ethers = part(ExtraPart::Ethers, &form.ethers);
+        let oxygen = part(ExtraPart::Oxygen, &form.oxygen);
+        let (water, methanol) = (water?.unwrap_or(none), methanol?.unwrap_or(none));
+        let (ethers, oxygen, ethanol) = (ethers?, oxygen?, ethanol?);
+        let ethers = match (ethers, oxygen) {
+            (Some(_), Some(_)) => {
+                let message = "Give the ethers or the oxygen, and leave the other one empty.";
+                self.complain(field(ExtraPart::Oxygen), message);
+                return None;
+            }
+            (ethers, None) => ethers.unwrap_or(none),
+            (None, Some(oxygen)) => {
+                let ethers = |oxygen: Share| {
+                    let (ethanol, methanol) = (ethanol.expected(), methanol.expected());
+                    ethers_of_oxygen(oxygen.fraction(), ethanol, methanol)
+                };
+                let ends = [ethers(oxygen.low()), ethers(oxygen.high())];
+                let read = ethers(oxygen.expected()).and_then(|expected| {
+                    let [low, high] = ends;
+                    Ok(Band::enclosing(expected, [low?, high?]).unwrap_or(Band::exact(expected)))
+                });
+                self.take(field(ExtraPart::Oxygen), read)?
+            }
+        };
+        let extras = Extras { water, methanol, ethers };
+        if let Some(sum) = (Content { ethanol, extras }).excess() {
+            let message = format!(
+                "Ethanol, water, methanol and ethers come to {} %. Correct one of them.",
+                self.printer.number(sum * 100.0, 1)
+            );
+            self.complain(field(ExtraPart::Water), message);
+            return None;
+        }
+        Some(extras)
+    }
+
+    /// RON and, where only AKI was given, the MON that belongs to it at the ethanol
+    /// share of the fuel. A number without its scale is on the one chosen when it was
+    /// typed. Where the share is not known, an AKI says nothing, and what is wrong is
+    /// said beside the share.
+    pub(super) fn octane(
+        &mut self,
+        field: Field,
+        entry: &Entry,
+        ethanol: Option<Share>,
+    ) -> Optional<(f64, Option<f64>)> {
         let figure = self.optional(field, &entry.text, parse_octane)?;
-        Some(figure.map(|figure| match (figure, entry.typed_in.octane()) {
+        let Some(figure) = figure else { return Some(None) };
+        match (figure, entry.typed_in.octane()) {
             (OctaneFigure::Ron(ron), _) | (OctaneFigure::Unmarked(ron), OctaneScale::Ron) => {
-                (ron, None)
+                Some(Some((ron, None)))
             }
             (OctaneFigure::Aki(aki), _) | (OctaneFigure::Unmarked(aki), OctaneScale::Aki) => {
-                let (ron, mon) = ron_mon_from_aki(aki);
-                (ron, Some(mon))
+                let (ron, mon) = self.take(field, ron_mon_from_aki(aki, ethanol?))?;
+                Some(Some((ron, Some(mon))))
             }
-        }))
+        }
     }
 }

@@ -3,7 +3,7 @@
 use super::answer::Answer;
 use super::document::CarFile;
 use super::event::{BeforeForm, ContentsForm, Event, FillEntry, LevelForm, What};
-use super::forms::{AimForm, Entry, FillForm, FuelForm, StartForm};
+use super::forms::{AimForm, Entry, ExtrasForm, FillForm, FuelForm, StartForm};
 use super::id::Id;
 use super::moment::Moment;
 use super::printer::Printer;
@@ -80,6 +80,7 @@ impl CarFile {
         fill.level = Entry::default();
         fill.level_error = Entry::default();
         fill.octane = Entry::default();
+        fill.extras = ExtrasForm::default();
         for text in [&mut fill.share, &mut fill.share_range, &mut fill.mon] {
             text.clear();
         }
@@ -123,6 +124,7 @@ fn before(fill: &FillForm) -> BeforeForm {
             level,
             share: fill.share.clone(),
             share_range: fill.share_range.clone(),
+            extras: fill.extras.clone(),
             octane: fill.octane.clone(),
             mon: fill.mon.clone(),
         }),

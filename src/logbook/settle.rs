@@ -96,7 +96,7 @@ const LEAST_L: f64 = 0.5;
 const LEVEL_STEP_L: f64 = 1.0;
 
 pub(super) fn contents(estimate: &Estimate) -> Contents {
-    Contents { share: estimate.share, ron: estimate.ron }
+    Contents { share: estimate.share, extras: estimate.extras, ron: estimate.ron }
 }
 
 /// What the tank would be known to hold after a piece of evidence; `None` for what does not

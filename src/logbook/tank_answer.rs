@@ -95,7 +95,9 @@ impl TankAnswer {
             .filter_map(|form| {
                 let (offer, fuel) = reader.fuel(form, |part| Field::Fuel(form.id, part), None)?;
                 let volume = Volume::default();
-                let pour = Pour { volume, share: offer.share, ron: offer.ron, mon: fuel.mon };
+                let extras = fuel.content.extras;
+                let (share, ron) = (offer.share, offer.ron);
+                let pour = Pour { volume, share, extras, ron, mon: fuel.mon };
                 Some((fuel.name, pour))
             })
             .unzip();

@@ -89,6 +89,12 @@ impl<T: Copy> Band<T> {
         self.high
     }
 
+    /// What was worked out where several bands stand at their low ends, as expected and
+    /// at their high ends, as [`Band::map`] does for one.
+    pub(crate) fn at_ends(low: T, expected: T, high: T) -> Self {
+        Self { low, expected, high }
+    }
+
     /// The band of a quantity that grows with this one.
     pub fn map<U>(&self, f: impl Fn(T) -> U) -> Band<U> {
         Band { low: f(self.low), expected: f(self.expected), high: f(self.high) }

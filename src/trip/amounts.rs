@@ -3,7 +3,8 @@
 use uom::si::molar_concentration::mole_per_liter;
 use uom::si::volume::liter;
 
-use crate::quantity::{Share, Volume};
+use crate::fuel::Extras;
+use crate::quantity::{Band, Share, Volume};
 
 use super::blend::BlendModel;
 
@@ -18,11 +19,41 @@ pub(super) struct Amounts {
     pub(super) moles: f64,
     /// None as soon as the octane number of a part is unknown.
     pub(super) octane: Option<f64>,
+    /// What is there beside petrol and ethanol.
+    extras: Beside,
+}
+
+/// Litres of water, methanol and ethers: at least, as expected and at most.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+struct Beside([[f64; 3]; 3]);
+
+impl Beside {
+    fn of(litres: f64, extras: &Extras) -> Self {
+        let kind = |band: &Band<Share>| {
+            [band.low(), band.expected(), band.high()].map(|share| share.fraction() * litres)
+        };
+        Self([kind(&extras.water), kind(&extras.methanol), kind(&extras.ethers)])
+    }
+
+    fn plus(self, other: Self) -> Self {
+        let sum = |a: [f64; 3], b: [f64; 3]| [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+        let (a, b) = (self.0, other.0);
+        Self([sum(a[0], b[0]), sum(a[1], b[1]), sum(a[2], b[2])])
+    }
+
+    fn times(self, factor: f64) -> Self {
+        Self(self.0.map(|kind| kind.map(|litres| litres * factor)))
+    }
 }
 
 impl Amounts {
     /// So many litres of one fuel.
-    pub(super) fn of(blend: &BlendModel, volume: Volume, share: Share, ron: Option<f64>) -> Self {
+    pub(super) fn of(
+        blend: &BlendModel,
+        volume: Volume,
+        (share, extras): (Share, &Extras),
+        ron: Option<f64>,
+    ) -> Self {
         let litres = volume.get::<liter>();
         let moles = blend.moles_per_volume(share).get::<mole_per_liter>() * litres;
         // Nothing of an unknown octane number makes nothing unknown.
@@ -33,6 +64,7 @@ impl Amounts {
             energy: blend.energy_density(share).megajoules_per_liter() * litres,
             moles,
             octane,
+            extras: Beside::of(litres, extras),
         }
     }
 
@@ -43,6 +75,7 @@ impl Amounts {
             energy: self.energy + other.energy,
             moles: self.moles + other.moles,
             octane: self.octane.zip(other.octane).map(|(a, b)| a + b),
+            extras: self.extras.plus(other.extras),
         }
     }
 
@@ -53,12 +86,26 @@ impl Amounts {
             energy: self.energy * factor,
             moles: self.moles * factor,
             octane: self.octane.map(|octane| octane * factor),
+            extras: self.extras.times(factor),
         }
     }
 
     /// Ethanol by volume; none of an empty tank.
     pub(super) fn share(&self) -> Option<Share> {
         (self.volume > 0.0).then(|| Share::clamped(self.ethanol / self.volume))
+    }
+
+    /// What there is beside petrol and ethanol; none of an empty tank.
+    pub(super) fn extras(&self) -> Option<Extras> {
+        if self.volume <= 0.0 {
+            return None;
+        }
+        let share = |litres: f64| Share::clamped(litres / self.volume);
+        let band = |[low, expected, high]: [f64; 3]| {
+            Band::at_ends(share(low), share(expected), share(high))
+        };
+        let [water, methanol, ethers] = self.extras.0.map(band);
+        Some(Extras { water, methanol, ethers })
     }
 
     /// Research octane number, at least: the mean by moles of the finished fuels.

@@ -49,11 +49,6 @@ impl BlendModel {
     pub fn moles_per_volume(&self, share: Share) -> MolarConcentration {
         self.moles.of_share(share)
     }
-
-    /// Stoichiometric air-fuel ratio by mass of petrol base and ethanol.
-    pub fn air_fuel_ratio(&self, share: Share) -> Option<f64> {
-        Mixture::splash(Volume::new::<liter>(1.0), share, &self.base).stoichiometric_afr()
-    }
 }
 
 impl Default for BlendModel {

@@ -25,6 +25,7 @@ use super::search::{Search, Standing};
 /// use fillwright::fill::Tank;
 /// use fillwright::quantity::notation::Consumption;
 /// use fillwright::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
+/// use fillwright::fuel::Extras;
 /// use fillwright::trip::{BlendModel, Burn, Done, Leg, Planner, Pump, Route, Stop, Wish};
 /// use uom::si::{length::kilometer, volume::liter};
 ///
@@ -32,6 +33,7 @@ use super::search::{Search, Standing};
 /// let petrol = |price| Money::new(price).map(|price| Pump {
 ///     share: Band::exact(Share::ZERO),
 ///     price: UnitPrice::new(price, litres(1.0)),
+///     extras: Extras::default(),
 ///     ron: None,
 ///     limit: None,
 ///     closed: false,
@@ -51,6 +53,7 @@ use super::search::{Search, Standing};
 ///         ron: None,
 ///         reserve: litres(5.0),
 ///     },
+///     extras: Extras::default(),
 ///     blend: BlendModel::default(),
 ///     burn: Burn::Litres(Consumption::from_litres_per_100_km(10.0)?),
 ///     calibrations: vec![],

@@ -5,6 +5,7 @@ use uom::si::length::kilometer;
 
 use crate::calibration::{Calibration, FluidState};
 use crate::fill::Tank;
+use crate::fuel::Extras;
 use crate::quantity::notation::Consumption;
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 
@@ -16,6 +17,8 @@ use super::check::{self, RouteError};
 pub struct Route {
     /// The tank at the start. Its reserve is what must be left at the end of every leg.
     pub tank: Tank,
+    /// What is in it beside petrol and ethanol.
+    pub extras: Extras,
     /// What a litre of a blend holds. The same for every route that is typed, so it is
     /// not handed on with one.
     #[serde(skip)]
@@ -62,6 +65,9 @@ pub struct Stop {
 pub struct Pump {
     /// The ethanol share that may come out of it.
     pub share: Band<Share>,
+    /// What it may hold beside petrol and ethanol. It bears on the air-fuel ratio and on
+    /// the verdicts; a litre counts with the energy of petrol and ethanol alone.
+    pub extras: Extras,
     /// What it costs.
     pub price: UnitPrice,
     /// Its research octane number, at least.

@@ -11,6 +11,7 @@ use uom::si::energy::megajoule;
 use uom::si::volume::liter;
 
 use crate::calibration::{Contents, Judgement};
+use crate::fuel::{Content, Corner, Extras};
 use crate::quantity::notation::{Consumption, VolumeUnit};
 use crate::quantity::{Band, Energy, Money, Share, Volume};
 
@@ -155,13 +156,13 @@ impl CheckedRoute {
     /// The same up to a leg.
     pub(super) fn run_to(&self, bought: &Bought, point: &Point, last: usize) -> Vec<Passed> {
         let start = VolumeUnit::Litre.quantity(point.level);
-        let mut tank = Amounts::of(&self.blend, start, point.share, self.tank.ron);
+        let mut tank = Amounts::of(&self.blend, start, (point.share, &self.extras), self.tank.ron);
         let mut course = Vec::with_capacity(last + 1);
         for (index, leg) in self.legs.iter().enumerate().take(last + 1) {
             for (pump, fuel) in self.stops[index].pumps.iter().enumerate() {
                 let volume = litres_of(bought, index, pump);
-                let share = point.pumps[index][pump];
-                tank = tank.plus(Amounts::of(&self.blend, volume, share, fuel.ron));
+                let content = (point.pumps[index][pump], &fuel.extras);
+                tank = tank.plus(Amounts::of(&self.blend, volume, content, fuel.ron));
             }
             let departure = tank;
             let left = leg.leaves(&self.burn, &self.blend, &tank);
@@ -208,15 +209,16 @@ impl CheckedRoute {
             .map(|litres| VolumeUnit::Litre.quantity(litres));
         let share = all(runs.iter().map(|run| run[leg].departure.share()));
         let ron = all(runs.iter().map(|run| run[leg].departure.ron()));
-        let air_fuel_ratio = share.and_then(|share: Band<Share>| {
-            let ratio = |share| self.blend.air_fuel_ratio(share);
-            // More ethanol needs less air.
-            Band::enclosing(ratio(share.expected())?, [ratio(share.high())?, ratio(share.low())?])
+        let extras = enclosing_extras(runs.iter().map(|run| run[leg].departure.extras()));
+        let content = share.zip(extras).map(|(ethanol, extras)| Content { ethanol, extras });
+        let air_fuel_ratio = content.and_then(|content| {
+            let at = |corner| content.litre(corner, &self.blend.base).stoichiometric_afr();
+            Band::enclosing(at(Corner::Expected)?, [at(Corner::High)?, at(Corner::Low)?])
         });
         let arrival = enclosing(runs.iter().map(|run| run[leg].arrival.max(0.0)))
             .map(|litres| VolumeUnit::Litre.quantity(litres));
-        let verdicts = share.map_or_else(Vec::new, |share| {
-            let contents = Contents { share, ron };
+        let verdicts = content.map_or_else(Vec::new, |content| {
+            let contents = Contents { share: content.ethanol, extras: content.extras, ron };
             let judge = |calibration: &crate::calibration::Calibration| {
                 calibration.judge(&contents, self.injection_fluid)
             };
@@ -308,6 +310,21 @@ fn enclosing(values: impl Iterator<Item = f64>) -> Band<f64> {
         });
     }
     band.unwrap_or_else(|| Band::exact(0.0))
+}
+
+/// What there is beside petrol and ethanol over all runs, as expected in the first; none
+/// where a tank is empty.
+fn enclosing_extras(runs: impl Iterator<Item = Option<Extras>>) -> Option<Extras> {
+    let runs: Option<Vec<Extras>> = runs.collect();
+    let runs = runs?;
+    let first = *runs.first()?;
+    Some(Extras::each(|of| {
+        runs.iter().map(of).fold(of(&first), |band, it| {
+            let low = if it.low() < band.low() { it.low() } else { band.low() };
+            let high = if it.high() > band.high() { it.high() } else { band.high() };
+            Band::at_ends(low, band.expected(), high)
+        })
+    }))
 }
 
 /// The band of values of which the first is the expected one; none where one is

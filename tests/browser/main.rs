@@ -35,6 +35,7 @@ mod methods;
 mod notations;
 mod offline;
 mod out_of_reach;
+mod oxygenates;
 mod policy;
 mod preferences;
 mod printed;

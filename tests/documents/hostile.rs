@@ -161,7 +161,7 @@ fn reckon(document: &Document) {
         assert!(answer.blend.is_none_or(|it| it.share.expected().percent() <= 100.0));
     }
     drop(RoadReading::of(document, estimate.as_ref(), &printer));
-    let workshop = WorkshopReading::of(document, estimate.map(|it| it.share), &printer);
+    let workshop = WorkshopReading::of(document, estimate.map(|it| it.content()), &printer);
     drop(HardwareAnswer::of(&workshop));
 }
 

@@ -1,5 +1,6 @@
 //! What readings teach of the pump: how far its fuel strays from what was typed.
 
+use fillwright::fuel::Extras;
 use fillwright::quantity::notation::{Consumption, DistanceUnit};
 use fillwright::quantity::{Band, Share};
 use fillwright::tank::{
@@ -24,12 +25,19 @@ fn last_fill(contents: &[f64]) -> Estimate {
     let start = Evidence::State {
         level: Band::exact(litres(15.0)),
         share: Band::exact(share(0.77)),
+        extras: Extras::default(),
         ron: None,
         mon: None,
     };
     estimator.take(&start);
     let fill = Evidence::Fill {
-        pours: vec![Pour { volume: litres(45.0), share: strong(), ron: None, mon: None }],
+        pours: vec![Pour {
+            volume: litres(45.0),
+            share: strong(),
+            extras: Extras::default(),
+            ron: None,
+            mon: None,
+        }],
         clicked: true,
     };
     let mut blend = 0.77;

@@ -1,6 +1,7 @@
 //! Single steps against arithmetic written out here.
 
 use approx::assert_abs_diff_eq;
+use fillwright::fuel::Extras;
 use fillwright::quantity::notation::{Consumption, DistanceUnit};
 use fillwright::quantity::{Band, Share, Volume};
 use fillwright::tank::{
@@ -28,7 +29,7 @@ fn level_band(low: f64, expected: f64, high: f64) -> Band<Volume> {
 }
 
 fn state(level: Band<Volume>, share: Band<Share>) -> Evidence {
-    Evidence::State { level, share, ron: None, mon: None }
+    Evidence::State { level, share, extras: Extras::default(), ron: None, mon: None }
 }
 
 fn known(level: f64, fraction: f64) -> Evidence {
@@ -36,7 +37,7 @@ fn known(level: f64, fraction: f64) -> Evidence {
 }
 
 fn pour(volume: f64, share: Band<Share>) -> Pour {
-    Pour { volume: litres(volume), share, ron: None, mon: None }
+    Pour { volume: litres(volume), share, extras: Extras::default(), ron: None, mon: None }
 }
 
 fn fill(pours: Vec<Pour>, clicked: bool) -> Evidence {
@@ -249,6 +250,7 @@ fn octane_blends_by_moles_and_is_a_floor() {
     let known = Evidence::State {
         level: level_band(18.0, 20.0, 22.0),
         share: band(0.08, 0.1, 0.12),
+        extras: Extras::default(),
         ron: Some(95.0),
         mon: None,
     };

@@ -1,5 +1,6 @@
 //! What holds for any evidence.
 
+use fillwright::fuel::Extras;
 use fillwright::quantity::notation::{Consumption, DistanceUnit};
 use fillwright::quantity::{Band, Share, Volume};
 use fillwright::tank::{
@@ -38,7 +39,7 @@ fn octane() -> impl Strategy<Value = Option<f64>> {
 
 prop_compose! {
     fn pour()(volume in amount(), share in share_band(), ron in octane(), mon in octane()) -> Pour {
-        Pour { volume: litres(volume), share, ron, mon }
+        Pour { volume: litres(volume), share, extras: Extras::default(), ron, mon }
     }
 }
 
@@ -70,8 +71,9 @@ fn evidence() -> impl Strategy<Value = Evidence> {
         amount().prop_map(|volume| Evidence::Burned { volume: litres(volume) }),
         prop::option::of(amount())
             .prop_map(|volume| Evidence::Drain { volume: volume.map(litres) }),
-        (level_band(), share_band(), octane(), octane())
-            .prop_map(|(level, share, ron, mon)| Evidence::State { level, share, ron, mon }),
+        (level_band(), share_band(), octane(), octane()).prop_map(|(level, share, ron, mon)| {
+            Evidence::State { level, share, extras: Extras::default(), ron, mon }
+        }),
     ]
 }
 

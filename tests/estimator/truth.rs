@@ -2,6 +2,7 @@
 //! filters assume: pump contents are not normal, the gauge is rounded to eighths and
 //! now and then misread, and some fills are not logged.
 
+use fillwright::fuel::Extras;
 use fillwright::quantity::notation::{Consumption, DistanceUnit};
 use fillwright::quantity::{Band, Share, Volume};
 use fillwright::tank::{Evidence, LevelReading, Pour, ShareReading, ShareReadingKind, Vehicle};
@@ -162,6 +163,7 @@ impl Stop {
         let pour = |volume, low, expected, high| Pour {
             volume: litres(volume),
             share: Band::new(share(low), share(expected), share(high)).unwrap(),
+            extras: Extras::default(),
             ron: None,
             mon: None,
         };

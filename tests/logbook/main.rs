@@ -7,6 +7,7 @@
 mod entries;
 mod fit;
 mod history;
+mod oxygenates;
 mod record;
 mod settle;
 mod support;

@@ -6,8 +6,8 @@ use fillwright::logbook::workshop::{
     Workshop,
 };
 use fillwright::logbook::{
-    BeforeForm, Car, CarFile, ContentsForm, Document, Draft, Entry, Event, FillEntry, FuelForm, Id,
-    LevelForm, Log, Moment, SensorForm, StartForm, TripForm, TubeTestForm, What,
+    BeforeForm, Car, CarFile, ContentsForm, Document, Draft, Entry, Event, ExtrasForm, FillEntry,
+    FuelForm, Id, LevelForm, Log, Moment, SensorForm, StartForm, TripForm, TubeTestForm, What,
 };
 use fillwright::power::AirCorrection;
 use fillwright::tank::{LevelReading, TubeTestMethod};
@@ -37,23 +37,35 @@ fn level() -> impl Strategy<Value = LevelForm> {
     })
 }
 
+fn extras() -> impl Strategy<Value = ExtrasForm> {
+    prop::array::uniform4(words()).prop_map(|[water, methanol, ethers, oxygen]| ExtrasForm {
+        water,
+        methanol,
+        ethers,
+        oxygen,
+    })
+}
+
 prop_compose! {
     fn contents()(
-        level in level(), texts in prop::array::uniform3(words()), octane in entry(),
+        level in level(), texts in prop::array::uniform3(words()), extras in extras(),
+        octane in entry(),
     ) -> ContentsForm {
         let [share, share_range, mon] = texts;
-        ContentsForm { level, share, share_range, octane, mon }
+        ContentsForm { level, share, share_range, extras, octane, mon }
     }
 }
 
 prop_compose! {
     fn fuel()(
         id in 0_u32..9, grade in prop::option::of(words()), texts in prop::array::uniform4(words()),
-        entries in prop::array::uniform4(entry()), use_all in any::<bool>(),
+        entries in prop::array::uniform4(entry()), use_all in any::<bool>(), extras in extras(),
     ) -> FuelForm {
         let [name, share, share_range, mon] = texts;
         let [octane, price, limit, put_in] = entries;
-        FuelForm { id, grade, name, share, share_range, octane, mon, price, limit, use_all, put_in }
+        FuelForm {
+            id, grade, name, share, share_range, extras, octane, mon, price, limit, use_all, put_in,
+        }
     }
 }
 

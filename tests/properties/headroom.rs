@@ -2,7 +2,7 @@
 
 use fillwright::fuel::{HydrocarbonBase, Mixture};
 use fillwright::hardware::{
-    BrakeSpecificFuelConsumption, Demand, DirectInjectors, FuelProperties, FuelSystem, Load,
+    Blend, BrakeSpecificFuelConsumption, Demand, DirectInjectors, FuelProperties, FuelSystem, Load,
     LoadPoint, OperatingPoint, PartOf, PlungerPump, PortInjectors, PowerRoute, RatedFlow,
     Regulator,
 };
@@ -201,7 +201,7 @@ proptest! {
         let mut blend = blend;
         blend.sort_by(f64::total_cmp);
         let band = Band::new(share(blend[0]), share(blend[1]), share(blend[2])).unwrap();
-        let told = system.headroom(&load, band);
+        let told = system.headroom(&load, &band.map(Blend::of));
         let mut real = load.clone();
         for point in &mut real.points {
             let (low, high) = (point.power.low().get(), point.power.high().get());
@@ -212,7 +212,7 @@ proptest! {
         real.demand.route.consumption =
             BrakeSpecificFuelConsumption::of_grams_per_kilowatt_hour(grams);
         for at in blend {
-            let is = system.headroom(&real, Band::exact(share(at)));
+            let is = system.headroom(&real, &Band::exact(share(at)).map(Blend::of));
             for (told, is) in told.parts.iter().zip(&is.parts) {
                 for (told, is) in told.points.iter().zip(&is.points) {
                     let (told, is) = (told.unwrap(), is.unwrap());

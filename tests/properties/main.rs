@@ -2,6 +2,7 @@
 
 #![allow(clippy::unwrap_used, reason = "a test fails by panicking")]
 
+mod content;
 mod documents;
 mod fill;
 mod fill_extremes;

@@ -2,6 +2,7 @@
 
 use fillwright::calibration::{Calibration, FluidState};
 use fillwright::fill::Tank;
+use fillwright::fuel::Extras;
 use fillwright::quantity::notation::Consumption;
 use fillwright::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 use fillwright::trip::{
@@ -44,6 +45,7 @@ prop_compose! {
         let (weak, strong, ron) = [(0.0, 0.1, 95.0), (0.0, 0.1, 98.0), (0.7, 0.85, 106.0)][kind];
         Pump {
             share: Band::exact(share(weak + (strong - weak) * at)),
+            extras: Extras::default(),
             price: UnitPrice::new(Money::new(price).unwrap(), litres(1.0)),
             ron: Some(ron),
             limit: limit.map(litres),
@@ -89,6 +91,7 @@ prop_compose! {
                 ron: Some(98.0),
                 reserve: litres(4.0),
             },
+            extras: Extras::default(),
             blend: BlendModel::default(),
             burn: if by_energy {
                 Burn::Energy { consumption, on: share(0.1) }

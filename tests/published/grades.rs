@@ -1,7 +1,9 @@
 //! The catalogue of grades against the limits of the standards, as others state them.
 
 use super::support::{mistaken, near, parts};
-use fillwright::fuel::{Constituent, grades};
+use fillwright::fuel::{Constituent, Corner, HydrocarbonBase, grades};
+use uom::si::mass::kilogram;
+use uom::si::volume::liter;
 
 /// The band of ethanol of a grade in percent by volume: least, expected, most.
 fn ethanol(id: &str) -> (f64, f64, f64) {
@@ -80,6 +82,66 @@ fn e85_of_single_countries() {
 fn brazil() {
     near(ethanol("br-gasoline-c").1, 30.0, 1e-9);
     near(ethanol("br-gasoline-premium").1, 25.0, 1e-9);
+    // 27 % before that (the same press).
+    near(ethanol("br-gasoline-c-e27").1, 27.0, 1e-9);
+}
+
+/// Swedish decree SFS 2014:536, 4 §, 9 a and f, which states EN 228: methanol at most 3.0 and
+/// ethers of five or more carbon atoms at most 22.0 % v/v. Directive 98/70/EC, Article 3(3): 2.7 %
+/// m/m oxygen in E5; EN 228:2012+A1:2017: 3.7 % in E10. Both bind together: even the most of
+/// everything that a grade is taken to hold has no more oxygen than is allowed, and a maximum
+/// is not what is expected.
+#[test]
+fn what_petrol_may_hold_beside_ethanol() {
+    let oxygen = |id: &str| {
+        let litre = grades::find(id).unwrap().content();
+        let litre = litre.litre(Corner::High, &HydrocarbonBase::default());
+        100.0 * litre.oxygen_mass_fraction().unwrap()
+    };
+    for (id, oxygen_max) in [
+        ("en228-95-e10", 3.7),
+        ("en228-95-e5", 2.7),
+        ("en228-98-e5", 2.7),
+        ("en228-91", 3.7),
+        ("gb-95-e10", 3.7),
+        ("gb-97-e5", 2.7),
+    ] {
+        let grade = grades::find(id).unwrap();
+        let allowed = (grade.methanol_max_percent, grade.ethers_max_percent);
+        assert_eq!(allowed, (Some(3.0), Some(22.0)), "{id}");
+        assert_eq!(grade.oxygen_max_percent, Some(oxygen_max), "{id}");
+        let extras = grade.extras();
+        assert!(extras.methanol.high().percent() <= 3.0, "{id}");
+        assert!(extras.ethers.high().percent() <= 22.0, "{id}");
+        assert!(oxygen(id) <= oxygen_max, "{id}: {} %", oxygen(id));
+        assert!(extras.ethers.expected() < extras.ethers.high() || extras.is_none(), "{id}");
+    }
+    // The room is used to within a tenth: 5 % of ethanol alone bring 1.84.
+    near(oxygen("en228-98-e5"), 2.7, 0.1);
+    // Ethers in place of all ethanol lean an engine hardly more: 14.95 % v/v of MTBE have 2.7 %, and
+    // 20.6 % have 3.7 % (mass balance). A litre takes 0.745 * 14.571 = 10.855 g of air as petrol and
+    // 8.709 as MTBE.
+    for (id, mtbe) in [("en228-98-e5", 0.1495), ("en228-95-e10", 0.206)] {
+        let litre = grades::find(id).unwrap().content();
+        let litre = litre.litre(Corner::High, &HydrocarbonBase::default());
+        let ethers_only = (1.0 - mtbe) * 10.855 + mtbe * 8.709;
+        let more = litre.stoichiometric_air().get::<kilogram>() / ethers_only;
+        assert!((1.0..1.01).contains(&more), "{id}: {more}");
+    }
+    // All maxima at once would have twice as much.
+    mistaken(1.844 + 1.59 + 22.0 / 14.95 * 2.7, 2.7, 4.0);
+    // CEN/TS 18227: at most 8.0 % m/m.
+    assert!(oxygen("cen-ts-18227-e20") <= 8.0);
+}
+
+/// CEN/TS 15293:2018 by a secondary text: at most 0.4 % of water in E85. ASTM D4806-98: at most
+/// 1.0 % of water in the ethanol, so at most 0.83 % in an E83.
+#[test]
+fn water_in_flex_fuel() {
+    for (id, most) in [("en15293-e85-summer", 0.4), ("astm-d5798-class-1", 0.83)] {
+        let water = grades::find(id).unwrap().extras().water;
+        assert!(water.high().percent() <= most && water.expected() < water.high(), "{id}");
+    }
 }
 
 /// ANP 907/2022 (from memory): 92.5 to 94.6 % m/m, 811.2 to 805.2 kg/m3 at 20 degC. An
@@ -97,6 +159,15 @@ fn hydrous_ethanol_by_volume() {
         // The share by mass is neither.
         mistaken(mass_percent, added_up, 0.5);
     }
+    // What is not ethanol is water.
+    let grade = grades::find("br-hydrous-ethanol").unwrap();
+    near(
+        grade.extras().water.expected().percent(),
+        100.0 - grade.ethanol().expected().percent(),
+        1e-9,
+    );
+    let litre = grade.content().parts(Corner::Expected);
+    near(litre.hydrocarbon.get::<liter>(), 0.0, 1e-12);
 }
 
 /// ASTM D4806-98 as tabulated by a distiller: ethanol at least 92.1, water at most 1.0,

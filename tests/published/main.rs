@@ -22,6 +22,7 @@ mod injectors;
 mod mixing;
 mod octane;
 mod oxygen;
+mod oxygenates;
 mod properties;
 mod pumps;
 mod readings;

@@ -3,7 +3,7 @@
 //! `octane.csv` holds measured RON and MON of surrogates and research gasolines with
 //! ethanol, each with its source. They repeat to about 0.7 RON and 0.9 MON.
 
-use super::support::{blend, blend_of, mistaken, near, parts};
+use super::support::{blend, blend_of, mistaken, near, parts, percent};
 use fillwright::fuel::{HydrocarbonBase, Mixture, constants, ron_mon_from_aki};
 use fillwright::quantity::{MassDensity, MolarMass};
 use uom::si::mass_density::kilogram_per_cubic_meter;
@@ -214,13 +214,50 @@ fn bases_meet_above_forty_percent() {
     }
 }
 
-/// (R + M) / 2 (US definition). 87 is RON 91 with MON 83: common practice, no source.
+/// (R + M) / 2 (US definition). Petrol without ethanol of 87 is RON 91 with MON 83: common
+/// practice, no source. With ethanol the sensitivity goes by moles from 8 to the 109 - 90 = 19
+/// of neat ethanol (arithmetic, mole fractions of E10 and E85 0.2044 and 0.9291): S is 10.248
+/// and 18.220, so 93 AKI E10 has 98.1 and 87.9 and 97 AKI E85 106.1 and 87.9. The mistake to
+/// take 8 for every fuel gives 97.0 and 101.0. The third mistake, mixing S by volume, gives 9.1
+/// for E10.
 #[test]
 fn petrol_known_by_its_anti_knock_index() {
-    let (ron, mon) = ron_mon_from_aki(87.0);
-    near(ron, 91.0, 1e-9);
-    near(mon, 83.0, 1e-9);
-    near(f64::midpoint(ron, mon), 87.0, 1e-9);
+    for (aki, ethanol, ron, mon) in [
+        (87.0, 0.0, 91.0, 83.0),
+        (93.0, 10.0, 98.124, 87.876),
+        (97.0, 85.0, 106.110, 87.890),
+        (99.5, 100.0, 109.0, 90.0),
+    ] {
+        let split = ron_mon_from_aki(aki, percent(ethanol)).unwrap();
+        near(split.0, ron, 0.005);
+        near(split.1, mon, 0.005);
+        near(f64::midpoint(split.0, split.1), aki, 1e-9);
+        if ethanol > 0.0 {
+            mistaken(aki + 4.0, ron, 0.05);
+        }
+        if ethanol > 0.0 && ethanol < 100.0 {
+            mistaken(aki + 4.0 + ethanol / 100.0 * 5.5, ron, 0.05);
+        }
+    }
+}
+
+/// Neat octane numbers of the same compilation: ethanol 109 and 90, toluene 120.1 and 103.5, so
+/// 99.5 and 111.8. By moles between them no E85 is above 0.0709 * 111.8 + 0.9291 * 99.5 = 100.37,
+/// no E10 above 109.29 (arithmetic): pumps that say 105 for E85 do not state its (R + M) / 2.
+/// What was measured (octane.csv) is below: PRF91 with 40 % has (108.0 + 94.5) / 2 = 101.25,
+/// the limit there is 104.8.
+#[test]
+fn no_fuel_has_more_than_its_parts() {
+    let most = |ethanol: f64| ron_mon_from_aki(130.0, percent(ethanol)).unwrap_err().most;
+    near(most(85.0), 100.37, 0.01);
+    near(most(10.0), 109.29, 0.01);
+    near(most(100.0), 99.5, 1e-9);
+    assert!(most(40.0) > 101.25);
+    assert!(ron_mon_from_aki(105.0, percent(85.0)).is_err());
+    assert!(ron_mon_from_aki(97.0, percent(85.0)).is_ok());
+    assert!(ron_mon_from_aki(93.0, percent(10.0)).is_ok());
+    // By volume the limit of E85 would be 101.3.
+    mistaken(0.15 * 111.8 + 0.85 * 99.5, most(85.0), 0.5);
 }
 
 /// The octane of the base, worked back from the pump (arithmetic on the rows above): 94.68 and

@@ -49,6 +49,6 @@ pub(crate) fn blend_of(base: &HydrocarbonBase, ethanol: f64) -> Mixture {
 pub(crate) fn parts(hydrocarbon: f64, ethanol: f64, methanol: f64, water: f64) -> Mixture {
     let [hydrocarbon, ethanol, methanol, water] =
         [hydrocarbon, ethanol, methanol, water].map(liters);
-    let parts = MixtureParts { hydrocarbon, ethanol, methanol, water };
+    let parts = MixtureParts { hydrocarbon, ethanol, methanol, water, ..MixtureParts::default() };
     Mixture::from_parts(&parts, &HydrocarbonBase::default())
 }

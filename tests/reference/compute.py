@@ -49,6 +49,8 @@ ATOMS = {
     "ethanol": {"C": 2, "H": 6, "O": 1},
     "methanol": {"C": 1, "H": 4, "O": 1},
     "water": {"H": 2, "O": 1},
+    "MTBE": {"C": 5, "H": 12, "O": 1},
+    "ETBE": {"C": 6, "H": 14, "O": 1},
     "isooctane": {"C": 8, "H": 18},
     "n-heptane": {"C": 7, "H": 16},
     "toluene": {"C": 7, "H": 8},
@@ -57,6 +59,8 @@ ATOMS = {
 CAS = {
     "ethanol": "64-17-5",
     "methanol": "67-56-1",
+    "MTBE": "1634-04-4",
+    "ETBE": "637-92-3",
     "isooctane": "540-84-1",
     "n-heptane": "142-82-5",
     "toluene": "108-88-3",
@@ -68,6 +72,7 @@ EOS = {
     "n-heptane": "n-Heptane",
     "toluene": "Toluene",
 }
+ETHERS = ["MTBE", "ETBE"]
 BASES = ["petrol", "isooctane", "n-heptane", "toluene"]
 # Dry air by moles.
 AIR = {"O2": 0.20946, "N2": 0.78084, "AR": 0.00934, "CO2": 0.0004}
@@ -85,6 +90,8 @@ BLENDS = [
     {"petrol": 24, "ethanol": 74.7, "methanol": 0.5, "water": 0.8},
     {"ethanol": 94, "water": 6},
     {"methanol": 50, "water": 50},
+    {"MTBE": 100},
+    {"ETBE": 100},
 ]
 
 
@@ -103,6 +110,9 @@ def density(fuel, celsius):
     if fuel == "petrol":
         assert celsius == 15
         return PETROL_DENSITY
+    if fuel in ETHERS:
+        # Only ever neat here, where it drops out: CoolProp has neither.
+        return 1.0
     if fuel == "isooctane":
         _, *coefficients, _, _ = rho_data_Perry_8E_105_l.loc[CAS[fuel]].values.tolist()
         moles = EQ105(273.15 + celsius, *coefficients[:4])
@@ -137,7 +147,7 @@ def rows():
             celsius += 2.5
 
     model = gas()
-    for fuel in ("ethanol", "methanol", "water"):
+    for fuel in ("ethanol", "methanol", "water", *ETHERS):
         mass = model.molecular_weights[model.species_index(fuel)]
         yield "molar_mass", fuel, "", mass, "g/mol", 1e-6, CANTERA
     for fuel, tolerance in (("ethanol", 2e-3), ("methanol", 1e-2), ("water", 2e-3)):
@@ -148,7 +158,12 @@ def rows():
             value = (Hfg(CAS[fuel]) - Hfl(CAS[fuel])) / molar_mass
             source = f"{CHEMICALS}, enthalpies of formation"
             yield "heat_of_vaporisation", fuel, "formation", value, "kJ/kg", tolerance, source
-    for fuel in ("ethanol", "methanol"):
+    for fuel in ETHERS:
+        molar_mass = model.molecular_weights[model.species_index(fuel)]
+        value = (Hfg(CAS[fuel]) - Hfl(CAS[fuel])) / molar_mass
+        source = f"{CHEMICALS}, enthalpies of formation"
+        yield "heat_of_vaporisation", fuel, "formation", value, "kJ/kg", 1e-3, source
+    for fuel in ("ethanol", "methanol", *ETHERS):
         source = f"{CHEMICALS}, enthalpies of formation"
         yield "lower_heating_value", fuel, "", lower_heating_value(fuel), "MJ/kg", 1e-4, source
 

@@ -11,7 +11,7 @@
 
 mod hardware;
 
-use fillwright::fuel::Constituent::{self, Ethanol, Hydrocarbon, Methanol, Water};
+use fillwright::fuel::Constituent::{self, Etbe, Ethanol, Hydrocarbon, Methanol, Mtbe, Water};
 use fillwright::fuel::{HydrocarbonBase, Mixture, MixtureParts};
 use fillwright::quantity::{MassDensity, MolarMass, ThermodynamicTemperature, Volume};
 use std::collections::HashMap;
@@ -66,6 +66,8 @@ fn constituent(name: &str) -> Constituent {
     match name {
         "ethanol" => Ethanol,
         "methanol" => Methanol,
+        "MTBE" => Mtbe,
+        "ETBE" => Etbe,
         "water" => Water,
         _ => Hydrocarbon,
     }
@@ -100,6 +102,8 @@ fn fuel(name: &str) -> Mixture {
             }
             Ethanol => parts.ethanol = volume,
             Methanol => parts.methanol = volume,
+            Mtbe => parts.mtbe = volume,
+            Etbe => parts.etbe = volume,
             Water => parts.water = volume,
         }
     }

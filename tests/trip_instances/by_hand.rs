@@ -3,6 +3,7 @@
 use fillwright::calibration::{Calibration, FluidState, Verdict};
 use fillwright::fill::Tank;
 use fillwright::fuel::EnergyDensity;
+use fillwright::fuel::Extras;
 use fillwright::quantity::notation::Consumption;
 use fillwright::quantity::{Band, Energy, Length, Money, Share, UnitPrice, Volume};
 use fillwright::trip::{
@@ -24,6 +25,7 @@ fn percent(value: f64) -> Share {
 fn pump(share: f64, price: f64) -> Pump {
     Pump {
         share: Band::exact(percent(share)),
+        extras: Extras::default(),
         price: UnitPrice::new(Money::new(price).unwrap(), litres(1.0)),
         ron: Some(if share > 50.0 { 106.0 } else { 95.0 }),
         limit: None,
@@ -61,6 +63,7 @@ fn route(stops: Vec<Stop>, legs: Vec<Leg>) -> Route {
             ron: Some(95.0),
             reserve: litres(5.0),
         },
+        extras: Extras::default(),
         blend: BlendModel::default(),
         burn: Burn::Litres(Consumption::from_litres_per_100_km(10.0).unwrap()),
         calibrations: vec![window(0.0, 15.0), window(50.0, 60.0)],

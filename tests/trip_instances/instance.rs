@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use fillwright::calibration::{Calibration, FluidState};
 use fillwright::fill::Tank;
+use fillwright::fuel::Extras;
 use fillwright::fuel::{EnergyDensity, HydrocarbonBase, MolarDensity};
 use fillwright::quantity::notation::Consumption;
 use fillwright::quantity::{Band, Energy, Length, Money, Share, UnitPrice, Volume};
@@ -237,6 +238,7 @@ impl Instance {
                 ron: Some(car.start_ron),
                 reserve: litres(car.min_arrival_l),
             },
+            extras: Extras::default(),
             blend,
             burn,
             calibrations: self.calibrations.iter().map(calibration).collect::<Checked<_>>()?,
@@ -266,6 +268,7 @@ impl Instance {
             let half = if self.uncertainty.is_some() { fuel.ethanol_share_halfwidth } else { 0.0 };
             Ok(Pump {
                 share: shares(fuel.ethanol_share_vol, half)?,
+                extras: Extras::default(),
                 price: UnitPrice::new(Money::new(fuel.price_eur_per_l).map_err(text)?, litres(1.0)),
                 ron: Some(fuel.ron),
                 limit: fuel.max_l.map(litres),

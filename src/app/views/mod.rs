@@ -4,6 +4,7 @@ mod calibrations;
 mod car;
 mod cars;
 mod data;
+pub(crate) mod extras;
 mod fill;
 mod fuels;
 mod hardware;

@@ -5,6 +5,8 @@ use fillwright::logbook::Printer;
 use fillwright::logbook::methods::Standing;
 use fillwright::source::{Confidence, Source};
 
+use super::extras::beside_ethanol;
+
 /// Decimals beyond which a stated value is not written out.
 const MOST_DECIMALS: usize = 6;
 
@@ -34,15 +36,18 @@ pub(crate) fn as_stated(value: f64, unit: &str, printer: &Printer) -> String {
     if unit.is_empty() { number } else { format!("{number}\u{202f}{unit}") }
 }
 
-/// “70 to 85 %, expected 77 %”
+/// “70 to 85 %, expected 77 %; water 0.2 % (0 to 0.4 %)”
 pub(crate) fn may_hold(grade: &Grade, printer: &Printer) -> String {
     let ethanol = grade.ethanol();
     let [low, expected, high] = [ethanol.low(), ethanol.expected(), ethanol.high()]
         .map(|share| printer.number(share.percent(), 1));
-    if low == high {
-        return format!("{expected}\u{202f}%");
-    }
-    format!("{low} to {high}\u{202f}%, expected {expected}\u{202f}%")
+    let ethanol = if low == high {
+        format!("{expected}\u{202f}%")
+    } else {
+        format!("{low} to {high}\u{202f}%, expected {expected}\u{202f}%")
+    };
+    let beside = beside_ethanol(&grade.extras(), printer);
+    beside.map_or(ethanol.clone(), |beside| format!("{ethanol}; {beside}"))
 }
 
 /// “RON 95, MON 85”
@@ -59,13 +64,13 @@ pub(crate) fn least_octane(grade: &Grade, printer: &Printer) -> String {
 pub(crate) const LIMITS: [&str; 9] = [
     "Volumes are taken as additive. Petrol and ethanol expand by a few tenths of a per cent on mixing, less than a gauge can tell.",
     "Volumes are meant at 15 °C, as standards state them; the tank's own temperature is not asked for.",
-    "The petrol is a middling one without oxygenates. A real one differs by a few per cent in density and heating value, and more so by season.",
+    "Water, methanol and ethers count where they are given. The petrol itself is a middling one: a real one differs by a few per cent in density and heating value, and more so by season.",
     "Octane by moles is a floor, worked out from the octane of the finished petrol. How an engine answers to octane, and to the cooling by ethanol, is not in it.",
     "E85 is no fixed fuel: by season and country it holds from half to 85 % ethanol, and after a change of season the pump may still hold the other.",
     "How a fuel starts in the cold, how it ages, and what water does in it are not modelled.",
     "The bands of the tank were tuned and tested in simulation, not in the field. They are only as good as what is entered as possible.",
     "Parts are reckoned as steady: pulses in rail and lines, hot fuel, wear, a tired pump and a clogged filter are not.",
-    "A trip knows no road, no traffic and no pump but those that were typed, and takes consumption to follow distance and energy alone.",
+    "A trip knows no road, no traffic and no pump but those that were typed, and takes consumption to follow distance and energy alone. Where a fuel on it holds water, methanol or ethers, all of it is planned with the energy of the fuel that lacks most.",
 ];
 
 /// What has to be said of fuel and calibrations.

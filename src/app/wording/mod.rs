@@ -1,6 +1,7 @@
 //! What is said of results: short sentences, in the person's units.
 
 pub(crate) mod deeds;
+pub(crate) mod extras;
 pub(crate) mod fields;
 pub(crate) mod fill;
 pub(crate) mod hardware;

@@ -4,10 +4,11 @@ use fillwright::logbook::road::{HaltForm, RouteForm};
 use fillwright::logbook::share::{Kind, Shared};
 use fillwright::logbook::workshop::PartForm;
 use fillwright::logbook::{
-    AimForm, CalibrationForm, Car, CarFile, Document, Entry, FillForm, FuelForm, Measure, Printer,
-    StopForm,
+    AimForm, CalibrationForm, Car, CarFile, Document, Entry, ExtrasForm, FillForm, FuelForm,
+    Measure, Printer, StopForm,
 };
 
+use super::extras::typed;
 use super::hardware::{self, Fact, with_unit};
 use super::{name_or_unnamed, trip};
 
@@ -82,6 +83,7 @@ fn contents(
     level: &Entry,
     error: &Entry,
     [share, range, octane]: [&str; 3],
+    extras: &ExtrasForm,
     printer: &Printer,
 ) -> Fact {
     let value = joined([
@@ -89,6 +91,7 @@ fn contents(
         after("give or take ", &volume(error, printer)),
         after("ethanol ", &percent(share)),
         after("which may be ", &percent(range)),
+        Some(typed(extras)),
         after("octane at least ", octane),
     ]);
     fact("In the tank", value)
@@ -101,6 +104,7 @@ fn fuel(fuel: &FuelForm, printer: &Printer) -> String {
     joined([
         after("ethanol ", &percent(&fuel.share)),
         after("which may be ", &percent(&fuel.share_range)),
+        Some(typed(&fuel.extras)),
         after("octane at least ", &octane(&fuel.octane, printer)),
         after("at ", &with_unit(&price, unit.trim())),
         after(all, &volume(&fuel.limit, printer)),
@@ -128,7 +132,7 @@ fn of_fill(fill: &FillForm, car: &Car, printer: &Printer) -> Vec<Fact> {
     let octane = octane(&fill.octane, printer);
     let texts = [&fill.share, &fill.share_range, &octane].map(String::as_str);
     let mut facts = vec![
-        contents(&fill.level, &fill.level_error, texts, printer),
+        contents(&fill.level, &fill.level_error, texts, &fill.extras, printer),
         fact("Size of the tank", joined([Some(volume(&car.capacity, printer))])),
     ];
     facts.extend(
@@ -177,7 +181,7 @@ fn of_trip(route: &RouteForm, car: &Car, printer: &Printer) -> Vec<Fact> {
     let octane = octane(&form.octane, printer);
     let texts = [&form.share, &form.share_range, &octane].map(String::as_str);
     let mut facts = vec![
-        contents(&form.level.level, &form.level.error, texts, printer),
+        contents(&form.level.level, &form.level.error, texts, &form.extras, printer),
         fact("Size of the tank", joined([Some(volume(&car.capacity, printer))])),
     ];
     facts.extend(route.stops.iter().enumerate().map(|(at, it)| {

@@ -8,6 +8,7 @@ use fillwright::quantity::notation::OctaneScale;
 use fillwright::quantity::{Band, Length, Share, Volume};
 use fillwright::tank::{Doubt, Estimate, ShareReadingKind};
 
+use super::extras::beside_ethanol;
 use crate::app::device;
 
 /// The blend: `about E31`, and between what.
@@ -29,8 +30,10 @@ pub(crate) fn level_and_octane(estimate: &Estimate, printer: &Printer) -> String
         (Some(ron), ..) => format!("at least RON {}", at_least(ron.low())),
         (None, ..) => "octane not known".to_owned(),
     };
+    let beside = beside_ethanol(&estimate.extras, printer);
+    let beside = beside.map_or_else(String::new, |it| format!("; {it}"));
     format!(
-        "{}, between {} and {}; {octane}",
+        "{}, between {} and {}; {octane}{beside}",
         printer.volume(level.expected()),
         printer.volume_number(level.low()),
         printer.volume(level.high())

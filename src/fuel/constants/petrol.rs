@@ -61,16 +61,16 @@ pub static PETROL_VAPORISATION: Constant = Constant {
     source: US_FUEL_PROPERTIES,
 };
 
-/// RON less MON of a pump petrol of which only the AKI is known.
+/// RON less MON of a petrol base of which only the AKI is known.
 pub static PETROL_SENSITIVITY: Constant = Constant {
     id: "petrol-sensitivity",
-    name: "octane sensitivity (RON - MON) of a petrol known by its AKI only",
+    name: "octane sensitivity (RON - MON) of a petrol base known by its AKI only",
     symbol: "S",
     unit: "1",
     value: 8.0,
     source: source(
         SourceKind::CommonPractice,
         Confidence::Weak,
-        "usual for pump petrol: common practice, no source",
+        "usual for petrol without ethanol: common practice, no source",
     ),
 };

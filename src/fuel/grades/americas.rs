@@ -53,6 +53,8 @@ pub(super) const DENATURED_ETHANOL: Grade = Grade {
     standard: "ASTM D4806",
     region: "United States",
     ethanol_percent: percent(92.1, 97.0, 98.0),
+    water_percent: percent(0.0, 0.5, 1.0),
+    methanol_percent: percent(0.0, 0.25, 0.5),
     methanol_max_percent: Some(0.5),
     water_max_percent: Some(1.0),
     source: source(
@@ -85,6 +87,22 @@ pub(super) const BRAZIL_COMMON: Grade = Grade {
     ..Grade::UNKNOWN
 };
 
+pub(super) const BRAZIL_E27: Grade = Grade {
+    id: "br-gasoline-c-e27",
+    name: "Gasoline C, E27",
+    ethanol_percent: percent(26.0, 27.0, 28.0),
+    ron_min: Some(93.0),
+    source: source(
+        SourceKind::FromMemory,
+        Confidence::Weak,
+        "from memory: 27 % v/v anhydrous ethanol in common petrol from 2015 to July 2025, with a \
+         margin of 1 point, and RON 93 since 2022 (ANP 807/2020)",
+    ),
+    note: "What common petrol was until August 2025, when it became E30: the law set the share \
+           itself, so it is expected.",
+    ..BRAZIL_COMMON
+};
+
 pub(super) const BRAZIL_PREMIUM: Grade = Grade {
     id: "br-gasoline-premium",
     name: "Premium gasoline, E25",
@@ -102,6 +120,7 @@ pub(super) const BRAZIL_HYDROUS: Grade = Grade {
     standard: "ANP 907/2022",
     region: "Brazil",
     ethanol_percent: percent(93.9, 95.2, 96.6),
+    water_percent: percent(3.4, 4.8, 6.1),
     water_max_percent: Some(6.1),
     source: source(
         SourceKind::FromMemory,
@@ -110,6 +129,6 @@ pub(super) const BRAZIL_HYDROUS: Grade = Grade {
     ),
     note: "The limits are by mass. By volume that is 95.1 to 96.5 % as an alcoholometer counts, and \
            94.0 to 95.7 % where the volumes of ethanol and water are added up, as here: the two \
-           shrink on mixing. The range spans both, and its middle is taken.",
+           shrink on mixing. The range spans both, and its middle is taken; the rest is water.",
     ..Grade::UNKNOWN
 };

@@ -18,11 +18,14 @@ const D5798: Source = source(
 /// Why the mean of a year stands for every class.
 const PLANNING_MEAN: &str = "All classes allow the same range of ethanol; they differ in vapour pressure. Expected: 74 %, the \
      mean of a year that the US Annual Energy Outlook 2011 plans with. Winter fuel tends to less, \
-     summer fuel to more. Older pumps say E85.";
+     summer fuel to more. Older pumps say E85. The ethanol in it, by ASTM D4806, holds at most 1 % \
+     of water, so at most 0.8 % are in the fuel, and half of that is expected; of methanol, a \
+     contamination, none is.";
 
 const EN_E85: Grade = Grade {
     standard: "EN 15293",
     region: "Europe",
+    water_percent: percent(0.0, 0.2, 0.4),
     water_max_percent: Some(0.4),
     ron_min: Some(104.0),
     mon_min: Some(88.0),
@@ -37,7 +40,8 @@ pub(super) const EN_SUMMER: Grade = Grade {
     ethanol_percent: percent(70.0, 80.0, 85.0),
     note: "85 % is the name and the most that is allowed, so what pumps give lies below it. Expected: \
            two thirds of the way from the least to the most, common practice, no source. The \
-           minimum of the class is from memory.",
+           minimum of the class is from memory. Of the water that is allowed, half is expected: no \
+           source says how much there is.",
     ..EN_E85
 };
 
@@ -46,7 +50,7 @@ pub(super) const EN_TRANSITION: Grade = Grade {
     name: "E85, spring and autumn",
     ethanol_percent: percent(60.0, 77.0, 85.0),
     note: "Half way between what is expected in summer and in winter; a pump may still hold either. \
-           The minimum of the class is from memory.",
+           The minimum of the class is from memory. Of the water that is allowed, half is expected.",
     ..EN_E85
 };
 
@@ -55,7 +59,7 @@ pub(super) const EN_WINTER: Grade = Grade {
     name: "E85, winter",
     ethanol_percent: percent(50.0, 70.0, 85.0),
     note: "Half way between the 75 % of Swedish and the 65 % of French winter fuel. Summer fuel may \
-           still be in the pump.",
+           still be in the pump. Of the water that is allowed, half is expected.",
     ..EN_E85
 };
 
@@ -74,7 +78,8 @@ pub(super) const SWEDISH_WINTER: Grade = Grade {
         "SS 15 54 80, winter quality of about 75 % v/v, as described by the Swedish fuel trade \
          association; the minimum is from memory",
     ),
-    note: "About 75 % is stated. Summer fuel of 85 % may still be in the pump.",
+    note: "About 75 % is stated. Summer fuel of 85 % may still be in the pump. Water is taken as in \
+           EN 15293.",
     ..EN_E85
 };
 
@@ -93,7 +98,8 @@ pub(super) const FRENCH: Grade = Grade {
         "French decree of 28 December 2006 on superethanol: 65 % v/v in winter to 85 % in summer, \
          as summarised",
     ),
-    note: "The middle of the range is taken: expect 65 % in winter, 85 % in summer.",
+    note: "The middle of the range is taken: expect 65 % in winter, 85 % in summer. Water is taken as \
+           in EN 15293.",
     ..EN_E85
 };
 
@@ -118,6 +124,8 @@ const D5798_E85: Grade = Grade {
     standard: "ASTM D5798",
     region: "United States",
     ethanol_percent: percent(51.0, 74.0, 83.0),
+    water_percent: percent(0.0, 0.4, 0.8),
+    methanol_percent: percent(0.0, 0.0, 0.5),
     methanol_max_percent: Some(0.5),
     source: D5798,
     note: PLANNING_MEAN,

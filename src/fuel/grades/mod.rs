@@ -9,6 +9,7 @@ mod europe;
 mod flex;
 mod pacific;
 
+use super::content::{Content, Extras};
 use crate::quantity::{Band, Share};
 use crate::source::{Confidence, Source, SourceKind};
 
@@ -25,10 +26,26 @@ pub struct Grade {
     pub region: &'static str,
     /// Ethanol in percent by volume.
     ethanol_percent: Percent,
-    /// Most methanol, in percent by volume; none when the source names no limit.
+    /// Water in percent by volume.
+    water_percent: Percent,
+    /// Methanol in percent by volume.
+    methanol_percent: Percent,
+    /// Ethers in percent by volume: what oxygen leaves beside the most ethanol. Where
+    /// there is less ethanol there may be more ether, which leans an engine less than 1 %
+    /// more.
+    ethers_percent: Percent,
+    /// Most methanol that is allowed, in percent by volume; none when the source names
+    /// no limit.
     pub methanol_max_percent: Option<f64>,
-    /// Most water, in percent by volume; none when the source names no limit.
+    /// Most water that is allowed, in percent by volume; none when the source names no
+    /// limit.
     pub water_max_percent: Option<f64>,
+    /// Most ethers that are allowed, in percent by volume; none when the source names no
+    /// limit.
+    pub ethers_max_percent: Option<f64>,
+    /// Most oxygen that is allowed, in percent by mass; none when the source names no
+    /// limit.
+    pub oxygen_max_percent: Option<f64>,
     /// Least research octane number of the finished fuel.
     pub ron_min: Option<f64>,
     /// Least motor octane number of the finished fuel.
@@ -60,8 +77,13 @@ impl Grade {
         standard: "",
         region: "",
         ethanol_percent: percent(0.0, 0.0, 0.0),
+        water_percent: percent(0.0, 0.0, 0.0),
+        methanol_percent: percent(0.0, 0.0, 0.0),
+        ethers_percent: percent(0.0, 0.0, 0.0),
         methanol_max_percent: None,
         water_max_percent: None,
+        ethers_max_percent: None,
+        oxygen_max_percent: None,
         ron_min: None,
         mon_min: None,
         aki_min: None,
@@ -78,7 +100,27 @@ impl Grade {
     /// assert!(e85.is_some_and(|grade| (grade.ethanol().low().percent() - 51.0).abs() < 1e-9));
     /// ```
     pub fn ethanol(&self) -> Band<Share> {
-        let Percent { low, expected, high } = self.ethanol_percent;
+        self.ethanol_percent.band()
+    }
+
+    /// What it may hold beside petrol and ethanol.
+    pub fn extras(&self) -> Extras {
+        Extras {
+            water: self.water_percent.band(),
+            methanol: self.methanol_percent.band(),
+            ethers: self.ethers_percent.band(),
+        }
+    }
+
+    /// All that it may hold.
+    pub fn content(&self) -> Content {
+        Content { ethanol: self.ethanol(), extras: self.extras() }
+    }
+}
+
+impl Percent {
+    fn band(self) -> Band<Share> {
+        let Self { low, expected, high } = self;
         let [low, expected, high] =
             [low, expected, high].map(|percent| Share::clamped(percent / 100.0));
         // A test holds every grade to the order; the other arm is never taken.
@@ -126,6 +168,7 @@ pub static CATALOGUE: &[Grade] = &[
     americas::US_88_E15,
     americas::DENATURED_ETHANOL,
     americas::BRAZIL_COMMON,
+    americas::BRAZIL_E27,
     americas::BRAZIL_PREMIUM,
     americas::BRAZIL_HYDROUS,
     pacific::JAPAN_REGULAR,
@@ -157,11 +200,19 @@ mod tests {
     #[test]
     fn every_grade_is_complete_and_in_order() {
         for grade in CATALOGUE {
-            let Percent { low, expected, high } = grade.ethanol_percent;
-            assert!(
-                0.0 <= low && low <= expected && expected <= high && high <= 100.0,
-                "{grade:?}"
-            );
+            for percent in [
+                grade.ethanol_percent,
+                grade.water_percent,
+                grade.methanol_percent,
+                grade.ethers_percent,
+            ] {
+                let Percent { low, expected, high } = percent;
+                assert!(
+                    0.0 <= low && low <= expected && expected <= high && high <= 100.0,
+                    "{grade:?}"
+                );
+            }
+            assert_eq!(grade.content().excess(), None, "{grade:?}");
             for text in [grade.name, grade.standard, grade.region, grade.note] {
                 assert!(!text.is_empty(), "{grade:?}");
             }

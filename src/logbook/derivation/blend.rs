@@ -2,11 +2,12 @@
 
 use uom::si::molar_concentration::mole_per_liter;
 
-use super::{CONSERVATION, Derivation, constant, derived, letter};
-use crate::fuel::MolarDensity;
+use super::{CONSERVATION, Derivation, constant, derived, letter, litres};
 use crate::fuel::constants as c;
+use crate::fuel::{Constant, Corner, MixtureParts, MolarDensity};
 use crate::logbook::answer::Blend;
-use crate::quantity::Share;
+use crate::quantity::notation::VolumeUnit;
+use crate::quantity::{Share, Volume};
 use crate::source::{Confidence, Source, SourceKind};
 use crate::workings::{Expression, literal, number, sum};
 
@@ -31,6 +32,91 @@ const MOLAR_RULE: Source = Source {
 struct OfBlend {
     density: Expression,
     afr: Expression,
+}
+
+/// A part of a blend that not every blend has.
+struct Extra {
+    name: &'static str,
+    letter: char,
+    /// Atoms of carbon and hydrogen beside one of oxygen; none where it does not burn.
+    atoms: Option<(f64, f64)>,
+    density: &'static Constant,
+    /// None where it does not burn.
+    heating_value: Option<&'static Constant>,
+    volume: fn(&MixtureParts) -> Volume,
+}
+
+impl Extra {
+    fn share(&self, litre: &MixtureParts) -> f64 {
+        litres((self.volume)(litre))
+    }
+}
+
+static EXTRAS: [Extra; 4] = [
+    Extra {
+        name: "methanol",
+        letter: 'm',
+        atoms: Some((1.0, 4.0)),
+        density: &c::METHANOL_DENSITY,
+        heating_value: Some(&c::METHANOL_HEATING_VALUE),
+        volume: |parts| parts.methanol,
+    },
+    Extra {
+        name: "MTBE",
+        letter: 't',
+        atoms: Some((5.0, 12.0)),
+        density: &c::MTBE_DENSITY,
+        heating_value: Some(&c::MTBE_HEATING_VALUE),
+        volume: |parts| parts.mtbe,
+    },
+    Extra {
+        name: "ETBE",
+        letter: 'b',
+        atoms: Some((6.0, 14.0)),
+        density: &c::ETBE_DENSITY,
+        heating_value: Some(&c::ETBE_HEATING_VALUE),
+        volume: |parts| parts.etbe,
+    },
+    Extra {
+        name: "water",
+        letter: 'w',
+        atoms: None,
+        density: &c::WATER_DENSITY,
+        heating_value: None,
+        volume: |parts| parts.water,
+    },
+];
+
+/// What a part of a blend is.
+enum Of {
+    Petrol,
+    Ethanol,
+    Extra(&'static Extra),
+}
+
+/// A litre of petrol and ethanol.
+fn splash(share: Share) -> MixtureParts {
+    MixtureParts::splash(VolumeUnit::Litre.quantity(1.0), share)
+}
+
+/// Share times density of each part of a litre.
+fn masses(litre: &MixtureParts, suffix: &str) -> Vec<(Of, Expression)> {
+    let ethanol = || number(format!("v{suffix}"), litres(litre.ethanol));
+    let extras: Vec<(&Extra, Expression)> = EXTRAS
+        .iter()
+        .filter(|extra| extra.share(litre) > 0.0)
+        .map(|it| (it, number(format!("v_{}{suffix}", it.letter), it.share(litre))))
+        .collect();
+    let petrol =
+        extras.iter().fold(literal(1.0) - ethanol(), |left, (_, share)| left - share.clone());
+    let mut masses = vec![
+        (Of::Ethanol, ethanol() * constant(&c::ETHANOL_DENSITY)),
+        (Of::Petrol, petrol * constant(&c::PETROL_DENSITY)),
+    ];
+    masses.extend(
+        extras.into_iter().map(|(it, share)| (Of::Extra(it), share * constant(it.density))),
+    );
+    masses
 }
 
 impl Derivation<'_> {
@@ -67,23 +153,52 @@ impl Derivation<'_> {
         (petrol, ethanol)
     }
 
-    /// Density and air-fuel ratio of a blend, written out.
-    fn of_blend(share: Share, suffix: &str, neat: &(Expression, Expression)) -> OfBlend {
-        let v = || number(format!("v{suffix}"), share.fraction());
-        let of_ethanol = || v() * constant(&c::ETHANOL_DENSITY);
-        let of_petrol = || (literal(1.0) - v()) * constant(&c::PETROL_DENSITY);
-        OfBlend {
-            density: of_ethanol() + of_petrol(),
-            afr: (of_ethanol() * neat.1.clone() + of_petrol() * neat.0.clone())
-                / (of_ethanol() + of_petrol()),
+    /// Air-fuel ratios of what else is in the blend, each under a symbol of its own.
+    fn neat_extras(&mut self, parts: &MixtureParts) {
+        let sources = [MASS_BALANCE, c::CARBON_MASS.source];
+        for extra in EXTRAS.iter().filter(|extra| extra.share(parts) > 0.0) {
+            let Some((carbon, hydrogen)) = extra.atoms else { continue };
+            let air = number("K", self.lines.value_of("K"));
+            let ratio = (literal(carbon) + literal(hydrogen) / literal(4.0)
+                - literal(1.0) / literal(2.0))
+                * air
+                / (literal(carbon) * constant(&c::CARBON_MASS)
+                    + literal(hydrogen) * constant(&c::HYDROGEN_MASS)
+                    + constant(&c::OXYGEN_MASS));
+            let name = format!("Stoichiometric AFR of {}", extra.name);
+            let symbol = format!("AFR_{}", extra.letter);
+            self.lines.add(name, symbol, &ratio, (3, ""), &sources);
         }
+    }
+
+    /// Density and air-fuel ratio of a blend, written out.
+    fn of_blend(
+        &self,
+        parts: &MixtureParts,
+        suffix: &str,
+        neat: &(Expression, Expression),
+    ) -> OfBlend {
+        let masses = masses(parts, suffix);
+        let density = sum(masses.iter().map(|(_, mass)| mass.clone()));
+        // Water takes no air.
+        let air = masses.into_iter().filter_map(|(of, mass)| match of {
+            Of::Petrol => Some(mass * neat.0.clone()),
+            Of::Ethanol => Some(mass * neat.1.clone()),
+            Of::Extra(extra) => extra.atoms.map(|_| {
+                let symbol = format!("AFR_{}", extra.letter);
+                let ratio = self.lines.value_of(&symbol);
+                mass * number(symbol, ratio)
+            }),
+        });
+        OfBlend { afr: sum(air) / density.clone(), density }
     }
 
     pub(super) fn blend(&mut self, blend: &Blend) {
         let densities = [CONSERVATION, c::ETHANOL_DENSITY.source, c::PETROL_DENSITY.source];
         let neat = self.neat();
-        let share = blend.share.expected();
-        let of = Self::of_blend(share, "", &neat);
+        let parts = blend.content().parts(Corner::Expected);
+        self.neat_extras(&parts);
+        let of = self.of_blend(&parts, "", &neat);
         let density =
             self.lines.add("Density at 15 °C", "rho", &of.density, (1, "kg/m³"), &densities);
         let afr = self.lines.add(
@@ -93,7 +208,7 @@ impl Derivation<'_> {
             (2, ""),
             &[MASS_BALANCE, densities[1], densities[2]],
         );
-        let reference = Self::of_blend(self.asked.reference, "_ref", &neat);
+        let reference = self.of_blend(&splash(self.asked.reference), "_ref", &neat);
         let density_ref = self.lines.add(
             "Density of the reference fuel",
             "rho_ref",
@@ -115,12 +230,16 @@ impl Derivation<'_> {
             (3, ""),
             &[EQUAL_AIR],
         );
-        let v = || number("v", share.fraction());
-        let energy = (v() * constant(&c::ETHANOL_DENSITY) * constant(&c::ETHANOL_HEATING_VALUE)
-            + (literal(1.0) - v())
-                * constant(&c::PETROL_DENSITY)
-                * constant(&c::PETROL_HEATING_VALUE))
-            / literal(1000.0);
+        let heats = masses(&parts, "").into_iter().map(|(of, mass)| match of {
+            Of::Petrol => mass * constant(&c::PETROL_HEATING_VALUE),
+            Of::Ethanol => mass * constant(&c::ETHANOL_HEATING_VALUE),
+            Of::Extra(extra) => match extra.heating_value {
+                Some(value) => mass * constant(value),
+                // Water leaves as vapour and takes its heat along.
+                None => literal(0.0) - mass * constant(&c::WATER_VAPORISATION) / literal(1000.0),
+            },
+        });
+        let energy = sum(heats) / literal(1000.0);
         self.lines.add(
             "Lower heating value",
             "LHV_V",
@@ -169,14 +288,15 @@ impl Derivation<'_> {
         self.lines.add(name, which, &(sum(octane) / sum(moles)), (1, ""), &sources);
     }
 
-    pub(super) fn calibrations(&mut self, share: Share) {
+    pub(super) fn calibrations(&mut self, blend: &Blend) {
         let neat = (
             number("AFR_g", self.lines.value_of("AFR_g")),
             number("AFR_e", self.lines.value_of("AFR_e")),
         );
         for (_, calibration) in &self.asked.calibrations {
-            let actual = Self::of_blend(share, "", &neat);
-            let intended = Self::of_blend(calibration.written_for, "_cal", &neat);
+            let parts = blend.content().parts(Corner::Expected);
+            let actual = self.of_blend(&parts, "", &neat);
+            let intended = self.of_blend(&splash(calibration.written_for), "_cal", &neat);
             let ratio = number("AFR_cal", intended.afr.value()) / number("AFR", actual.afr.value())
                 * (number("rho_cal", intended.density.value())
                     / number("rho", actual.density.value()))

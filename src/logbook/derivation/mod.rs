@@ -45,7 +45,7 @@ pub(super) fn workings(answer: &Answer) -> Vec<Working> {
     derivation.worst(&answer.order);
     if let Some(blend) = &answer.blend {
         derivation.blend(blend);
-        derivation.calibrations(blend.share.expected());
+        derivation.calibrations(blend);
     }
     derivation.burn_down(answer);
     derivation.money();

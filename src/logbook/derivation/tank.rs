@@ -5,12 +5,12 @@ use uom::si::frequency::hertz;
 use uom::si::volume::milliliter;
 
 use super::{CONSERVATION, derived, letter, litres};
-use crate::fuel::{HydrocarbonBase, Mixture};
+use crate::fuel::{Content, Corner, Extras, HydrocarbonBase};
 use crate::logbook::event::{FillEntry, SensorForm, TubeTestForm, What};
 use crate::logbook::history::{Course, History, Passage};
 use crate::logbook::reader::Reader;
-use crate::quantity::notation::{SensorFigure, VolumeUnit, parse_millilitres, parse_sensor};
-use crate::quantity::{Share, Volume};
+use crate::quantity::notation::{SensorFigure, parse_millilitres, parse_sensor};
+use crate::quantity::{Band, Share, Volume};
 use crate::source::{Confidence, Source, SourceKind};
 use crate::tank::{CONTRACTION, Evidence, Pour, SENSOR_ZERO_HZ, TubeTestMethod};
 use crate::workings::{Expression, Working, literal, number, sum};
@@ -59,14 +59,14 @@ impl History {
         let old = self.old_blend?;
         let mut reader = Reader::new(course.printer());
         let known = reader.car(course.car());
-        let per_litre = |share: Share| {
-            let litre = VolumeUnit::Litre.quantity(1.0);
-            let blend = Mixture::splash(litre, share, &HydrocarbonBase::default());
+        let per_litre = |share: Share, extras: Extras| {
+            let content = Content { ethanol: Band::exact(share), extras };
+            let blend = content.litre(Corner::Expected, &HydrocarbonBase::default());
             Some(blend.energy_density()?.megajoules_per_liter())
         };
         let line = number("L", litres(known.line?));
-        let old_energy = number("H_old", per_litre(old.share)?);
-        let reference = number("H_ref", per_litre(known.reference)?);
+        let old_energy = number("H_old", per_litre(old.share, old.extras)?);
+        let reference = number("H_ref", per_litre(known.reference, Extras::default())?);
         let consumption = number("k", known.consumption?.litres_per_100_km());
         let way = literal(100.0) * line * old_energy / (reference * consumption);
         let name = "How far the old blend feeds the engine after the last fill";

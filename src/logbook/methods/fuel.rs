@@ -64,6 +64,7 @@ pub(super) const TOPICS: &[Topic] = &[
         words: &[
             "A fuel takes the air that its carbon and hydrogen burn with, less the oxygen that it brings along. That is a matter of masses: averaged by volume, the ratio of a blend comes out wrong.",
             "The ratio of ethanol depends on the air that is reckoned with; texts that give 8.95 or 9.00 take another one.",
+            "Water takes no air, methanol less than half of what petrol takes, and the ethers of petrol a sixth to a fifth less: each makes an engine leaner that is not corrected, and so the ends of all bands together are the worst cases. Which ether a petrol holds is not told: at one end it is ETBE, at the other MTBE, and half of each is expected. An oxygen content is turned into ethers by mass, after what ethanol and methanol bring.",
             "Metered open loop, injectors pass volume with the square root of density. How far lambda is off then follows from the two ratios and densities.",
         ],
         lines: |example| example.fill.clone(),
@@ -116,6 +117,7 @@ pub(super) const TOPICS: &[Topic] = &[
         title: "Octane by moles, a lower bound",
         words: &[
             "Ethanol is a small molecule: a tenth of the volume is far more than a tenth of the molecules. Averaged by moles, neat octane numbers come close to what engines measure on blends; averaged by volume they fall short.",
+            "Of a fuel of which only the AKI is given, RON and MON are set apart by a sensitivity that goes by moles from 8 for petrol to 19 for neat ethanol: 93 AKI of an E10 is RON 98, 97 AKI of an E85 is RON 106. By the same rule no E85 has more than 100.4 AKI, and neat ethanol has 99.5.",
             "Measured blends lie somewhat above the molar rule, so the result counts as a floor. It can speak against a calibration, never for one. The high blending numbers that are quoted for ethanol belong to another rule and are not used.",
         ],
         lines: |example| example.fill.clone(),

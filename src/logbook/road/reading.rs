@@ -3,6 +3,7 @@
 use super::forms::{HaltForm, PreferForm, RouteForm};
 use crate::calibration::Calibration;
 use crate::fill::Tank;
+use crate::fuel::{Content, Corner, EnergyDensity, Extras, HydrocarbonBase};
 use crate::logbook::complaint::{Complaint, Field, FuelPart, HaltPart, RoutePart};
 use crate::logbook::document::Document;
 use crate::logbook::forms::StartForm;
@@ -10,14 +11,17 @@ use crate::logbook::parts::{ContentsFields, ContentsTexts, Known};
 use crate::logbook::printer::Printer;
 use crate::logbook::reader::Reader;
 use crate::quantity::notation::workshop::{parse_factor, parse_fraction};
-use crate::quantity::notation::{parse_distance, parse_money};
-use crate::quantity::{Share, Volume};
+use crate::quantity::notation::{Consumption, parse_distance, parse_money};
+use crate::quantity::{Band, Share, Volume};
 use crate::tank::Estimate;
 use crate::trip::{BlendModel, Burn, CheckedRoute, Leg, Objective, Pump, Route, Stop, Wish};
 
 /// How far inside the windows the blend stays where nothing else is typed: about what
 /// a sensor of the share may be off (common practice, no source).
 const USUAL_MARGIN: f64 = 0.02;
+/// A fuel with less than a fifth of the energy of petrol and ethanol is none: neat methanol
+/// has half.
+const LARGEST_LACK: f64 = 5.0;
 /// The most that may be asked for.
 const LARGEST_MARGIN: f64 = 0.2;
 
@@ -121,10 +125,13 @@ impl Reader<'_> {
             step,
             ..Wish::default()
         };
+        let (tank, extras) = tank?;
+        let consumption = self.with_least_energy(known.consumption?, tank.share, extras, &read)?;
         let mut route = Route {
-            tank: tank?,
+            tank,
+            extras,
             blend: BlendModel::default(),
-            burn: Burn::Energy { consumption: known.consumption?, on: known.reference },
+            burn: Burn::Energy { consumption, on: known.reference },
             calibrations: calibrations.iter().map(|(_, it)| it.clone()).collect(),
             injection_fluid: car.fluid,
             stops: Vec::new(),
@@ -143,13 +150,48 @@ impl Reader<'_> {
         Some(RoadAsked { route, wish, halts, calibrations })
     }
 
+    /// The consumption with which no fuel of the route goes less far than is planned.
+    ///
+    /// A plan counts each litre with the energy of its petrol and ethanol. Water, methanol
+    /// and ethers hold less, so all legs take more by the factor of the fuel that lacks
+    /// most. Where all fuels are alike that is exact, and else on the safe side.
+    fn with_least_energy(
+        &mut self,
+        consumption: Consumption,
+        share: Band<Share>,
+        extras: Extras,
+        read: &[Option<(Halt, Stop, Leg)>],
+    ) -> Option<Consumption> {
+        let pumps = read.iter().flatten().flat_map(|(_, stop, _)| &stop.pumps);
+        let contents = pumps.map(|pump| (pump.share, pump.extras)).chain([(share, extras)]);
+        let base = HydrocarbonBase::default();
+        let factor = |(ethanol, extras): (Band<Share>, Extras)| {
+            let of = |content: Content| {
+                let litre = content.litre(Corner::Expected, &base).energy_density();
+                litre.map(EnergyDensity::megajoules_per_liter)
+            };
+            Some(of(Content::splash(ethanol))? / of(Content { ethanol, extras })?)
+        };
+        let mut most = 1.0_f64;
+        for factor in contents.filter_map(factor) {
+            if !(0.0..=LARGEST_LACK).contains(&factor) {
+                let message = "A fuel of the route hardly burns: correct the water in it.";
+                self.complain(Field::Route(RoutePart::Stops), message);
+                return None;
+            }
+            most = most.max(factor);
+        }
+        let more = Consumption::from_litres_per_100_km(consumption.litres_per_100_km() * most);
+        self.take(Field::Consumption, more)
+    }
+
     /// What is in the tank where the route begins.
     fn road_start(
         &mut self,
         form: &RouteForm,
         known: &Known,
         estimate: Option<&Estimate>,
-    ) -> Option<Tank> {
+    ) -> Option<(Tank, Extras)> {
         let reserve = known.reserve();
         match form.start {
             StartForm::Log => {
@@ -160,13 +202,14 @@ impl Reader<'_> {
                     );
                     return None;
                 };
-                Some(Tank {
+                let tank = Tank {
                     capacity: known.capacity?,
                     level: estimate.level,
                     share: estimate.share,
                     ron: estimate.ron.map(|ron| ron.low()),
                     reserve,
-                })
+                };
+                Some((tank, estimate.extras))
             }
             StartForm::Typed => {
                 let fields = ContentsFields {
@@ -174,6 +217,7 @@ impl Reader<'_> {
                     error: Field::Route(RoutePart::LevelError),
                     share: Field::Route(RoutePart::Share),
                     range: Field::Route(RoutePart::ShareRange),
+                    extras: |part| Field::Route(RoutePart::Extra(part)),
                     octane: Field::Route(RoutePart::Octane),
                     mon: Field::Route(RoutePart::Mon),
                 };
@@ -184,17 +228,19 @@ impl Reader<'_> {
                     error: &contents.level.error,
                     share: &contents.share,
                     range: &contents.share_range,
+                    extras: &contents.extras,
                     octane: &contents.octane,
                     mon: &contents.mon,
                 };
                 let stated = self.contents(&texts, fields, known)?;
-                Some(Tank {
+                let tank = Tank {
                     capacity: known.capacity?,
                     level: stated.level,
                     share: stated.share,
                     ron: stated.ron,
                     reserve,
-                })
+                };
+                Some((tank, stated.extras))
             }
         }
     }
@@ -215,7 +261,6 @@ impl Reader<'_> {
             self.required(field(HaltPart::Distance), distance, "Give how far it is from here.");
         let factor = self
             .optional(field(HaltPart::Factor), &form.factor, |text| parse_factor(text, 0.1..=10.0));
-        let ron_min = self.octane(field(HaltPart::RonMin), &form.ron_min);
         let mut wanted = Vec::new();
         for id in &form.calibrations {
             let Some(place) = calibrations.iter().position(|(it, _)| it == id) else {
@@ -227,6 +272,10 @@ impl Reader<'_> {
             };
             wanted.push(place);
         }
+        // A least AKI is asked of the blend that is kept; of petrol where none is.
+        let kept = wanted.iter().map(|&place: &usize| calibrations[place].1.written_for);
+        let blend = kept.fold(Share::ZERO, |most, it| if it > most { it } else { most });
+        let ron_min = self.octane(field(HaltPart::RonMin), &form.ron_min, Some(blend));
         let (mut pumps, mut fuels) = (Vec::new(), Vec::new());
         let mut whole = true;
         for fuel in &form.fuels {
@@ -254,11 +303,18 @@ impl Reader<'_> {
         capacity: Option<Volume>,
         closed: bool,
     ) -> Option<Pump> {
-        let (offer, _) = self.fuel(form, field, capacity)?;
+        let (offer, fuel) = self.fuel(form, field, capacity)?;
         let Some(price) = offer.price else {
             self.ask_for(field(FuelPart::Price), "Give its price: a plan weighs it.");
             return None;
         };
-        Some(Pump { share: offer.share, price, ron: offer.ron, limit: offer.limit, closed })
+        Some(Pump {
+            share: offer.share,
+            extras: fuel.content.extras,
+            price,
+            ron: offer.ron,
+            limit: offer.limit,
+            closed,
+        })
     }
 }

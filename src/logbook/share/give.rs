@@ -1,15 +1,16 @@
 //! What of the car in use is shared.
 
 use super::{Kind, ShareError, Shared};
+use crate::fuel::Extras;
 use crate::logbook::document::Document;
 use crate::logbook::event::{ContentsForm, LevelForm};
-use crate::logbook::forms::{Entry, StartForm};
+use crate::logbook::forms::{Entry, ExtrasForm, StartForm};
 use crate::logbook::interpret::Asked;
 use crate::logbook::parts::Stated;
 use crate::logbook::printer::Printer;
 use crate::logbook::road::RoadAsked;
 use crate::quantity::notation::print_number_short;
-use crate::quantity::{Share, Volume};
+use crate::quantity::{Band, Share, Volume};
 use crate::tank::LevelReading;
 
 impl Shared {
@@ -34,8 +35,13 @@ impl Shared {
         if fill.start == StartForm::Log {
             let asked = asked.ok_or(ShareError::UnknownContents)?;
             let tank = &asked.problem.tank;
-            let stated =
-                Stated { level: tank.level, share: tank.share, ron: tank.ron, mon: asked.tank_mon };
+            let stated = Stated {
+                level: tank.level,
+                share: tank.share,
+                extras: asked.tank_extras,
+                ron: tank.ron,
+                mon: asked.tank_mon,
+            };
             let told = told(&stated, printer);
             fill.start = StartForm::Typed;
             fill.level = told.level.level;
@@ -43,6 +49,7 @@ impl Shared {
             fill.level_error = told.level.error;
             fill.share = told.share;
             fill.share_range = told.share_range;
+            fill.extras = told.extras;
             fill.octane = told.octane;
             fill.mon = told.mon;
         }
@@ -63,7 +70,13 @@ impl Shared {
         if route.start == StartForm::Log {
             let asked = asked.ok_or(ShareError::UnknownContents)?;
             let tank = &asked.route.tank;
-            let stated = Stated { level: tank.level, share: tank.share, ron: tank.ron, mon: None };
+            let stated = Stated {
+                level: tank.level,
+                share: tank.share,
+                extras: asked.route.extras,
+                ron: tank.ron,
+                mon: None,
+            };
             route.start = StartForm::Typed;
             route.contents = told(&stated, printer);
         }
@@ -97,7 +110,24 @@ fn told(stated: &Stated, printer: &Printer) -> ContentsForm {
             text(down(percent(stated.share.low()))),
             text(up(percent(stated.share.high())))
         ),
+        extras: extras_told(&stated.extras, printer),
         octane: stated.ron.map(|ron| Entry::metric(&text(down(ron)))).unwrap_or_default(),
         mon: stated.mon.map(|mon| text(down(mon))).unwrap_or_default(),
     }
+}
+
+/// What there is beside petrol and ethanol, in hundredths of a percent, the ends rounded
+/// outwards.
+fn extras_told(extras: &Extras, printer: &Printer) -> ExtrasForm {
+    let hundredths = |share: Share, round: fn(f64) -> f64| {
+        Share::clamped(round(share.percent() * 100.0) / 10_000.0)
+    };
+    let outwards = |band: Band<Share>| {
+        let low = hundredths(band.low(), |value| (value + 1e-6).floor());
+        let high = hundredths(band.high(), |value| (value - 1e-6).ceil());
+        let expected = hundredths(band.expected(), f64::round);
+        Band::enclosing(expected, [low, high]).unwrap_or(band)
+    };
+    let rounded = Extras::each(|of| outwards(of(extras)));
+    ExtrasForm::of(&rounded, |percent| print_number_short(percent, 2, printer.style))
 }

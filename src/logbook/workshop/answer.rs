@@ -4,8 +4,8 @@ use super::crossed::CrossedLimit;
 use super::engine::SetLimit;
 use super::reading::{HardwareAsked, WorkshopReading};
 use crate::hardware::{
-    AtShare, FluidEffect, FuelProperties, Headroom, LargestShare, Load, LoadPoint, PartOf,
-    PartOverSpeed, Requirement,
+    AtShare, FluidEffect, Headroom, LargestShare, Load, LoadPoint, PartOf, PartOverSpeed,
+    Requirement,
 };
 use crate::quantity::{AngularVelocity, Band, CrankPower, MassRate, Share};
 
@@ -110,18 +110,19 @@ pub struct HardwareAnswer {
 impl HardwareAnswer {
     /// Mass of air for each mass of the blend at lambda 1.
     pub fn stoichiometric_ratio(&self) -> f64 {
-        FuelProperties::of_share(self.asked.blend.expected()).stoichiometric_afr
+        self.asked.blends().expected().fuel.stoichiometric_afr
     }
 
     /// Works out the answer; nothing while too little is understood.
     pub fn of(reading: &WorkshopReading) -> Option<Self> {
         let asked = reading.asked.clone()?;
         let (system, load) = (&asked.parts.system, &asked.load);
-        let headroom = system.headroom(load, asked.blend);
+        let blends = asked.blends();
+        let headroom = system.headroom(load, &blends);
         let fluid = asked.parts.fluid;
         let with_fluid = fluid.map(|(_, nozzle)| {
             let load = Load { fluid: Some(nozzle), ..load.clone() };
-            system.headroom(&load, asked.blend)
+            system.headroom(&load, &blends)
         });
         let shares: Vec<Share> =
             (0..=100).map(|percent| Share::clamped(f64::from(percent) / 100.0)).collect();
@@ -159,7 +160,7 @@ impl HardwareAnswer {
         let speeds: Vec<_> = load.points.iter().map(|point| point.speed).collect();
         let crossed = CrossedLimit::all(reading, asked.target, &speeds, &headroom);
         let by_air = asked.engine.breathing.map(|breathing| {
-            let fuel = FuelProperties::of_share(asked.blend.expected());
+            let fuel = blends.expected().fuel;
             let of = |point: &LoadPoint| {
                 let route = breathing.route(point.manifold, asked.engine.ambient);
                 route.fuel_flow(point.speed, asked.engine.demand.lambda, &fuel)
@@ -169,7 +170,7 @@ impl HardwareAnswer {
         let fluid = fluid.and_then(|(form, nozzle)| {
             let at = peak(load)?;
             let flow = nozzle.flow(load.points.get(at)?.manifold);
-            let fuel = FuelProperties::of_share(asked.blend.expected());
+            let fuel = blends.expected().fuel;
             let lambda = asked.engine.demand.lambda;
             let effect =
                 nozzle.fluid.effect(flow, headroom.flows.get(at)?.expected(), lambda, &fuel);
@@ -241,7 +242,7 @@ fn part(
         enough: parts.system.requirements(
             over_speed,
             load,
-            asked.blend,
+            &asked.blends(),
             &headroom.flows,
             asked.engine.reserve,
         ),

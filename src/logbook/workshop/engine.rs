@@ -5,6 +5,7 @@ use uom::si::angular_velocity::revolution_per_minute;
 use super::forms::{BlendForm, Mark, PartForm, PartKind, Place, Workshop};
 use super::slot::Slot;
 use super::texts::{Texts, WorkshopReader};
+use crate::fuel::Content;
 use crate::hardware::{AirRoute, BrakeSpecificFuelConsumption, Demand, FuelProperties, PowerRoute};
 use crate::logbook::complaint::Field;
 use crate::logbook::reader::Optional;
@@ -220,11 +221,7 @@ impl WorkshopReader<'_> {
     }
 
     /// The blend that is judged. `tank` is what the log says is in there.
-    pub(super) fn blend(
-        &mut self,
-        workshop: &Workshop,
-        tank: Option<Band<Share>>,
-    ) -> Option<Band<Share>> {
+    pub(super) fn blend(&mut self, workshop: &Workshop, tank: Option<Content>) -> Option<Content> {
         match workshop.blend {
             BlendForm::Tank => {
                 if tank.is_none() {
@@ -238,11 +235,12 @@ impl WorkshopReader<'_> {
             }
             BlendForm::Typed => {
                 let text = |slot| workshop.engine.get(slot).map_or("", |entry| &entry.text);
-                self.reader.share(
+                let share = self.reader.share(
                     (Field::Engine(Slot::BlendShare), text(Slot::BlendShare)),
                     (Field::Engine(Slot::BlendRange), text(Slot::BlendRange)),
                     "Give the blend to reckon with: E30, or a range.",
-                )
+                );
+                share.map(Content::splash)
             }
         }
     }

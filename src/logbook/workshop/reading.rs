@@ -9,7 +9,8 @@ use super::forms::{Mark, PartKind, Workshop};
 use super::parts::Parts;
 use super::slot::Slot;
 use super::texts::{Assumption, Texts, WorkshopReader};
-use crate::hardware::{Load, LoadPoint, MethanolWater, Recipe, Wanted, recipe};
+use crate::fuel::{Content, Extras};
+use crate::hardware::{Blend, Load, LoadPoint, MethanolWater, Recipe, Wanted, recipe};
 use crate::logbook::complaint::{Complaint, Field};
 use crate::logbook::document::Document;
 use crate::logbook::printer::Printer;
@@ -39,8 +40,17 @@ pub struct HardwareAsked {
     pub load: Load,
     /// The blend.
     pub blend: Band<Share>,
+    /// What it holds beside petrol and ethanol.
+    pub extras: Extras,
     /// The fuel system.
     pub parts: Parts,
+}
+
+impl HardwareAsked {
+    /// The blends at the ends of what there may be, and the one that is expected.
+    pub fn blends(&self) -> Band<Blend> {
+        Blend::over(&Content { ethanol: self.blend, extras: self.extras })
+    }
 }
 
 /// The workshop as its texts describe it, and what is wrong with them.
@@ -65,7 +75,7 @@ pub struct WorkshopReading {
 impl WorkshopReading {
     /// Reads the workshop of the car in use. `tank` is what the log says of the blend
     /// in its tank.
-    pub fn of(document: &Document, tank: Option<Band<Share>>, printer: &Printer) -> Self {
+    pub fn of(document: &Document, tank: Option<Content>, printer: &Printer) -> Self {
         let workshop = &document.here.workshop;
         let reader = Reader::new(printer);
         let mut reader = WorkshopReader { reader, assumptions: Vec::new() };
@@ -105,7 +115,7 @@ impl WorkshopReader<'_> {
         &mut self,
         workshop: &Workshop,
         curves: &[CurveRead],
-        tank: Option<Band<Share>>,
+        tank: Option<Content>,
         has_parts: bool,
     ) -> Option<HardwareAsked> {
         let engine = self.engine(workshop);
@@ -136,7 +146,8 @@ impl WorkshopReader<'_> {
             demand: engine.demand,
             fluid: None,
         };
-        Some(HardwareAsked { target, engine, load, blend, parts })
+        let Content { ethanol: blend, extras } = blend;
+        Some(HardwareAsked { target, engine, load, blend, extras, parts })
     }
 
     /// What to pour for the injection fluid that is wanted; nothing while none is.

@@ -4,7 +4,7 @@ use uom::si::angular_velocity::revolution_per_minute;
 
 use super::answer::HardwareAnswer;
 use super::curves::CurveRead;
-use crate::hardware::{Blend, Load, LoadPoint};
+use crate::hardware::{Load, LoadPoint};
 use crate::quantity::{
     AngularVelocity, Band, CrankPower, GaugePressure, MassRate, Share, VolumeRate, WheelPower,
 };
@@ -61,8 +61,9 @@ impl HardwareAnswer {
         };
         let load =
             Load { points: expected.iter().copied().map(point).collect(), ..asked.load.clone() };
-        let headroom = asked.parts.system.headroom(&load, asked.blend);
-        let fuels = asked.blend.map(|share| Blend::of(share).fuel);
+        let blends = asked.blends();
+        let headroom = asked.parts.system.headroom(&load, &blends);
+        let fuels = blends.map(|blend| blend.fuel);
         let points = load.points.iter().zip(&expected);
         points
             .zip(headroom.flows.iter().zip(&headroom.air))

@@ -52,7 +52,7 @@ pub use print::{
     print_share, print_share_band, print_volume,
 };
 pub use share::{ShareTextError, parse_share};
-pub use share_band::parse_share_band;
+pub use share_band::{parse_part_band, parse_share_band};
 pub use signal::{
     SensorFigure, SignalTextError, parse_millilitres, parse_pulse_width, parse_sensor,
 };

@@ -21,6 +21,12 @@ pub enum ShareTextError {
         /// What was typed.
         given: String,
     },
+    /// Something else than a percent sign follows the number of a small part.
+    #[error("“{given}” is not a percentage: type it such as 4.8 or 0.2 (0-0.4)")]
+    NotAPart {
+        /// What was typed.
+        given: String,
+    },
     /// The number can be a percentage or a fraction.
     #[error(
         "“{given}” may mean {given} % or {} %: which one? Type {given} % for the first, {} % for \

@@ -26,6 +26,31 @@ const ROUNDING: f64 = 1e-9;
 /// When a share cannot be read, may be a fraction as well as a percentage, when
 /// the shares are out of order or when the spread leaves 0 % to 100 %.
 pub fn parse_share_band(text: &str) -> Result<Band<Share>, ShareTextError> {
+    read(text, false)
+}
+
+/// The same for what a fuel holds little of, such as water: a number is a percentage,
+/// however small it is.
+///
+/// ```
+/// use fillwright::quantity::notation::{ShareTextError, parse_part_band};
+/// let water = parse_part_band("0.2 (0-0.4)")?;
+/// assert!((water.expected().percent() - 0.2).abs() < 1e-12);
+/// assert!(parse_part_band("a little").is_err());
+/// # Ok::<(), ShareTextError>(())
+/// ```
+///
+/// # Errors
+/// As [`parse_share_band`], but no number is asked about.
+pub fn parse_part_band(text: &str) -> Result<Band<Share>, ShareTextError> {
+    read(text, true).map_err(|error| match error {
+        ShareTextError::NotAShare { given } => ShareTextError::NotAPart { given },
+        error => error,
+    })
+}
+
+/// Reads a band; `percent` says that every number is a percentage.
+fn read(text: &str, percent: bool) -> Result<Band<Share>, ShareTextError> {
     let given = clean(text)?;
     // The one percent sign after the brackets counts for all that is before it.
     let outer = given.strip_suffix('%').map(str::trim_end).filter(|rest| rest.ends_with(')'));
@@ -36,21 +61,21 @@ pub fn parse_share_band(text: &str) -> Result<Band<Share>, ShareTextError> {
         let shares = [low, expected, high].map(Percentage::read);
         let [low, expected, high] = shares;
         let (low, expected, high) = (low?, expected?, high?);
-        check(&[&low, &expected, &high], outer.is_some())?;
+        check(&[&low, &expected, &high], percent || outer.is_some())?;
         return ordered(low.value, expected.value, high.value, given);
     }
     if let Some((expected, spread)) = spread(given) {
         let (expected, spread) = (Percentage::read(expected)?, Percentage::read(spread)?);
-        check(&[&expected, &spread], false)?;
+        check(&[&expected, &spread], percent)?;
         return around(expected.value, spread.value, given);
     }
     if let Some((low, high)) = ends(given) {
         let (low, high) = (Percentage::read(low)?, Percentage::read(high)?);
-        check(&[&low, &high], false)?;
+        check(&[&low, &high], percent)?;
         return ordered(low.value, f64::midpoint(low.value, high.value), high.value, given);
     }
     let single = Percentage::read(given)?;
-    single.doubt()?;
+    check(&[&single], percent)?;
     Ok(Band::exact(Share::from_percent(single.value)?))
 }
 

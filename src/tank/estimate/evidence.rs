@@ -1,6 +1,7 @@
 //! What tells of the tank's contents.
 
 use super::super::LevelReading;
+use crate::fuel::Extras;
 use crate::quantity::{Band, Length, Share, Volume};
 
 /// Something that tells of the tank's contents. Evidence is taken in the order in
@@ -48,6 +49,8 @@ pub enum Evidence {
         level: Band<Volume>,
         /// The ethanol share.
         share: Band<Share>,
+        /// What there is beside petrol and ethanol.
+        extras: Extras,
         /// Research octane number, at least; none when unknown.
         ron: Option<f64>,
         /// Motor octane number, at least; none when unknown.
@@ -62,6 +65,8 @@ pub struct Pour {
     pub volume: Volume,
     /// The ethanol share of the fuel.
     pub share: Band<Share>,
+    /// What it holds beside petrol and ethanol.
+    pub extras: Extras,
     /// Research octane number, at least; none when unknown.
     pub ron: Option<f64>,
     /// Motor octane number, at least; none when unknown.

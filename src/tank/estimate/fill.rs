@@ -20,6 +20,8 @@ impl Estimator {
         let before = self.clone();
         for pour in pours {
             let (amount, content) = (litres(pour.volume), Content::of(&pour.share));
+            let level = self.envelope.level_about(self.bank.level());
+            self.extras.pour(&level, amount, &pour.extras);
             self.bank.each(|filter| filter.pour(&self.car, amount, &content));
             self.envelope.pour(&self.car, amount, &pour.share);
             self.fuels.remember(&content, pour, amount);

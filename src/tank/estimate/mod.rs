@@ -8,6 +8,7 @@
 mod doubt;
 mod envelope;
 mod evidence;
+mod extras;
 mod figures;
 mod fill;
 mod filter;
@@ -29,9 +30,10 @@ pub use vehicle::Vehicle;
 use uom::si::volume::liter;
 
 use super::CLICK_ERROR_L;
-use crate::fuel::MolarDensity;
+use crate::fuel::{Content, Extras, MolarDensity};
 use crate::quantity::{Band, Share, Volume};
 use envelope::Envelope;
+use extras::Beside;
 use filter::{LevelRead, Moments, dispenser_variance};
 use mixture::Bank;
 use octane_floor::Floor;
@@ -56,6 +58,7 @@ use vehicle::Car;
 /// let e85 = Pour {
 ///     volume: litres(50.0),
 ///     share: Band::new(percent(70.0)?, percent(77.0)?, percent(84.0)?)?,
+///     extras: fillwright::fuel::Extras::default(),
 ///     ron: None,
 ///     mon: None,
 /// };
@@ -71,6 +74,7 @@ pub struct Estimator {
     car: Car,
     bank: Bank,
     envelope: Envelope,
+    extras: Beside,
     ron: Floor,
     mon: Floor,
     fuels: KnownFuels,
@@ -100,11 +104,20 @@ pub struct Estimate {
     pub possible_level: Band<Volume>,
     /// What the evidence leaves possible of the share.
     pub possible_share: Band<Share>,
+    /// What may be in it beside petrol and ethanol, and what is expected.
+    pub extras: Extras,
     /// Research octane number, at least: low at the worst end of the bands. None
     /// while that of a part is unknown.
     pub ron: Option<Band<f64>>,
     /// Motor octane number, likewise.
     pub mon: Option<Band<f64>>,
+}
+
+impl Estimate {
+    /// What the fuel in the tank may be made of.
+    pub fn content(&self) -> Content {
+        Content { ethanol: self.share, extras: self.extras }
+    }
 }
 
 fn litres(volume: Volume) -> f64 {
@@ -131,6 +144,7 @@ impl Estimator {
         Self {
             bank: Bank::new(&car),
             envelope: Envelope::new(&car),
+            extras: Beside::default(),
             ron: Floor::Unknown,
             mon: Floor::Unknown,
             fuels: KnownFuels::default(),
@@ -174,8 +188,9 @@ impl Estimator {
                 self.latest = Latest::Use;
                 None
             }
-            Evidence::State { level, share, ron, mon } => {
+            Evidence::State { level, share, extras, ron, mon } => {
                 self.correct(level, share);
+                self.extras.correct(*extras);
                 let empty = litres(level.high()) <= 0.0;
                 (self.ron, self.mon) = if empty {
                     (Floor::Nothing, Floor::Nothing)
@@ -199,6 +214,7 @@ impl Estimator {
             share: share.map(Share::clamped),
             possible_level: possible_level.map(volume),
             possible_share: possible_share.map(Share::clamped),
+            extras: self.extras.now(),
             ron: self.ron.band(),
             mon: self.mon.band(),
         }

@@ -74,6 +74,7 @@ impl Estimator {
                 self.ron = self.ron.or_mixed_with(self.fuels.least_ron());
                 self.mon = self.mon.or_mixed_with(self.fuels.least_mon());
                 self.envelope.doubt_log();
+                self.extras.doubt_log();
             }
             Some(_) => self.bank.each(|filter| {
                 let logged = *filter;

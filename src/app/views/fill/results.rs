@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::octane_missing::OctaneMissing;
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, NoCalibration, facts, holds, verdict_item};
+use crate::app::wording::extras::beside_ethanol;
 use crate::app::wording::{self, hardware::Fact};
 
 fn banded(band: Band<f64>, decimals: usize, printer: &Printer) -> (String, String) {
@@ -37,6 +38,9 @@ pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
                     push(what, "not known".into(), "give it of the tank and of each fuel".into());
                 }
             }
+        }
+        if let Some(extras) = beside_ethanol(&blend.extras, printer) {
+            push("Beside petrol and ethanol", extras, String::new());
         }
         if let Some(afr) = blend.stoichiometric_afr {
             let (value, aside) = banded(afr, 2, printer);

@@ -6,6 +6,7 @@ use crate::app::device;
 use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
+use crate::app::views::extras::extras_fields;
 use crate::app::widgets::{
     Button, LEVEL_HINT, Options, TextField, When, holds, key_of, options, said, value_of,
 };
@@ -176,6 +177,11 @@ fn TypedContents() -> impl IntoView {
                         on_text=state.set(|it, text| it.here.fill.mon = text)
                     />
                 </div>
+                {extras_fields(
+                    Field::TankExtra,
+                    |it| Some(&it.here.fill.extras),
+                    |it| Some(&mut it.here.fill.extras),
+                )}
                 <TextField
                     field=Field::LevelError
                     label="Error of the level, plus or minus"

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
+use crate::app::views::extras::extras_fields;
 use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, When, holds, said};
 
 /// The fuel with this number, at the pump or along the route.
@@ -185,6 +186,11 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
                     on_text=set(id, |offer| &mut offer.mon)
                 />
             </div>
+            {extras_fields(
+                |part| Field::Fuel(id, FuelPart::Extra(part)),
+                move |it| find(it, id).map(|offer| &offer.extras),
+                move |it| find_mut(it, id).map(|offer| &mut offer.extras),
+            )}
             <When condition=holds(move || !on_route.get())>
                 <CheckBox label="Use all of that" checked=use_all on_tick=tick />
             </When>

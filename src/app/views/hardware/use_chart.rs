@@ -124,7 +124,11 @@ mod tests {
         let pump = parts.find(|it| it.kind == PartKind::PlungerPump).expect("a pump");
         *pump.fields.entry(Slot::UseLimit) = Entry::metric(limit);
         let printer = Printer::new(&document.settings, DecimalMark::Point);
-        let reading = WorkshopReading::of(&document, Some(Band::exact(Share::ZERO)), &printer);
+        let reading = WorkshopReading::of(
+            &document,
+            Some(Content::splash(Band::exact(Share::ZERO))),
+            &printer,
+        );
         let answer = HardwareAnswer::of(&reading).expect("an answer");
         graph(&answer, &document.here.workshop, &printer)
     }

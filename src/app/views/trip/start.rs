@@ -3,8 +3,10 @@ use leptos::prelude::*;
 
 use super::need;
 use crate::app::device;
+use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
+use crate::app::views::extras::{EXTRAS, extras_fields};
 use crate::app::widgets::{
     LEVEL_HINT, OCTANE_HINT, Options, Section, TextField, When, holds, key_of, options, said,
     value_of,
@@ -14,8 +16,11 @@ const STARTS: [(StartForm, &str, &str); 2] =
     [(StartForm::Log, "log", "The log"), (StartForm::Typed, "typed", "What I type")];
 
 fn is_here(field: Field) -> bool {
-    use RoutePart::{Level, LevelError, Mon, Octane, Share, ShareRange, Start};
-    matches!(field, Field::Route(Start | Level | LevelError | Share | ShareRange | Octane | Mon))
+    use RoutePart::{Extra, Level, LevelError, Mon, Octane, Share, ShareRange, Start};
+    matches!(
+        field,
+        Field::Route(Start | Level | LevelError | Share | ShareRange | Extra(_) | Octane | Mon)
+    )
 }
 
 /// What is in the tank where the route begins.
@@ -130,6 +135,13 @@ fn Typed() -> impl IntoView {
                 on_text=state.set(|it, text| it.here.route.contents.mon = text)
             />
         </div>
+        <Folded summary=EXTRAS.into_any()>
+            {extras_fields(
+                |part| Field::Route(RoutePart::Extra(part)),
+                |it| Some(&it.here.route.contents.extras),
+                |it| Some(&mut it.here.route.contents.extras),
+            )}
+        </Folded>
         <TextField
             field=Field::Route(RoutePart::LevelError)
             label="Error of the level, plus or minus"

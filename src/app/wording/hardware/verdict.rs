@@ -223,6 +223,7 @@ pub(crate) fn fluid_facts(
 
 #[cfg(test)]
 mod tests {
+    use fillwright::fuel::Content;
     use fillwright::logbook::workshop::{PartForm, PartKind, Slot};
     use fillwright::logbook::{Document, Entry};
     use fillwright::quantity::notation::DecimalMark;
@@ -237,7 +238,7 @@ mod tests {
         *document.here.workshop.engine.entry(Slot::Reserve) = Entry::metric(wanted);
         let printer = Printer::new(&document.settings, DecimalMark::Point);
         let blend = Band::exact(Share::from_percent(percent).expect("a share"));
-        let reading = WorkshopReading::of(&document, Some(blend), &printer);
+        let reading = WorkshopReading::of(&document, Some(Content::splash(blend)), &printer);
         let answer = HardwareAnswer::of(&reading).expect("an answer");
         let first = &answer.parts[answer.first.expect("a first one")];
         let reserve = first.over_speed.tightest.expect("figures").reserve;

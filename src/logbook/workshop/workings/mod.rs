@@ -102,7 +102,7 @@ impl Derivation<'_> {
     }
 
     fn blend(&self) -> Blend {
-        Blend::of(self.answer.asked.blend.expected())
+        self.answer.asked.blends().expected()
     }
 
     fn density(&self) -> Expression {

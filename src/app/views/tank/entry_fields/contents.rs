@@ -1,9 +1,11 @@
-use fillwright::logbook::{BeforeForm, ContentsForm, EntryPart, LevelForm, Measure, What};
+use fillwright::logbook::{BeforeForm, ContentsForm, EntryPart, Field, LevelForm, Measure, What};
 use leptos::prelude::*;
 
 use super::{EntryMeasure, EntryText, what, what_mut};
+use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
+use crate::app::views::extras::{EXTRAS, extras_fields};
 use crate::app::widgets::{LEVEL_HINT, OCTANE_HINT, Options, key_of, options, said, value_of};
 
 fn level(what: &What) -> Option<&LevelForm> {
@@ -136,5 +138,12 @@ pub(super) fn ContentsFields() -> impl IntoView {
                 write=|it| Some(&mut contents_mut(it)?.mon)
             />
         </div>
+        <Folded summary=EXTRAS.into_any()>
+            {extras_fields(
+                |part| Field::Entry(EntryPart::Extra(part)),
+                |it| Some(&contents(what(it)?)?.extras),
+                |it| Some(&mut contents_mut(what_mut(it)?)?.extras),
+            )}
+        </Folded>
     }
 }

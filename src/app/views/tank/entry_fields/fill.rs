@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use super::contents::{ContentsFields, LevelFields};
 use super::{what, what_mut};
 use crate::app::state::State;
+use crate::app::views::extras::extras_fields;
 use crate::app::widgets::{
     CheckBox, Options, TextField, When, holds, key_of, options, said, value_of,
 };
@@ -180,6 +181,11 @@ fn PouredFuel(id: u32) -> impl IntoView {
                     {text(FuelPart::Mon, "MON, at least", "", |it| &mut it.mon, |it| &it.mon)}
                     {text(FuelPart::Name, "Name", "", |it| &mut it.name, |it| &it.name)}
                 </div>
+                {extras_fields(
+                    |part| Field::Poured(id, FuelPart::Extra(part)),
+                    move |it| fuel(it, id).map(|it| &it.extras),
+                    move |it| fuel_mut(it, id).map(|it| &mut it.extras),
+                )}
             </details>
         </fieldset>
     }
