@@ -67,7 +67,7 @@ impl Reader<'_> {
             What::Trip(form) => self.trip_told(form),
             What::Drain(entry) => {
                 let field = Field::Entry(EntryPart::Drained);
-                let volume = self.volume(field, entry, known.capacity, None)?;
+                let volume = self.volume(field, entry, known.capacity)?;
                 Some(Told::only(Evidence::Drain { volume }))
             }
             What::Correction(form) => self.correction_told(form, known).map(Told::only),

@@ -99,7 +99,7 @@ impl Reader<'_> {
         let known = self.car(car);
         let (capacity, consumption) = (known.capacity, known.consumption);
         let step = &document.settings.pump_step;
-        let pump_step = self.volume(Field::PumpStep, step, None, None).flatten();
+        let pump_step = self.volume(Field::PumpStep, step, None).flatten();
         let calibrations = self.calibrations(&car.calibrations);
         let start = match fill.start {
             StartForm::Typed => self.typed_start(fill, &known),
@@ -192,7 +192,7 @@ impl Reader<'_> {
             level: contents.level,
             share: contents.share,
             ron: contents.ron,
-            reserve: known.reserve(),
+            reserve: known.reserve?,
         };
         Some(Start { tank, mon: contents.mon, doubt: None })
     }
@@ -221,7 +221,7 @@ impl Reader<'_> {
             level: estimate.level,
             share: estimate.share,
             ron: estimate.ron.map(|ron| ron.low()),
-            reserve: known.reserve(),
+            reserve: known.reserve?,
         };
         Some(Start { tank, mon: estimate.mon.map(|mon| mon.low()), doubt })
     }
@@ -268,12 +268,13 @@ impl Reader<'_> {
             StopForm::Brim => Some(Stop::Brim),
             StopForm::Least => Some(Stop::Least),
             StopForm::Level => {
-                let level = self.volume(Field::StopLevel, &fill.stop_level, capacity, consumption);
+                let level =
+                    self.level_text(Field::StopLevel, &fill.stop_level, capacity, consumption);
                 self.required(Field::StopLevel, level, "Give the level to stop at: 3/4, say.")
                     .map(Stop::Level)
             }
             StopForm::AtMost => {
-                let most = self.volume(Field::StopVolume, &fill.stop_volume, capacity, None);
+                let most = self.volume(Field::StopVolume, &fill.stop_volume, capacity);
                 self.required(Field::StopVolume, most, "Give the volume to stop after.")
                     .map(Stop::AtMost)
             }

@@ -20,6 +20,7 @@ use crate::tank::{CLICK_ERROR_L, Evidence, LevelReading, Vehicle};
 /// What is known of the car.
 pub(super) struct Known {
     pub(super) capacity: Option<Volume>,
+    /// `None` where it cannot be: nothing is planned with another one than was meant.
     pub(super) reserve: Option<Volume>,
     pub(super) consumption: Option<Consumption>,
     pub(super) reference: Share,
@@ -28,11 +29,6 @@ pub(super) struct Known {
 }
 
 impl Known {
-    /// The reserve; none where none was given.
-    pub(super) fn reserve(&self) -> Volume {
-        self.reserve.unwrap_or_default()
-    }
-
     /// The car as the tank's estimate needs it.
     pub(super) fn vehicle(&self) -> Option<Vehicle> {
         Some(Vehicle {
@@ -82,9 +78,9 @@ pub(super) struct Stated {
 
 impl Reader<'_> {
     pub(super) fn car(&mut self, car: &Car) -> Known {
-        let capacity = self.volume(Field::Capacity, &car.capacity, None, None);
+        let capacity = self.volume(Field::Capacity, &car.capacity, None);
         let capacity = self.required(Field::Capacity, capacity, "Give the size of the tank.");
-        let reserve = self.volume(Field::Reserve, &car.reserve, capacity, None).flatten();
+        let reserve = self.reserve(&car.reserve, capacity);
         let units = car.consumption.typed_in;
         let consumption = self
             .optional(Field::Consumption, &car.consumption.text, |text| {
@@ -92,9 +88,27 @@ impl Reader<'_> {
             })
             .flatten();
         let reference = self.optional(Field::Reference, &car.reference, parse_share).flatten();
-        let line = self.volume(Field::Line, &car.line, None, None).flatten();
+        let line = self.volume(Field::Line, &car.line, None).flatten();
         let reference = reference.unwrap_or(Share::ZERO);
         Known { capacity, reserve, consumption, reference, line }
+    }
+
+    /// The reserve; nothing where none was given.
+    fn reserve(&mut self, reserve: &Entry, capacity: Option<Volume>) -> Option<Volume> {
+        let reserve = self.volume(Field::Reserve, reserve, capacity)?.unwrap_or_default();
+        match capacity {
+            Some(capacity) if reserve > capacity => {
+                let message = format!(
+                    "A reserve of {} does not fit into a tank of {}. Correct the reserve, or the \
+                     tank's size.",
+                    self.printer.volume(reserve),
+                    self.printer.volume(capacity)
+                );
+                self.complain(Field::Reserve, message);
+                None
+            }
+            _ => Some(reserve),
+        }
     }
 
     /// A level that was read, if one was.
@@ -106,8 +120,8 @@ impl Reader<'_> {
         fields: LevelFields,
         known: &Known,
     ) -> Optional<Evidence> {
-        let level = self.volume(fields.level, level, known.capacity, known.consumption);
-        let error = self.volume(fields.error, error, known.capacity, None);
+        let level = self.level_text(fields.level, level, known.capacity, known.consumption);
+        let error = self.volume(fields.error, error, known.capacity);
         let Some(level) = level? else { return Some(None) };
         let capacity = known.capacity?;
         if level > capacity {
@@ -187,8 +201,8 @@ impl Reader<'_> {
         let units = form.price.typed_in;
         let price = self
             .optional(field(FuelPart::Price), &form.price.text, |text| parse_price(text, units));
-        let limit = self.volume(field(FuelPart::Limit), &form.limit, capacity, None);
-        let poured = self.volume(field(FuelPart::PutIn), &form.put_in, capacity, None);
+        let limit = self.volume(field(FuelPart::Limit), &form.limit, capacity);
+        let poured = self.volume(field(FuelPart::PutIn), &form.put_in, capacity);
         let (share, octane, limit) = (share?, octane?, limit?);
         let ron = octane.map(|(ron, _)| ron);
         let mon = mon?.or(octane.and_then(|(_, mon)| mon));

@@ -4,10 +4,10 @@ use super::document::Settings;
 use super::forms::Entry;
 use crate::quantity::notation::{
     Choosable, Consumption, DecimalMark, DistanceUnit, MixtureScale, OctaneFigure, Style, Units,
-    VolumeField, VolumeUnit, parse_consumption, parse_distance, parse_lambda, parse_number,
-    parse_octane, parse_price, parse_volume, print_anew, print_consumption, print_distance,
-    print_money, print_number, print_number_short, print_percent, print_price, print_share,
-    print_volume, workshop,
+    VolumeField, parse_consumption, parse_distance, parse_lambda, parse_number, parse_octane,
+    parse_price, parse_volume, print_anew, print_consumption, print_distance, print_money,
+    print_number, print_number_short, print_percent, print_price, print_share, print_volume,
+    workshop,
 };
 use crate::quantity::{Band, Length, Money, Share, ThermodynamicTemperature, UnitPrice, Volume};
 
@@ -30,6 +30,8 @@ pub struct Printer {
 pub enum Measure {
     /// A volume.
     Volume,
+    /// A level in the tank: a volume that people tell as a part of the tank too.
+    Level,
     /// A price per volume.
     Price,
     /// Fuel over distance.
@@ -168,9 +170,25 @@ impl Printer {
         let text = entry.text.as_str();
         let reprinted = match measure {
             Measure::Volume => {
-                let read = |units| parse_volume(text, &anywhere(units)).ok();
+                let read = |units| parse_volume(text, &VolumeField::anywhere(units)).ok();
                 anew(read(then), read(now))
                     .map(|meant| print_anew(now.volume().value_of(meant), 2, self.style))
+            }
+            Measure::Level => {
+                let field =
+                    |units| VolumeField { part_is_usual: true, ..VolumeField::anywhere(units) };
+                let read = |units| parse_volume(text, &field(units)).ok();
+                anew(read(then), read(now)).map(|meant| {
+                    let value = now.volume().value_of(meant);
+                    let number = print_anew(value, 2, self.style);
+                    // Without its unit this could be a part of the tank.
+                    let needs_unit = 0.0 < value && value < 1.0;
+                    if needs_unit {
+                        format!("{number}{THIN}{}", now.volume().symbol())
+                    } else {
+                        number
+                    }
+                })
             }
             Measure::Price => {
                 let read = |units| parse_price(text, units).ok();
@@ -264,14 +282,4 @@ fn octane_anew(text: &str, then: Units, now: Units) -> Option<String> {
     let bare = matches!(parse_octane(text), Ok(OctaneFigure::Unmarked(_)));
     let symbol = then.choice(Choosable::Octane).symbol;
     (bare && then.octane() != now.octane()).then(|| format!("{}{THIN}{symbol}", text.trim()))
-}
-
-/// A volume field that knows no tank.
-fn anywhere(units: Units) -> VolumeField {
-    VolumeField {
-        units,
-        tank: None,
-        consumption: None,
-        largest: VolumeUnit::Litre.quantity(super::reader::LARGEST_TANK_L),
-    }
 }

@@ -7,13 +7,26 @@ use super::forms::Entry;
 use super::printer::Printer;
 use crate::fuel::ron_mon_from_aki;
 use crate::quantity::notation::{
-    Consumption, OctaneFigure, OctaneScale, VolumeField, VolumeUnit, parse_octane,
+    Consumption, OctaneFigure, OctaneScale, Units, VolumeField, VolumeUnit, parse_octane,
     parse_share_band, parse_volume,
 };
 use crate::quantity::{Band, Share, Volume};
 
 /// The largest tank, in litres, that a text is taken for.
-pub(super) const LARGEST_TANK_L: f64 = 1000.0;
+const LARGEST_TANK_L: f64 = 1000.0;
+
+impl VolumeField {
+    /// A field for a volume that knows no tank and asks no question.
+    pub(super) fn anywhere(units: Units) -> Self {
+        Self {
+            units,
+            tank: None,
+            consumption: None,
+            largest: VolumeUnit::Litre.quantity(LARGEST_TANK_L),
+            part_is_usual: false,
+        }
+    }
+}
 
 /// A value that may be left blank: `Some(None)` when it is, `None` when what was
 /// typed cannot be read.
@@ -69,7 +82,19 @@ impl<'a> Reader<'a> {
         value.flatten()
     }
 
+    /// A volume that is not told as a part of the tank as a rule.
     pub(super) fn volume(
+        &mut self,
+        field: Field,
+        entry: &Entry,
+        tank: Option<Volume>,
+    ) -> Optional<Volume> {
+        let form = VolumeField { tank, ..VolumeField::anywhere(entry.typed_in) };
+        self.optional(field, &entry.text, |text| parse_volume(text, &form))
+    }
+
+    /// A level in the tank, which people tell as a part of it.
+    pub(super) fn level_text(
         &mut self,
         field: Field,
         entry: &Entry,
@@ -77,10 +102,10 @@ impl<'a> Reader<'a> {
         consumption: Option<Consumption>,
     ) -> Optional<Volume> {
         let form = VolumeField {
-            units: entry.typed_in,
             tank,
             consumption,
-            largest: VolumeUnit::Litre.quantity(LARGEST_TANK_L),
+            part_is_usual: true,
+            ..VolumeField::anywhere(entry.typed_in)
         };
         self.optional(field, &entry.text, |text| parse_volume(text, &form))
     }

@@ -77,7 +77,7 @@ impl TankAnswer {
         let mut reader = Reader::new(course.printer());
         let known = reader.car(car);
         let capacity = known.capacity?;
-        let step = reader.volume(Field::PumpStep, &question.step, None, None).flatten();
+        let step = reader.volume(Field::PumpStep, &question.step, None).flatten();
         let step = step.unwrap_or_default();
         let (fuels, pours): (Vec<String>, Vec<Pour>) = question
             .offers

@@ -184,7 +184,7 @@ impl Printer {
     pub fn unit(&self, measure: Measure) -> &'static str {
         let units = self.units;
         match measure {
-            Measure::Volume => units.volume().symbol(),
+            Measure::Volume | Measure::Level => units.volume().symbol(),
             Measure::Price => "",
             Measure::Consumption => units.consumption().symbol(),
             Measure::Distance => units.distance().symbol(),

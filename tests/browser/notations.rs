@@ -26,7 +26,8 @@ const CLOSE_WORKINGS: &str = "for (const it of document.querySelectorAll('detail
 
 /// What is read out aloud depends on what was said before, and on when a plan settled: it
 /// is no part of what stands on the page.
-const SILENCE: &str = "for (const it of document.querySelectorAll('p.visually-hidden[role=status]'))
+const SILENCE: &str =
+    "for (const it of document.querySelectorAll('p.visually-hidden[role=status]'))
     it.hidden = true";
 
 async fn every_view(page: &Page) -> Vec<(&'static str, String)> {

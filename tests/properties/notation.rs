@@ -61,6 +61,7 @@ fn field() -> impl Strategy<Value = VolumeField> {
             consumption: consumption
                 .and_then(|value| Consumption::from_litres_per_100_km(value).ok()),
             largest: VolumeUnit::Litre.quantity(largest),
+            part_is_usual: false,
         }
     })
 }

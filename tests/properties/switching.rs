@@ -21,6 +21,7 @@ use crate::people::units;
 /// the decimals that a number shown anew has.
 const KINDS: [(Measure, Option<Choosable>, f64, f64); 26] = [
     (Measure::Volume, Some(Choosable::Volume), 1.0, 90.0),
+    (Measure::Level, Some(Choosable::Volume), 1.0, 90.0),
     (Measure::Price, Some(Choosable::Volume), 0.3, 30.0),
     (Measure::Consumption, Some(Choosable::Consumption), 3.0, 30.0),
     (Measure::Distance, Some(Choosable::Distance), 1.0, 900.0),
@@ -50,8 +51,13 @@ const KINDS: [(Measure, Option<Choosable>, f64, f64); 26] = [
 
 /// What a text in a field means, as a number of one fixed unit.
 fn meaning(measure: Measure, text: &str, units: Units) -> Option<f64> {
-    let volumes =
-        VolumeField { units, tank: None, consumption: None, largest: Volume::new::<liter>(500.0) };
+    let volumes = VolumeField {
+        units,
+        tank: None,
+        consumption: None,
+        largest: Volume::new::<liter>(500.0),
+        part_is_usual: measure == Measure::Level,
+    };
     macro_rules! si {
         ($field:ident) => {{
             let metric = workshop::$field.own(Units::METRIC);
@@ -59,7 +65,9 @@ fn meaning(measure: Measure, text: &str, units: Units) -> Option<f64> {
         }};
     }
     match measure {
-        Measure::Volume => parse_volume(text, &volumes).ok().map(|it| it.get::<liter>()),
+        Measure::Volume | Measure::Level => {
+            parse_volume(text, &volumes).ok().map(|it| it.get::<liter>())
+        }
         Measure::Price => {
             let litre = Volume::new::<liter>(1.0);
             parse_price(text, units).ok().map(|it| it.of(litre).amount())

@@ -9,6 +9,7 @@ use fillwright::logbook::{
 };
 
 use super::hardware::{self, Fact, with_unit};
+use super::tank::level;
 use super::{name_or_unnamed, trip};
 
 /// What a link of this kind holds, before anything is shared.
@@ -85,7 +86,7 @@ fn contents(
     printer: &Printer,
 ) -> Fact {
     let value = joined([
-        Some(volume(level, printer)),
+        Some(self::level(level, printer)),
         after("give or take ", &volume(error, printer)),
         after("ethanol ", &percent(share)),
         after("which may be ", &percent(range)),
@@ -165,7 +166,7 @@ fn stop(fill: &FillForm, printer: &Printer) -> String {
     let given = |word: &str, text: String| after(word, &text).unwrap_or_else(|| joined([]));
     match fill.stop {
         StopForm::Brim => "full, to the click".into(),
-        StopForm::Level => given("to a level of ", volume(&fill.stop_level, printer)),
+        StopForm::Level => given("to a level of ", level(&fill.stop_level, printer)),
         StopForm::AtMost => given("at most ", volume(&fill.stop_volume, printer)),
         StopForm::Budget => given("for at most ", money(&fill.stop_money, printer)),
         StopForm::Least => "as soon as the aim is reached".into(),
@@ -190,7 +191,7 @@ fn of_trip(route: &RouteForm, car: &Car, printer: &Printer) -> Vec<Fact> {
     let wanted = joined([
         Some(trip::preference(route.prefer).to_lowercase()),
         after("for at most ", &money(&route.budget, printer)),
-        after("at the end ", &volume(&route.final_level, printer)),
+        after("at the end ", &level(&route.final_level, printer)),
         route.careful.then(|| "whatever is true within the bands".to_owned()),
     ]);
     facts.push(fact("Wanted", wanted));

@@ -4,7 +4,7 @@ use fillwright::logbook::{
     BeforeForm, Entry, Event, FillEntry, FuelForm, Measure, OldBlend, Passage, Printer, Remedy,
     TankAnswer, What,
 };
-use fillwright::quantity::notation::OctaneScale;
+use fillwright::quantity::notation::{OctaneScale, parse_number};
 use fillwright::quantity::{Band, Length, Share, Volume};
 use fillwright::tank::{Doubt, Estimate, ShareReadingKind};
 
@@ -147,7 +147,7 @@ pub(crate) fn detail(event: &Event, printer: &Printer) -> String {
     };
     match &event.what {
         What::Fill(fill) => fill_detail(fill, printer),
-        What::Level(form) => volume(&form.level),
+        What::Level(form) => level(&form.level, printer),
         What::Sensor(form) => with_unit(&form.reading, "%"),
         What::TubeTest(form) => format!("boundary at {}", with_unit(&form.boundary, "mL")),
         What::Drive(entry) => distance(entry),
@@ -159,9 +159,20 @@ pub(crate) fn detail(event: &Event, printer: &Printer) -> String {
         What::Drain(entry) if entry.is_blank() => "all of it".into(),
         What::Drain(entry) => volume(entry),
         What::Correction(form) => {
-            format!("{}, ethanol {}", volume(&form.level.level), with_unit(&form.share, "%"))
+            let level = level(&form.level.level, printer);
+            format!("{level}, ethanol {}", with_unit(&form.share, "%"))
         }
         What::Note => String::new(),
+    }
+}
+
+/// A level as it was typed. What may be a part of the tank stays without a unit.
+pub(crate) fn level(entry: &Entry, printer: &Printer) -> String {
+    let told = printer.told(entry, Measure::Level);
+    if parse_number(&told, 0.0..=1.0).is_ok_and(|it| it > 0.0 && it < 1.0) {
+        told
+    } else {
+        with_unit(&told, volume_unit(printer))
     }
 }
 
@@ -186,8 +197,7 @@ fn fill_detail(fill: &FillEntry, printer: &Printer) -> String {
         parts.push("to the click".into());
     }
     if let BeforeForm::Level(form) = &fill.before {
-        let level = printer.told(&form.level, Measure::Volume);
-        parts.push(format!("onto {}", with_unit(&level, volume_unit(printer))));
+        parts.push(format!("onto {}", level(&form.level, printer)));
     }
     parts.join(", ")
 }

@@ -85,7 +85,7 @@ impl Reader<'_> {
             self.complain(Field::Consumption, "Give what the car burns: a route needs it.");
         }
         let step = &document.settings.pump_step;
-        let step = self.volume(Field::PumpStep, step, None, None).flatten();
+        let step = self.volume(Field::PumpStep, step, None).flatten();
         let calibrations = self.calibrations(&car.calibrations);
         let tank = self.road_start(form, &known, estimate);
         let passed = form.here.and_then(|here| form.stops.iter().position(|it| it.id == here));
@@ -103,7 +103,7 @@ impl Reader<'_> {
         let margin = self.optional(Field::Route(RoutePart::Margin), &form.margin, |text| {
             parse_fraction(text, 0.0..=LARGEST_MARGIN)
         });
-        let final_level = self.volume(
+        let final_level = self.level_text(
             Field::Route(RoutePart::FinalLevel),
             &form.final_level,
             known.capacity,
@@ -150,7 +150,7 @@ impl Reader<'_> {
         known: &Known,
         estimate: Option<&Estimate>,
     ) -> Option<Tank> {
-        let reserve = known.reserve();
+        let reserve = known.reserve?;
         match form.start {
             StartForm::Log => {
                 let Some(estimate) = estimate else {

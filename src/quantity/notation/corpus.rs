@@ -31,12 +31,17 @@ fn levels_in_a_metric_car() {
         tank: Some(litre.quantity(52.0)),
         consumption: Consumption::from_litres_per_100_km(8.0).ok(),
         largest: litre.quantity(60.0),
+        part_is_usual: true,
     };
     check(
         |text| parse_volume(text, &field).ok().map(|volume| litre.value_of(volume)),
         &[
             ("13", Some(13.0)),
             ("13.", None),
+            ("0.75", None),
+            (",75", None),
+            (".5", None),
+            ("0.75 L", Some(0.75)),
             ("13 ", Some(13.0)),
             ("13,5 l", Some(13.5)),
             ("13.5 L", Some(13.5)),
@@ -115,6 +120,7 @@ fn levels_in_an_imperial_car() {
         tank: None,
         consumption: None,
         largest: VolumeUnit::Litre.quantity(60.0),
+        part_is_usual: true,
     };
     check(
         |text| parse_volume(text, &field).ok().map(|volume| gallon.value_of(volume)),

@@ -15,6 +15,7 @@
 //!     tank: Some(litre.quantity(50.0)),
 //!     consumption: None,
 //!     largest: litre.quantity(60.0),
+//!     part_is_usual: true,
 //! };
 //! let level = parse_volume("1/4", &field)?;
 //! let style = Style { decimal: DecimalMark::Comma };

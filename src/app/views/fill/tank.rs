@@ -48,7 +48,7 @@ pub(super) fn TankCard() -> impl IntoView {
                 hint=LEVEL_HINT
                 words=true
                 unit=unit
-                value=state.entry(Measure::Volume, |it| Some(&it.here.fill.level))
+                value=state.entry(Measure::Level, |it| Some(&it.here.fill.level))
                 on_text=put
             />
             <div class="buttons" role="group" aria-label="Level by the gauge">

@@ -86,7 +86,7 @@ fn Typed() -> impl IntoView {
             hint=LEVEL_HINT
             words=true
             unit=unit
-            value=state.entry(Measure::Volume, |it| Some(&it.here.route.contents.level.level))
+            value=state.entry(Measure::Level, |it| Some(&it.here.route.contents.level.level))
             on_text=state.set_entry(|it| Some(&mut it.here.route.contents.level.level))
         />
         <Options

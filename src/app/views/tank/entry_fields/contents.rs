@@ -53,7 +53,7 @@ pub(super) fn LevelFields() -> impl IntoView {
             part=EntryPart::Level
             label="Level"
             hint=LEVEL_HINT
-            measure=Measure::Volume
+            measure=Measure::Level
             unit=unit
             read=|it| Some(&level(it)?.level)
             write=|it| Some(&mut level_mut(it)?.level)
