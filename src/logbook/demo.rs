@@ -109,6 +109,7 @@ fn log(offers: &[FuelForm]) -> Log {
                 share_range: "5-10".into(),
                 octane: Entry::metric("95"),
                 mon: "85".into(),
+                ..ContentsForm::default()
             }),
         ),
         ("2026-05-06T18:05", "", drive("480")),

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use super::forms::{Entry, FuelForm};
 use super::id::Id;
 use super::moment::Moment;
-use crate::tank::{LevelReading, TubeTestMethod};
+use crate::tank::{HowSure, LevelReading, TubeTestMethod};
 
 /// A level as it was read.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -31,6 +31,9 @@ pub struct ContentsForm {
     /// What that share may be.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub share_range: String,
+    /// How sure that is, where no range says so.
+    #[serde(skip_serializing_if = "HowSure::is_usual")]
+    pub how_sure: HowSure,
     /// Its octane number, at least.
     #[serde(skip_serializing_if = "Entry::is_untouched", deserialize_with = "Entry::or_text")]
     pub octane: Entry,

@@ -123,6 +123,7 @@ impl Reader<'_> {
             error: &form.level.error,
             share: &form.share,
             range: &form.share_range,
+            how_sure: form.how_sure,
             octane: &form.octane,
             mon: &form.mon,
         };

@@ -7,7 +7,7 @@ use crate::calibration::FluidState;
 use crate::fuel::grades::Grade;
 use crate::quantity::Share;
 use crate::quantity::notation::{DecimalMark, Style, Units, print_number_short};
-use crate::tank::{LevelReading, SensorScale};
+use crate::tank::{HowSure, LevelReading, SensorScale};
 
 /// A text whose meaning depends on the units that were chosen when it was typed.
 ///
@@ -95,6 +95,9 @@ pub struct FuelForm {
     /// What the ethanol share may be.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub share_range: String,
+    /// How sure the share is, where no range says so.
+    #[serde(skip_serializing_if = "HowSure::is_usual")]
+    pub how_sure: HowSure,
     /// The octane number, at least.
     #[serde(skip_serializing_if = "Entry::is_untouched", deserialize_with = "Entry::or_text")]
     pub octane: Entry,
@@ -225,6 +228,9 @@ pub struct FillForm {
     pub share: String,
     /// What that share may be.
     pub share_range: String,
+    /// How sure the share is, where no range says so.
+    #[serde(default, skip_serializing_if = "HowSure::is_usual")]
+    pub how_sure: HowSure,
     /// The octane number of what is in the tank, at least.
     #[serde(deserialize_with = "Entry::or_text")]
     pub octane: Entry,

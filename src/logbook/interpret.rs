@@ -183,6 +183,7 @@ impl Reader<'_> {
             error: &fill.level_error,
             share: &fill.share,
             range: &fill.share_range,
+            how_sure: fill.how_sure,
             octane: &fill.octane,
             mon: &fill.mon,
         };

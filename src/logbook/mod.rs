@@ -33,6 +33,7 @@ mod refusal;
 pub mod road;
 mod settle;
 pub mod share;
+mod stated_share;
 mod tank_answer;
 pub mod workshop;
 mod workshop_printer;

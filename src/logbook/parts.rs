@@ -7,6 +7,7 @@ use super::complaint::{CalibrationPart, Field, FuelPart};
 use super::forms::{CalibrationForm, Car, Entry, FuelForm};
 use super::interpret::Fuel;
 use super::reader::{Optional, Reader};
+use super::stated_share::ShareOf;
 use crate::calibration::Calibration;
 use crate::fill::{Aim, Offer};
 use crate::fuel::{HydrocarbonBase, Mixture};
@@ -15,7 +16,7 @@ use crate::quantity::notation::{
     parse_share,
 };
 use crate::quantity::{Band, Share, Volume};
-use crate::tank::{CLICK_ERROR_L, Evidence, LevelReading, Vehicle};
+use crate::tank::{CLICK_ERROR_L, Evidence, HowSure, LevelReading, Vehicle};
 
 /// What is known of the car.
 pub(super) struct Known {
@@ -64,6 +65,7 @@ pub(super) struct ContentsTexts<'a> {
     pub(super) error: &'a Entry,
     pub(super) share: &'a str,
     pub(super) range: &'a str,
+    pub(super) how_sure: HowSure,
     pub(super) octane: &'a Entry,
     pub(super) mon: &'a str,
 }
@@ -170,6 +172,7 @@ impl Reader<'_> {
             self.share(
                 (fields.share, texts.share),
                 (fields.range, texts.range),
+                ShareOf::Tank(texts.how_sure),
                 "Give the ethanol share of what is in the tank, or what it may be.",
             )
         };
@@ -194,6 +197,7 @@ impl Reader<'_> {
         let share = self.share(
             (field(FuelPart::Share), &form.share),
             (field(FuelPart::ShareRange), &form.share_range),
+            ShareOf::Fuel(form.how_sure, form.grade.as_deref()),
             "Give its ethanol share, or what that may be.",
         );
         let octane = self.octane(field(FuelPart::Octane), &form.octane);

@@ -3,11 +3,11 @@
 use super::document::Settings;
 use super::forms::Entry;
 use crate::quantity::notation::{
-    Choosable, Consumption, DecimalMark, DistanceUnit, MixtureScale, OctaneFigure, Style, Units,
-    VolumeField, parse_consumption, parse_distance, parse_lambda, parse_number, parse_octane,
-    parse_price, parse_volume, print_anew, print_consumption, print_distance, print_money,
-    print_number, print_number_short, print_percent, print_price, print_share, print_volume,
-    workshop,
+    Choosable, Consumption, DecimalMark, Decimals, DistanceUnit, MixtureScale, OctaneFigure, Style,
+    Units, VolumeField, outwards, parse_consumption, parse_distance, parse_lambda, parse_number,
+    parse_octane, parse_price, parse_volume, print_anew, print_consumption, print_distance,
+    print_money, print_number, print_number_short, print_percent, print_price, print_share,
+    print_volume, round_down, round_up, workshop,
 };
 use crate::quantity::{Band, Length, Money, Share, ThermodynamicTemperature, UnitPrice, Volume};
 
@@ -119,9 +119,87 @@ impl Printer {
         print_share(steady(share), 0, self.style)
     }
 
+    /// An edge of a window as a grade, as finely as it was typed: a blend is told to be
+    /// on one side of it.
+    pub fn edge(&self, share: Share) -> String {
+        print_share(steady(share), Decimals::UpTo(2), self.style)
+    }
+
+    /// A window of shares as grades.
+    pub fn window(&self, low: Share, high: Share) -> String {
+        format!("{} to {}", self.edge(low), self.edge(high))
+    }
+
+    /// The low end, the expected value and the high end of a band with so many decimals.
+    /// Ends are rounded outwards: nothing that is possible lies outside of what is told.
+    pub fn number_ends(&self, band: Band<f64>, decimals: usize) -> [String; 3] {
+        let told = outwards(band, decimals);
+        [told.low(), told.expected(), told.high()].map(|it| self.number(it, decimals))
+    }
+
+    /// A number that is at least so much.
+    pub fn at_least(&self, value: f64, decimals: usize) -> String {
+        self.number(round_down(value, decimals), decimals)
+    }
+
+    /// A number that is at most so much.
+    pub fn at_most(&self, value: f64, decimals: usize) -> String {
+        self.number(round_up(value, decimals), decimals)
+    }
+
+    /// The low end, the expected share and the high end as grades.
+    pub fn grade_ends(&self, band: Band<Share>) -> [String; 3] {
+        let percent = band.map(|share| steady(share).percent());
+        self.number_ends(percent, 0).map(|it| format!("E{it}"))
+    }
+
     /// A band of shares as grades.
     pub fn grade_band(&self, band: Band<Share>) -> String {
-        format!("{} to {}", self.grade(band.low()), self.grade(band.high()))
+        let [low, _, high] = self.grade_ends(band);
+        format!("{low} to {high}")
+    }
+
+    /// A share that is possible at least, as a grade.
+    pub fn grade_at_least(&self, share: Share) -> String {
+        format!("E{}", self.at_least(steady(share).percent(), 0))
+    }
+
+    /// A share that is possible at most, as a grade.
+    pub fn grade_at_most(&self, share: Share) -> String {
+        format!("E{}", self.at_most(steady(share).percent(), 0))
+    }
+
+    /// A band of shares in percent, with a decimal where the ends have one.
+    pub fn percent_band(&self, band: Band<Share>) -> String {
+        let told = outwards(band.map(|share| steady(share).percent()), 1);
+        let [low, high] = [told.low(), told.high()].map(|it| print_number_short(it, 1, self.style));
+        if low == high { format!("{low}{THIN}%") } else { format!("{low} to {high}{THIN}%") }
+    }
+
+    /// The low end, the expected volume and the high end, each with its unit.
+    pub fn volume_ends(&self, band: Band<Volume>) -> [String; 3] {
+        let unit = self.units.volume();
+        let numbers = self.number_ends(band.map(|it| unit.value_of(it)), 1);
+        numbers.map(|it| format!("{it}{THIN}{}", unit.symbol()))
+    }
+
+    /// A band of volumes: `12.0 to 18.0 L`.
+    pub fn volume_band(&self, band: Band<Volume>) -> String {
+        let unit = self.units.volume();
+        let [low, _, high] = self.number_ends(band.map(|it| unit.value_of(it)), 1);
+        format!("{low} to {high}{THIN}{}", unit.symbol())
+    }
+
+    /// A price below which something holds.
+    pub fn price_at_most(&self, price: UnitPrice) -> String {
+        let unit = self.units.volume();
+        let amount = self.at_least(price.of(unit.quantity(1.0)).amount(), 3);
+        let currency = if self.currency.is_empty() {
+            String::new()
+        } else {
+            format!("{THIN}{}", self.currency)
+        };
+        format!("{amount}{currency}/{}", unit.symbol())
     }
 
     /// A sum of money.

@@ -5,10 +5,11 @@ use std::fmt::Display;
 use super::complaint::{Complaint, Field};
 use super::forms::Entry;
 use super::printer::Printer;
+use super::stated_share::{NoShare, ShareOf, together};
 use crate::fuel::ron_mon_from_aki;
 use crate::quantity::notation::{
     Consumption, OctaneFigure, OctaneScale, Units, VolumeField, VolumeUnit, parse_octane,
-    parse_share_band, parse_volume,
+    parse_share_text, parse_volume,
 };
 use crate::quantity::{Band, Share, Volume};
 
@@ -111,33 +112,29 @@ impl<'a> Reader<'a> {
     }
 
     /// A share with its band, from the field for what is expected and the field
-    /// for what it may be. Either is enough.
+    /// for what it may be. Either is enough; where no range was typed, what it is said
+    /// `of` decides what is allowed for.
     pub(super) fn share(
         &mut self,
         expected: (Field, &str),
         range: (Field, &str),
+        of: ShareOf,
         missing: &str,
     ) -> Option<Band<Share>> {
-        let typed = self.optional(expected.0, expected.1, parse_share_band)?;
-        let may_be = self.optional(range.0, range.1, parse_share_band)?;
-        match (typed, may_be) {
-            (Some(typed), None) => Some(typed),
-            (None, Some(may_be)) => Some(may_be),
-            (None, None) => {
-                self.complain(expected.0, missing);
+        let typed = self.optional(expected.0, expected.1, parse_share_text)?;
+        let may_be = self.optional(range.0, range.1, parse_share_text)?;
+        match together(typed, may_be, of) {
+            Ok(band) => self.required(expected.0, Some(band), missing),
+            Err(NoShare::Typed(error)) => self.take(expected.0, Err(error)),
+            Err(NoShare::Range(error)) => self.take(range.0, Err(error)),
+            Err(NoShare::Apart(expected, may_be)) => {
+                let message = format!(
+                    "{} lies outside the {} given as possible. Correct one of them.",
+                    self.printer.grade(expected),
+                    self.printer.grade_band(may_be)
+                );
+                self.complain(range.0, message);
                 None
-            }
-            (Some(typed), Some(may_be)) => {
-                let band = Band::new(may_be.low(), typed.expected(), may_be.high());
-                if band.is_err() {
-                    let message = format!(
-                        "{} lies outside the {} given as possible. Correct one of them.",
-                        self.printer.grade(typed.expected()),
-                        self.printer.grade_band(may_be)
-                    );
-                    self.complain(range.0, message);
-                }
-                band.ok()
             }
         }
     }

@@ -7,6 +7,7 @@ use super::forms::{AimForm, Entry, FillForm, FuelForm, StartForm};
 use super::id::Id;
 use super::moment::Moment;
 use super::printer::Printer;
+use crate::tank::HowSure;
 
 impl CarFile {
     /// Records the fill at hand and makes room for the next, which then starts
@@ -46,6 +47,7 @@ impl CarFile {
         for text in [&mut fill.share, &mut fill.share_range, &mut fill.mon] {
             text.clear();
         }
+        fill.how_sure = HowSure::default();
         fill.clicked = false;
         if fill.aim == AimForm::AsPoured {
             fill.aim = AimForm::Share;
@@ -84,6 +86,7 @@ fn before(fill: &FillForm) -> BeforeForm {
             level,
             share: fill.share.clone(),
             share_range: fill.share_range.clone(),
+            how_sure: fill.how_sure,
             octane: fill.octane.clone(),
             mon: fill.mon.clone(),
         }),

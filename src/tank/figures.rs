@@ -1,8 +1,9 @@
 //! What the estimate reckons with, as a list to show.
 
 use super::{
-    BOUNDARY_ERROR, CLICK_ERROR_L, CONTRACTION, COUNTING_ERROR, DISPENSER_ERROR, GAUGE_ERROR,
-    SENSOR_ERROR, SENSOR_FAULT_HZ, SENSOR_ZERO_HZ, estimate,
+    BOUNDARY_ERROR, CLICK_ERROR_L, CONTRACTION, COUNTING_ERROR, DISPENSER_ERROR, DOUBT_GROWS,
+    GAUGE_ERROR, PETROL_DOUBT, POSSIBLE_IN_PETROL, POSSIBLE_IN_STRONG, SENSOR_ERROR,
+    SENSOR_FAULT_HZ, SENSOR_ZERO_HZ, STRONG_DOUBT, SURE_DOUBT, estimate,
 };
 use crate::source::{Source, Sourced};
 
@@ -45,6 +46,12 @@ pub fn figures() -> Vec<Figure> {
             CONTRACTION,
         ),
         Figure::one("standard error of a tube test, as a share", "", BOUNDARY_ERROR),
+        Figure::one("doubt about a share that is sure, as a share", "", SURE_DOUBT),
+        Figure::one("usual doubt about a petrol's share, as a share", "", PETROL_DOUBT),
+        Figure::one("usual doubt about a strong fuel's share, as a share", "", STRONG_DOUBT),
+        Figure::ends("shares between which the usual doubt grows evenly", "", DOUBT_GROWS),
+        Figure::ends("shares that are possible in petrol", "", POSSIBLE_IN_PETROL),
+        Figure::ends("shares that are possible in a strong fuel", "", POSSIBLE_IN_STRONG),
     ];
     all.extend(estimate::figures());
     all
@@ -61,6 +68,7 @@ mod tests {
             include_str!("mod.rs"),
             include_str!("sensor.rs"),
             include_str!("tube_test.rs"),
+            include_str!("usual_doubt.rs"),
             include_str!("estimate/prior.rs"),
             include_str!("estimate/envelope.rs"),
             include_str!("estimate/unlogged.rs"),

@@ -4,6 +4,7 @@ mod estimate;
 mod figures;
 mod sensor;
 mod tube_test;
+mod usual_doubt;
 
 use serde::{Deserialize, Serialize};
 use uom::si::volume::liter;
@@ -20,6 +21,10 @@ pub use sensor::{
     temperature_of_pulse,
 };
 pub use tube_test::{BOUNDARY_ERROR, CONTRACTION, TubeTest, TubeTestError, TubeTestMethod};
+pub use usual_doubt::{
+    DOUBT_GROWS, HowSure, PETROL_DOUBT, POSSIBLE_IN_PETROL, POSSIBLE_IN_STRONG, STRONG_DOUBT,
+    SURE_DOUBT,
+};
 
 /// How the level was read.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]

@@ -63,6 +63,8 @@ fn wrong_values() -> Vec<(&'static str, Value)> {
         ("/here/car/calibrations", json!({})),
         ("/here/car/calibrations/0/low", Value::Null),
         ("/here/car/calibrations/0/ron_min", json!(95)),
+        ("/here/fill/how_sure", json!("very")),
+        ("/here/fill/offers/0/how_sure", json!(5)),
         ("/here/fill/octane", json!({"text": "95"})),
         ("/here/fill/aim", json!({"calibration": "1"})),
         ("/here/fill/aim", json!("calibration")),
@@ -121,6 +123,8 @@ fn what_is_wrong_is_refused_by_the_schema_and_by_the_app() {
     // What the example leaves out.
     right["here"]["route"]["here"] = json!(3);
     right["here"]["route"]["budget"] = json!("900");
+    right["here"]["fill"]["how_sure"] = json!("sure");
+    right["here"]["fill"]["offers"][0]["how_sure"] = json!("unknown");
     right["here"]["route"]["careful"] = json!(true);
     right["here"]["route"]["stops"][0]["factor"] = json!("1.1");
     right["here"]["route"]["stops"][0]["closed"] = json!([4]);

@@ -9,3 +9,4 @@ mod history;
 mod record;
 mod settle;
 mod support;
+mod typed;

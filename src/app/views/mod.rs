@@ -7,6 +7,7 @@ mod data;
 mod fill;
 mod fuels;
 mod hardware;
+mod how_sure;
 mod methods;
 mod share;
 mod take;

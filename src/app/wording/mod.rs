@@ -10,6 +10,7 @@ pub(crate) mod units;
 use fillwright::calibration::{Calibration, Judgement, Reason, Verdict};
 use fillwright::fill::{Cycles, Impossible, Obstacle, Rule, Stop};
 use fillwright::logbook::{Answer, CarFile, Plight, Printer, Promise};
+use fillwright::quantity::notation::print_number_short;
 
 /// The word for a verdict.
 pub(crate) fn verdict(verdict: Verdict) -> &'static str {
@@ -29,9 +30,8 @@ pub(crate) fn reasons(
     if judgement.reasons.is_empty() {
         let octane = if calibration.ron_min.is_some() { ", octane included" } else { "" };
         return format!(
-            "The whole band lies inside {} to {}{octane}.",
-            printer.grade(calibration.low),
-            printer.grade(calibration.high)
+            "The whole band lies inside {}{octane}.",
+            printer.window(calibration.low, calibration.high)
         );
     }
     let sentences: Vec<String> =
@@ -40,10 +40,13 @@ pub(crate) fn reasons(
 }
 
 fn sentence(reason: Reason, calibration: &Calibration, printer: &Printer) -> String {
-    let low = printer.grade(calibration.low);
-    let high = printer.grade(calibration.high);
-    let octane = |ron: f64| printer.number(ron, 1);
-    let needed = calibration.ron_min.map_or_else(String::new, octane);
+    let low = printer.edge(calibration.low);
+    let high = printer.edge(calibration.high);
+    let octane = |ron: f64| printer.at_least(ron, 1);
+    // As finely as it was typed, since a figure is told to be below it.
+    let needed = calibration
+        .ron_min
+        .map_or_else(String::new, |ron| print_number_short(ron, 3, printer.style));
     match reason {
         Reason::TooWeak => format!("All of the band is below its window, which begins at {low}."),
         Reason::TooStrong => format!("All of the band is above its window, which ends at {high}."),
@@ -82,7 +85,7 @@ pub(crate) fn lambda(judgement: &Judgement, printer: &Printer) -> Option<String>
     let off = |ratio: f64| {
         let percent = (ratio - 1.0) * 100.0;
         let direction = if percent > 0.0 { "leaner" } else { "richer" };
-        format!("{}\u{202f}% {direction}", printer.number(percent.abs(), 1))
+        format!("{}\u{202f}% {direction}", printer.at_most(percent.abs(), 1))
     };
     // Half a per cent is less than any lambda sensor tells.
     let is_off = |ratio: f64| (ratio - 1.0).abs() >= 0.005;
@@ -118,16 +121,15 @@ pub(crate) fn in_short(answer: &Answer, printer: &Printer) -> String {
 /// What the blend comes to: `E30`, and between what.
 pub(crate) fn outcome(answer: &Answer, printer: &Printer) -> Option<(String, String)> {
     let share = answer.blend.as_ref()?.share;
-    let low = printer.grade(share.low());
-    let high = printer.grade(share.high());
+    let [low, expected, high] = printer.grade_ends(share);
     let between = if low == high { String::new() } else { format!("between {low} and {high}") };
-    Some((printer.grade(share.expected()), between))
+    Some((expected, between))
 }
 
 /// What is promised of the plan.
 pub(crate) fn promise(answer: &Answer, printer: &Printer) -> Option<String> {
     let aim = answer.asked.problem.aim;
-    let window = || format!("{} to {}", printer.grade(aim.low()), printer.grade(aim.high()));
+    let window = || printer.window(aim.low(), aim.high());
     match answer.promise.as_ref()? {
         Promise::Safe => Some(format!(
             "Poured in this order, the blend lies inside {} whatever the true level and strengths are, within what you gave as possible.",
@@ -189,13 +191,13 @@ pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec
     let impossible = &plight.impossible;
     let aim = answer.asked.problem.aim;
     let wanted = if aim.low() == aim.high() {
-        printer.grade(aim.low())
+        printer.edge(aim.low())
     } else {
-        format!("{} to {}", printer.grade(aim.low()), printer.grade(aim.high()))
+        printer.window(aim.low(), aim.high())
     };
     let mut lines = vec![obstacle(impossible, &wanted, answer, printer)];
     if let Some((low, high)) = impossible.reachable {
-        let (low, high) = (printer.grade(low), printer.grade(high));
+        let (low, high) = (printer.grade_at_least(low), printer.grade_at_most(high));
         lines.push(if low == high {
             format!("Within reach: only {low}.")
         } else {
@@ -203,7 +205,7 @@ pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec
         });
     }
     if let Some((ron, _)) = &impossible.highest_ron {
-        lines.push(format!("The highest RON inside the window is {}.", printer.number(*ron, 1)));
+        lines.push(format!("The highest RON inside the window is {}.", printer.at_least(*ron, 1)));
     }
     lines.extend(burn_down(plight, &wanted, answer, printer));
     lines.extend(impossible.cycles.as_ref().map(|cycles| refills(cycles, answer, printer)));

@@ -10,8 +10,7 @@ use fillwright::tank::{Doubt, Estimate, ShareReadingKind};
 
 /// The blend: `about E31`, and between what.
 pub(crate) fn blend(share: Band<Share>, printer: &Printer) -> (String, String) {
-    let [low, expected, high] =
-        [share.low(), share.expected(), share.high()].map(|it| printer.grade(it));
+    let [low, expected, high] = printer.grade_ends(share);
     let between = if low == high { String::new() } else { format!("between {low} and {high}") };
     (expected, between)
 }
@@ -19,7 +18,7 @@ pub(crate) fn blend(share: Band<Share>, printer: &Printer) -> (String, String) {
 /// How much there is, and of what octane.
 pub(crate) fn level_and_octane(estimate: &Estimate, printer: &Printer) -> String {
     let level = estimate.level;
-    let at_least = |value| printer.number(floor_tenth(value), 1);
+    let at_least = |value| printer.at_least(value, 1);
     let octane = match (estimate.ron, estimate.mon, printer.units.octane()) {
         (Some(ron), Some(mon), OctaneScale::Aki) => {
             format!("at least AKI {}", at_least(f64::midpoint(ron.low(), mon.low())))
@@ -28,16 +27,10 @@ pub(crate) fn level_and_octane(estimate: &Estimate, printer: &Printer) -> String
         (None, ..) => "octane not known".to_owned(),
     };
     format!(
-        "{}, between {} and {}; {octane}",
+        "{}, between {}; {octane}",
         printer.volume(level.expected()),
-        printer.volume_number(level.low()),
-        printer.volume(level.high())
+        printer.volume_band(level).replacen(" to ", " and ", 1)
     )
-}
-
-/// At least means rounded down.
-fn floor_tenth(value: f64) -> f64 {
-    (value * 10.0 + 1e-9).floor() / 10.0
 }
 
 /// The estimate in one sentence.
@@ -51,11 +44,9 @@ pub(crate) fn estimate(estimate: &Estimate, printer: &Printer) -> String {
 pub(crate) fn possible(estimate: &Estimate, printer: &Printer) -> String {
     let (share, level) = (estimate.possible_share, estimate.possible_level);
     format!(
-        "The band should hold in 95 of 100 cases, as tuned in simulation. What the entries rule out for good is less: {} to {} and {} to {} remain possible.",
-        printer.grade(share.low()),
-        printer.grade(share.high()),
-        printer.volume_number(level.low()),
-        printer.volume(level.high())
+        "The band should hold in 95 of 100 cases, as tuned in simulation. What the entries rule out for good is less: {} and {} remain possible.",
+        printer.grade_band(share),
+        printer.volume_band(level)
     )
 }
 
@@ -111,10 +102,9 @@ pub(crate) fn doubt(doubt: &Doubt, printer: &Printer) -> String {
             printer.volume(*volume)
         ),
         Doubt::ShareContradicts { expected, read } => format!(
-            "{} was read, but the log allows {} to {}. Was there a fill that is not in the log, or had the new fuel not reached the sensor? Correct one of them. Until then both are allowed for.",
+            "{} was read, but the log allows {}. Was there a fill that is not in the log, or had the new fuel not reached the sensor? Correct one of them. Until then both are allowed for.",
             printer.grade(*read),
-            printer.grade(expected.low()),
-            printer.grade(expected.high())
+            printer.grade_band(*expected)
         ),
         Doubt::Overfull { volume } => format!(
             "About {} more went in than there was room for. Correct the litres, the level before, or the tank's size under Car.",

@@ -261,7 +261,7 @@ pub(crate) fn in_short(plan: &RoadPlan, printer: &Printer) -> Vec<Fact> {
         fact("Stops to buy at", short.stops.to_string()),
         fact("Weakest blend driven", grade(short.weakest)),
         fact("Strongest blend driven", grade(short.strongest)),
-        fact("Least RON driven", short.ron.map_or_else(none, |it| printer.number(it, 1))),
+        fact("Least RON driven", short.ron.map_or_else(none, |it| printer.at_least(it, 1))),
     ]
 }
 

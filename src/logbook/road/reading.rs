@@ -184,6 +184,7 @@ impl Reader<'_> {
                     error: &contents.level.error,
                     share: &contents.share,
                     range: &contents.share_range,
+                    how_sure: contents.how_sure,
                     octane: &contents.octane,
                     mon: &contents.mon,
                 };

@@ -8,6 +8,7 @@ use super::texts::{Texts, WorkshopReader};
 use crate::hardware::{AirRoute, BrakeSpecificFuelConsumption, Demand, FuelProperties, PowerRoute};
 use crate::logbook::complaint::Field;
 use crate::logbook::reader::Optional;
+use crate::logbook::stated_share::ShareOf;
 use crate::power::{DrivelineLoss, Limit, LimitOf};
 use crate::quantity::notation::parse_share;
 use crate::quantity::notation::workshop::{
@@ -241,6 +242,7 @@ impl WorkshopReader<'_> {
                 self.reader.share(
                     (Field::Engine(Slot::BlendShare), text(Slot::BlendShare)),
                     (Field::Engine(Slot::BlendRange), text(Slot::BlendRange)),
+                    ShareOf::Supposed,
                     "Give the blend to reckon with: E30, or a range.",
                 )
             }

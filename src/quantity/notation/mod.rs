@@ -49,11 +49,11 @@ pub use money::{MoneyTextError, parse_money, parse_price};
 pub use number::{NumberError, parse_number};
 pub use octane::{OctaneFigure, OctaneTextError, parse_octane};
 pub use print::{
-    print_consumption, print_distance, print_money, print_octane, print_percent, print_price,
-    print_share, print_share_band, print_volume,
+    outwards, print_consumption, print_distance, print_money, print_octane, print_percent,
+    print_price, print_share, print_share_band, print_volume, round_down, round_up,
 };
 pub use share::{ShareTextError, parse_share};
-pub use share_band::parse_share_band;
+pub use share_band::{ShareText, Spread, parse_share_band, parse_share_text};
 pub use signal::{
     SensorFigure, SignalTextError, parse_millilitres, parse_pulse_width, parse_sensor,
 };

@@ -1,7 +1,7 @@
 use fillwright::logbook::{
     Answer, Complaint, Document, Entry, Field, FuelForm, FuelPart, Measure, Printer,
 };
-use fillwright::quantity::Volume;
+use fillwright::quantity::{Band, Volume};
 use leptos::prelude::*;
 
 use super::results::Results;
@@ -166,11 +166,11 @@ pub(super) fn step_shown(answer: &Answer, printer: &Printer, id: u32) -> Option<
     let to_click = match step.range {
         _ if !step.to_click => String::new(),
         None => "Fill until the nozzle clicks off.".to_owned(),
-        Some((least, most)) => format!(
-            "Fill until the nozzle clicks off: {} to {}, as the level really is.",
-            printer.volume_number(least),
-            printer.volume(most)
-        ),
+        Some((least, most)) => {
+            let range = Band::enclosing(least, [least, most]).unwrap_or(Band::exact(least));
+            let range = printer.volume_band(range);
+            format!("Fill until the nozzle clicks off: {range}, as the level really is.")
+        }
     };
     let aside = on_top + &to_click;
     Some(Shown {

@@ -8,10 +8,9 @@ use crate::app::widgets::{Drawn, NoCalibration, facts, holds, verdict_item};
 use crate::app::wording::{self, hardware::Fact};
 
 fn banded(band: Band<f64>, decimals: usize, printer: &Printer) -> (String, String) {
-    let low = printer.number(band.low(), decimals);
-    let high = printer.number(band.high(), decimals);
+    let [low, expected, high] = printer.number_ends(band, decimals);
     let aside = if low == high { String::new() } else { format!("{low} to {high}") };
-    (printer.number(band.expected(), decimals), aside)
+    (expected, aside)
 }
 
 /// The figures of the blend.
@@ -22,8 +21,8 @@ pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
     if let Some(blend) = &answer.blend {
         push("In the tank then", printer.volume(blend.level.expected()), String::new());
         let at_least = |band: Band<f64>| {
-            let worst = format!("{} at worst", printer.number(band.low(), 1));
-            (format!("≥ {}", printer.number(band.expected(), 1)), worst)
+            let worst = format!("{} at worst", printer.at_least(band.low(), 1));
+            (format!("≥ {}", printer.at_least(band.expected(), 1)), worst)
         };
         let mut octanes = [("RON", blend.ron), ("MON", blend.mon), ("AKI", blend.aki())];
         if printer.units.octane() == OctaneScale::Aki {
@@ -75,7 +74,7 @@ pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
             "below that, {} costs less per distance than {}",
             names[strong].name, names[weak].name
         );
-        push("The stronger pays below", printer.price(price), aside);
+        push("The stronger pays below", printer.price_at_most(price), aside);
     }
     facts
 }

@@ -28,11 +28,10 @@ pub(super) fn Paper() -> impl IntoView {
 fn drawn(answer: &Answer, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
     let tank = &answer.asked.problem.tank;
     let before = format!(
-        "In a tank of {} were {} ({} to {}) of {} ({}).",
+        "In a tank of {} were {} ({}) of {} ({}).",
         printer.volume(tank.capacity),
         printer.volume(tank.level.expected()),
-        printer.volume_number(tank.level.low()),
-        printer.volume(tank.level.high()),
+        printer.volume_band(tank.level),
         printer.grade(tank.share.expected()),
         printer.grade_band(tank.share),
     );

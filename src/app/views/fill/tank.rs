@@ -6,6 +6,7 @@ use crate::app::device;
 use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
+use crate::app::views::how_sure::how_sure;
 use crate::app::widgets::{
     Button, LEVEL_HINT, OCTANE_HINT, Options, TextField, When, holds, key_of, options, said,
     value_of,
@@ -139,6 +140,11 @@ fn TypedContents() -> impl IntoView {
                     on_text=state.set(|it, text| it.here.fill.share_range = text)
                 />
             </div>
+            {how_sure(
+                "tank-how-sure",
+                |it| Some((it.here.fill.how_sure, it.here.fill.share_assumed()?)),
+                |it| Some(&mut it.here.fill.how_sure),
+            )}
             <Folded summary="Octane of it, error of the reading".into_any()>
                 <div class="pair">
                     <TextField

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use crate::app::stages::Folded;
 use crate::app::state::State;
+use crate::app::views::how_sure::how_sure;
 use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, When, holds, said};
 
 /// The fuel with this number, at the pump or along the route.
@@ -111,6 +112,14 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
                     on_text=state.set_entry(move |it| find_mut(it, id).map(|offer| &mut offer.price))
                 />
             </div>
+            {how_sure(
+                format!("fuel-{id}-how-sure"),
+                move |it| {
+                    let fuel = find(it, id)?;
+                    Some((fuel.how_sure, fuel.share_assumed()?))
+                },
+                move |it| Some(&mut find_mut(it, id)?.how_sure),
+            )}
             <MoreOfOffer id=id on_route=on_route />
         </fieldset>
     }

@@ -51,10 +51,9 @@ fn drawn(
         plan.asked.route.legs.iter().map(|leg| leg.distance).sum();
     let tank = &plan.asked.route.tank;
     let start = format!(
-        "In the tank at the start: {} ({} to {}) of {} ({}).",
+        "In the tank at the start: {} ({}) of {} ({}).",
         printer.volume(tank.level.expected()),
-        printer.volume_number(tank.level.low()),
-        printer.volume(tank.level.high()),
+        printer.volume_band(tank.level),
         printer.grade(tank.share.expected()),
         printer.grade_band(tank.share),
     );

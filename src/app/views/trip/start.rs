@@ -5,6 +5,7 @@ use super::is_wrong;
 use crate::app::device;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
+use crate::app::views::how_sure::how_sure;
 use crate::app::widgets::{
     LEVEL_HINT, OCTANE_HINT, Options, Section, TextField, When, holds, key_of, options, said,
     value_of,
@@ -130,6 +131,14 @@ fn Typed() -> impl IntoView {
                 on_text=state.set(|it, text| it.here.route.contents.mon = text)
             />
         </div>
+        {how_sure(
+            "route-how-sure",
+            |it| {
+                let form = &it.here.route.contents;
+                Some((form.how_sure, form.share_assumed()?))
+            },
+            |it| Some(&mut it.here.route.contents.how_sure),
+        )}
         <TextField
             field=Field::Route(RoutePart::LevelError)
             label="Error of the level, plus or minus"

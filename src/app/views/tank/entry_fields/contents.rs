@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use super::{EntryMeasure, EntryText, what, what_mut};
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
+use crate::app::views::how_sure::how_sure;
 use crate::app::widgets::{LEVEL_HINT, OCTANE_HINT, Options, key_of, options, said, value_of};
 
 fn level(what: &What) -> Option<&LevelForm> {
@@ -136,5 +137,13 @@ pub(super) fn ContentsFields() -> impl IntoView {
                 write=|it| Some(&mut contents_mut(it)?.mon)
             />
         </div>
+        {how_sure(
+            "entry-how-sure",
+            |it| {
+                let form = what(it).and_then(contents)?;
+                Some((form.how_sure, form.share_assumed()?))
+            },
+            |it| Some(&mut contents_mut(what_mut(it)?)?.how_sure),
+        )}
     }
 }

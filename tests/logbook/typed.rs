@@ -1,0 +1,238 @@
+//! What is made of texts that have two meanings, or say less than they seem to.
+
+use fillwright::logbook::{
+    Answer, Asked, Complaint, ContentsForm, Document, Entry, EntryPart, Field, FuelPart, RoutePart,
+    StopForm, What, interpret,
+};
+use fillwright::quantity::{Band, Share};
+use fillwright::tank::HowSure;
+
+use crate::support::{car, event, fuel, history, level, litres, near, now, printer, write};
+
+/// A quarter of E10 in a tank of 60 litres, and E85 and E10 at the pump.
+fn at_the_pump() -> Document {
+    let mut document = car();
+    let fill = &mut document.here.fill;
+    fill.level = Entry::metric("1/4");
+    fill.share = "10".into();
+    fill.share_range = "8-12".into();
+    fill.offers = vec![fuel(1, "85", ""), fuel(2, "10", "")];
+    fill.aim_share = "E30".into();
+    document
+}
+
+fn read(document: &Document) -> (Option<Asked>, Vec<Complaint>) {
+    let history = history(document);
+    let reading = interpret(document, history.estimator.as_ref(), &printer(document));
+    (reading.asked, reading.complaints)
+}
+
+fn asked(document: &Document) -> Asked {
+    let (asked, complaints) = read(document);
+    assert_eq!(complaints, []);
+    asked.unwrap()
+}
+
+/// What is said beside a field; nothing is answered then.
+#[track_caller]
+fn refused(document: &Document, field: Field) -> String {
+    let (asked, complaints) = read(document);
+    assert!(asked.is_none(), "answered all the same");
+    let found = complaints.iter().find(|it| it.field == field);
+    found.unwrap_or_else(|| panic!("{complaints:?}")).message.clone()
+}
+
+fn percents(band: Band<Share>) -> [f64; 3] {
+    [band.low(), band.expected(), band.high()].map(|it| (it.percent() * 1e6).round() / 1e6)
+}
+
+#[test]
+fn level_below_one_is_a_question_wherever_a_part_of_the_tank_is_usual() {
+    for text in ["0.75", ",75", "0,75"] {
+        let mut document = at_the_pump();
+        document.here.fill.level = Entry::metric(text);
+        let question = refused(&document, Field::Level);
+        assert!(question.contains(" L or 3/4"), "{question}");
+        // What was typed is kept through storage, and so is the question.
+        let kept = Document::from_json(&document.to_json().unwrap()).unwrap();
+        assert_eq!(kept.here.fill.level.text, text);
+        assert_eq!(refused(&kept, Field::Level), question);
+    }
+    let mut document = at_the_pump();
+    document.here.fill.stop = StopForm::Level;
+    document.here.fill.stop_level = Entry::metric(".5");
+    assert!(refused(&document, Field::StopLevel).ends_with("Type 0.5 L or 1/2"));
+
+    // Of 60 litres, three quarters are 45: not 0.75.
+    let mut document = at_the_pump();
+    document.here.fill.level = Entry::metric("3/4");
+    near(litres(asked(&document).problem.tank.level.expected()), 45.0, 1e-9);
+    document.here.fill.level = Entry::metric("0.75 L");
+    near(litres(asked(&document).problem.tank.level.expected()), 0.75, 1e-9);
+}
+
+#[test]
+fn volumes_that_are_poured_are_no_question() {
+    let mut document = at_the_pump();
+    document.here.fill.offers[0].limit = Entry::metric("0.75");
+    document.here.fill.offers[1].put_in = Entry::metric("0.5");
+    document.here.fill.level_error = Entry::metric("0.5");
+    document.here.car.reserve = Entry::metric("0.9");
+    let asked = asked(&document);
+    near(litres(asked.problem.offers[0].limit.unwrap()), 0.75, 1e-9);
+    near(litres(asked.problem.offers[1].poured), 0.5, 1e-9);
+}
+
+#[test]
+fn question_stays_as_typed_in_other_units() {
+    let mut document = at_the_pump();
+    document.here.fill.level = Entry::metric("0.75");
+    document.settings.units = fillwright::quantity::notation::Units::US;
+    let printer = printer(&document);
+    let shown = printer.shown(&document.here.fill.level, fillwright::logbook::Measure::Level);
+    assert_eq!(shown, "0.75");
+    // 3 L are 0.79 US gallons, which without their unit would be a question.
+    let three = Entry::metric("3");
+    let shown = printer.shown(&three, fillwright::logbook::Measure::Level);
+    assert_eq!(shown, "0.7925\u{202f}gal");
+}
+
+#[test]
+fn log_and_trip_ask_too() {
+    let mut document = car();
+    document.here.log.write(event("a", "2026-05-01T08:00", What::Level(level("0.25"))));
+    let passages = history(&document).passages;
+    let unused = passages.last().unwrap().unused.as_ref().unwrap();
+    assert!(format!("{unused:?}").contains("Type 0.25 L or 1/4"), "{unused:?}");
+    let _ = (EntryPart::Level, RoutePart::Level);
+}
+
+#[test]
+fn reserve_above_the_tank_is_refused_with_what_to_do() {
+    let mut document = at_the_pump();
+    document.here.car.reserve = Entry::metric("70");
+    assert_eq!(
+        refused(&document, Field::Reserve),
+        "A reserve of 70.0\u{202f}L does not fit into a tank of 60.0\u{202f}L. Correct the \
+         reserve, or the tank's size."
+    );
+    document.here.car.reserve = Entry::metric("60");
+    near(litres(asked(&document).problem.tank.reserve), 60.0, 1e-9);
+}
+
+#[test]
+fn ranges_are_read_in_every_spelling() {
+    let share = |range: &str| {
+        let mut document = at_the_pump();
+        document.here.fill.share_range = range.into();
+        percents(asked(&document).problem.tank.share)
+    };
+    for range in ["5-15", "15-5", "5..15", "5…15", "5 to 15", "±5", "+-5", "±5 %"] {
+        assert_eq!(share(range), [5.0, 10.0, 15.0], "{range}");
+    }
+    assert_eq!(share("±2"), [8.0, 10.0, 12.0]);
+    // As far as shares go, and no further.
+    assert_eq!(share("±20"), [0.0, 10.0, 30.0]);
+    let mut document = at_the_pump();
+    document.here.fill.share.clear();
+    document.here.fill.share_range = "±2".into();
+    let said = refused(&document, Field::TankShareRange);
+    assert!(said.contains("type that share beside it"), "{said}");
+    // A fuel is read by the same rule.
+    let mut document = at_the_pump();
+    document.here.fill.offers[0].share_range = "±2".into();
+    assert_eq!(percents(asked(&document).problem.offers[0].share), [83.0, 85.0, 87.0]);
+    document.here.fill.offers[0].share_range = "85-70".into();
+    assert_eq!(percents(asked(&document).problem.offers[0].share), [70.0, 85.0, 85.0]);
+    document.here.fill.offers[0].share_range = "84-70".into();
+    let field = Field::Fuel(1, FuelPart::ShareRange);
+    assert!(refused(&document, field).contains("lies outside the E70 to E84"));
+}
+
+/// A share that nobody gives a range for is no exact one. The doubts are common
+/// practice, no source: a point about petrol, five about E85, half a point where
+/// somebody is sure.
+#[test]
+fn share_without_a_range_has_the_usual_doubt() {
+    let mut document = at_the_pump();
+    document.here.fill.share_range.clear();
+    let bands = |document: &Document| {
+        let problem = asked(document).problem;
+        [problem.tank.share, problem.offers[0].share, problem.offers[1].share].map(percents)
+    };
+    let roughly = [[9.0, 10.0, 11.0], [80.0, 85.0, 90.0], [9.0, 10.0, 11.0]];
+    assert_eq!(bands(&document), roughly);
+    document.here.fill.how_sure = HowSure::Sure;
+    document.here.fill.offers[0].how_sure = HowSure::Sure;
+    document.here.fill.offers[1].how_sure = HowSure::Unknown;
+    assert_eq!(bands(&document), [[9.5, 10.0, 10.5], [84.5, 85.0, 85.5], [0.0, 10.0, 15.0]]);
+    document.here.fill.how_sure = HowSure::Unknown;
+    document.here.fill.offers[0].how_sure = HowSure::Unknown;
+    assert_eq!(bands(&document)[..2], [[0.0, 10.0, 100.0], [50.0, 85.0, 100.0]]);
+    // What is said below the field is what is taken.
+    let said = document.here.fill.share_assumed().map(percents);
+    assert_eq!(said, Some([0.0, 10.0, 100.0]));
+    // A range says more than the choice, and nothing is assumed then.
+    document.here.fill.share_range = "10-10".into();
+    assert_eq!(bands(&document)[0], [10.0, 10.0, 10.0]);
+    assert_eq!(document.here.fill.share_assumed(), None);
+}
+
+#[test]
+fn only_a_definition_is_exact() {
+    let mut document = at_the_pump();
+    let neat = fillwright::fuel::grades::CATALOGUE
+        .iter()
+        .find(|it| it.ethanol().low() == Share::ONE)
+        .expect("neat ethanol is on the list");
+    document.here.fill.offers[0].grade = Some(neat.id.into());
+    document.here.fill.offers[0].share = "100".into();
+    assert_eq!(percents(asked(&document).problem.offers[0].share), [100.0; 3]);
+    // Without the grade it is what somebody says of a pump.
+    document.here.fill.offers[0].grade = None;
+    assert_eq!(percents(asked(&document).problem.offers[0].share), [95.0, 100.0, 100.0]);
+    // An aim is no share of a fuel.
+    let aim = asked(&document).problem.aim;
+    assert_eq!((aim.low(), aim.high()), (aim.high(), aim.low()));
+}
+
+#[test]
+fn no_band_of_a_level_is_nothing_and_empty_and_full_still_work() {
+    for (text, expected) in [("0", 0.0), ("empty", 0.0), ("full", 60.0), ("1/2", 30.0)] {
+        let mut document = at_the_pump();
+        document.here.fill.level = Entry::metric(text);
+        let (asked, complaints) = read(&document);
+        assert_eq!(complaints, [], "{text}");
+        let asked = asked.unwrap();
+        let level = asked.problem.tank.level;
+        near(litres(level.expected()), expected, 1e-9);
+        assert!(litres(level.high()) - litres(level.low()) > 0.4, "{text}: {level:?}");
+        let answer = Answer::of(asked);
+        assert!(answer.blend.is_some(), "{text}");
+    }
+}
+
+/// The log's own statement of the contents has the same doubt, and its choice is
+/// stored with it.
+#[test]
+fn contents_stated_in_the_log_are_as_doubtful() {
+    let width = |how_sure| {
+        let mut document = car();
+        let form = ContentsForm {
+            level: level("30"),
+            share: "85".into(),
+            how_sure,
+            ..ContentsForm::default()
+        };
+        write(&mut document.here, [event("a", "2026-05-01T08:00", What::Correction(form))]);
+        let kept = Document::from_json(&document.to_json().unwrap()).unwrap();
+        assert_eq!(kept, document);
+        let share = now(&document).possible_share;
+        share.high().percent() - share.low().percent()
+    };
+    let widths = [HowSure::Sure, HowSure::Roughly, HowSure::Unknown].map(width);
+    assert!(
+        widths[0] >= 1.0 - 1e-9 && widths[0] < widths[1] && widths[1] < widths[2],
+        "{widths:?}"
+    );
+}
