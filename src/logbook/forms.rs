@@ -7,7 +7,7 @@ use crate::calibration::FluidState;
 use crate::fuel::grades::Grade;
 use crate::quantity::Share;
 use crate::quantity::notation::{DecimalMark, Style, Units, print_number_short};
-use crate::tank::{HowSure, LevelReading, SensorScale};
+use crate::tank::{HowSure, LevelReading, RangeDisplay, SensorScale};
 
 /// A text whose meaning depends on the units that were chosen when it was typed.
 ///
@@ -160,6 +160,9 @@ pub struct Car {
     /// The fuel temperature at the sensor's longest pulse, in degrees Celsius.
     #[serde(default)]
     pub sensor_scale: SensorScale,
+    /// What the display of the distance left counts down to.
+    #[serde(default, skip_serializing_if = "RangeDisplay::is_usual")]
+    pub range_display: RangeDisplay,
     /// The blend on which that was measured: the reference for comparisons.
     pub reference: String,
     /// The injection fluid.

@@ -117,7 +117,7 @@ impl Reader<'_> {
             self.complain(Field::Offers, "No fuel is on offer: add one.");
         }
         let aim = self.aim(fill, &calibrations);
-        let stop = self.stop(fill, capacity, consumption);
+        let stop = self.stop(fill, &known);
         let (aim, ron_min) = aim?;
         let stop = stop?;
         // A fuel that could not be read would make the plan wrong, not smaller.
@@ -256,12 +256,7 @@ impl Reader<'_> {
         }
     }
 
-    fn stop(
-        &mut self,
-        fill: &FillForm,
-        capacity: Option<Volume>,
-        consumption: Option<Consumption>,
-    ) -> Option<Stop> {
+    fn stop(&mut self, fill: &FillForm, known: &Known) -> Option<Stop> {
         if fill.aim == AimForm::AsPoured {
             return Some(Stop::Least);
         }
@@ -269,13 +264,12 @@ impl Reader<'_> {
             StopForm::Brim => Some(Stop::Brim),
             StopForm::Least => Some(Stop::Least),
             StopForm::Level => {
-                let level =
-                    self.level_text(Field::StopLevel, &fill.stop_level, capacity, consumption);
+                let level = self.level_wanted(Field::StopLevel, &fill.stop_level, known);
                 self.required(Field::StopLevel, level, "Give the level to stop at: 3/4, say.")
                     .map(Stop::Level)
             }
             StopForm::AtMost => {
-                let most = self.volume(Field::StopVolume, &fill.stop_volume, capacity);
+                let most = self.volume(Field::StopVolume, &fill.stop_volume, known.capacity);
                 self.required(Field::StopVolume, most, "Give the volume to stop after.")
                     .map(Stop::AtMost)
             }

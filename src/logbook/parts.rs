@@ -12,11 +12,11 @@ use crate::calibration::Calibration;
 use crate::fill::{Aim, Offer};
 use crate::fuel::{HydrocarbonBase, Mixture};
 use crate::quantity::notation::{
-    Consumption, OctaneFigure, VolumeUnit, parse_consumption, parse_octane, parse_price,
+    Consumption, LevelText, OctaneFigure, VolumeUnit, parse_consumption, parse_octane, parse_price,
     parse_share,
 };
 use crate::quantity::{Band, Share, Volume};
-use crate::tank::{CLICK_ERROR_L, Evidence, HowSure, LevelReading, Vehicle};
+use crate::tank::{CLICK_ERROR_L, Evidence, HowSure, LevelReading, RangeDisplay, Vehicle};
 
 /// What is known of the car.
 pub(super) struct Known {
@@ -27,6 +27,8 @@ pub(super) struct Known {
     pub(super) reference: Share,
     /// The fuel in pump, lines and rail.
     pub(super) line: Option<Volume>,
+    /// What the display of the distance left counts down to.
+    pub(super) range_display: RangeDisplay,
 }
 
 impl Known {
@@ -92,7 +94,7 @@ impl Reader<'_> {
         let reference = self.optional(Field::Reference, &car.reference, parse_share).flatten();
         let line = self.volume(Field::Line, &car.line, None).flatten();
         let reference = reference.unwrap_or(Share::ZERO);
-        Known { capacity, reserve, consumption, reference, line }
+        Known { capacity, reserve, consumption, reference, line, range_display: car.range_display }
     }
 
     /// The reserve; nothing where none was given.
@@ -126,6 +128,8 @@ impl Reader<'_> {
         let error = self.volume(fields.error, error, known.capacity);
         let Some(level) = level? else { return Some(None) };
         let capacity = known.capacity?;
+        let (level, usual) = self.level_of(level, fields.level, known, capacity)?;
+        let error = error?.or(usual);
         if level > capacity {
             let message = format!(
                 "{} cannot be in a tank of {}. Correct the level, or the tank's size under Car.",
@@ -144,7 +148,49 @@ impl Reader<'_> {
             self.complain(fields.level, message);
             return None;
         }
-        Some(Some(Evidence::Level { level, reading, error: error? }))
+        Some(Some(Evidence::Level { level, reading, error }))
+    }
+
+    /// The level that a text tells, and its error where it has one of its own.
+    fn level_of(
+        &mut self,
+        text: LevelText,
+        field: Field,
+        known: &Known,
+        capacity: Volume,
+    ) -> Option<(Volume, Option<Volume>)> {
+        let fuel = match text {
+            LevelText::Volume(level) => return Some((level, None)),
+            LevelText::Lasting(fuel) => fuel,
+        };
+        let Some((level, error)) = known.range_display.level(fuel, known.reserve?, capacity) else {
+            self.complain(
+                field,
+                "The display counts down to the reserve: give the reserve under Car, or type a \
+                 volume such as 13 L.",
+            );
+            return None;
+        };
+        // A display may promise some more than a full tank gives.
+        let level = if level > capacity && level - error <= capacity { capacity } else { level };
+        Some((level, Some(error)))
+    }
+
+    /// The level at which the display shows a distance, or that is given as it is.
+    pub(super) fn level_wanted(
+        &mut self,
+        field: Field,
+        entry: &Entry,
+        known: &Known,
+    ) -> Optional<Volume> {
+        let level = self.level_text(field, entry, known.capacity, known.consumption)?;
+        Some(match level {
+            Some(LevelText::Lasting(fuel)) if known.range_display == RangeDisplay::ToReserve => {
+                Some(fuel + known.reserve?)
+            }
+            Some(LevelText::Volume(level) | LevelText::Lasting(level)) => Some(level),
+            None => None,
+        })
     }
 
     /// What is in the tank, as stated.

@@ -8,8 +8,8 @@ use super::printer::Printer;
 use super::stated_share::{NoShare, ShareOf, together};
 use crate::fuel::ron_mon_from_aki;
 use crate::quantity::notation::{
-    Consumption, OctaneFigure, OctaneScale, Units, VolumeField, VolumeUnit, parse_octane,
-    parse_share_text, parse_volume,
+    Consumption, LevelText, OctaneFigure, OctaneScale, Units, VolumeField, VolumeUnit, parse_level,
+    parse_octane, parse_share_text, parse_volume,
 };
 use crate::quantity::{Band, Share, Volume};
 
@@ -101,14 +101,14 @@ impl<'a> Reader<'a> {
         entry: &Entry,
         tank: Option<Volume>,
         consumption: Option<Consumption>,
-    ) -> Optional<Volume> {
+    ) -> Optional<LevelText> {
         let form = VolumeField {
             tank,
             consumption,
             part_is_usual: true,
             ..VolumeField::anywhere(entry.typed_in)
         };
-        self.optional(field, &entry.text, |text| parse_volume(text, &form))
+        self.optional(field, &entry.text, |text| parse_level(text, &form))
     }
 
     /// A share with its band, from the field for what is expected and the field

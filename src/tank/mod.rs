@@ -2,6 +2,7 @@
 
 mod estimate;
 mod figures;
+mod range_display;
 mod sensor;
 mod tube_test;
 mod usual_doubt;
@@ -16,6 +17,7 @@ pub use estimate::{
     Doubt, Estimate, Estimator, Evidence, Pour, ShareReading, ShareReadingKind, Vehicle,
 };
 pub use figures::{Figure, figures};
+pub use range_display::{RANGE_ERROR, RANGE_STEP_L, RangeDisplay, USUAL_RESERVE};
 pub use sensor::{
     SENSOR_ERROR, SENSOR_FAULT_HZ, SENSOR_ZERO_HZ, SensorError, SensorScale, share_of_frequency,
     temperature_of_pulse,

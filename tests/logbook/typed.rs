@@ -5,7 +5,7 @@ use fillwright::logbook::{
     StopForm, What, interpret,
 };
 use fillwright::quantity::{Band, Share};
-use fillwright::tank::HowSure;
+use fillwright::tank::{HowSure, RangeDisplay};
 
 use crate::support::{car, event, fuel, history, level, litres, near, now, printer, write};
 
@@ -235,4 +235,40 @@ fn contents_stated_in_the_log_are_as_doubtful() {
         widths[0] >= 1.0 - 1e-9 && widths[0] < widths[1] && widths[1] < widths[2],
         "{widths:?}"
     );
+}
+
+/// 100 km at 8 L/100 km take 8 L. With 7 L in reserve: 8 ± 2.2 L until dry, 15 ± 2.2 L
+/// down to the reserve, and both of them while nobody knows. The gauge's error, a
+/// twentieth of 60 L, would be 3 L each time.
+#[test]
+fn distance_to_empty_counts_as_the_display_does() {
+    let band = |display| {
+        let mut document = at_the_pump();
+        document.here.car.reserve = Entry::metric("7");
+        document.here.car.range_display = display;
+        document.here.fill.level = Entry::metric("100 km");
+        let kept = Document::from_json(&document.to_json().unwrap()).unwrap();
+        assert_eq!(kept, document);
+        let level = asked(&document).problem.tank.level;
+        [level.low(), level.expected(), level.high()].map(litres)
+    };
+    for (display, by_hand) in [
+        (RangeDisplay::ToDry, [5.8, 8.0, 10.2]),
+        (RangeDisplay::ToReserve, [12.8, 15.0, 17.2]),
+        (RangeDisplay::Unknown, [5.8, 11.5, 17.2]),
+    ] {
+        for (value, expected) in band(display).into_iter().zip(by_hand) {
+            near(value, expected, 1e-9);
+        }
+    }
+    let mut document = at_the_pump();
+    document.here.car.range_display = RangeDisplay::ToReserve;
+    document.here.fill.level = Entry::metric("100 km");
+    assert!(refused(&document, Field::Level).contains("give the reserve under Car"));
+    // A level to stop at is where the display shows that distance.
+    document.here.car.reserve = Entry::metric("7");
+    document.here.fill.stop = StopForm::Level;
+    document.here.fill.stop_level = Entry::metric("200 km");
+    let stop = asked(&document).problem.stop;
+    assert!(matches!(stop, fillwright::fill::Stop::Level(it) if (litres(it) - 23.0).abs() < 1e-9));
 }

@@ -103,12 +103,8 @@ impl Reader<'_> {
         let margin = self.optional(Field::Route(RoutePart::Margin), &form.margin, |text| {
             parse_fraction(text, 0.0..=LARGEST_MARGIN)
         });
-        let final_level = self.level_text(
-            Field::Route(RoutePart::FinalLevel),
-            &form.final_level,
-            known.capacity,
-            None,
-        );
+        let final_level =
+            self.level_wanted(Field::Route(RoutePart::FinalLevel), &form.final_level, &known);
         let wish = Wish {
             objective: match form.prefer {
                 PreferForm::Cheapest => Objective::Cheapest,

@@ -63,7 +63,7 @@ pub use units::{
     DistanceUnit, KILOMETRES_PER_MILE, LITRES_PER_IMPERIAL_GALLON, LITRES_PER_US_GALLON,
     UnitSystem, VolumeUnit,
 };
-pub use volume::{VolumeField, VolumeTextError, parse_volume};
+pub use volume::{LevelText, VolumeField, VolumeTextError, parse_level, parse_volume};
 pub use workshop::{
     FigureTextError, InSi, QuantityField, Unit, parse_air_flow, parse_air_pressure, parse_angle,
     parse_boost, parse_density, parse_engine_speed, parse_factor, parse_fraction,

@@ -102,7 +102,7 @@ pub enum VolumeTextError {
 /// (`3/8`, `½`, `25 %`, `1/2 tank`, `full`, `half`, `empty`), or the distance
 /// that the fuel lasts for (`120 km`). A distance is turned into fuel by the
 /// consumption alone: a reserve that the car's own display leaves out is not
-/// added. A gallon without a country is that of [`Units::gallon`].
+/// added ([`parse_level`] tells such a level apart). A gallon without a country is that of [`Units::gallon`].
 ///
 /// ```
 /// use fillwright::quantity::notation::{Consumption, Units, VolumeField, VolumeUnit, parse_volume};
@@ -128,9 +128,30 @@ pub enum VolumeTextError {
 /// When the text has no meaning or two, when it needs a tank or a consumption
 /// that the field lacks, or when the volume is above the largest.
 pub fn parse_volume(text: &str, field: &VolumeField) -> Result<Volume, VolumeTextError> {
+    match parse_level(text, field)? {
+        LevelText::Volume(volume) | LevelText::Lasting(volume) => Ok(volume),
+    }
+}
+
+/// What a text says of a level.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum LevelText {
+    /// So much.
+    Volume(Volume),
+    /// A distance to empty: the fuel that it takes.
+    Lasting(Volume),
+}
+
+/// The same as [`parse_volume`], a distance to empty told apart from a volume.
+///
+/// # Errors
+/// As for [`parse_volume`].
+pub fn parse_level(text: &str, field: &VolumeField) -> Result<LevelText, VolumeTextError> {
+    // A printed limit may have been rounded up.
+    let bounded = |volume| if volume > field.largest { field.largest } else { volume };
     let given = clean(text)?;
     if let Some(part) = part_of_tank(given)? {
-        return field.part(part, given);
+        return field.part(part, given).map(LevelText::Volume);
     }
     let (number, rest) = split_number(given);
     let word = words(rest);
@@ -143,35 +164,33 @@ pub fn parse_volume(text: &str, field: &VolumeField) -> Result<Volume, VolumeTex
         parse_number(given, 0.0..=0.0)?;
     }
     if is_percent(word) {
-        return field.part(parse_number(number, 0.0..=100.0)? / 100.0, given);
+        let part = parse_number(number, 0.0..=100.0)? / 100.0;
+        return field.part(part, given).map(LevelText::Volume);
     }
     if of_tank {
         return match word {
-            "" => field.part(parse_number(number, 0.0..=1.0)?, given),
+            "" => field.part(parse_number(number, 0.0..=1.0)?, given).map(LevelText::Volume),
             _ => Err(VolumeTextError::UnknownUnit { given: given.to_owned() }),
         };
     }
-    let volume = if let Some(unit) = distance_unit(word) {
+    if let Some(unit) = distance_unit(word) {
         let Some(consumption) = field.consumption else {
             return Err(VolumeTextError::NeedsConsumption { given: given.to_owned() });
         };
         let reach: Length = consumption.reach(field.largest);
         let value = within(number, unit.value_of(reach), unit.symbol(), given)?;
-        consumption.over(unit.quantity(value))
-    } else {
-        let own = field.units;
-        let unit = if word.is_empty() { Some(own.volume()) } else { volume_unit(word, own) };
-        let Some(unit) = unit else {
-            return Err(VolumeTextError::UnknownUnit { given: given.to_owned() });
-        };
-        let value = within(number, unit.value_of(field.largest), unit.symbol(), given)?;
-        if field.part_is_usual && word.is_empty() && 0.0 < value && value < 1.0 {
-            return Err(volume_or_part(given, value, unit));
-        }
-        unit.quantity(value)
+        return Ok(LevelText::Lasting(bounded(consumption.over(unit.quantity(value)))));
+    }
+    let own = field.units;
+    let unit = if word.is_empty() { Some(own.volume()) } else { volume_unit(word, own) };
+    let Some(unit) = unit else {
+        return Err(VolumeTextError::UnknownUnit { given: given.to_owned() });
     };
-    // A printed limit may have been rounded up.
-    Ok(if volume > field.largest { field.largest } else { volume })
+    let value = within(number, unit.value_of(field.largest), unit.symbol(), given)?;
+    if field.part_is_usual && word.is_empty() && 0.0 < value && value < 1.0 {
+        return Err(volume_or_part(given, value, unit));
+    }
+    Ok(LevelText::Volume(bounded(unit.quantity(value))))
 }
 
 impl VolumeField {
