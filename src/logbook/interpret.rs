@@ -10,7 +10,7 @@ use super::refusal::say;
 use crate::calibration::{Calibration, FluidState};
 use crate::fill::{Aim, Offer, Problem, Stop, Tank};
 use crate::fuel::{Mixture, MolarDensity};
-use crate::quantity::notation::{Consumption, VolumeUnit, parse_money, parse_share};
+use crate::quantity::notation::{Consumption, Rate, VolumeUnit, parse_share};
 use crate::quantity::{Band, Share, Volume};
 use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR, Doubt, Estimator};
 
@@ -26,6 +26,8 @@ pub struct Fuel {
     pub name: String,
     /// Its motor octane number, at least.
     pub mon: Option<f64>,
+    /// The rate of its price, where that was typed in another currency.
+    pub rate: Option<Rate>,
     /// One litre of it at 15 degrees Celsius, as expected.
     pub litre: Mixture,
 }
@@ -88,7 +90,7 @@ pub fn interpret(
     log: Option<&Estimator>,
     printer: &Printer,
 ) -> Interpretation {
-    let mut reader = Reader::new(printer);
+    let mut reader = Reader::of_money(printer, &document.settings);
     let asked = reader.asked(document, log);
     Interpretation { asked, complaints: reader.complaints }
 }
@@ -274,7 +276,7 @@ impl Reader<'_> {
                     .map(Stop::AtMost)
             }
             StopForm::Budget => {
-                let money = self.optional(Field::StopMoney, &fill.stop_money, parse_money);
+                let money = self.money(Field::StopMoney, &fill.stop_money);
                 self.required(Field::StopMoney, money, "Give the sum of money to stop after.")
                     .map(Stop::Budget)
             }

@@ -15,6 +15,7 @@ mod document;
 mod draft;
 mod event;
 mod evidence;
+mod exchange;
 mod forms;
 mod history;
 mod id;
@@ -48,6 +49,7 @@ pub use event::{
     BeforeForm, ContentsForm, Draft, Event, FillEntry, LevelForm, SensorForm, TripForm,
     TubeTestForm, What,
 };
+pub use exchange::{Exchanged, RateForm};
 pub use forms::{AimForm, CalibrationForm, Car, Entry, FillForm, FuelForm, StartForm, StopForm};
 pub use history::{Course, History, OldBlend, Passage};
 pub use id::{Id, IdError};

@@ -12,8 +12,7 @@ use crate::calibration::Calibration;
 use crate::fill::{Aim, Offer};
 use crate::fuel::{HydrocarbonBase, Mixture};
 use crate::quantity::notation::{
-    Consumption, LevelText, OctaneFigure, VolumeUnit, parse_consumption, parse_octane, parse_price,
-    parse_share,
+    Consumption, LevelText, OctaneFigure, VolumeUnit, parse_consumption, parse_octane, parse_share,
 };
 use crate::quantity::{Band, Share, Volume};
 use crate::tank::{CLICK_ERROR_L, Evidence, HowSure, LevelReading, RangeDisplay, Vehicle};
@@ -249,18 +248,17 @@ impl Reader<'_> {
         let octane = self.octane(field(FuelPart::Octane), &form.octane);
         let mon = self.optional(field(FuelPart::Mon), &form.mon, parse_mon);
         let units = form.price.typed_in;
-        let price = self
-            .optional(field(FuelPart::Price), &form.price.text, |text| parse_price(text, units));
+        let price = self.price(field(FuelPart::Price), &form.price.text, units);
         let limit = self.volume(field(FuelPart::Limit), &form.limit, capacity);
         let poured = self.volume(field(FuelPart::PutIn), &form.put_in, capacity);
-        let (share, octane, limit) = (share?, octane?, limit?);
+        let (share, octane, limit, price) = (share?, octane?, limit?, price?);
         let ron = octane.map(|(ron, _)| ron);
         let mon = mon?.or(octane.and_then(|(_, mon)| mon));
         let litre = VolumeUnit::Litre.quantity(1.0);
         let base = HydrocarbonBase::default();
         let offer = Offer {
             share,
-            price: price?,
+            price: price.map(|(price, _)| price),
             ron,
             limit,
             use_all: form.use_all && limit.is_some(),
@@ -270,6 +268,7 @@ impl Reader<'_> {
             id: form.id,
             name: form.name.clone(),
             mon,
+            rate: price.and_then(|(_, rate)| rate),
             litre: Mixture::splash(litre, share.expected(), &base),
         };
         Some((offer, fuel))

@@ -1,13 +1,14 @@
 //! Quantities as the person wants to read them.
 
 use super::document::Settings;
+use super::exchange::changed;
 use super::forms::Entry;
 use crate::quantity::notation::{
-    Choosable, Consumption, DecimalMark, Decimals, DistanceUnit, MixtureScale, OctaneFigure, Style,
-    Units, VolumeField, outwards, parse_consumption, parse_distance, parse_lambda, parse_number,
-    parse_octane, parse_price, parse_volume, print_anew, print_consumption, print_distance,
-    print_money, print_number, print_number_short, print_percent, print_price, print_share,
-    print_volume, round_down, round_up, workshop,
+    Choosable, Consumption, DecimalMark, Decimals, DistanceUnit, MixtureScale, OctaneFigure, Rate,
+    Style, Units, VolumeField, outwards, parse_consumption, parse_distance, parse_lambda,
+    parse_number, parse_octane, parse_price, parse_volume, print_anew, print_consumption,
+    print_distance, print_money, print_number, print_number_short, print_percent, print_price,
+    print_share, print_volume, round_down, round_up, workshop,
 };
 use crate::quantity::{Band, Length, Money, Share, ThermodynamicTemperature, UnitPrice, Volume};
 
@@ -190,6 +191,25 @@ impl Printer {
         format!("{low} to {high}{THIN}{}", unit.symbol())
     }
 
+    /// A price in the own currency, and what it is in the one that it was typed in.
+    pub fn price_both(&self, price: UnitPrice, rate: Option<Rate>) -> String {
+        let own = self.price(price);
+        rate.map_or_else(|| own.clone(), |rate| format!("{own} ({})", self.price_in(price, rate)))
+    }
+
+    /// A price of the own currency in another one.
+    pub fn price_in(&self, price: UnitPrice, rate: Rate) -> String {
+        let there = changed(price, 1.0 / rate.factor);
+        let name = rate.currency.to_string();
+        print_price(there, self.units.volume(), &name, 3, self.style)
+    }
+
+    /// A sum of the own currency in another one.
+    pub fn money_in(&self, money: Money, rate: Rate) -> String {
+        let amount = self.number(money.amount() / rate.factor, 2);
+        format!("{amount}{THIN}{}", rate.currency)
+    }
+
     /// A price below which something holds.
     pub fn price_at_most(&self, price: UnitPrice) -> String {
         let unit = self.units.volume();
@@ -271,8 +291,13 @@ impl Printer {
             Measure::Price => {
                 let read = |units| parse_price(text, units).ok();
                 anew(read(then), read(now)).map(|meant| {
-                    let amount = meant.of(now.volume().quantity(1.0)).amount();
-                    print_anew(amount, 2, self.style)
+                    let amount = meant.value.of(now.volume().quantity(1.0)).amount();
+                    let number = print_anew(amount, 2, self.style);
+                    // The currency that was typed stays beside it.
+                    match meant.currency {
+                        Some(currency) => format!("{number}{THIN}{currency}"),
+                        None => number,
+                    }
                 })
             }
             Measure::Consumption => {

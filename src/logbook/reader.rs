@@ -3,6 +3,8 @@
 use std::fmt::Display;
 
 use super::complaint::{Complaint, Field};
+use super::document::Settings;
+use super::exchange::Exchange;
 use super::forms::Entry;
 use super::printer::Printer;
 use super::stated_share::{NoShare, ShareOf, together};
@@ -37,11 +39,18 @@ pub(super) type Optional<T> = Option<Option<T>>;
 pub(super) struct Reader<'a> {
     pub(super) printer: &'a Printer,
     pub(super) complaints: Vec<Complaint>,
+    /// How money in other currencies is changed; where it is told alone, it is not.
+    pub(super) exchange: Option<Exchange<'a>>,
 }
 
 impl<'a> Reader<'a> {
     pub(super) fn new(printer: &'a Printer) -> Self {
-        Self { printer, complaints: Vec::new() }
+        Self { printer, complaints: Vec::new(), exchange: None }
+    }
+
+    /// A reader of money that is weighed against other money.
+    pub(super) fn of_money(printer: &'a Printer, settings: &'a Settings) -> Self {
+        Self { exchange: Some(Exchange::of(settings)), ..Self::new(printer) }
     }
 
     pub(super) fn complain(&mut self, field: Field, message: impl Display) {

@@ -1,9 +1,11 @@
 //! What is made of texts that have two meanings, or say less than they seem to.
 
+use fillwright::logbook::road::RoadReading;
 use fillwright::logbook::{
-    Answer, Asked, Complaint, ContentsForm, Document, Entry, EntryPart, Field, FuelPart, RoutePart,
-    StopForm, What, interpret,
+    Answer, Asked, Complaint, ContentsForm, Document, Entry, Field, FuelPart, HaltPart, Measure,
+    RoutePart, StopForm, What, interpret,
 };
+use fillwright::quantity::notation::Currency;
 use fillwright::quantity::{Band, Share};
 use fillwright::tank::{HowSure, RangeDisplay};
 
@@ -98,13 +100,12 @@ fn question_stays_as_typed_in_other_units() {
 }
 
 #[test]
-fn log_and_trip_ask_too() {
+fn log_asks_too() {
     let mut document = car();
     document.here.log.write(event("a", "2026-05-01T08:00", What::Level(level("0.25"))));
     let passages = history(&document).passages;
     let unused = passages.last().unwrap().unused.as_ref().unwrap();
     assert!(format!("{unused:?}").contains("Type 0.25 L or 1/4"), "{unused:?}");
-    let _ = (EntryPart::Level, RoutePart::Level);
 }
 
 #[test]
@@ -271,4 +272,177 @@ fn distance_to_empty_counts_as_the_display_does() {
     document.here.fill.stop_level = Entry::metric("200 km");
     let stop = asked(&document).problem.stop;
     assert!(matches!(stop, fillwright::fill::Stop::Level(it) if (litres(it) - 23.0).abs() < 1e-9));
+}
+
+fn price(document: &mut Document, index: usize, text: &str) {
+    document.here.fill.offers[index].price = Entry::metric(text);
+}
+
+fn per_litre(asked: &Asked, index: usize) -> f64 {
+    let litre = fillwright::quantity::notation::VolumeUnit::Litre.quantity(1.0);
+    asked.problem.offers[index].price.unwrap().of(litre).amount()
+}
+
+/// At 0.134 € for a Danish crown, 12.90 DKK are 1.7286 €. The classic mistake is to take
+/// them as 12.90 €.
+#[test]
+fn price_in_another_currency_is_never_taken_as_the_own_one() {
+    let mut document = at_the_pump();
+    document.settings.currency = "€".into();
+    price(&mut document, 0, "1.20");
+    price(&mut document, 1, "12.90 DKK");
+    let said = refused(&document, Field::Fuel(2, FuelPart::Price));
+    assert_eq!(
+        said,
+        "This is in DKK, and you count in €. Give under Car what 1 DKK is in €, or type it in €."
+    );
+    let crowns = Currency::named("DKK").unwrap();
+    assert_eq!(refused(&document, Field::Rate(crowns)), "Give what 1 DKK is in €.");
+    assert_eq!(document.other_currencies(), [crowns]);
+
+    document.settings.set_rate(crowns, "0.134".into(), "2026-05-03".into());
+    let asked_now = asked(&document);
+    near(per_litre(&asked_now, 0), 1.20, 1e-12);
+    near(per_litre(&asked_now, 1), 1.7286, 1e-12);
+    assert!(per_litre(&asked_now, 1) < 12.0);
+    // Both amounts can be told, with the day of the rate.
+    let exchanged = document.settings.exchanged(&document.here.fill.offers[1].price).unwrap();
+    assert_eq!(exchanged.typed_on, "2026-05-03");
+    let printer = printer(&document);
+    assert_eq!(
+        printer.price_both(exchanged.price, asked_now.fuels[1].rate),
+        "1.729\u{202f}€/L (12.900\u{202f}DKK/L)"
+    );
+    let kept = Document::from_json(&document.to_json().unwrap()).unwrap();
+    assert_eq!(kept, document);
+    // The rate is kept for the own currency that it was typed for.
+    document.settings.currency = "EUR".into();
+    near(per_litre(&asked(&document), 1), 1.7286, 1e-12);
+    document.settings.currency = "CHF".into();
+    assert!(refused(&document, Field::Fuel(2, FuelPart::Price)).contains("you count in CHF"));
+    // A rate that cannot be read changes nothing either.
+    document.settings.set_rate(crowns, "about 7".into(), "2026-05-03".into());
+    assert!(refused(&document, Field::Fuel(2, FuelPart::Price)).contains("cannot be read"));
+}
+
+#[test]
+fn names_of_the_own_currency_are_the_own_currency() {
+    for (own, text) in [
+        ("€", "1.70 EUR"),
+        ("eur", "1,70 €"),
+        ("kr.", "1.70 kr"),
+        ("SEK", "1.70 kr"),
+        ("$", "1.70 USD"),
+        ("£", "1.70 GBP/L"),
+        ("€", "1.70"),
+    ] {
+        let mut document = at_the_pump();
+        document.settings.currency = own.into();
+        price(&mut document, 0, text);
+        near(per_litre(&asked(&document), 0), 1.70, 1e-12);
+    }
+    // Whose own currency is "kr" has not said which.
+    let mut document = at_the_pump();
+    document.settings.currency = "kr".into();
+    price(&mut document, 0, "12.90 DKK");
+    assert!(refused(&document, Field::Fuel(1, FuelPart::Price)).contains("you count in kr"));
+}
+
+#[test]
+fn without_an_own_currency_prices_are_held_against_each_other() {
+    let mut document = at_the_pump();
+    price(&mut document, 0, "12.90 DKK");
+    price(&mut document, 1, "14.10 kr");
+    near(per_litre(&asked(&document), 1), 14.10, 1e-12);
+    price(&mut document, 1, "1.80 €");
+    let said = refused(&document, Field::Fuel(2, FuelPart::Price));
+    assert!(said.starts_with("This is in €, other money is in DKK."), "{said}");
+}
+
+/// 200 DKK at 0.134 € are 26.80 €.
+#[test]
+fn money_to_stop_after_is_changed_too() {
+    let mut document = at_the_pump();
+    document.settings.currency = "€".into();
+    price(&mut document, 0, "1.20");
+    price(&mut document, 1, "1.70");
+    document.here.fill.stop = StopForm::Budget;
+    document.here.fill.stop_money = "200 DKK".into();
+    assert!(refused(&document, Field::StopMoney).contains("This is in DKK"));
+    let crowns = Currency::named("DKK").unwrap();
+    document.settings.set_rate(crowns, "0,134".into(), "2026-05-03".into());
+    let fillwright::fill::Stop::Budget(money) = asked(&document).problem.stop else {
+        panic!("not for money")
+    };
+    near(money.amount(), 26.80, 1e-9);
+}
+
+/// A price in the log buys nothing now: it is kept as it was typed, and the fill counts.
+#[test]
+fn fill_in_the_log_counts_whatever_its_price_is_in() {
+    let mut document = car();
+    document.settings.currency = "€".into();
+    let mut poured = fuel(1, "10", "20");
+    poured.price = Entry::metric("12.90 DKK");
+    let fill = crate::support::fill(Default::default(), vec![poured], false);
+    write(&mut document.here, [event("a", "2026-05-01T08:00", fill)]);
+    assert_eq!(history(&document).passages.last().unwrap().unused, None);
+    assert_eq!(document.here.log.all().len(), 1);
+}
+
+/// In other units the price is printed anew, and its currency stays beside it: 12.90 DKK
+/// for a litre are 48.83 DKK for a US gallon of 3.785 411 784 L.
+#[test]
+fn currency_stays_beside_a_price_in_other_units() {
+    let mut document = car();
+    document.settings.units = fillwright::quantity::notation::Units::US;
+    let shown = printer(&document).shown(&Entry::metric("12.90 DKK"), Measure::Price);
+    assert_eq!(shown, "48.83\u{202f}DKK");
+}
+
+/// The trip reads its prices, fees and budget by the same rule.
+#[test]
+fn trip_changes_prices_fees_and_budget() {
+    let mut document = Document::demo();
+    document.settings.currency = "€".into();
+    document.here.route.start = fillwright::logbook::StartForm::Typed;
+    document.here.route.contents.level = level("1/2");
+    document.here.route.contents.share = "30".into();
+    document.here.route.budget = "900 DKK".into();
+    document.here.route.stops[1].fee = "50 DKK".into();
+    document.here.route.stops[1].fuels[0].price = Entry::metric("12.90 DKK");
+    let read = |document: &Document| {
+        let reading = RoadReading::of(document, None, &printer(document));
+        (reading.asked, reading.complaints)
+    };
+    let (asked, complaints) = read(&document);
+    assert!(asked.is_none());
+    let wrong: Vec<Field> = complaints.iter().map(|it| it.field).collect();
+    let (halt, fuel) = (document.here.route.stops[1].id, document.here.route.stops[1].fuels[0].id);
+    for field in [
+        Field::Route(RoutePart::Budget),
+        Field::Halt(halt, HaltPart::Fee),
+        Field::Fuel(fuel, FuelPart::Price),
+    ] {
+        assert!(wrong.contains(&field), "{field:?} in {complaints:?}");
+    }
+    let crowns = Currency::named("DKK").unwrap();
+    document.settings.set_rate(crowns, "0.134".into(), "2026-05-03".into());
+    let (asked, complaints) = read(&document);
+    assert_eq!(complaints, []);
+    let asked = asked.unwrap();
+    near(asked.wish.budget.unwrap().amount(), 120.6, 1e-9);
+    let stop = &asked.route.stops[1];
+    near(stop.fixed_cost.amount(), 6.7, 1e-9);
+    let litre = fillwright::quantity::notation::VolumeUnit::Litre.quantity(1.0);
+    near(stop.pumps[0].price.of(litre).amount(), 1.7286, 1e-12);
+    // What is left of a level below one is asked about there too.
+    document.here.route.contents.level = level("0.5");
+    document.here.route.final_level = Entry::metric(".25");
+    let (asked, complaints) = read(&document);
+    assert!(asked.is_none());
+    for part in [RoutePart::Level, RoutePart::FinalLevel] {
+        let found = complaints.iter().find(|it| it.field == Field::Route(part));
+        assert!(found.is_some_and(|it| it.message.contains("which one?")), "{complaints:?}");
+    }
 }

@@ -70,7 +70,7 @@ fn meaning(measure: Measure, text: &str, units: Units) -> Option<f64> {
         }
         Measure::Price => {
             let litre = Volume::new::<liter>(1.0);
-            parse_price(text, units).ok().map(|it| it.of(litre).amount())
+            parse_price(text, units).ok().map(|it| it.value.of(litre).amount())
         }
         Measure::Consumption => {
             parse_consumption(text, units).ok().map(Consumption::litres_per_100_km)

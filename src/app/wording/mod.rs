@@ -9,6 +9,7 @@ pub(crate) mod units;
 
 use fillwright::calibration::{Calibration, Judgement, Reason, Verdict};
 use fillwright::fill::{Cycles, Impossible, Obstacle, Rule, Stop};
+use fillwright::logbook::Exchanged;
 use fillwright::logbook::{Answer, CarFile, Plight, Printer, Promise};
 use fillwright::quantity::notation::print_number_short;
 
@@ -116,6 +117,20 @@ pub(crate) fn in_short(answer: &Answer, printer: &Printer) -> String {
         })
         .collect();
     steps.join(", then ")
+}
+
+/// A price in both currencies, and the rate: `12.90 DKK/L is 1.73 €/L: 1 DKK is 0.134 €,
+/// typed on 2026-05-03.`
+pub(crate) fn exchanged(it: &Exchanged, printer: &Printer) -> String {
+    let factor = print_number_short(it.rate.factor, 6, printer.style);
+    format!(
+        "{} is {}: 1 {} is {factor}\u{202f}{}, typed on {}.",
+        printer.price_in(it.price, it.rate),
+        printer.price(it.price),
+        it.rate.currency,
+        printer.currency,
+        it.typed_on
+    )
 }
 
 /// What the blend comes to: `E30`, and between what.

@@ -10,7 +10,7 @@ use crate::logbook::parts::{ContentsFields, ContentsTexts, Known};
 use crate::logbook::printer::Printer;
 use crate::logbook::reader::Reader;
 use crate::quantity::notation::workshop::{parse_factor, parse_fraction};
-use crate::quantity::notation::{parse_distance, parse_money};
+use crate::quantity::notation::{Rate, parse_distance};
 use crate::quantity::{Share, Volume};
 use crate::tank::Estimate;
 use crate::trip::{BlendModel, Burn, CheckedRoute, Leg, Objective, Pump, Route, Stop, Wish};
@@ -28,6 +28,8 @@ pub struct RoadFuel {
     pub id: u32,
     /// Its name.
     pub name: String,
+    /// The rate of its price, where that was typed in another currency.
+    pub rate: Option<Rate>,
 }
 
 /// A stop on the route, with what a plan does not need to know of it.
@@ -66,7 +68,7 @@ pub struct RoadReading {
 impl RoadReading {
     /// Reads the route of the car in use. `estimate` is what the log tells of its tank.
     pub fn of(document: &Document, estimate: Option<&Estimate>, printer: &Printer) -> Self {
-        let mut reader = Reader::new(printer);
+        let mut reader = Reader::of_money(printer, &document.settings);
         // As long as there is no stop, nothing is missing.
         let asked = if document.here.route.stops.is_empty() {
             None
@@ -99,7 +101,7 @@ impl Reader<'_> {
             // What was bought here is in the tank.
             stop.pumps.iter_mut().for_each(|pump| pump.closed = true);
         }
-        let budget = self.optional(Field::Route(RoutePart::Budget), &form.budget, parse_money);
+        let budget = self.money(Field::Route(RoutePart::Budget), &form.budget);
         let margin = self.optional(Field::Route(RoutePart::Margin), &form.margin, |text| {
             parse_fraction(text, 0.0..=LARGEST_MARGIN)
         });
@@ -203,7 +205,7 @@ impl Reader<'_> {
         calibrations: &[(u32, Calibration)],
     ) -> Option<(Halt, Stop, Leg)> {
         let field = |part| Field::Halt(form.id, part);
-        let fee = self.optional(field(HaltPart::Fee), &form.fee, parse_money);
+        let fee = self.money(field(HaltPart::Fee), &form.fee);
         let unit = form.distance.typed_in.distance();
         let distance = self.optional(field(HaltPart::Distance), &form.distance.text, |text| {
             parse_distance(text, unit)
@@ -230,8 +232,10 @@ impl Reader<'_> {
             let part = |part| Field::Fuel(fuel.id, part);
             let read = self.pump(fuel, &part, known.capacity, form.closed.contains(&fuel.id));
             whole &= read.is_some();
-            pumps.extend(read);
-            fuels.push(RoadFuel { id: fuel.id, name: fuel.name.clone() });
+            let (pump, rate) = read.unzip();
+            pumps.extend(pump);
+            let rate = rate.flatten();
+            fuels.push(RoadFuel { id: fuel.id, name: fuel.name.clone(), rate });
         }
         let stop = Stop { pumps, fixed_cost: fee?.unwrap_or_default() };
         let leg = Leg {
@@ -250,12 +254,13 @@ impl Reader<'_> {
         field: &dyn Fn(FuelPart) -> Field,
         capacity: Option<Volume>,
         closed: bool,
-    ) -> Option<Pump> {
-        let (offer, _) = self.fuel(form, field, capacity)?;
+    ) -> Option<(Pump, Option<Rate>)> {
+        let (offer, read) = self.fuel(form, field, capacity)?;
         let Some(price) = offer.price else {
             self.complain(field(FuelPart::Price), "Give its price: a plan weighs it.");
             return None;
         };
-        Some(Pump { share: offer.share, price, ron: offer.ron, limit: offer.limit, closed })
+        let pump = Pump { share: offer.share, price, ron: offer.ron, limit: offer.limit, closed };
+        Some((pump, read.rate))
     }
 }

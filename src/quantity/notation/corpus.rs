@@ -6,7 +6,7 @@ use super::{
     parse_distance, parse_money, parse_octane, parse_price, parse_share, parse_share_band,
     parse_volume,
 };
-use crate::quantity::{Money, Share};
+use crate::quantity::Share;
 
 /// Whether a reading is what was expected.
 fn agrees(read: Option<f64>, expected: Option<f64>) -> bool {
@@ -193,7 +193,7 @@ fn shares_of_ethanol() {
 #[test]
 fn money_and_prices() {
     check(
-        |text| parse_money(text).ok().map(Money::amount),
+        |text| parse_money(text).ok().map(|it| it.value.amount()),
         &[
             ("50", Some(50.0)),
             ("50 €", Some(50.0)),
@@ -214,7 +214,9 @@ fn money_and_prices() {
     let litre = VolumeUnit::Litre;
     check(
         |text| {
-            parse_price(text, litre.into()).ok().map(|price| price.of(litre.quantity(1.0)).amount())
+            parse_price(text, litre.into())
+                .ok()
+                .map(|price| price.value.of(litre.quantity(1.0)).amount())
         },
         &[
             ("1.679", Some(1.679)),

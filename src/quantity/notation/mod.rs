@@ -27,6 +27,7 @@ mod choice;
 mod consumption;
 #[cfg(test)]
 mod corpus;
+mod currency;
 mod measure;
 mod money;
 mod number;
@@ -44,6 +45,7 @@ pub mod workshop;
 
 pub use choice::{Choice, Choosable, MixtureScale, OctaneScale, Units, UnitsError};
 pub use consumption::{Consumption, ConsumptionError, ConsumptionUnit};
+pub use currency::{Currency, InCurrency, Rate};
 pub use measure::{MeasureTextError, parse_consumption, parse_distance};
 pub use money::{MoneyTextError, parse_money, parse_price};
 pub use number::{NumberError, parse_number};

@@ -137,7 +137,7 @@ pub fn print_money(
 /// ```
 /// use fillwright::quantity::notation::{MoneyTextError, Style, VolumeUnit, parse_price, print_price};
 /// let price = parse_price("1,679", VolumeUnit::Litre.into())?;
-/// let text = print_price(price, VolumeUnit::Litre, "€", 3, Style::default());
+/// let text = print_price(price.value, VolumeUnit::Litre, "€", 3, Style::default());
 /// assert_eq!(text, "1.679\u{202f}€/L");
 /// # Ok::<(), MoneyTextError>(())
 /// ```

@@ -1,6 +1,6 @@
 use fillwright::logbook::{Answer, Printer};
-use fillwright::quantity::Band;
 use fillwright::quantity::notation::OctaneScale;
+use fillwright::quantity::{Band, Money, Volume};
 use leptos::prelude::*;
 
 use crate::app::state::State;
@@ -11,6 +11,17 @@ fn banded(band: Band<f64>, decimals: usize, printer: &Printer) -> (String, Strin
     let [low, expected, high] = printer.number_ends(band, decimals);
     let aside = if low == high { String::new() } else { format!("{low} to {high}") };
     (expected, aside)
+}
+
+/// A cost in the currency that all of what is poured was priced in, if that is another.
+fn elsewhere(answer: &Answer, cost: Money, printer: &Printer) -> String {
+    let poured = answer.asked.fuels.iter().zip(&answer.plan.volumes);
+    let mut rates = poured.filter(|it| *it.1 > Volume::default()).map(|it| it.0.rate);
+    let first = rates.next().flatten();
+    match first.filter(|_| rates.all(|rate| rate == first)) {
+        Some(rate) => printer.money_in(cost, rate),
+        None => String::new(),
+    }
 }
 
 /// The figures of the blend.
@@ -50,7 +61,7 @@ pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
         }
     }
     match answer.cost {
-        Some(cost) => push("Cost", printer.money(cost), String::new()),
+        Some(cost) => push("Cost", printer.money(cost), elsewhere(answer, cost, printer)),
         None => push("Cost", "not known".into(), "a price is missing".into()),
     }
     if let Some(per_kilometre) = answer.cost_per_kilometre {

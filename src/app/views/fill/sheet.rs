@@ -101,7 +101,8 @@ fn fuels(answer: &Answer, printer: &Printer) -> AnyView {
         .map(|(fuel, offer)| {
             let share = printer.grade(offer.share.expected());
             let share = format!("{share} ({})", printer.grade_band(offer.share));
-            let price = offer.price.map_or_else(|| "—".into(), |it| printer.price(it));
+            let price =
+                offer.price.map_or_else(|| "—".into(), |it| printer.price_both(it, fuel.rate));
             let poured = offer.poured > Volume::default();
             let poured = if poured { printer.volume(offer.poured) } else { "—".into() };
             view! {

@@ -106,6 +106,9 @@ fn fuels(plan: &RoadPlan, printer: &Printer) -> AnyView {
             let fuel = plan.asked.halts.get(at).and_then(|it| it.fuels.get(pump));
             fuel.map_or_else(String::new, |it| it.name.clone())
         };
+        let rate = |pump: usize| {
+            plan.asked.halts.get(at).and_then(|it| it.fuels.get(pump)).and_then(|it| it.rate)
+        };
         let way =
             format!("{}, factor {}", printer.distance(leg.distance), printer.number(leg.factor, 2));
         for (index, pump) in stop.pumps.iter().enumerate() {
@@ -124,7 +127,7 @@ fn fuels(plan: &RoadPlan, printer: &Printer) -> AnyView {
                             )}
                         </td>
                         <td>{ron}</td>
-                        <td>{printer.price(pump.price)}</td>
+                        <td>{printer.price_both(pump.price, rate(index))}</td>
                         <td>{way.clone()}</td>
                     </tr>
                 }
