@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use super::complaint::Field;
 use super::document::{Document, Settings};
+use super::forms::Entry;
 use super::reader::{Optional, Reader};
 use crate::quantity::notation::{
     Currency, InCurrency, Rate, Units, VolumeUnit, parse_money, parse_number, parse_price,
@@ -58,6 +59,13 @@ impl Settings {
             || Currency::named(&self.currency).is_some_and(|own| currency.stands_for(own))
     }
 
+    /// A currency by its name, where it is another than the own one. While none was
+    /// chosen, none is the own one.
+    pub(super) fn other_than_own(&self, name: &str) -> Option<Currency> {
+        let none = self.currency.trim().is_empty();
+        Currency::named(name).filter(|it| none || !self.is_own(*it))
+    }
+
     /// The rate of what was typed, where it is in another currency and the rate is known.
     fn known_rate(&self, currency: Option<Currency>) -> Option<Rate> {
         let currency = currency.filter(|it| !self.is_own(*it))?;
@@ -71,7 +79,7 @@ impl Document {
     /// hand, in the order of their names.
     pub fn other_currencies(&self) -> Vec<Currency> {
         let (fill, route) = (&self.here.fill, &self.here.route);
-        let of_price = |entry: &super::forms::Entry| {
+        let of_price = |entry: &Entry| {
             parse_price(&entry.text, entry.typed_in).ok().and_then(|it| it.currency)
         };
         let of_money = |text: &String| parse_money(text).ok().and_then(|it| it.currency);
@@ -195,6 +203,20 @@ impl Reader<'_> {
     }
 }
 
+/// Names the currency of a price that was typed without one.
+pub(super) fn name_price(entry: &mut Entry, currency: Currency) {
+    if parse_price(&entry.text, entry.typed_in).is_ok_and(|it| it.currency.is_none()) {
+        entry.text = format!("{currency} {}", entry.text.trim());
+    }
+}
+
+/// Names the currency of a sum that was typed without one.
+pub(super) fn name_sum(text: &mut String, currency: Currency) {
+    if parse_money(text).is_ok_and(|it| it.currency.is_none()) {
+        *text = format!("{currency} {}", text.trim());
+    }
+}
+
 /// A price in another currency, one unit of which is worth so much in it.
 pub(super) fn changed(price: UnitPrice, factor: f64) -> UnitPrice {
     let litre = VolumeUnit::Litre.quantity(1.0);
@@ -216,7 +238,7 @@ pub struct Exchanged {
 
 impl Settings {
     /// A typed price in the own currency, where it is in another one whose rate is known.
-    pub fn exchanged(&self, price: &super::forms::Entry) -> Option<Exchanged> {
+    pub fn exchanged(&self, price: &Entry) -> Option<Exchanged> {
         let read = parse_price(&price.text, price.typed_in).ok()?;
         let rate = self.known_rate(read.currency)?;
         let typed_on = self.rate_of(rate.currency)?.typed_on.clone();

@@ -211,7 +211,7 @@ impl Printer {
     }
 
     /// A price below which something holds.
-    pub fn price_at_most(&self, price: UnitPrice) -> String {
+    pub fn price_below(&self, price: UnitPrice) -> String {
         let unit = self.units.volume();
         let amount = self.at_least(price.of(unit.quantity(1.0)).amount(), 3);
         let currency = if self.currency.is_empty() {

@@ -2,7 +2,7 @@
 
 use super::event::ContentsForm;
 use super::forms::{FillForm, FuelForm};
-use crate::fuel::grades;
+use crate::fuel::grades::{self, Grade};
 use crate::quantity::notation::{ShareText, ShareTextError, parse_share_text};
 use crate::quantity::{Band, Share};
 use crate::tank::HowSure;
@@ -25,7 +25,7 @@ impl ShareOf<'_> {
             Self::Supposed => Band::exact(share),
             Self::Tank(how_sure) => how_sure.of_tank(share),
             Self::Fuel(how_sure, grade) => {
-                let grade = grade.and_then(grades::find).map(|grade| grade.ethanol());
+                let grade = grade.and_then(grades::find).map(Grade::ethanol);
                 how_sure.of_fuel(share, grade)
             }
         }

@@ -39,6 +39,7 @@ pub enum RangeDisplay {
 
 impl RangeDisplay {
     /// Whether this is what holds where nothing was chosen.
+    #[expect(clippy::trivially_copy_pass_by_ref, reason = "what is not written asks so")]
     pub(crate) fn is_usual(&self) -> bool {
         *self == Self::default()
     }

@@ -49,6 +49,7 @@ pub enum HowSure {
 
 impl HowSure {
     /// Whether this is what holds where nothing was chosen.
+    #[expect(clippy::trivially_copy_pass_by_ref, reason = "what is not written asks so")]
     pub(crate) fn is_usual(&self) -> bool {
         *self == Self::default()
     }
@@ -119,6 +120,12 @@ mod tests {
         [band.low(), band.expected(), band.high()].map(Share::percent)
     }
 
+    /// The low end, the expected share and the high end in percent.
+    fn told(band: Band<Share>) -> String {
+        let [low, expected, high] = percents(band).map(|it| (it * 1e6).round() / 1e6);
+        format!("{low} {expected} {high}")
+    }
+
     fn share(percent: f64) -> Share {
         Share::clamped(percent / 100.0)
     }
@@ -133,8 +140,7 @@ mod tests {
                 HowSure::Roughly.of_tank(share(percent)),
                 HowSure::Roughly.of_fuel(share(percent), None),
             ] {
-                let told = percents(band);
-                for (value, by_hand) in told.into_iter().zip([low, percent, high]) {
+                for (value, by_hand) in percents(band).into_iter().zip([low, percent, high]) {
                     assert_relative_eq!(value, by_hand, max_relative = 1e-9);
                 }
             }
@@ -143,23 +149,23 @@ mod tests {
 
     #[test]
     fn nothing_is_below_none_or_above_all() {
-        assert_eq!(percents(HowSure::Roughly.of_tank(share(0.0))), [0.0, 0.0, 1.0]);
-        assert_eq!(percents(HowSure::Roughly.of_fuel(share(100.0), None)), [95.0, 100.0, 100.0]);
-        assert_eq!(percents(HowSure::Unknown.of_tank(share(30.0))), [0.0, 30.0, 100.0]);
+        assert_eq!(told(HowSure::Roughly.of_tank(share(0.0))), "0 0 1");
+        assert_eq!(told(HowSure::Roughly.of_fuel(share(100.0), None)), "95 100 100");
+        assert_eq!(told(HowSure::Unknown.of_tank(share(30.0))), "0 30 100");
     }
 
     #[test]
     fn guess_allows_for_all_that_such_a_fuel_may_hold() {
-        let guess = |percent| percents(HowSure::Unknown.of_fuel(share(percent), None));
-        assert_eq!(guess(10.0), [0.0, 10.0, 15.0]);
-        assert_eq!(guess(85.0), [50.0, 85.0, 100.0]);
-        assert_eq!(guess(30.0), [0.0, 30.0, 100.0]);
+        let guess = |percent| told(HowSure::Unknown.of_fuel(share(percent), None));
+        assert_eq!(guess(10.0), "0 10 15");
+        assert_eq!(guess(85.0), "50 85 100");
+        assert_eq!(guess(30.0), "0 30 100");
         let grade = Band::new(share(70.0), share(82.0), share(85.0)).ok();
         let of_grade = HowSure::Unknown.of_fuel(share(82.0), grade);
-        assert_eq!(percents(of_grade).map(f64::round), [70.0, 82.0, 85.0]);
+        assert_eq!(told(of_grade), "70 82 85");
         // The share that was typed stays possible.
         let above = HowSure::Unknown.of_fuel(share(90.0), grade);
-        assert_eq!(percents(above).map(f64::round), [70.0, 90.0, 90.0]);
+        assert_eq!(told(above), "70 90 90");
     }
 
     #[test]

@@ -1,9 +1,10 @@
 //! What is made of texts that have two meanings, or say less than they seem to.
 
 use fillwright::logbook::road::RoadReading;
+use fillwright::logbook::share::Shared;
 use fillwright::logbook::{
-    Answer, Asked, Complaint, ContentsForm, Document, Entry, Field, FuelPart, HaltPart, Measure,
-    RoutePart, StopForm, What, interpret,
+    Answer, Asked, BeforeForm, Complaint, ContentsForm, Document, Entry, Field, FuelPart, HaltPart,
+    Measure, RoutePart, StopForm, What, interpret,
 };
 use fillwright::quantity::notation::Currency;
 use fillwright::quantity::{Band, Share};
@@ -44,8 +45,11 @@ fn refused(document: &Document, field: Field) -> String {
     found.unwrap_or_else(|| panic!("{complaints:?}")).message.clone()
 }
 
-fn percents(band: Band<Share>) -> [f64; 3] {
-    [band.low(), band.expected(), band.high()].map(|it| (it.percent() * 1e6).round() / 1e6)
+/// The low end, the expected share and the high end in percent.
+fn percents(band: Band<Share>) -> String {
+    let ends = [band.low(), band.expected(), band.high()];
+    let [low, expected, high] = ends.map(|it| (it.percent() * 1e6).round() / 1e6);
+    format!("{low} {expected} {high}")
 }
 
 #[test]
@@ -129,11 +133,11 @@ fn ranges_are_read_in_every_spelling() {
         percents(asked(&document).problem.tank.share)
     };
     for range in ["5-15", "15-5", "5..15", "5…15", "5 to 15", "±5", "+-5", "±5 %"] {
-        assert_eq!(share(range), [5.0, 10.0, 15.0], "{range}");
+        assert_eq!(share(range), "5 10 15", "{range}");
     }
-    assert_eq!(share("±2"), [8.0, 10.0, 12.0]);
+    assert_eq!(share("±2"), "8 10 12");
     // As far as shares go, and no further.
-    assert_eq!(share("±20"), [0.0, 10.0, 30.0]);
+    assert_eq!(share("±20"), "0 10 30");
     let mut document = at_the_pump();
     document.here.fill.share.clear();
     document.here.fill.share_range = "±2".into();
@@ -142,9 +146,9 @@ fn ranges_are_read_in_every_spelling() {
     // A fuel is read by the same rule.
     let mut document = at_the_pump();
     document.here.fill.offers[0].share_range = "±2".into();
-    assert_eq!(percents(asked(&document).problem.offers[0].share), [83.0, 85.0, 87.0]);
+    assert_eq!(percents(asked(&document).problem.offers[0].share), "83 85 87");
     document.here.fill.offers[0].share_range = "85-70".into();
-    assert_eq!(percents(asked(&document).problem.offers[0].share), [70.0, 85.0, 85.0]);
+    assert_eq!(percents(asked(&document).problem.offers[0].share), "70 85 85");
     document.here.fill.offers[0].share_range = "84-70".into();
     let field = Field::Fuel(1, FuelPart::ShareRange);
     assert!(refused(&document, field).contains("lies outside the E70 to E84"));
@@ -161,21 +165,21 @@ fn share_without_a_range_has_the_usual_doubt() {
         let problem = asked(document).problem;
         [problem.tank.share, problem.offers[0].share, problem.offers[1].share].map(percents)
     };
-    let roughly = [[9.0, 10.0, 11.0], [80.0, 85.0, 90.0], [9.0, 10.0, 11.0]];
+    let roughly = ["9 10 11", "80 85 90", "9 10 11"];
     assert_eq!(bands(&document), roughly);
     document.here.fill.how_sure = HowSure::Sure;
     document.here.fill.offers[0].how_sure = HowSure::Sure;
     document.here.fill.offers[1].how_sure = HowSure::Unknown;
-    assert_eq!(bands(&document), [[9.5, 10.0, 10.5], [84.5, 85.0, 85.5], [0.0, 10.0, 15.0]]);
+    assert_eq!(bands(&document), ["9.5 10 10.5", "84.5 85 85.5", "0 10 15"]);
     document.here.fill.how_sure = HowSure::Unknown;
     document.here.fill.offers[0].how_sure = HowSure::Unknown;
-    assert_eq!(bands(&document)[..2], [[0.0, 10.0, 100.0], [50.0, 85.0, 100.0]]);
+    assert_eq!(bands(&document)[..2], ["0 10 100", "50 85 100"]);
     // What is said below the field is what is taken.
     let said = document.here.fill.share_assumed().map(percents);
-    assert_eq!(said, Some([0.0, 10.0, 100.0]));
+    assert_eq!(said.as_deref(), Some("0 10 100"));
     // A range says more than the choice, and nothing is assumed then.
     document.here.fill.share_range = "10-10".into();
-    assert_eq!(bands(&document)[0], [10.0, 10.0, 10.0]);
+    assert_eq!(bands(&document)[0], "10 10 10");
     assert_eq!(document.here.fill.share_assumed(), None);
 }
 
@@ -188,10 +192,10 @@ fn only_a_definition_is_exact() {
         .expect("neat ethanol is on the list");
     document.here.fill.offers[0].grade = Some(neat.id.into());
     document.here.fill.offers[0].share = "100".into();
-    assert_eq!(percents(asked(&document).problem.offers[0].share), [100.0; 3]);
+    assert_eq!(percents(asked(&document).problem.offers[0].share), "100 100 100");
     // Without the grade it is what somebody says of a pump.
     document.here.fill.offers[0].grade = None;
-    assert_eq!(percents(asked(&document).problem.offers[0].share), [95.0, 100.0, 100.0]);
+    assert_eq!(percents(asked(&document).problem.offers[0].share), "95 100 100");
     // An aim is no share of a fuel.
     let aim = asked(&document).problem.aim;
     assert_eq!((aim.low(), aim.high()), (aim.high(), aim.low()));
@@ -384,7 +388,7 @@ fn fill_in_the_log_counts_whatever_its_price_is_in() {
     document.settings.currency = "€".into();
     let mut poured = fuel(1, "10", "20");
     poured.price = Entry::metric("12.90 DKK");
-    let fill = crate::support::fill(Default::default(), vec![poured], false);
+    let fill = crate::support::fill(BeforeForm::default(), vec![poured], false);
     write(&mut document.here, [event("a", "2026-05-01T08:00", fill)]);
     assert_eq!(history(&document).passages.last().unwrap().unused, None);
     assert_eq!(document.here.log.all().len(), 1);
@@ -445,4 +449,28 @@ fn trip_changes_prices_fees_and_budget() {
         let found = complaints.iter().find(|it| it.field == Field::Route(part));
         assert!(found.is_some_and(|it| it.message.contains("which one?")), "{complaints:?}");
     }
+}
+
+/// A bare price in a link is in the sharer's currency, not in that of who takes it.
+#[test]
+fn money_in_a_link_stays_in_the_currency_of_who_shared_it() {
+    let mut theirs = at_the_pump();
+    theirs.settings.currency = "€".into();
+    price(&mut theirs, 0, "1.20/L");
+    price(&mut theirs, 1, "1.70");
+    theirs.here.fill.stop_money = "50".into();
+    let shared = Shared::fill_of(&theirs, None, &printer(&theirs)).unwrap();
+    let shared = Shared::from_link(&shared.to_link().unwrap()).unwrap();
+    let taken_by = |currency: &str| {
+        let mut mine = at_the_pump();
+        mine.settings.currency = currency.into();
+        mine.take_shared(&shared, fillwright::logbook::Id::new("taken").unwrap());
+        let prices = mine.here.fill.offers.iter().map(|it| it.price.text.clone());
+        (prices.collect::<Vec<_>>(), mine.here.fill.stop_money.clone())
+    };
+    let own = (vec!["1.20/L".to_owned(), "1.70".to_owned()], "50".to_owned());
+    assert_eq!(taken_by("EUR"), own);
+    let named = (vec!["€ 1.20/L".to_owned(), "€ 1.70".to_owned()], "€ 50".to_owned());
+    assert_eq!(taken_by("kr"), named);
+    assert_eq!(taken_by(""), named);
 }

@@ -17,11 +17,15 @@ fn printer(units: Units, mark: DecimalMark) -> Printer {
     Printer::new(&settings, mark)
 }
 
+fn share(percent: f64) -> Share {
+    Share::from_percent(percent).unwrap()
+}
+
 /// The number in a printed text.
 fn number(text: &str) -> f64 {
     let digits = text.trim_start_matches('E').replace(',', ".").replace('\u{2212}', "-");
-    let end = digits.find(|c: char| c == '\u{202f}' || c == ' ').unwrap_or(digits.len());
-    digits[..end].parse().unwrap_or_else(|_| panic!("{text} is no number"))
+    let end = digits.find(['\u{202f}', ' ']).unwrap_or(digits.len());
+    digits[..end].parse().unwrap()
 }
 
 fn band() -> impl Strategy<Value = Band<f64>> {
@@ -58,8 +62,8 @@ proptest! {
             Ok(())
         };
         holds(printer.number_ends(band, decimals), band, decimals)?;
-        let share = band.map(|percent| Share::clamped(percent / 100.0));
-        holds(printer.grade_ends(share), band, 0)?;
+        let shares = band.map(share);
+        holds(printer.grade_ends(shares), band, 0)?;
         let volume = band.map(Volume::new::<liter>);
         let told = volume.map(|it| units.volume().value_of(it));
         holds(printer.volume_ends(volume), told, 1)?;
@@ -73,15 +77,15 @@ proptest! {
     ) {
         let printer = printer(Units::METRIC, DecimalMark::Point);
         // Without the noise of arithmetic, which alone can put a blend beside an edge.
-        let share = band.map(|percent| Share::clamped((percent * 1e7).round() / 1e9));
-        let percent = |value: u32| Share::clamped(f64::from(value.min(100)) / 100.0);
+        let blend = band.map(|percent| share((percent * 1e7).round() / 1e7));
+        let percent = |value: u32| share(f64::from(value.min(100)));
         let (low, high) = (percent(edges.0), percent(edges.0 + edges.1));
         let calibration = Calibration {
             name: String::new(), low, high, written_for: low, ron_min: None, needs_fluid: false,
         };
-        let contents = Contents { share, ron: None };
+        let contents = Contents { share: blend, ron: None };
         let verdict = calibration.judge(&contents, FluidState::Ready).verdict;
-        let [from, _, to] = printer.grade_ends(share).map(|it| number(&it));
+        let [from, _, to] = printer.grade_ends(blend).map(|it| number(&it));
         let [begins, ends] = [low, high].map(|it| number(&printer.edge(it)));
         if from >= begins && to <= ends {
             prop_assert_eq!(verdict, Verdict::Usable, "E{} to E{} in E{} to E{}", from, to, begins, ends);
@@ -98,7 +102,7 @@ proptest! {
 #[test]
 fn ends_are_not_rounded_to_the_nearest() {
     let printer = printer(Units::METRIC, DecimalMark::Point);
-    let [low, expected, high] = [0.2360, 0.2820, 0.3247].map(Share::clamped);
+    let [low, expected, high] = [23.60, 28.20, 32.47].map(share);
     let band = Band::new(low, expected, high).unwrap();
     assert_eq!(printer.grade_ends(band), ["E23", "E28", "E33"]);
     assert_ne!(printer.grade_band(band), "E24 to E32");
@@ -107,6 +111,6 @@ fn ends_are_not_rounded_to_the_nearest() {
     assert_eq!(printer.at_least(94.98, 1), "94.9");
     assert_eq!(printer.at_least(95.0 - 1e-12, 1), "95.0");
     // What is exact is told as it is.
-    let thirty = Band::exact(Share::clamped(0.1 + 0.2));
+    let thirty = Band::exact(share((0.1 + 0.2) * 100.0));
     assert_eq!(printer.grade_band(thirty), "E30 to E30");
 }

@@ -265,7 +265,7 @@ pub(crate) fn consequences(shared: &Shared, document: &Document, printer: &Print
     }
     let (theirs, ours) = (shared.currency().trim(), document.settings.currency.trim());
     if theirs != ours && !theirs.is_empty() {
-        lines.push(format!("Its prices are in {theirs}, and nothing is converted."));
+        lines.push(format!("Its prices stay in {theirs}: give under Car what that is worth."));
     }
     lines.extend(
         shared.unknown_calibrations(&here.car).map(|it| lacking(it, shared, here, printer)),

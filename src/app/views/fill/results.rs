@@ -85,7 +85,7 @@ pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
             "below that, {} costs less per distance than {}",
             names[strong].name, names[weak].name
         );
-        push("The stronger pays below", printer.price_at_most(price), aside);
+        push("The stronger pays below", printer.price_below(price), aside);
     }
     facts
 }
