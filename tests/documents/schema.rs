@@ -1,6 +1,6 @@
 //! The schema that describes the document, checked by the crate `jsonschema`.
 
-use fillwright::logbook::Document;
+use fillwright::logbook::{Document, SCHEMA};
 use jsonschema::Validator;
 use proptest::prelude::*;
 use serde_json::{Value, json};
@@ -40,7 +40,7 @@ proptest! {
 fn wrong_values() -> Vec<(&'static str, Value)> {
     vec![
         ("/schema", json!("2")),
-        ("/schema", json!(6)),
+        ("/schema", json!(SCHEMA + 1)),
         ("/schema", json!(-1)),
         ("/schema", Value::Null),
         ("/settings", json!("metric")),

@@ -412,6 +412,7 @@ fn trip_changes_prices_fees_and_budget() {
     document.here.route.start = fillwright::logbook::StartForm::Typed;
     document.here.route.contents.level = level("1/2");
     document.here.route.contents.share = "30".into();
+    document.here.route.contents.octane = Entry::metric("98");
     document.here.route.budget = "900 DKK".into();
     document.here.route.stops[1].fee = "50 DKK".into();
     document.here.route.stops[1].fuels[0].price = Entry::metric("12.90 DKK");
