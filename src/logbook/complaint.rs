@@ -1,6 +1,7 @@
 //! What is wrong with a field, said beside it.
 
 use super::workshop::Slot;
+use crate::quantity::notation::Currency;
 
 /// A field that a person can fill in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -17,6 +18,8 @@ pub enum Field {
     PumpStep,
     /// The currency's sign or name.
     Currency,
+    /// What another currency is worth in the own one.
+    Rate(Currency),
     /// The car's name.
     CarName,
     /// The fuel in lines and rail.
@@ -300,6 +303,7 @@ impl Field {
             Self::Reference => "reference".into(),
             Self::PumpStep => "pump-step".into(),
             Self::Currency => "currency".into(),
+            Self::Rate(currency) => format!("rate-{}", currency.id()),
             Self::CarName => "car-name".into(),
             Self::Line => "line".into(),
             Self::Start => "start".into(),
@@ -370,6 +374,7 @@ impl Field {
                 | Self::Reference
                 | Self::PumpStep
                 | Self::Currency
+                | Self::Rate(_)
                 | Self::CarName
                 | Self::Line
                 | Self::Calibration(..)

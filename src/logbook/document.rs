@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::event::Draft;
+use super::exchange::RateForm;
 use super::forms::{Car, Entry, FillForm};
 use super::id::Id;
 use super::log::Log;
@@ -73,8 +74,11 @@ pub struct Settings {
     pub units: Units,
     /// The decimal mark, once chosen; else that of the device.
     pub decimal: Option<DecimalMark>,
-    /// The currency's sign or name; a label only.
+    /// The sign or name of the currency that the person counts in.
     pub currency: String,
+    /// What other currencies are worth in it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub rates: Vec<RateForm>,
     /// The step in which a person can stop the pump.
     pub pump_step: Entry,
 }
@@ -85,6 +89,7 @@ impl Default for Settings {
             units: Units::METRIC,
             decimal: None,
             currency: String::new(),
+            rates: Vec::new(),
             pump_step: Entry::metric("0.5"),
         }
     }

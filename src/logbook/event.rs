@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use super::forms::{Entry, ExtrasForm, FuelForm};
 use super::id::Id;
 use super::moment::Moment;
-use crate::tank::{LevelReading, TubeTestMethod};
+use crate::tank::{HowSure, LevelReading, TubeTestMethod};
 
 /// A level as it was read.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -34,6 +34,9 @@ pub struct ContentsForm {
     /// What it holds beside petrol and ethanol.
     #[serde(skip_serializing_if = "ExtrasForm::is_untouched")]
     pub extras: ExtrasForm,
+    /// How sure that is, where no range says so.
+    #[serde(skip_serializing_if = "HowSure::is_usual")]
+    pub how_sure: HowSure,
     /// Its octane number, at least.
     #[serde(skip_serializing_if = "Entry::is_untouched", deserialize_with = "Entry::or_text")]
     pub octane: Entry,

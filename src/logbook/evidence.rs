@@ -68,7 +68,7 @@ impl Reader<'_> {
             What::Trip(form) => self.trip_told(form),
             What::Drain(entry) => {
                 let field = Field::Entry(EntryPart::Drained);
-                let volume = self.volume(field, entry, known.capacity, None)?;
+                let volume = self.volume(field, entry, known.capacity)?;
                 Some(Told::only(Evidence::Drain { volume }))
             }
             What::Correction(form) => self.correction_told(form, known).map(Told::only),
@@ -126,6 +126,7 @@ impl Reader<'_> {
             share: &form.share,
             range: &form.share_range,
             extras: &form.extras,
+            how_sure: form.how_sure,
             octane: &form.octane,
             mon: &form.mon,
         };

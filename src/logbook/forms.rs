@@ -8,7 +8,7 @@ use crate::fuel::Extras;
 use crate::fuel::grades::Grade;
 use crate::quantity::notation::{DecimalMark, Style, Units, print_number_short};
 use crate::quantity::{Band, Share};
-use crate::tank::{LevelReading, SensorScale};
+use crate::tank::{HowSure, LevelReading, RangeDisplay, SensorScale};
 
 /// A text whose meaning depends on the units that were chosen when it was typed.
 ///
@@ -143,6 +143,9 @@ pub struct FuelForm {
     /// What it holds beside petrol and ethanol.
     #[serde(skip_serializing_if = "ExtrasForm::is_untouched")]
     pub extras: ExtrasForm,
+    /// How sure the share is, where no range says so.
+    #[serde(skip_serializing_if = "HowSure::is_usual")]
+    pub how_sure: HowSure,
     /// The octane number, at least.
     #[serde(skip_serializing_if = "Entry::is_untouched", deserialize_with = "Entry::or_text")]
     pub octane: Entry,
@@ -213,6 +216,9 @@ pub struct Car {
     /// The fuel temperature at the sensor's longest pulse, in degrees Celsius.
     #[serde(default)]
     pub sensor_scale: SensorScale,
+    /// What the display of the distance left counts down to.
+    #[serde(default, skip_serializing_if = "RangeDisplay::is_usual")]
+    pub range_display: RangeDisplay,
     /// The blend on which that was measured: the reference for comparisons.
     pub reference: String,
     /// The injection fluid.
@@ -284,6 +290,9 @@ pub struct FillForm {
     /// What is in it beside petrol and ethanol.
     #[serde(default, skip_serializing_if = "ExtrasForm::is_untouched")]
     pub extras: ExtrasForm,
+    /// How sure the share is, where no range says so.
+    #[serde(default, skip_serializing_if = "HowSure::is_usual")]
+    pub how_sure: HowSure,
     /// The octane number of what is in the tank, at least.
     #[serde(deserialize_with = "Entry::or_text")]
     pub octane: Entry,

@@ -10,7 +10,7 @@ use super::refusal::say;
 use crate::calibration::{Calibration, FluidState};
 use crate::fill::{Aim, Offer, Problem, Stop, Tank};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture, MolarDensity};
-use crate::quantity::notation::{Consumption, VolumeUnit, parse_money, parse_share};
+use crate::quantity::notation::{Consumption, Rate, VolumeUnit, parse_share};
 use crate::quantity::{Band, Share, Volume};
 use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR, Doubt, Estimator};
 
@@ -28,6 +28,8 @@ pub struct Fuel {
     pub mon: Option<f64>,
     /// What it may hold.
     pub content: Content,
+    /// The rate of its price, where that was typed in another currency.
+    pub rate: Option<Rate>,
     /// One litre of it at 15 degrees Celsius, as expected.
     pub litre: Mixture,
 }
@@ -108,7 +110,7 @@ pub fn interpret(
     log: Option<&Estimator>,
     printer: &Printer,
 ) -> Interpretation {
-    let mut reader = Reader::new(printer);
+    let mut reader = Reader::of_money(printer, &document.settings);
     let asked = reader.asked(document, log);
     Interpretation { asked, complaints: reader.complaints }
 }
@@ -119,7 +121,7 @@ impl Reader<'_> {
         let known = self.car(car);
         let (capacity, consumption) = (known.capacity, known.consumption);
         let step = &document.settings.pump_step;
-        let pump_step = self.volume(Field::PumpStep, step, None, None).flatten();
+        let pump_step = self.volume(Field::PumpStep, step, None).flatten();
         let calibrations = self.calibrations(&car.calibrations);
         let start = match fill.start {
             StartForm::Typed => self.typed_start(fill, &known),
@@ -137,7 +139,7 @@ impl Reader<'_> {
             self.ask_for(Field::Offers, "Add the fuels on offer here.");
         }
         let aim = self.aim(fill, &calibrations);
-        let stop = self.stop(fill, capacity, consumption);
+        let stop = self.stop(fill, &known);
         let (aim, ron_min) = aim?;
         let stop = stop?;
         // A fuel that could not be read would make the plan wrong, not smaller.
@@ -215,6 +217,7 @@ impl Reader<'_> {
             share: &fill.share,
             range: &fill.share_range,
             extras: &fill.extras,
+            how_sure: fill.how_sure,
             octane: &fill.octane,
             mon: &fill.mon,
         };
@@ -224,7 +227,7 @@ impl Reader<'_> {
             level: contents.level,
             share: contents.share,
             ron: contents.ron,
-            reserve: known.reserve(),
+            reserve: known.reserve?,
         };
         Some(Start { tank, extras: contents.extras, mon: contents.mon, doubt: None })
     }
@@ -253,7 +256,7 @@ impl Reader<'_> {
             level: estimate.level,
             share: estimate.share,
             ron: estimate.ron.map(|ron| ron.low()),
-            reserve: known.reserve(),
+            reserve: known.reserve?,
         };
         let mon = estimate.mon.map(|mon| mon.low());
         Some(Start { tank, extras: estimate.extras, mon, doubt })
@@ -288,12 +291,7 @@ impl Reader<'_> {
         }
     }
 
-    fn stop(
-        &mut self,
-        fill: &FillForm,
-        capacity: Option<Volume>,
-        consumption: Option<Consumption>,
-    ) -> Option<Stop> {
+    fn stop(&mut self, fill: &FillForm, known: &Known) -> Option<Stop> {
         if fill.aim == AimForm::AsPoured {
             return Some(Stop::Least);
         }
@@ -301,17 +299,17 @@ impl Reader<'_> {
             StopForm::Brim => Some(Stop::Brim),
             StopForm::Least => Some(Stop::Least),
             StopForm::Level => {
-                let level = self.volume(Field::StopLevel, &fill.stop_level, capacity, consumption);
+                let level = self.level_wanted(Field::StopLevel, &fill.stop_level, known);
                 self.required(Field::StopLevel, level, "Give the level to stop at, such as 3/4.")
                     .map(Stop::Level)
             }
             StopForm::AtMost => {
-                let most = self.volume(Field::StopVolume, &fill.stop_volume, capacity, None);
+                let most = self.volume(Field::StopVolume, &fill.stop_volume, known.capacity);
                 self.required(Field::StopVolume, most, "Give the volume to stop after.")
                     .map(Stop::AtMost)
             }
             StopForm::Budget => {
-                let money = self.optional(Field::StopMoney, &fill.stop_money, parse_money);
+                let money = self.money(Field::StopMoney, &fill.stop_money);
                 self.required(Field::StopMoney, money, "Give the sum of money to stop after.")
                     .map(Stop::Budget)
             }

@@ -16,6 +16,7 @@ mod document;
 mod draft;
 mod event;
 mod evidence;
+mod exchange;
 mod fit;
 mod forms;
 mod history;
@@ -35,6 +36,7 @@ mod refusal;
 pub mod road;
 mod settle;
 pub mod share;
+mod stated_share;
 mod tank_answer;
 pub mod workshop;
 mod workshop_printer;
@@ -51,6 +53,7 @@ pub use event::{
     BeforeForm, ContentsForm, Draft, Event, FillEntry, LevelForm, SensorForm, TripForm,
     TubeTestForm, What,
 };
+pub use exchange::{Exchanged, RateForm};
 pub use fit::Oddity;
 pub use forms::{
     AimForm, CalibrationForm, Car, Entry, ExtrasForm, FillForm, FuelForm, StartForm, StopForm,

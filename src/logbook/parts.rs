@@ -7,32 +7,30 @@ use super::complaint::{CalibrationPart, ExtraPart, Field, FuelPart};
 use super::forms::{CalibrationForm, Car, Entry, ExtrasForm, FuelForm};
 use super::interpret::Fuel;
 use super::reader::{Optional, Reader};
+use super::stated_share::ShareOf;
 use crate::calibration::Calibration;
 use crate::fill::{Aim, Offer};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase};
 use crate::quantity::notation::{
-    Consumption, OctaneFigure, VolumeUnit, parse_consumption, parse_octane, parse_price,
-    parse_share,
+    Consumption, LevelText, OctaneFigure, VolumeUnit, parse_consumption, parse_octane, parse_share,
 };
 use crate::quantity::{Band, Share, Volume};
-use crate::tank::{CLICK_ERROR_L, Evidence, LevelReading, Vehicle};
+use crate::tank::{CLICK_ERROR_L, Evidence, HowSure, LevelReading, RangeDisplay, Vehicle};
 
 /// What is known of the car.
 pub(super) struct Known {
     pub(super) capacity: Option<Volume>,
+    /// `None` where it cannot be: nothing is planned with another one than was meant.
     pub(super) reserve: Option<Volume>,
     pub(super) consumption: Option<Consumption>,
     pub(super) reference: Share,
     /// The fuel in pump, lines and rail.
     pub(super) line: Option<Volume>,
+    /// What the display of the distance left counts down to.
+    pub(super) range_display: RangeDisplay,
 }
 
 impl Known {
-    /// The reserve; none where none was given.
-    pub(super) fn reserve(&self) -> Volume {
-        self.reserve.unwrap_or_default()
-    }
-
     /// The car as the tank's estimate needs it.
     pub(super) fn vehicle(&self) -> Option<Vehicle> {
         Some(Vehicle {
@@ -70,6 +68,7 @@ pub(super) struct ContentsTexts<'a> {
     pub(super) share: &'a str,
     pub(super) range: &'a str,
     pub(super) extras: &'a ExtrasForm,
+    pub(super) how_sure: HowSure,
     pub(super) octane: &'a Entry,
     pub(super) mon: &'a str,
 }
@@ -85,9 +84,9 @@ pub(super) struct Stated {
 
 impl Reader<'_> {
     pub(super) fn car(&mut self, car: &Car) -> Known {
-        let capacity = self.volume(Field::Capacity, &car.capacity, None, None);
+        let capacity = self.volume(Field::Capacity, &car.capacity, None);
         let capacity = self.required(Field::Capacity, capacity, "Give the size of the tank.");
-        let reserve = self.volume(Field::Reserve, &car.reserve, capacity, None).flatten();
+        let reserve = self.reserve(&car.reserve, capacity);
         let units = car.consumption.typed_in;
         let consumption = self
             .optional(Field::Consumption, &car.consumption.text, |text| {
@@ -95,9 +94,27 @@ impl Reader<'_> {
             })
             .flatten();
         let reference = self.optional(Field::Reference, &car.reference, parse_share).flatten();
-        let line = self.volume(Field::Line, &car.line, None, None).flatten();
+        let line = self.volume(Field::Line, &car.line, None).flatten();
         let reference = reference.unwrap_or(Share::ZERO);
-        Known { capacity, reserve, consumption, reference, line }
+        Known { capacity, reserve, consumption, reference, line, range_display: car.range_display }
+    }
+
+    /// The reserve; nothing where none was given.
+    fn reserve(&mut self, reserve: &Entry, capacity: Option<Volume>) -> Option<Volume> {
+        let reserve = self.volume(Field::Reserve, reserve, capacity)?.unwrap_or_default();
+        match capacity {
+            Some(capacity) if reserve > capacity => {
+                let message = format!(
+                    "A reserve of {} does not fit into a tank of {}. Correct the reserve, or the \
+                     tank's size.",
+                    self.printer.volume(reserve),
+                    self.printer.volume(capacity)
+                );
+                self.complain(Field::Reserve, message);
+                None
+            }
+            _ => Some(reserve),
+        }
     }
 
     /// A level that was read, if one was.
@@ -109,10 +126,12 @@ impl Reader<'_> {
         fields: LevelFields,
         known: &Known,
     ) -> Optional<Evidence> {
-        let level = self.volume(fields.level, level, known.capacity, known.consumption);
-        let error = self.volume(fields.error, error, known.capacity, None);
+        let level = self.level_text(fields.level, level, known.capacity, known.consumption);
+        let error = self.volume(fields.error, error, known.capacity);
         let Some(level) = level? else { return Some(None) };
         let capacity = known.capacity?;
+        let (level, usual) = self.level_of(level, fields.level, known, capacity)?;
+        let error = error?.or(usual);
         if level > capacity {
             let message = format!(
                 "{} cannot be in a tank of {}. Correct the level, or the tank's size under Car.",
@@ -131,7 +150,49 @@ impl Reader<'_> {
             self.complain(fields.level, message);
             return None;
         }
-        Some(Some(Evidence::Level { level, reading, error: error? }))
+        Some(Some(Evidence::Level { level, reading, error }))
+    }
+
+    /// The level that a text tells, and its error where it has one of its own.
+    fn level_of(
+        &mut self,
+        text: LevelText,
+        field: Field,
+        known: &Known,
+        capacity: Volume,
+    ) -> Option<(Volume, Option<Volume>)> {
+        let fuel = match text {
+            LevelText::Volume(level) => return Some((level, None)),
+            LevelText::Lasting(fuel) => fuel,
+        };
+        let Some((level, error)) = known.range_display.level(fuel, known.reserve?, capacity) else {
+            self.complain(
+                field,
+                "The display counts down to the reserve: give the reserve under Car, or type a \
+                 volume such as 13 L.",
+            );
+            return None;
+        };
+        // A display may promise some more than a full tank gives.
+        let level = if level > capacity && level - error <= capacity { capacity } else { level };
+        Some((level, Some(error)))
+    }
+
+    /// The level at which the display shows a distance, or that is given as it is.
+    pub(super) fn level_wanted(
+        &mut self,
+        field: Field,
+        entry: &Entry,
+        known: &Known,
+    ) -> Optional<Volume> {
+        let level = self.level_text(field, entry, known.capacity, known.consumption)?;
+        Some(match level {
+            Some(LevelText::Lasting(fuel)) if known.range_display == RangeDisplay::ToReserve => {
+                Some(fuel + known.reserve?)
+            }
+            Some(LevelText::Volume(level) | LevelText::Lasting(level)) => Some(level),
+            None => None,
+        })
     }
 
     /// What is in the tank, as stated.
@@ -159,6 +220,7 @@ impl Reader<'_> {
             self.share(
                 (fields.share, texts.share),
                 (fields.range, texts.range),
+                ShareOf::Tank(texts.how_sure),
                 "Give the ethanol share of what is in the tank, or what it may be.",
             )
         };
@@ -186,6 +248,7 @@ impl Reader<'_> {
         let share = self.share(
             (field(FuelPart::Share), &form.share),
             (field(FuelPart::ShareRange), &form.share_range),
+            ShareOf::Fuel(form.how_sure, form.grade.as_deref()),
             "Give its ethanol share, or what that may be.",
         );
         let extras = self.extras(&form.extras, share, &|part| field(FuelPart::Extra(part)));
@@ -193,18 +256,17 @@ impl Reader<'_> {
         let octane = self.octane(field(FuelPart::Octane), &form.octane, expected);
         let mon = self.optional(field(FuelPart::Mon), &form.mon, parse_mon);
         let units = form.price.typed_in;
-        let price = self
-            .optional(field(FuelPart::Price), &form.price.text, |text| parse_price(text, units));
-        let limit = self.volume(field(FuelPart::Limit), &form.limit, capacity, None);
-        let poured = self.volume(field(FuelPart::PutIn), &form.put_in, capacity, None);
-        let (share, octane, limit) = (share?, octane?, limit?);
+        let price = self.price(field(FuelPart::Price), &form.price.text, units);
+        let limit = self.volume(field(FuelPart::Limit), &form.limit, capacity);
+        let poured = self.volume(field(FuelPart::PutIn), &form.put_in, capacity);
+        let (share, octane, limit, price) = (share?, octane?, limit?, price?);
         let content = Content { ethanol: share, extras: extras? };
         let ron = octane.map(|(ron, _)| ron);
         let mon = mon?.or(octane.and_then(|(_, mon)| mon));
         let litre = VolumeUnit::Litre.quantity(1.0);
         let offer = Offer {
             share,
-            price: price?,
+            price: price.map(|(price, _)| price),
             ron,
             limit,
             use_all: form.use_all && limit.is_some(),
@@ -214,6 +276,7 @@ impl Reader<'_> {
             id: form.id,
             name: form.name.clone(),
             mon,
+            rate: price.and_then(|(_, rate)| rate),
             litre: content.litre(Corner::Expected, &HydrocarbonBase::default()),
             content,
         };

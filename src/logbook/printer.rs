@@ -1,13 +1,14 @@
 //! Quantities as the person wants to read them.
 
 use super::document::Settings;
+use super::exchange::changed;
 use super::forms::Entry;
 use crate::quantity::notation::{
-    Choosable, Consumption, DecimalMark, DistanceUnit, MixtureScale, OctaneFigure, Style, Units,
-    VolumeField, VolumeUnit, parse_consumption, parse_distance, parse_lambda, parse_number,
-    parse_octane, parse_price, parse_volume, print_anew, print_consumption, print_distance,
-    print_money, print_number, print_number_short, print_percent, print_price, print_share,
-    print_volume, workshop,
+    Choosable, Consumption, DecimalMark, Decimals, DistanceUnit, MixtureScale, OctaneFigure, Rate,
+    Style, Units, VolumeField, outwards, parse_consumption, parse_distance, parse_lambda,
+    parse_number, parse_octane, parse_price, parse_volume, print_anew, print_consumption,
+    print_distance, print_money, print_number, print_number_short, print_percent, print_price,
+    print_share, print_volume, round_down, round_up, workshop,
 };
 use crate::quantity::{Band, Length, Money, Share, ThermodynamicTemperature, UnitPrice, Volume};
 
@@ -30,6 +31,8 @@ pub struct Printer {
 pub enum Measure {
     /// A volume.
     Volume,
+    /// A level in the tank: a volume that people tell as a part of the tank too.
+    Level,
     /// A price per volume.
     Price,
     /// Fuel over distance.
@@ -117,9 +120,106 @@ impl Printer {
         print_share(steady(share), 0, self.style)
     }
 
+    /// An edge of a window as a grade, as finely as it was typed: a blend is told to be
+    /// on one side of it.
+    pub fn edge(&self, share: Share) -> String {
+        print_share(steady(share), Decimals::UpTo(2), self.style)
+    }
+
+    /// A window of shares as grades.
+    pub fn window(&self, low: Share, high: Share) -> String {
+        format!("{} to {}", self.edge(low), self.edge(high))
+    }
+
+    /// The low end, the expected value and the high end of a band with so many decimals.
+    /// Ends are rounded outwards: nothing that is possible lies outside of what is told.
+    pub fn number_ends(&self, band: Band<f64>, decimals: usize) -> [String; 3] {
+        let told = outwards(band, decimals);
+        [told.low(), told.expected(), told.high()].map(|it| self.number(it, decimals))
+    }
+
+    /// A number that is at least so much.
+    pub fn at_least(&self, value: f64, decimals: usize) -> String {
+        self.number(round_down(value, decimals), decimals)
+    }
+
+    /// A number that is at most so much.
+    pub fn at_most(&self, value: f64, decimals: usize) -> String {
+        self.number(round_up(value, decimals), decimals)
+    }
+
+    /// The low end, the expected share and the high end as grades.
+    pub fn grade_ends(&self, band: Band<Share>) -> [String; 3] {
+        let percent = band.map(|share| steady(share).percent());
+        self.number_ends(percent, 0).map(|it| format!("E{it}"))
+    }
+
     /// A band of shares as grades.
     pub fn grade_band(&self, band: Band<Share>) -> String {
-        format!("{} to {}", self.grade(band.low()), self.grade(band.high()))
+        let [low, _, high] = self.grade_ends(band);
+        format!("{low} to {high}")
+    }
+
+    /// A share that is possible at least, as a grade.
+    pub fn grade_at_least(&self, share: Share) -> String {
+        format!("E{}", self.at_least(steady(share).percent(), 0))
+    }
+
+    /// A share that is possible at most, as a grade.
+    pub fn grade_at_most(&self, share: Share) -> String {
+        format!("E{}", self.at_most(steady(share).percent(), 0))
+    }
+
+    /// A band of shares in percent, with a decimal where the ends have one.
+    pub fn percent_band(&self, band: Band<Share>) -> String {
+        let told = outwards(band.map(|share| steady(share).percent()), 1);
+        let [low, high] = [told.low(), told.high()].map(|it| print_number_short(it, 1, self.style));
+        if low == high { format!("{low}{THIN}%") } else { format!("{low} to {high}{THIN}%") }
+    }
+
+    /// The low end, the expected volume and the high end, each with its unit.
+    pub fn volume_ends(&self, band: Band<Volume>) -> [String; 3] {
+        let unit = self.units.volume();
+        let numbers = self.number_ends(band.map(|it| unit.value_of(it)), 1);
+        numbers.map(|it| format!("{it}{THIN}{}", unit.symbol()))
+    }
+
+    /// A band of volumes: `12.0 to 18.0 L`.
+    pub fn volume_band(&self, band: Band<Volume>) -> String {
+        let unit = self.units.volume();
+        let [low, _, high] = self.number_ends(band.map(|it| unit.value_of(it)), 1);
+        format!("{low} to {high}{THIN}{}", unit.symbol())
+    }
+
+    /// A price in the own currency, and what it is in the one that it was typed in.
+    pub fn price_both(&self, price: UnitPrice, rate: Option<Rate>) -> String {
+        let own = self.price(price);
+        rate.map_or_else(|| own.clone(), |rate| format!("{own} ({})", self.price_in(price, rate)))
+    }
+
+    /// A price of the own currency in another one.
+    pub fn price_in(&self, price: UnitPrice, rate: Rate) -> String {
+        let there = changed(price, 1.0 / rate.factor);
+        let name = rate.currency.to_string();
+        print_price(there, self.units.volume(), &name, 3, self.style)
+    }
+
+    /// A sum of the own currency in another one.
+    pub fn money_in(&self, money: Money, rate: Rate) -> String {
+        let amount = self.number(money.amount() / rate.factor, 2);
+        format!("{amount}{THIN}{}", rate.currency)
+    }
+
+    /// A price below which something holds.
+    pub fn price_below(&self, price: UnitPrice) -> String {
+        let unit = self.units.volume();
+        let amount = self.at_least(price.of(unit.quantity(1.0)).amount(), 3);
+        let currency = if self.currency.is_empty() {
+            String::new()
+        } else {
+            format!("{THIN}{}", self.currency)
+        };
+        format!("{amount}{currency}/{}", unit.symbol())
     }
 
     /// A sum of money.
@@ -168,15 +268,36 @@ impl Printer {
         let text = entry.text.as_str();
         let reprinted = match measure {
             Measure::Volume => {
-                let read = |units| parse_volume(text, &anywhere(units)).ok();
+                let read = |units| parse_volume(text, &VolumeField::anywhere(units)).ok();
                 anew(read(then), read(now))
                     .map(|meant| print_anew(now.volume().value_of(meant), 2, self.style))
+            }
+            Measure::Level => {
+                let field =
+                    |units| VolumeField { part_is_usual: true, ..VolumeField::anywhere(units) };
+                let read = |units| parse_volume(text, &field(units)).ok();
+                anew(read(then), read(now)).map(|meant| {
+                    let value = now.volume().value_of(meant);
+                    let number = print_anew(value, 2, self.style);
+                    // Without its unit this could be a part of the tank.
+                    let needs_unit = 0.0 < value && value < 1.0;
+                    if needs_unit {
+                        format!("{number}{THIN}{}", now.volume().symbol())
+                    } else {
+                        number
+                    }
+                })
             }
             Measure::Price => {
                 let read = |units| parse_price(text, units).ok();
                 anew(read(then), read(now)).map(|meant| {
-                    let amount = meant.of(now.volume().quantity(1.0)).amount();
-                    print_anew(amount, 2, self.style)
+                    let amount = meant.value.of(now.volume().quantity(1.0)).amount();
+                    let number = print_anew(amount, 2, self.style);
+                    // The currency that was typed stays beside it.
+                    match meant.currency {
+                        Some(currency) => format!("{number}{THIN}{currency}"),
+                        None => number,
+                    }
                 })
             }
             Measure::Consumption => {
@@ -264,14 +385,4 @@ fn octane_anew(text: &str, then: Units, now: Units) -> Option<String> {
     let bare = matches!(parse_octane(text), Ok(OctaneFigure::Unmarked(_)));
     let symbol = then.choice(Choosable::Octane).symbol;
     (bare && then.octane() != now.octane()).then(|| format!("{}{THIN}{symbol}", text.trim()))
-}
-
-/// A volume field that knows no tank.
-fn anywhere(units: Units) -> VolumeField {
-    VolumeField {
-        units,
-        tank: None,
-        consumption: None,
-        largest: VolumeUnit::Litre.quantity(super::reader::LARGEST_TANK_L),
-    }
 }

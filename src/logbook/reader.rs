@@ -3,17 +3,33 @@
 use std::fmt::Display;
 
 use super::complaint::{Complaint, ExtraPart, Field};
+use super::document::Settings;
+use super::exchange::Exchange;
 use super::forms::{Entry, ExtrasForm};
 use super::printer::Printer;
+use super::stated_share::{NoShare, ShareOf, together};
 use crate::fuel::{Content, Extras, ethers_of_oxygen, ron_mon_from_aki};
 use crate::quantity::notation::{
-    Consumption, OctaneFigure, OctaneScale, VolumeField, VolumeUnit, parse_octane, parse_part_band,
-    parse_share_band, parse_volume,
+    Consumption, LevelText, OctaneFigure, OctaneScale, Units, VolumeField, VolumeUnit, parse_level,
+    parse_octane, parse_part_band, parse_share_text, parse_volume,
 };
 use crate::quantity::{Band, Share, Volume};
 
 /// The largest tank, in litres, that a text is taken for.
-pub(super) const LARGEST_TANK_L: f64 = 1000.0;
+const LARGEST_TANK_L: f64 = 1000.0;
+
+impl VolumeField {
+    /// A field for a volume that knows no tank and asks no question.
+    pub(super) fn anywhere(units: Units) -> Self {
+        Self {
+            units,
+            tank: None,
+            consumption: None,
+            largest: VolumeUnit::Litre.quantity(LARGEST_TANK_L),
+            part_is_usual: false,
+        }
+    }
+}
 
 /// A value that may be left blank: `Some(None)` when it is, `None` when what was
 /// typed cannot be read.
@@ -23,11 +39,18 @@ pub(super) type Optional<T> = Option<Option<T>>;
 pub(super) struct Reader<'a> {
     pub(super) printer: &'a Printer,
     pub(super) complaints: Vec<Complaint>,
+    /// How money in other currencies is changed; where it is told alone, it is not.
+    pub(super) exchange: Option<Exchange<'a>>,
 }
 
 impl<'a> Reader<'a> {
     pub(super) fn new(printer: &'a Printer) -> Self {
-        Self { printer, complaints: Vec::new() }
+        Self { printer, complaints: Vec::new(), exchange: None }
+    }
+
+    /// A reader of money that is weighed against other money.
+    pub(super) fn of_money(printer: &'a Printer, settings: &'a Settings) -> Self {
+        Self { exchange: Some(Exchange::of(settings)), ..Self::new(printer) }
     }
 
     /// Says that something typed is wrong.
@@ -79,50 +102,58 @@ impl<'a> Reader<'a> {
         value.flatten()
     }
 
+    /// A volume that is not told as a part of the tank as a rule.
     pub(super) fn volume(
         &mut self,
         field: Field,
         entry: &Entry,
         tank: Option<Volume>,
-        consumption: Option<Consumption>,
     ) -> Optional<Volume> {
-        let form = VolumeField {
-            units: entry.typed_in,
-            tank,
-            consumption,
-            largest: VolumeUnit::Litre.quantity(LARGEST_TANK_L),
-        };
+        let form = VolumeField { tank, ..VolumeField::anywhere(entry.typed_in) };
         self.optional(field, &entry.text, |text| parse_volume(text, &form))
     }
 
+    /// A level in the tank, which people tell as a part of it.
+    pub(super) fn level_text(
+        &mut self,
+        field: Field,
+        entry: &Entry,
+        tank: Option<Volume>,
+        consumption: Option<Consumption>,
+    ) -> Optional<LevelText> {
+        let form = VolumeField {
+            tank,
+            consumption,
+            part_is_usual: true,
+            ..VolumeField::anywhere(entry.typed_in)
+        };
+        self.optional(field, &entry.text, |text| parse_level(text, &form))
+    }
+
     /// A share with its band, from the field for what is expected and the field
-    /// for what it may be. Either is enough.
+    /// for what it may be. Either is enough; where no range was typed, what it is said
+    /// `of` decides what is allowed for.
     pub(super) fn share(
         &mut self,
         expected: (Field, &str),
         range: (Field, &str),
+        of: ShareOf,
         missing: &str,
     ) -> Option<Band<Share>> {
-        let typed = self.optional(expected.0, expected.1, parse_share_band)?;
-        let may_be = self.optional(range.0, range.1, parse_share_band)?;
-        match (typed, may_be) {
-            (Some(typed), None) => Some(typed),
-            (None, Some(may_be)) => Some(may_be),
-            (None, None) => {
-                self.ask_for(expected.0, missing);
+        let typed = self.optional(expected.0, expected.1, parse_share_text)?;
+        let may_be = self.optional(range.0, range.1, parse_share_text)?;
+        match together(typed, may_be, of) {
+            Ok(band) => self.required(expected.0, Some(band), missing),
+            Err(NoShare::Typed(error)) => self.take(expected.0, Err(error)),
+            Err(NoShare::Range(error)) => self.take(range.0, Err(error)),
+            Err(NoShare::Apart(expected, may_be)) => {
+                let message = format!(
+                    "{} lies outside the {} given as possible. Correct one of them.",
+                    self.printer.grade(expected),
+                    self.printer.grade_band(may_be)
+                );
+                self.complain(range.0, message);
                 None
-            }
-            (Some(typed), Some(may_be)) => {
-                let band = Band::new(may_be.low(), typed.expected(), may_be.high());
-                if band.is_err() {
-                    let message = format!(
-                        "{} lies outside the {} given as possible. Correct one of them.",
-                        self.printer.grade(typed.expected()),
-                        self.printer.grade_band(may_be)
-                    );
-                    self.complain(range.0, message);
-                }
-                band.ok()
             }
         }
     }

@@ -7,6 +7,7 @@ use super::forms::{AimForm, Entry, ExtrasForm, FillForm, FuelForm, StartForm};
 use super::id::Id;
 use super::moment::Moment;
 use super::printer::Printer;
+use crate::tank::HowSure;
 
 impl FillForm {
     fn offer_mut(&mut self, id: u32) -> Option<&mut FuelForm> {
@@ -84,6 +85,7 @@ impl CarFile {
         for text in [&mut fill.share, &mut fill.share_range, &mut fill.mon] {
             text.clear();
         }
+        fill.how_sure = HowSure::default();
         fill.clicked = false;
         fill.anyway = false;
         if fill.aim == AimForm::AsPoured {
@@ -125,6 +127,7 @@ fn before(fill: &FillForm) -> BeforeForm {
             share: fill.share.clone(),
             share_range: fill.share_range.clone(),
             extras: fill.extras.clone(),
+            how_sure: fill.how_sure,
             octane: fill.octane.clone(),
             mon: fill.mon.clone(),
         }),

@@ -87,7 +87,7 @@ impl TankAnswer {
         let mut reader = Reader::new(course.printer());
         let known = reader.car(car);
         let capacity = known.capacity?;
-        let step = reader.volume(Field::PumpStep, &question.step, None, None).flatten();
+        let step = reader.volume(Field::PumpStep, &question.step, None).flatten();
         let step = step.unwrap_or_default();
         let (fuels, pours): (Vec<String>, Vec<Pour>) = question
             .offers
@@ -111,7 +111,7 @@ impl TankAnswer {
             .collect();
         let all_usable = judgements.iter().all(|it| it.verdict == Verdict::Usable);
         let prospects = (!all_usable).then(|| {
-            let (fuels, reserve) = (pours.as_slice(), known.reserve());
+            let (fuels, reserve) = (pours.as_slice(), known.reserve.unwrap_or_default());
             let station = Station { estimator, fuels, capacity, reserve, step };
             Prospects::new(station, reading_of(reading))
         });

@@ -5,7 +5,7 @@ use uom::si::temperature_interval::kelvin;
 
 use super::printer::{Measure, Printer};
 use crate::quantity::notation::{
-    Choosable, InSi, MixtureScale, QuantityField, print_volume, workshop,
+    Choosable, InSi, MixtureScale, QuantityField, outwards, print_volume, workshop,
 };
 use crate::quantity::{
     AbsolutePressure, Angle, AngularVelocity, Band, CrankPower, ElectricPotential, GaugePressure,
@@ -40,6 +40,30 @@ impl Printer {
     /// A power. The word beside it has to say where it is.
     pub fn power(&self, power: Power) -> String {
         self.figure(&workshop::POWER, power)
+    }
+
+    /// The low end, the expected value and the high end of a band, each with its unit.
+    fn figure_ends<Q: InSi + Copy>(&self, field: &QuantityField<Q>, band: Band<Q>) -> [String; 3] {
+        let unit = field.own(self.units);
+        let numbers = band.map(|it| unit.value_of(it));
+        let told = outwards(numbers, unit.decimals());
+        [told.low(), told.expected(), told.high()]
+            .map(|it| unit.print(unit.quantity(it), unit.decimals(), self.style))
+    }
+
+    /// The low end, the expected value and the high end of a fuel flow by mass.
+    pub fn mass_flow_ends(&self, band: Band<MassRate>) -> [String; 3] {
+        self.figure_ends(&workshop::MASS_FLOW, band)
+    }
+
+    /// The low end, the expected value and the high end of a flow by volume.
+    pub fn pump_flow_ends(&self, band: Band<VolumeRate>) -> [String; 3] {
+        self.figure_ends(&workshop::PUMP_FLOW, band)
+    }
+
+    /// The low end, the expected value and the high end of a power.
+    pub fn power_ends(&self, band: Band<Power>) -> [String; 3] {
+        self.figure_ends(&workshop::POWER, band)
     }
 
     /// A power at the crank, and that it is there.
@@ -161,7 +185,7 @@ impl Printer {
     /// A band of fractions in percent: from one end to the other, or one where they
     /// print alike.
     pub fn fractions(&self, band: Band<f64>) -> String {
-        let [low, high] = [band.low(), band.high()].map(|it| self.number(it * 100.0, 0));
+        let [low, _, high] = self.number_ends(band.map(|it| it * 100.0), 0);
         if low == high { format!("{low}{THIN}%") } else { format!("{low} to {high}{THIN}%") }
     }
 
@@ -184,7 +208,7 @@ impl Printer {
     pub fn unit(&self, measure: Measure) -> &'static str {
         let units = self.units;
         match measure {
-            Measure::Volume => units.volume().symbol(),
+            Measure::Volume | Measure::Level => units.volume().symbol(),
             Measure::Price => "",
             Measure::Consumption => units.consumption().symbol(),
             Measure::Distance => units.distance().symbol(),

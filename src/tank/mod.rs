@@ -2,8 +2,10 @@
 
 mod estimate;
 mod figures;
+mod range_display;
 mod sensor;
 mod tube_test;
+mod usual_doubt;
 
 use serde::{Deserialize, Serialize};
 use uom::si::volume::liter;
@@ -15,11 +17,16 @@ pub use estimate::{
     Doubt, Estimate, Estimator, Evidence, Pour, ShareReading, ShareReadingKind, Vehicle,
 };
 pub use figures::{Figure, figures};
+pub use range_display::{RANGE_ERROR, RANGE_STEP_L, RangeDisplay, USUAL_RESERVE};
 pub use sensor::{
     SENSOR_ERROR, SENSOR_FAULT_HZ, SENSOR_ZERO_HZ, SensorError, SensorScale, share_of_frequency,
     temperature_of_pulse,
 };
 pub use tube_test::{BOUNDARY_ERROR, CONTRACTION, TubeTest, TubeTestError, TubeTestMethod};
+pub use usual_doubt::{
+    DOUBT_GROWS, HowSure, PETROL_DOUBT, POSSIBLE_IN_PETROL, POSSIBLE_IN_STRONG, STRONG_DOUBT,
+    SURE_DOUBT,
+};
 
 /// How the level was read.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]

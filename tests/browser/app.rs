@@ -82,7 +82,7 @@ pub(crate) const E85: Fuel =
     Fuel { name: "E85", share: "85", may_be: "70-85", ron: "104", mon: "88", price: "12.50" };
 
 pub(crate) const PETROL: Fuel =
-    Fuel { name: "Petrol", share: "10", may_be: "", ron: "95", mon: "85", price: "17" };
+    Fuel { name: "Petrol", share: "10", may_be: "10-10", ron: "95", mon: "85", price: "17" };
 
 /// Starts with an own car, empty as it is.
 pub(crate) async fn start_own_car(page: &Page) {
@@ -108,6 +108,8 @@ pub(crate) async fn quarter_full(page: &Page) {
     page.click("button", "¼").await;
     page.type_in(TANK_SHARE, "10").await;
     let tank = page.within("region", IN_TANK);
+    // Without a range it would be taken as roughly that.
+    tank.type_in(MAY_BE, "10-10").await;
     tank.click(OPENER, TANK_OCTANE).await;
     tank.type_in(RON, "95").await;
     tank.type_in(MON, "85").await;

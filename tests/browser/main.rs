@@ -46,6 +46,7 @@ mod summary;
 mod tab_stops;
 mod tank;
 mod trip;
+mod typed;
 mod undo;
 mod units;
 mod updates;

@@ -50,6 +50,10 @@ fn wrong_values() -> Vec<(&'static str, Value)> {
         ("/settings/units", json!({"system": "metric"})),
         ("/settings/decimal", json!(",")),
         ("/settings/currency", json!(7)),
+        ("/settings/rates", json!({"from": "DKK"})),
+        ("/settings/rates/0/rate", json!(0.134)),
+        ("/settings/rates/0", json!({"from": "DKK", "to": "kr", "rate": "1.5"})),
+        ("/here/car/range_display", json!("to_nowhere")),
         ("/here", Value::Null),
         ("/here/id", json!("Not An Id")),
         ("/here/id", json!("")),
@@ -63,6 +67,8 @@ fn wrong_values() -> Vec<(&'static str, Value)> {
         ("/here/car/calibrations", json!({})),
         ("/here/car/calibrations/0/low", Value::Null),
         ("/here/car/calibrations/0/ron_min", json!(95)),
+        ("/here/fill/how_sure", json!("very")),
+        ("/here/fill/offers/0/how_sure", json!(5)),
         ("/here/fill/octane", json!({"text": "95"})),
         ("/here/fill/aim", json!({"calibration": "1"})),
         ("/here/fill/aim", json!("calibration")),
@@ -121,6 +127,11 @@ fn what_is_wrong_is_refused_by_the_schema_and_by_the_app() {
     // What the example leaves out.
     right["here"]["route"]["here"] = json!(3);
     right["here"]["route"]["budget"] = json!("900");
+    right["here"]["fill"]["how_sure"] = json!("sure");
+    right["here"]["car"]["range_display"] = json!("to_reserve");
+    right["settings"]["rates"] =
+        json!([{"from": "DKK", "to": "kr", "rate": "1.5", "typed_on": "2026-05-03"}]);
+    right["here"]["fill"]["offers"][0]["how_sure"] = json!("unknown");
     right["here"]["route"]["careful"] = json!(true);
     right["here"]["route"]["stops"][0]["factor"] = json!("1.1");
     right["here"]["route"]["stops"][0]["closed"] = json!([4]);

@@ -11,3 +11,4 @@ mod oxygenates;
 mod record;
 mod settle;
 mod support;
+mod typed;

@@ -10,7 +10,7 @@ use fillwright::logbook::{
     FuelForm, Id, LevelForm, Log, Moment, SensorForm, StartForm, TripForm, TubeTestForm, What,
 };
 use fillwright::power::AirCorrection;
-use fillwright::tank::{LevelReading, TubeTestMethod};
+use fillwright::tank::{HowSure, LevelReading, TubeTestMethod};
 use proptest::prelude::*;
 use proptest::sample::select;
 
@@ -26,6 +26,10 @@ fn words() -> impl Strategy<Value = String> {
 
 pub(crate) fn entry() -> impl Strategy<Value = Entry> {
     (words(), units()).prop_map(|(text, typed_in)| Entry { text, typed_in })
+}
+
+fn how_sure() -> impl Strategy<Value = HowSure> {
+    select(vec![HowSure::Sure, HowSure::Roughly, HowSure::Unknown])
 }
 
 fn level() -> impl Strategy<Value = LevelForm> {
@@ -49,10 +53,10 @@ fn extras() -> impl Strategy<Value = ExtrasForm> {
 prop_compose! {
     fn contents()(
         level in level(), texts in prop::array::uniform3(words()), extras in extras(),
-        octane in entry(),
+        octane in entry(), how_sure in how_sure(),
     ) -> ContentsForm {
         let [share, share_range, mon] = texts;
-        ContentsForm { level, share, share_range, extras, octane, mon }
+        ContentsForm { level, share, share_range, how_sure, extras, octane, mon }
     }
 }
 
@@ -60,11 +64,13 @@ prop_compose! {
     fn fuel()(
         id in 0_u32..9, grade in prop::option::of(words()), texts in prop::array::uniform4(words()),
         entries in prop::array::uniform4(entry()), use_all in any::<bool>(), extras in extras(),
+        how_sure in how_sure(),
     ) -> FuelForm {
         let [name, share, share_range, mon] = texts;
         let [octane, price, limit, put_in] = entries;
         FuelForm {
-            id, grade, name, share, share_range, extras, octane, mon, price, limit, use_all, put_in,
+            id, grade, name, share, share_range, how_sure, extras, octane, mon, price, limit, use_all,
+            put_in,
         }
     }
 }

@@ -8,7 +8,7 @@ use fillwright::logbook::{
 };
 use fillwright::quantity::Volume;
 use fillwright::quantity::notation::DecimalMark;
-use fillwright::tank::LevelReading;
+use fillwright::tank::{HowSure, LevelReading};
 use proptest::prelude::*;
 use proptest::sample::select;
 use uom::si::volume::liter;
@@ -38,6 +38,10 @@ fn octane() -> impl Strategy<Value = Entry> {
     (text, units()).prop_map(|(text, typed_in)| Entry { text, typed_in })
 }
 
+fn how_sure() -> impl Strategy<Value = HowSure> {
+    select(vec![HowSure::Sure, HowSure::Roughly, HowSure::Unknown])
+}
+
 fn motor() -> impl Strategy<Value = String> {
     typed(&["", "85", "88,5", "98 RON"])
 }
@@ -47,10 +51,10 @@ prop_compose! {
         share in share(), share_range in range(), octane in octane(), mon in motor(),
         price in typed(&["", "1.2", "17,29", "0", "3.5/gal"]), price_in in units(),
         limit in volume(), limited in any::<bool>(), use_all in any::<bool>(),
-        put_in in volume(), poured in prop::bool::weighted(0.3),
+        put_in in volume(), poured in prop::bool::weighted(0.3), how_sure in how_sure(),
     ) -> FuelForm {
         FuelForm {
-            name: "fuel".into(), share, share_range, octane, mon,
+            name: "fuel".into(), share, share_range, how_sure, octane, mon,
             price: Entry { text: price, typed_in: price_in },
             limit: if limited { limit } else { Entry::default() },
             use_all,

@@ -13,6 +13,7 @@ mod headroom;
 mod keeping;
 mod logbook;
 mod notation;
+mod outwards;
 mod people;
 mod sharing;
 mod switching;

@@ -4,8 +4,8 @@ use std::error::Error;
 use std::ops::RangeInclusive;
 
 use fillwright::quantity::notation::{
-    Consumption, DecimalMark, Decimals, DistanceUnit, NumberError, OctaneFigure, Style, Units,
-    VolumeField, VolumeUnit, parse_consumption, parse_distance, parse_money, parse_number,
+    Consumption, Currency, DecimalMark, Decimals, DistanceUnit, NumberError, OctaneFigure, Style,
+    Units, VolumeField, VolumeUnit, parse_consumption, parse_distance, parse_money, parse_number,
     parse_octane, parse_price, parse_share, parse_share_band, parse_volume, print_consumption,
     print_distance, print_money, print_number, print_octane, print_percent, print_price,
     print_share, print_share_band, print_volume,
@@ -61,6 +61,7 @@ fn field() -> impl Strategy<Value = VolumeField> {
             consumption: consumption
                 .and_then(|value| Consumption::from_litres_per_100_km(value).ok()),
             largest: VolumeUnit::Litre.quantity(largest),
+            part_is_usual: false,
         }
     })
 }
@@ -107,12 +108,12 @@ fn read_everywhere(text: &str, field: &VolumeField) -> Result<(), TestCaseError>
         prop_assert!(band.contains(band.expected()));
     }
     if let Ok(money) = parse_money(text) {
-        finite(money.amount(), 0.0..=1e9)?;
+        finite(money.value.amount(), 0.0..=1e9)?;
     }
     for units in [Units::METRIC, Units::US, Units::IMPERIAL] {
         if let Ok(price) = parse_price(text, units) {
             // The price of the smallest unit, the litre, is the highest per volume.
-            finite(price.of(VolumeUnit::Litre.quantity(1.0)).amount(), 0.0..=1000.0)?;
+            finite(price.value.of(VolumeUnit::Litre.quantity(1.0)).amount(), 0.0..=1000.0)?;
         }
     }
     if let Ok(octane) = parse_octane(text) {
@@ -260,7 +261,8 @@ proptest! {
         let money = Money::new(amount).map_err(failed)?;
         let text = print_money(money, currency, Decimals::Exact, style);
         let read = parse_money(&text).map_err(failed)?;
-        prop_assert!(close(read.amount(), amount), "{text}: {read:?}");
+        prop_assert!(close(read.value.amount(), amount), "{text}: {read:?}");
+        prop_assert_eq!(read.currency, Currency::named(currency));
     }
 
     #[test]
@@ -275,7 +277,7 @@ proptest! {
         let price = UnitPrice::new(Money::new(amount).map_err(failed)?, one);
         let text = print_price(price, unit, currency, Decimals::Exact, style);
         let read = parse_price(&text, units).map_err(failed)?;
-        prop_assert!(close(read.of(one).amount(), amount), "{text}: {read:?}");
+        prop_assert!(close(read.value.of(one).amount(), amount), "{text}: {read:?}");
     }
 
     #[test]

@@ -19,8 +19,9 @@ use crate::people::units;
 
 /// Every kind of field with what it is chosen by, a usual range in metric units, and
 /// the decimals that a number shown anew has.
-const KINDS: [(Measure, Option<Choosable>, f64, f64); 26] = [
+const KINDS: [(Measure, Option<Choosable>, f64, f64); 27] = [
     (Measure::Volume, Some(Choosable::Volume), 1.0, 90.0),
+    (Measure::Level, Some(Choosable::Volume), 1.0, 90.0),
     (Measure::Price, Some(Choosable::Volume), 0.3, 30.0),
     (Measure::Consumption, Some(Choosable::Consumption), 3.0, 30.0),
     (Measure::Distance, Some(Choosable::Distance), 1.0, 900.0),
@@ -50,8 +51,13 @@ const KINDS: [(Measure, Option<Choosable>, f64, f64); 26] = [
 
 /// What a text in a field means, as a number of one fixed unit.
 fn meaning(measure: Measure, text: &str, units: Units) -> Option<f64> {
-    let volumes =
-        VolumeField { units, tank: None, consumption: None, largest: Volume::new::<liter>(500.0) };
+    let volumes = VolumeField {
+        units,
+        tank: None,
+        consumption: None,
+        largest: Volume::new::<liter>(500.0),
+        part_is_usual: measure == Measure::Level,
+    };
     macro_rules! si {
         ($field:ident) => {{
             let metric = workshop::$field.own(Units::METRIC);
@@ -59,10 +65,12 @@ fn meaning(measure: Measure, text: &str, units: Units) -> Option<f64> {
         }};
     }
     match measure {
-        Measure::Volume => parse_volume(text, &volumes).ok().map(|it| it.get::<liter>()),
+        Measure::Volume | Measure::Level => {
+            parse_volume(text, &volumes).ok().map(|it| it.get::<liter>())
+        }
         Measure::Price => {
             let litre = Volume::new::<liter>(1.0);
-            parse_price(text, units).ok().map(|it| it.of(litre).amount())
+            parse_price(text, units).ok().map(|it| it.value.of(litre).amount())
         }
         Measure::Consumption => {
             parse_consumption(text, units).ok().map(Consumption::litres_per_100_km)
@@ -172,7 +180,12 @@ proptest! {
             typed_in: Units::METRIC,
         };
         let shown = printer(units, style).shown(&metric, measure);
-        let with_unit = format!("{shown} {}", printer(units, style).unit(measure));
+        // A level below one has its unit anyway: without it, it could be a part.
+        let with_unit = if measure == Measure::Level && shown.contains(char::is_alphabetic) {
+            shown.clone()
+        } else {
+            format!("{shown} {}", printer(units, style).unit(measure))
+        };
         let again = meaning(measure, &with_unit, units);
         if measure != Measure::Octane || units.octane() == OctaneScale::Ron {
             prop_assert_eq!(again, meaning(measure, &shown, units), "{}", with_unit);
@@ -198,5 +211,5 @@ fn every_pair_of_units_of_every_quantity() {
             pairs += 1;
         }
     }
-    assert_eq!(pairs, 140);
+    assert_eq!(pairs, 149);
 }

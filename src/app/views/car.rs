@@ -1,6 +1,7 @@
 use fillwright::calibration::FluidState;
 use fillwright::logbook::share::Kind;
 use fillwright::logbook::{Field, Measure};
+use fillwright::tank::RangeDisplay;
 use leptos::prelude::*;
 
 use super::calibrations::CalibrationsCard;
@@ -17,6 +18,12 @@ use crate::app::widgets::{
     options, said, value_of,
 };
 use crate::app::wording::fields;
+
+const RANGE_DISPLAYS: [(RangeDisplay, &str, &str); 3] = [
+    (RangeDisplay::ToReserve, "to-reserve", "Down to the reserve"),
+    (RangeDisplay::ToDry, "to-dry", "Until dry"),
+    (RangeDisplay::Unknown, "unknown", "Don't know"),
+];
 
 const FLUIDS: [(FluidState, &str, &str); 3] = [
     (FluidState::Ready, "ready", "Checked and ready"),
@@ -117,6 +124,20 @@ fn TankCard() -> impl IntoView {
                 unit=per_distance
                 value=state.entry(Measure::Consumption, |it| Some(&it.here.car.consumption))
                 on_text=state.set_entry(|it| Some(&mut it.here.car.consumption))
+            />
+            <Options
+                legend="The distance to empty on the dashboard counts"
+                name="range-display"
+                options=options(&RANGE_DISPLAYS)
+                chosen=said(move || {
+                    state.document.with(|it| key_of(&RANGE_DISPLAYS, &it.here.car.range_display))
+                })
+                on_choice=state
+                    .set(|it, key| {
+                        if let Some(display) = value_of(&RANGE_DISPLAYS, &key) {
+                            it.here.car.range_display = display;
+                        }
+                    })
             />
             <TextField
                 field=Field::Reference

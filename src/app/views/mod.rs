@@ -8,6 +8,7 @@ pub(crate) mod extras;
 mod fill;
 mod fuels;
 mod hardware;
+mod how_sure;
 mod methods;
 mod share;
 mod take;

@@ -1,10 +1,11 @@
-use fillwright::logbook::{Field, Measure};
-use fillwright::quantity::notation::{Choosable, DecimalMark, UnitSystem, Units};
+use fillwright::logbook::{Document, Field, Measure};
+use fillwright::quantity::notation::{Choosable, Currency, DecimalMark, UnitSystem, Units};
 use leptos::prelude::*;
 
+use crate::app::device;
 use crate::app::stages::Folded;
 use crate::app::state::State;
-use crate::app::widgets::{Choices, Options, TextField, key_of, options, said, value_of};
+use crate::app::widgets::{Choices, Drawn, Options, TextField, key_of, options, said, value_of};
 use crate::app::wording::units;
 
 const SYSTEMS: [(UnitSystem, &str, &str); 3] = [
@@ -68,10 +69,11 @@ pub(super) fn UnitsCard() -> impl IntoView {
                 field=Field::Currency
                 label="Currency"
                 words=true
-                hint="A sign or name; nothing is converted"
+                hint="A sign or name, such as € or SEK"
                 value=state.text(|it| Some(&it.settings.currency))
                 on_text=state.set(|it, text| it.settings.currency = text.chars().take(6).collect())
             />
+            <Rates />
             <TextField
                 field=Field::PumpStep
                 label="Step of the pump"
@@ -81,6 +83,44 @@ pub(super) fn UnitsCard() -> impl IntoView {
                 on_text=state.set_entry(|it| Some(&mut it.settings.pump_step))
             />
         </section>
+    }
+}
+
+/// What other currencies are worth, for each in which something was typed.
+#[component]
+fn Rates() -> impl IntoView {
+    let state = State::here();
+    let currencies = Memo::new(move |_| state.document.with(Document::other_currencies));
+    let row = |currency| RateOf(RateOfProps { currency }).into_any();
+    let drawn =
+        Callback::new(move |()| currencies.get().into_iter().map(row).collect::<Vec<AnyView>>());
+    view! { <Drawn what=drawn /> }
+}
+
+/// What one other currency is worth, and when that was typed.
+#[component]
+fn RateOf(currency: Currency) -> impl IntoView {
+    let state = State::here();
+    let typed_on = said(move || {
+        let day = state.document.with(|it| {
+            let typed = it.settings.rate_of(currency).filter(|form| !form.rate.trim().is_empty());
+            typed.map(|form| form.typed_on.clone())
+        });
+        day.map_or_else(String::new, |day| format!("Rate of {currency} typed on {day}."))
+    });
+    view! {
+        <TextField
+            field=Field::Rate(currency)
+            label=said(move || format!("1 {currency} is"))
+            unit=state.text(|it| Some(&it.settings.currency))
+            value=state.text(move |it| it.settings.rate_of(currency).map(|form| &form.rate))
+            on_text=state
+                .set(move |it, text| {
+                    let today = device::now().chars().take(10).collect();
+                    it.settings.set_rate(currency, text, today);
+                })
+        />
+        <p class="hint">{typed_on}</p>
     }
 }
 

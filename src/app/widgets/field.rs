@@ -15,7 +15,7 @@ pub(crate) const OCTANE_HINT: &str = "Or with its scale: 98 RON, 93 AKI";
 #[component]
 pub(crate) fn TextField(
     field: Field,
-    label: &'static str,
+    #[prop(into)] label: Signal<String>,
     value: Signal<String>,
     on_text: Callback<String>,
     #[prop(optional)] hint: &'static str,

@@ -47,9 +47,9 @@ fn lower(text: &str) -> String {
 fn wanted(answer: &Answer, printer: &Printer) -> String {
     let aim = answer.asked.problem.aim;
     if aim.low() == aim.high() {
-        printer.grade(aim.low())
+        printer.edge(aim.low())
     } else {
-        format!("{} to {}", printer.grade(aim.low()), printer.grade(aim.high()))
+        printer.window(aim.low(), aim.high())
     }
 }
 
@@ -105,10 +105,9 @@ const FULL_FROM: f64 = 0.985;
 /// What the blend comes to: `E30`, and between what.
 pub(crate) fn outcome(answer: &Answer, printer: &Printer) -> Option<(String, String)> {
     let share = answer.blend.as_ref()?.share;
-    let low = printer.grade(share.low());
-    let high = printer.grade(share.high());
+    let [low, expected, high] = printer.grade_ends(share);
     let between = if low == high { String::new() } else { format!("between {low} and {high}") };
-    Some((printer.grade(share.expected()), between))
+    Some((expected, between))
 }
 
 /// What is promised of the plan.
@@ -180,7 +179,7 @@ pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec
     let wanted = wanted(answer, printer);
     let mut lines = vec![obstacle(impossible, &wanted, answer, printer)];
     if let Some((low, high)) = impossible.reachable {
-        let (low, high) = (printer.grade(low), printer.grade(high));
+        let (low, high) = (printer.grade_at_least(low), printer.grade_at_most(high));
         lines.push(if low == high {
             format!("Within reach: only {low}.")
         } else {
@@ -188,7 +187,7 @@ pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec
         });
     }
     if let Some((ron, _)) = &impossible.highest_ron {
-        lines.push(format!("The highest RON inside the window is {}.", printer.number(*ron, 1)));
+        lines.push(format!("The highest RON inside the window is {}.", printer.at_least(*ron, 1)));
     }
     lines.extend(burn_down(plight, &wanted, answer, printer));
     lines.extend(impossible.cycles.as_ref().map(|cycles| refills(cycles, answer, printer)));

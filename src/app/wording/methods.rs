@@ -3,6 +3,7 @@
 use fillwright::fuel::Grade;
 use fillwright::logbook::Printer;
 use fillwright::logbook::methods::Standing;
+use fillwright::quantity::Share;
 use fillwright::source::{Confidence, Source};
 
 use super::extras::beside_ethanol;
@@ -39,8 +40,7 @@ pub(crate) fn as_stated(value: f64, unit: &str, printer: &Printer) -> String {
 /// “70 to 85 %, expected 77 %; water 0.2 % (0 to 0.4 %)”
 pub(crate) fn may_hold(grade: &Grade, printer: &Printer) -> String {
     let ethanol = grade.ethanol();
-    let [low, expected, high] = [ethanol.low(), ethanol.expected(), ethanol.high()]
-        .map(|share| printer.number(share.percent(), 1));
+    let [low, expected, high] = printer.number_ends(ethanol.map(Share::percent), 1);
     let ethanol = if low == high {
         format!("{expected}\u{202f}%")
     } else {

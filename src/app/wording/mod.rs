@@ -12,7 +12,8 @@ pub(crate) mod trip;
 pub(crate) mod units;
 
 use fillwright::calibration::{Calibration, Judgement, Reason, Verdict};
-use fillwright::logbook::{CarFile, Printer};
+use fillwright::logbook::{CarFile, Exchanged, Printer};
+use fillwright::quantity::notation::print_number_short;
 
 /// The word for a verdict.
 pub(crate) fn verdict(verdict: Verdict) -> &'static str {
@@ -32,9 +33,8 @@ pub(crate) fn reasons(
     if judgement.reasons.is_empty() {
         let octane = if calibration.ron_min.is_some() { ", octane included" } else { "" };
         return format!(
-            "The whole band lies inside {} to {}{octane}.",
-            printer.grade(calibration.low),
-            printer.grade(calibration.high)
+            "The whole band lies inside {}{octane}.",
+            printer.window(calibration.low, calibration.high)
         );
     }
     let sentences: Vec<String> =
@@ -43,10 +43,13 @@ pub(crate) fn reasons(
 }
 
 fn sentence(reason: Reason, calibration: &Calibration, printer: &Printer) -> String {
-    let low = printer.grade(calibration.low);
-    let high = printer.grade(calibration.high);
-    let octane = |ron: f64| printer.number(ron, 1);
-    let needed = calibration.ron_min.map_or_else(String::new, octane);
+    let low = printer.edge(calibration.low);
+    let high = printer.edge(calibration.high);
+    let octane = |ron: f64| printer.at_least(ron, 1);
+    // As finely as it was typed, since a figure is told to be below it.
+    let needed = calibration
+        .ron_min
+        .map_or_else(String::new, |ron| print_number_short(ron, 3, printer.style));
     match reason {
         Reason::TooWeak => format!("All of the band is below its window, which begins at {low}."),
         Reason::TooStrong => format!("All of the band is above its window, which ends at {high}."),
@@ -87,7 +90,7 @@ pub(crate) fn lambda(judgement: &Judgement, printer: &Printer) -> Option<String>
     let off = |ratio: f64| {
         let percent = (ratio - 1.0) * 100.0;
         let direction = if percent > 0.0 { "leaner" } else { "richer" };
-        format!("{}\u{202f}% {direction}", printer.number(percent.abs(), 1))
+        format!("{}\u{202f}% {direction}", printer.at_most(percent.abs(), 1))
     };
     // Half a per cent is less than any lambda sensor tells.
     let is_off = |ratio: f64| (ratio - 1.0).abs() >= 0.005;
@@ -102,6 +105,20 @@ pub(crate) fn lambda(judgement: &Judgement, printer: &Printer) -> Option<String>
         _ => format!("up to {}", off(leanest)),
     };
     Some(format!("Open loop, {how_far} than it was written for."))
+}
+
+/// A price in both currencies, and the rate: `12.90 DKK/L is 1.73 €/L: 1 DKK is 0.134 €,
+/// typed on 2026-05-03.`
+pub(crate) fn exchanged(it: &Exchanged, printer: &Printer) -> String {
+    let factor = print_number_short(it.rate.factor, 6, printer.style);
+    format!(
+        "{} is {}: 1 {} is {factor}\u{202f}{}, typed on {}.",
+        printer.price_in(it.price, it.rate),
+        printer.price(it.price),
+        it.rate.currency,
+        printer.currency,
+        it.typed_on
+    )
 }
 
 /// What a car is called.

@@ -10,6 +10,7 @@ use fillwright::logbook::{
 
 use super::extras::typed;
 use super::hardware::{self, Fact, with_unit};
+use super::tank::level;
 use super::{name_or_unnamed, trip};
 
 /// What a link of this kind holds, before anything is shared.
@@ -87,7 +88,7 @@ fn contents(
     printer: &Printer,
 ) -> Fact {
     let value = joined([
-        Some(volume(level, printer)),
+        Some(self::level(level, printer)),
         after("give or take ", &volume(error, printer)),
         after("ethanol ", &percent(share)),
         after("which may be ", &percent(range)),
@@ -169,7 +170,7 @@ fn stop(fill: &FillForm, printer: &Printer) -> String {
     let given = |word: &str, text: String| after(word, &text).unwrap_or_else(|| joined([]));
     match fill.stop {
         StopForm::Brim => "full, to the click".into(),
-        StopForm::Level => given("to a level of ", volume(&fill.stop_level, printer)),
+        StopForm::Level => given("to a level of ", level(&fill.stop_level, printer)),
         StopForm::AtMost => given("at most ", volume(&fill.stop_volume, printer)),
         StopForm::Budget => given("for at most ", money(&fill.stop_money, printer)),
         StopForm::Least => "as soon as the aim is reached".into(),
@@ -194,7 +195,7 @@ fn of_trip(route: &RouteForm, car: &Car, printer: &Printer) -> Vec<Fact> {
     let wanted = joined([
         Some(trip::preference(route.prefer).to_lowercase()),
         after("for at most ", &money(&route.budget, printer)),
-        after("at the end ", &volume(&route.final_level, printer)),
+        after("at the end ", &level(&route.final_level, printer)),
         route.careful.then(|| "whatever is true within the bands".to_owned()),
     ]);
     facts.push(fact("Wanted", wanted));
@@ -268,7 +269,7 @@ pub(crate) fn consequences(shared: &Shared, document: &Document, printer: &Print
     }
     let (theirs, ours) = (shared.currency().trim(), document.settings.currency.trim());
     if theirs != ours && !theirs.is_empty() {
-        lines.push(format!("Its prices are in {theirs}, and nothing is converted."));
+        lines.push(format!("Its prices stay in {theirs}: give under Car what that is worth."));
     }
     lines.extend(
         shared.unknown_calibrations(&here.car).map(|it| lacking(it, shared, here, printer)),

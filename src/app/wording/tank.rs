@@ -4,7 +4,7 @@ use fillwright::logbook::{
     BeforeForm, Clearing, Entry, Event, FillEntry, FuelForm, Measure, Need, Oddity, OldBlend,
     Passage, Printer, Remedy, TankAnswer, TankVerdict, What,
 };
-use fillwright::quantity::notation::OctaneScale;
+use fillwright::quantity::notation::{OctaneScale, parse_number};
 use fillwright::quantity::{Band, Length, Share, Volume};
 use fillwright::tank::{Doubt, Estimate, ShareReadingKind};
 
@@ -13,8 +13,7 @@ use crate::app::device;
 
 /// The blend: `about E31`, and between what.
 pub(crate) fn blend(share: Band<Share>, printer: &Printer) -> (String, String) {
-    let [low, expected, high] =
-        [share.low(), share.expected(), share.high()].map(|it| printer.grade(it));
+    let [low, expected, high] = printer.grade_ends(share);
     let between = if low == high { String::new() } else { format!("between {low} and {high}") };
     (expected, between)
 }
@@ -22,7 +21,7 @@ pub(crate) fn blend(share: Band<Share>, printer: &Printer) -> (String, String) {
 /// How much there is, and of what octane.
 pub(crate) fn level_and_octane(estimate: &Estimate, printer: &Printer) -> String {
     let level = estimate.level;
-    let at_least = |value| printer.number(floor_tenth(value), 1);
+    let at_least = |value| printer.at_least(value, 1);
     let octane = match (estimate.ron, estimate.mon, printer.units.octane()) {
         (Some(ron), Some(mon), OctaneScale::Aki) => {
             format!("at least AKI {}", at_least(f64::midpoint(ron.low(), mon.low())))
@@ -33,16 +32,10 @@ pub(crate) fn level_and_octane(estimate: &Estimate, printer: &Printer) -> String
     let beside = beside_ethanol(&estimate.extras, printer);
     let beside = beside.map_or_else(String::new, |it| format!("; {it}"));
     format!(
-        "{}, between {} and {}; {octane}{beside}",
+        "{}, between {}; {octane}{beside}",
         printer.volume(level.expected()),
-        printer.volume_number(level.low()),
-        printer.volume(level.high())
+        printer.volume_band(level).replacen(" to ", " and ", 1)
     )
-}
-
-/// At least means rounded down.
-fn floor_tenth(value: f64) -> f64 {
-    (value * 10.0 + 1e-9).floor() / 10.0
 }
 
 /// The estimate in one sentence.
@@ -56,11 +49,9 @@ pub(crate) fn estimate(estimate: &Estimate, printer: &Printer) -> String {
 pub(crate) fn possible(estimate: &Estimate, printer: &Printer) -> String {
     let (share, level) = (estimate.possible_share, estimate.possible_level);
     format!(
-        "Possible at all: {} to {}, {} to {}. The likely range holds in 95 of 100 cases in simulation, not in road tests.",
-        printer.grade(share.low()),
-        printer.grade(share.high()),
-        printer.volume_number(level.low()),
-        printer.volume(level.high())
+        "Possible at all: {}, {}. The likely range holds in 95 of 100 cases in simulation, not in road tests.",
+        printer.grade_band(share),
+        printer.volume_band(level)
     )
 }
 
@@ -190,10 +181,9 @@ pub(crate) fn doubt(doubt: &Doubt, printer: &Printer) -> String {
             printer.volume(*volume)
         ),
         Doubt::ShareContradicts { expected, read } => format!(
-            "{} was read, but the log allows {} to {}. Was there a fill that is not in the log, or had the new fuel not reached the sensor? Correct one of them. Until you decide, both stay possible.",
+            "{} was read, but the log allows {}. Was there a fill that is not in the log, or had the new fuel not reached the sensor? Correct one of them. Until you decide, both stay possible.",
             printer.grade(*read),
-            printer.grade(expected.low()),
-            printer.grade(expected.high())
+            printer.grade_band(*expected)
         ),
         Doubt::Overfull { volume } => format!(
             "About {} more went in than there was room for. Correct the litres, the level before, or the tank's size under Car.",
@@ -254,7 +244,7 @@ pub(crate) fn detail(event: &Event, printer: &Printer) -> String {
     };
     match &event.what {
         What::Fill(fill) => fill_detail(fill, printer),
-        What::Level(form) => volume(&form.level),
+        What::Level(form) => level(&form.level, printer),
         What::Sensor(form) => with_unit(&form.reading, "%"),
         What::TubeTest(form) => format!("boundary at {}", with_unit(&form.boundary, "mL")),
         What::Drive(entry) => distance(entry),
@@ -266,9 +256,20 @@ pub(crate) fn detail(event: &Event, printer: &Printer) -> String {
         What::Drain(entry) if entry.is_blank() => "all of it".into(),
         What::Drain(entry) => volume(entry),
         What::Correction(form) => {
-            format!("{}, ethanol {}", volume(&form.level.level), with_unit(&form.share, "%"))
+            let level = level(&form.level.level, printer);
+            format!("{level}, ethanol {}", with_unit(&form.share, "%"))
         }
         What::Note => String::new(),
+    }
+}
+
+/// A level as it was typed. What may be a part of the tank stays without a unit.
+pub(crate) fn level(entry: &Entry, printer: &Printer) -> String {
+    let told = printer.told(entry, Measure::Level);
+    if parse_number(&told, 0.0..=1.0).is_ok_and(|it| it > 0.0 && it < 1.0) {
+        told
+    } else {
+        with_unit(&told, volume_unit(printer))
     }
 }
 
@@ -293,8 +294,7 @@ fn fill_detail(fill: &FillEntry, printer: &Printer) -> String {
         parts.push("to the click".into());
     }
     if let BeforeForm::Level(form) = &fill.before {
-        let level = printer.told(&form.level, Measure::Volume);
-        parts.push(format!("onto {}", with_unit(&level, volume_unit(printer))));
+        parts.push(format!("onto {}", level(&form.level, printer)));
     }
     parts.join(", ")
 }

@@ -2,7 +2,8 @@
 
 use fillwright::logbook::Printer;
 use fillwright::logbook::road::{HaltForm, PreferForm, RoadAsked, RoadPlan};
-use fillwright::quantity::Volume;
+use fillwright::quantity::notation::Rate;
+use fillwright::quantity::{Money, Volume};
 use fillwright::trip::{Bound, Done, Impossible, Report, Rule};
 use uom::si::volume::liter;
 
@@ -278,6 +279,25 @@ pub(crate) fn left_open(plan: &RoadPlan) -> Vec<String> {
     lines.into_iter().flatten().collect()
 }
 
+/// What the fuel costs in the currencies that it was priced in, where those are others.
+fn elsewhere(plan: &RoadPlan, printer: &Printer) -> String {
+    let mut sums: Vec<(Rate, Money)> = Vec::new();
+    let stops = plan.asked.halts.iter().zip(&plan.asked.route.stops).zip(&plan.bought);
+    for ((halt, stop), bought) in stops {
+        for ((fuel, pump), volume) in halt.fuels.iter().zip(&stop.pumps).zip(bought) {
+            let Some(rate) = fuel.rate.filter(|_| *volume > Volume::default()) else { continue };
+            let cost = pump.price * *volume;
+            match sums.iter_mut().find(|(it, _)| *it == rate) {
+                Some((_, sum)) => *sum = *sum + cost,
+                None => sums.push((rate, cost)),
+            }
+        }
+    }
+    let told: Vec<String> =
+        sums.into_iter().map(|(rate, sum)| printer.money_in(sum, rate)).collect();
+    if told.is_empty() { String::new() } else { format!("of which {} abroad", told.join(" and ")) }
+}
+
 /// A plan in figures.
 pub(crate) fn in_short(plan: &RoadPlan, printer: &Printer) -> Vec<Fact> {
     let short = plan.in_short();
@@ -285,11 +305,11 @@ pub(crate) fn in_short(plan: &RoadPlan, printer: &Printer) -> Vec<Fact> {
     let grade = |share: Option<_>| share.map_or_else(none, |it| printer.grade(it));
     let fact = |what: &str, value: String| Fact::new(what, value, String::new());
     vec![
-        fact("Cost", printer.money(short.cost)),
+        Fact::new("Cost", printer.money(short.cost), elsewhere(plan, printer)),
         fact("Stops to buy at", short.stops.to_string()),
         fact("Weakest blend driven", grade(short.weakest)),
         fact("Strongest blend driven", grade(short.strongest)),
-        fact("Least RON driven", short.ron.map_or_else(none, |it| printer.number(it, 1))),
+        fact("Least RON driven", short.ron.map_or_else(none, |it| printer.at_least(it, 1))),
     ]
 }
 

@@ -11,7 +11,7 @@ use crate::logbook::parts::{ContentsFields, ContentsTexts, Known};
 use crate::logbook::printer::Printer;
 use crate::logbook::reader::Reader;
 use crate::quantity::notation::workshop::{parse_factor, parse_fraction};
-use crate::quantity::notation::{Consumption, parse_distance, parse_money};
+use crate::quantity::notation::{Consumption, Rate, parse_distance};
 use crate::quantity::{Band, Share, Volume};
 use crate::tank::Estimate;
 use crate::trip::{BlendModel, Burn, CheckedRoute, Leg, Objective, Pump, Route, Stop, Wish};
@@ -32,6 +32,8 @@ pub struct RoadFuel {
     pub id: u32,
     /// Its name.
     pub name: String,
+    /// The rate of its price, where that was typed in another currency.
+    pub rate: Option<Rate>,
 }
 
 /// A stop on the route, with what a plan does not need to know of it.
@@ -70,7 +72,7 @@ pub struct RoadReading {
 impl RoadReading {
     /// Reads the route of the car in use. `estimate` is what the log tells of its tank.
     pub fn of(document: &Document, estimate: Option<&Estimate>, printer: &Printer) -> Self {
-        let mut reader = Reader::new(printer);
+        let mut reader = Reader::of_money(printer, &document.settings);
         // As long as there is no stop, nothing is missing.
         let asked = if document.here.route.stops.is_empty() {
             None
@@ -89,7 +91,7 @@ impl Reader<'_> {
             self.ask_for(Field::Consumption, "Give what the car burns: a route needs it.");
         }
         let step = &document.settings.pump_step;
-        let step = self.volume(Field::PumpStep, step, None, None).flatten();
+        let step = self.volume(Field::PumpStep, step, None).flatten();
         let calibrations = self.calibrations(&car.calibrations);
         let tank = self.road_start(form, &known, estimate);
         let passed = form.here.and_then(|here| form.stops.iter().position(|it| it.id == here));
@@ -103,16 +105,12 @@ impl Reader<'_> {
             // What was bought here is in the tank.
             stop.pumps.iter_mut().for_each(|pump| pump.closed = true);
         }
-        let budget = self.optional(Field::Route(RoutePart::Budget), &form.budget, parse_money);
+        let budget = self.money(Field::Route(RoutePart::Budget), &form.budget);
         let margin = self.optional(Field::Route(RoutePart::Margin), &form.margin, |text| {
             parse_fraction(text, 0.0..=LARGEST_MARGIN)
         });
-        let final_level = self.volume(
-            Field::Route(RoutePart::FinalLevel),
-            &form.final_level,
-            known.capacity,
-            None,
-        );
+        let final_level =
+            self.level_wanted(Field::Route(RoutePart::FinalLevel), &form.final_level, &known);
         let wish = Wish {
             objective: match form.prefer {
                 PreferForm::Cheapest => Objective::Cheapest,
@@ -192,7 +190,7 @@ impl Reader<'_> {
         known: &Known,
         estimate: Option<&Estimate>,
     ) -> Option<(Tank, Extras)> {
-        let reserve = known.reserve();
+        let reserve = known.reserve?;
         match form.start {
             StartForm::Log => {
                 let Some(estimate) = estimate else {
@@ -229,6 +227,7 @@ impl Reader<'_> {
                     share: &contents.share,
                     range: &contents.share_range,
                     extras: &contents.extras,
+                    how_sure: contents.how_sure,
                     octane: &contents.octane,
                     mon: &contents.mon,
                 };
@@ -252,7 +251,7 @@ impl Reader<'_> {
         calibrations: &[(u32, Calibration)],
     ) -> Option<(Halt, Stop, Leg)> {
         let field = |part| Field::Halt(form.id, part);
-        let fee = self.optional(field(HaltPart::Fee), &form.fee, parse_money);
+        let fee = self.money(field(HaltPart::Fee), &form.fee);
         let unit = form.distance.typed_in.distance();
         let distance = self.optional(field(HaltPart::Distance), &form.distance.text, |text| {
             parse_distance(text, unit)
@@ -282,8 +281,10 @@ impl Reader<'_> {
             let part = |part| Field::Fuel(fuel.id, part);
             let read = self.pump(fuel, &part, known.capacity, form.closed.contains(&fuel.id));
             whole &= read.is_some();
-            pumps.extend(read);
-            fuels.push(RoadFuel { id: fuel.id, name: fuel.name.clone() });
+            let (pump, rate) = read.unzip();
+            pumps.extend(pump);
+            let rate = rate.flatten();
+            fuels.push(RoadFuel { id: fuel.id, name: fuel.name.clone(), rate });
         }
         let stop = Stop { pumps, fixed_cost: fee?.unwrap_or_default() };
         let leg = Leg {
@@ -302,19 +303,20 @@ impl Reader<'_> {
         field: &dyn Fn(FuelPart) -> Field,
         capacity: Option<Volume>,
         closed: bool,
-    ) -> Option<Pump> {
+    ) -> Option<(Pump, Option<Rate>)> {
         let (offer, fuel) = self.fuel(form, field, capacity)?;
         let Some(price) = offer.price else {
             self.ask_for(field(FuelPart::Price), "Give its price: a plan weighs it.");
             return None;
         };
-        Some(Pump {
+        let pump = Pump {
             share: offer.share,
             extras: fuel.content.extras,
             price,
             ron: offer.ron,
             limit: offer.limit,
             closed,
-        })
+        };
+        Some((pump, fuel.rate))
     }
 }

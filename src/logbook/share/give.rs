@@ -10,7 +10,9 @@ use crate::logbook::parts::Stated;
 use crate::logbook::printer::Printer;
 use crate::logbook::road::RoadAsked;
 use crate::quantity::notation::print_number_short;
+use crate::quantity::notation::{round_down, round_up};
 use crate::quantity::{Band, Share, Volume};
+use crate::tank::HowSure;
 use crate::tank::LevelReading;
 
 impl Shared {
@@ -88,9 +90,7 @@ impl Shared {
 /// outwards and octane numbers down.
 fn told(stated: &Stated, printer: &Printer) -> ContentsForm {
     let text = |value: f64| print_number_short(value, 1, printer.style);
-    // What is a whole number of tenths but for the last digits is not rounded on.
-    let down = |value: f64| (value * 10.0 + 1e-6).floor() / 10.0;
-    let up = |value: f64| (value * 10.0 - 1e-6).ceil() / 10.0;
+    let (down, up) = (|value: f64| round_down(value, 1), |value: f64| round_up(value, 1));
     let unit = printer.units.volume();
     let litres = |volume: Volume| unit.value_of(volume);
     // Not above the brim.
@@ -105,6 +105,7 @@ fn told(stated: &Stated, printer: &Printer) -> ContentsForm {
             error: entry(text(up(error.max(0.0)))),
         },
         share: text(percent(stated.share.expected())),
+        how_sure: HowSure::default(),
         share_range: format!(
             "{}-{}",
             text(down(percent(stated.share.low()))),

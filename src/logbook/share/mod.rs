@@ -159,6 +159,7 @@ fn tank_of(car: &Car, calibration: impl Fn(u32) -> bool) -> Car {
         capacity: car.capacity.clone(),
         reserve: car.reserve.clone(),
         consumption: car.consumption.clone(),
+        range_display: car.range_display,
         reference: car.reference.clone(),
         calibrations: calibrations.cloned().collect(),
         ..Car::default()

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use super::{Kind, Shared};
 use crate::logbook::document::{CarFile, Document};
+use crate::logbook::exchange;
 use crate::logbook::forms::{AimForm, CalibrationForm, Car, FillForm, FuelForm};
 use crate::logbook::id::Id;
 use crate::logbook::road::RouteForm;
@@ -38,6 +39,30 @@ impl Document {
                 } else {
                     here.route = route(shared.route(), &known, &mut here.last_id);
                 }
+            }
+        }
+        self.name_money_of(shared);
+    }
+
+    /// Names the sharer's currency beside the money that came along, where it is not the
+    /// own one: a bare number would be taken for that.
+    fn name_money_of(&mut self, shared: &Shared) {
+        let Some(currency) = self.settings.other_than_own(shared.currency()) else { return };
+        let here = &mut self.here;
+        let (fill, route) = (&mut here.fill, &mut here.route);
+        let prices = |fuel: &mut FuelForm| exchange::name_price(&mut fuel.price, currency);
+        match shared.kind() {
+            Kind::Car => here.car.own_fuels.iter_mut().for_each(prices),
+            Kind::Fill => {
+                fill.offers.iter_mut().for_each(prices);
+                exchange::name_sum(&mut fill.stop_money, currency);
+            }
+            Kind::Trip => {
+                for stop in &mut route.stops {
+                    stop.fuels.iter_mut().for_each(prices);
+                    exchange::name_sum(&mut stop.fee, currency);
+                }
+                exchange::name_sum(&mut route.budget, currency);
             }
         }
     }

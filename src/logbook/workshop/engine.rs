@@ -9,6 +9,7 @@ use crate::fuel::Content;
 use crate::hardware::{AirRoute, BrakeSpecificFuelConsumption, Demand, FuelProperties, PowerRoute};
 use crate::logbook::complaint::Field;
 use crate::logbook::reader::Optional;
+use crate::logbook::stated_share::ShareOf;
 use crate::power::{DrivelineLoss, Limit, LimitOf};
 use crate::quantity::notation::parse_share;
 use crate::quantity::notation::workshop::{
@@ -238,6 +239,7 @@ impl WorkshopReader<'_> {
                 let share = self.reader.share(
                     (Field::Engine(Slot::BlendShare), text(Slot::BlendShare)),
                     (Field::Engine(Slot::BlendRange), text(Slot::BlendRange)),
+                    ShareOf::Supposed,
                     "Give the blend to reckon with: E30, or a range.",
                 );
                 share.map(Content::splash)

@@ -169,6 +169,7 @@ impl WorkshopReader<'_> {
                     tank: None,
                     consumption: None,
                     largest: VolumeUnit::Litre.quantity(LARGEST_MIX_L),
+                    part_is_usual: false,
                 };
                 parse_volume(text, &field).map(Wanted::Volume)
             })

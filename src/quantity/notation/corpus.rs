@@ -6,7 +6,7 @@ use super::{
     parse_distance, parse_money, parse_octane, parse_price, parse_share, parse_share_band,
     parse_volume,
 };
-use crate::quantity::{Money, Share};
+use crate::quantity::Share;
 
 /// Whether a reading is what was expected.
 fn agrees(read: Option<f64>, expected: Option<f64>) -> bool {
@@ -31,12 +31,17 @@ fn levels_in_a_metric_car() {
         tank: Some(litre.quantity(52.0)),
         consumption: Consumption::from_litres_per_100_km(8.0).ok(),
         largest: litre.quantity(60.0),
+        part_is_usual: true,
     };
     check(
         |text| parse_volume(text, &field).ok().map(|volume| litre.value_of(volume)),
         &[
             ("13", Some(13.0)),
             ("13.", None),
+            ("0.75", None),
+            (",75", None),
+            (".5", None),
+            ("0.75 L", Some(0.75)),
             ("13 ", Some(13.0)),
             ("13,5 l", Some(13.5)),
             ("13.5 L", Some(13.5)),
@@ -115,6 +120,7 @@ fn levels_in_an_imperial_car() {
         tank: None,
         consumption: None,
         largest: VolumeUnit::Litre.quantity(60.0),
+        part_is_usual: true,
     };
     check(
         |text| parse_volume(text, &field).ok().map(|volume| gallon.value_of(volume)),
@@ -173,8 +179,11 @@ fn shares_of_ethanol() {
             ("82 +-5", Some(82.0)),
             ("82+/-5%", Some(82.0)),
             ("E85", Some(85.0)),
-            ("85-70", None),
-            ("98 ±5", None),
+            ("85-70", Some(77.5)),
+            ("5..10", Some(7.5)),
+            ("5…10", Some(7.5)),
+            ("98 ±5", Some(98.0)),
+            ("±2", None),
             ("0.7-0.85", None),
             ("70-", None),
         ],
@@ -184,7 +193,7 @@ fn shares_of_ethanol() {
 #[test]
 fn money_and_prices() {
     check(
-        |text| parse_money(text).ok().map(Money::amount),
+        |text| parse_money(text).ok().map(|it| it.value.amount()),
         &[
             ("50", Some(50.0)),
             ("50 €", Some(50.0)),
@@ -205,7 +214,9 @@ fn money_and_prices() {
     let litre = VolumeUnit::Litre;
     check(
         |text| {
-            parse_price(text, litre.into()).ok().map(|price| price.of(litre.quantity(1.0)).amount())
+            parse_price(text, litre.into())
+                .ok()
+                .map(|price| price.value.of(litre.quantity(1.0)).amount())
         },
         &[
             ("1.679", Some(1.679)),

@@ -15,6 +15,7 @@
 //!     tank: Some(litre.quantity(50.0)),
 //!     consumption: None,
 //!     largest: litre.quantity(60.0),
+//!     part_is_usual: true,
 //! };
 //! let level = parse_volume("1/4", &field)?;
 //! let style = Style { decimal: DecimalMark::Comma };
@@ -26,6 +27,7 @@ mod choice;
 mod consumption;
 #[cfg(test)]
 mod corpus;
+mod currency;
 mod measure;
 mod money;
 mod number;
@@ -43,16 +45,17 @@ pub mod workshop;
 
 pub use choice::{Choice, Choosable, MixtureScale, OctaneScale, Units, UnitsError};
 pub use consumption::{Consumption, ConsumptionError, ConsumptionUnit};
+pub use currency::{Currency, InCurrency, Rate};
 pub use measure::{MeasureTextError, parse_consumption, parse_distance};
 pub use money::{MoneyTextError, parse_money, parse_price};
 pub use number::{NumberError, parse_number};
 pub use octane::{OctaneFigure, OctaneTextError, parse_octane};
 pub use print::{
-    print_consumption, print_distance, print_money, print_octane, print_percent, print_price,
-    print_share, print_share_band, print_volume,
+    outwards, print_consumption, print_distance, print_money, print_octane, print_percent,
+    print_price, print_share, print_share_band, print_volume, round_down, round_up,
 };
 pub use share::{ShareTextError, parse_share};
-pub use share_band::{parse_part_band, parse_share_band};
+pub use share_band::{ShareText, Spread, parse_part_band, parse_share_band, parse_share_text};
 pub use signal::{
     SensorFigure, SignalTextError, parse_millilitres, parse_pulse_width, parse_sensor,
 };
@@ -62,7 +65,7 @@ pub use units::{
     DistanceUnit, KILOMETRES_PER_MILE, LITRES_PER_IMPERIAL_GALLON, LITRES_PER_US_GALLON,
     UnitSystem, VolumeUnit,
 };
-pub use volume::{VolumeField, VolumeTextError, parse_volume};
+pub use volume::{LevelText, VolumeField, VolumeTextError, parse_level, parse_volume};
 pub use workshop::{
     FigureTextError, InSi, QuantityField, Unit, parse_air_flow, parse_air_pressure, parse_angle,
     parse_boost, parse_density, parse_engine_speed, parse_factor, parse_fraction,

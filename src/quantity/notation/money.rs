@@ -1,8 +1,9 @@
 use thiserror::Error;
 
+use super::currency::is_symbol;
 use super::text::{clean, split_number, words};
-use super::words::{distance_unit, volume_unit};
-use super::{NumberError, Units, parse_number};
+use super::words::volume_unit;
+use super::{Currency, InCurrency, NumberError, Units, parse_number};
 use crate::quantity::{Money, MoneyError, UnitPrice};
 
 /// The largest amount that is taken.
@@ -44,14 +45,15 @@ pub enum MoneyTextError {
     },
 }
 
-/// The amount of money that a text means. One currency, as a sign or a word of
-/// at most three letters, may stand before or after the number; it is a label
-/// only and changes nothing.
+/// The amount of money that a text means, and its currency. One, as a sign or a word
+/// of at most three letters, may stand before or after the number; whether it is the
+/// person's own is for the caller to say.
 ///
 /// ```
-/// use fillwright::quantity::notation::{MoneyTextError, parse_money};
-/// assert_eq!(parse_money("12,50 €")?.amount(), 12.5);
-/// assert_eq!(parse_money("CHF 12.50")?.amount(), 12.5);
+/// use fillwright::quantity::notation::{Currency, MoneyTextError, parse_money};
+/// let euros = parse_money("12,50 €")?;
+/// assert_eq!((euros.value.amount(), euros.currency), (12.5, Currency::named("EUR")));
+/// assert_eq!(parse_money("12.50")?.currency, None);
 /// assert!(parse_money("1250 ct").is_err());
 /// # Ok::<(), MoneyTextError>(())
 /// ```
@@ -59,11 +61,12 @@ pub enum MoneyTextError {
 /// # Errors
 /// When the text has no meaning or two, is in cents or pence, or is not between
 /// zero and a thousand million.
-pub fn parse_money(text: &str) -> Result<Money, MoneyTextError> {
+pub fn parse_money(text: &str) -> Result<InCurrency<Money>, MoneyTextError> {
     let given = clean(text)?;
     let parts = Parts::of(given);
-    parts.check_currency(&parts.after, given)?;
-    Ok(Money::new(parse_number(parts.number, 0.0..=LARGEST_AMOUNT)?)?)
+    let currency = parts.currency(&parts.after, given)?;
+    let value = Money::new(parse_number(parts.number, 0.0..=LARGEST_AMOUNT)?)?;
+    Ok(InCurrency { value, currency })
 }
 
 /// The price of fuel that a text means, per the person's own unit of volume unless
@@ -73,7 +76,7 @@ pub fn parse_money(text: &str) -> Result<Money, MoneyTextError> {
 /// ```
 /// use fillwright::quantity::notation::{MoneyTextError, Units, VolumeUnit, parse_price};
 /// let price = parse_price("1,679 €/l", Units::US)?;
-/// let cost = price * VolumeUnit::Litre.quantity(10.0);
+/// let cost = price.value * VolumeUnit::Litre.quantity(10.0);
 /// assert!((cost.amount() - 16.79).abs() < 1e-9);
 /// # Ok::<(), MoneyTextError>(())
 /// ```
@@ -81,7 +84,7 @@ pub fn parse_money(text: &str) -> Result<Money, MoneyTextError> {
 /// # Errors
 /// When the text has no meaning, is in cents or pence, is not per volume, or is
 /// not between 0 and 999.999.
-pub fn parse_price(text: &str, units: Units) -> Result<UnitPrice, MoneyTextError> {
+pub fn parse_price(text: &str, units: Units) -> Result<InCurrency<UnitPrice>, MoneyTextError> {
     let given = clean(text)?;
     let parts = Parts::of(given);
     let (currency, per) = match parts.after.split_once('/') {
@@ -93,14 +96,14 @@ pub fn parse_price(text: &str, units: Units) -> Result<UnitPrice, MoneyTextError
             _ => (parts.after.as_str(), None),
         },
     };
-    parts.check_currency(currency, given)?;
+    let currency = parts.currency(currency, given)?;
     let unknown = || MoneyTextError::UnknownUnit { given: given.to_owned() };
     let unit = match per {
         Some(word) => volume_unit(word, units).ok_or_else(unknown)?,
         None => units.volume(),
     };
     let amount = Money::new(parse_number(parts.number, 0.0..=LARGEST_PRICE)?)?;
-    Ok(UnitPrice::new(amount, unit.quantity(1.0)))
+    Ok(InCurrency { value: UnitPrice::new(amount, unit.quantity(1.0)), currency })
 }
 
 /// A number and the words on either side of it.
@@ -121,8 +124,8 @@ impl<'a> Parts<'a> {
         Self { before: words(before), number, after: words(after) }
     }
 
-    /// Whether at most one currency stands beside the number, which is there.
-    fn check_currency(&self, after: &str, given: &str) -> Result<(), MoneyTextError> {
+    /// The currency beside the number, which is there: at most one.
+    fn currency(&self, after: &str, given: &str) -> Result<Option<Currency>, MoneyTextError> {
         let given = || given.to_owned();
         let (("", currency) | (currency, "")) = (self.before.as_str(), after) else {
             return Err(MoneyTextError::NotAnAmount { given: given() });
@@ -130,27 +133,12 @@ impl<'a> Parts<'a> {
         if matches!(currency, "p" | "c" | "ct" | "cts" | "cent" | "cents" | "pence" | "¢") {
             return Err(MoneyTextError::Hundredths { given: given() });
         }
-        if self.number.is_empty() || !(currency.is_empty() || is_currency(currency)) {
+        let named = Currency::named(currency);
+        if self.number.is_empty() || !(currency.is_empty() || named.is_some()) {
             return Err(MoneyTextError::NotAnAmount { given: given() });
         }
-        Ok(())
+        Ok(named)
     }
-}
-
-/// Whether a word can be a currency: a sign, up to three letters, or both as in
-/// `US$`. Units and the E of a fuel's name are none.
-fn is_currency(word: &str) -> bool {
-    let signs = word.chars().filter(|c| is_symbol(*c)).count();
-    let letters = word.chars().filter(|c| c.is_alphabetic()).count();
-    let other = volume_unit(word, Units::METRIC).is_some()
-        || distance_unit(word).is_some()
-        || matches!(word, "e" | "per" | "mpg" | "ron" | "aki");
-    signs + letters == word.chars().count() && signs <= 1 && letters <= 3 && !other
-}
-
-/// Whether a character is the sign of a currency, or of its hundredths.
-fn is_symbol(c: char) -> bool {
-    matches!(c, '$' | '¢' | '£' | '¥' | '₠'..='\u{20cf}' | '৳' | '฿' | '៛' | '﷼' | '￡' | '￥')
 }
 
 #[cfg(test)]
@@ -160,7 +148,7 @@ mod tests {
     use approx::assert_relative_eq;
 
     #[test]
-    fn one_currency_beside_the_number_is_a_label() -> Result<(), MoneyTextError> {
+    fn one_currency_may_stand_beside_the_number() -> Result<(), MoneyTextError> {
         for text in [
             "12.5",
             "12,50 €",
@@ -175,9 +163,32 @@ mod tests {
             "R12.50",
             "12.50\u{202f}₹",
         ] {
-            assert_relative_eq!(parse_money(text)?.amount(), 12.5);
+            assert_relative_eq!(parse_money(text)?.value.amount(), 12.5);
         }
-        assert_relative_eq!(parse_money("£.50")?.amount(), 0.5);
+        assert_relative_eq!(parse_money("£.50")?.value.amount(), 0.5);
+        Ok(())
+    }
+
+    #[test]
+    fn currency_beside_the_number_is_told() -> Result<(), MoneyTextError> {
+        for (text, name) in [
+            ("12.5", None),
+            ("12,50 €", Some("€")),
+            ("12.50 EUR", Some("€")),
+            ("US$12.50", Some("$")),
+            ("12.50 usd", Some("$")),
+            ("£.50", Some("£")),
+            ("200 DKK", Some("DKK")),
+            ("200 dkk", Some("DKK")),
+            ("kr. 12,50", Some("kr")),
+            ("12,50 kr.", Some("kr")),
+            ("12,50 zł", Some("zł")),
+        ] {
+            let named = parse_money(text)?.currency.map(|it| it.to_string());
+            assert_eq!(named.as_deref(), name, "{text}");
+        }
+        let price = parse_price("12,90 DKK/L", Units::METRIC)?;
+        assert_eq!(price.currency, Currency::named("DKK"));
         Ok(())
     }
 
@@ -232,7 +243,11 @@ mod tests {
             ("£1.679 / imp gal", Units::METRIC, VolumeUnit::ImperialGallon),
         ] {
             let price = parse_price(text, units)?;
-            assert_relative_eq!(price.of(per.quantity(1.0)).amount(), 1.679, max_relative = 1e-12);
+            assert_relative_eq!(
+                price.value.of(per.quantity(1.0)).amount(),
+                1.679,
+                max_relative = 1e-12
+            );
         }
         Ok(())
     }
@@ -240,7 +255,7 @@ mod tests {
     #[test]
     fn round_prices_with_three_decimals_are_no_question() -> Result<(), MoneyTextError> {
         let price = parse_price("1.000", Units::METRIC)?;
-        assert_relative_eq!(price.of(VolumeUnit::Litre.quantity(1.0)).amount(), 1.0);
+        assert_relative_eq!(price.value.of(VolumeUnit::Litre.quantity(1.0)).amount(), 1.0);
         Ok(())
     }
 

@@ -10,6 +10,49 @@ pub(super) fn joined(number: &str, unit: &str) -> String {
     format!("{number}{NARROW_SPACE}{unit}")
 }
 
+/// So much of a number's last digits, or of one, is left to the arithmetic that made it.
+const ARITHMETIC: f64 = 1e-9;
+
+/// A number rounded to so many decimals by a rule, unless it is there already but for
+/// the arithmetic that made it.
+fn rounded(value: f64, decimals: usize, rule: fn(f64) -> f64) -> f64 {
+    let scale = 10_f64.powi(i32::try_from(decimals).unwrap_or(i32::MAX));
+    let nearest = (value * scale).round() / scale;
+    if (nearest - value).abs() <= ARITHMETIC * value.abs().max(1.0) {
+        nearest
+    } else {
+        rule(value * scale) / scale
+    }
+}
+
+/// A number rounded down to so many decimals: for a low end, or what is at least there.
+pub fn round_down(value: f64, decimals: usize) -> f64 {
+    rounded(value, decimals, f64::floor)
+}
+
+/// A number rounded up to so many decimals: for a high end, or what is at most there.
+pub fn round_up(value: f64, decimals: usize) -> f64 {
+    rounded(value, decimals, f64::ceil)
+}
+
+/// A band as it is told with so many decimals: its ends rounded outwards, so that all
+/// that is possible lies between the two that are read. The value that is expected is
+/// left for the printing to round, which cannot lead out of the band.
+///
+/// ```
+/// use fillwright::quantity::{Band, notation::outwards};
+/// let told = outwards(Band::new(23.6, 28.2, 32.47)?, 0);
+/// assert_eq!((told.low(), told.high()), (23.0, 33.0));
+/// let whole = outwards(Band::exact(29.999_999_999_9), 0);
+/// assert_eq!((whole.low(), whole.high()), (30.0, 30.0));
+/// # Ok::<(), fillwright::quantity::BandError>(())
+/// ```
+pub fn outwards(band: Band<f64>, decimals: usize) -> Band<f64> {
+    let (low, high) = (round_down(band.low(), decimals), round_up(band.high(), decimals));
+    let expected = band.expected().max(low).min(high);
+    Band::new(low, expected, high).unwrap_or(band)
+}
+
 /// A volume with its unit.
 ///
 /// ```
@@ -94,7 +137,7 @@ pub fn print_money(
 /// ```
 /// use fillwright::quantity::notation::{MoneyTextError, Style, VolumeUnit, parse_price, print_price};
 /// let price = parse_price("1,679", VolumeUnit::Litre.into())?;
-/// let text = print_price(price, VolumeUnit::Litre, "€", 3, Style::default());
+/// let text = print_price(price.value, VolumeUnit::Litre, "€", 3, Style::default());
 /// assert_eq!(text, "1.679\u{202f}€/L");
 /// # Ok::<(), MoneyTextError>(())
 /// ```

@@ -40,14 +40,6 @@ pub enum ShareTextError {
         /// Its value if it is a percentage.
         percent: f64,
     },
-    /// The ends of the range are exchanged.
-    #[error(
-        "“{given}” runs from the higher share to the lower: type the lower one first, as 70-85"
-    )]
-    OutOfOrder {
-        /// What was typed.
-        given: String,
-    },
     /// The expected share is outside its range.
     #[error(
         "“{given}” expects a share outside its own range: type the expected one, then a range \
@@ -57,20 +49,14 @@ pub enum ShareTextError {
         /// What was typed.
         given: String,
     },
-    /// The spread reaches below 0 % or above 100 %.
+    /// A spread without the share that it belongs to.
     #[error(
-        "“{given}” reaches from {} % to {} %, but a share lies between 0 % and 100 %: type the \
-         range itself, as 95 (85-100)",
-        print_number_short(*low, 3, Style::default()),
-        print_number_short(*high, 3, Style::default())
+        "“{given}” says how far a share may be off, but not which one: type that share beside it, \
+         or a range such as 8-12"
     )]
-    SpreadTooWide {
+    SpreadAlone {
         /// What was typed.
         given: String,
-        /// The lower end, as a percentage.
-        low: f64,
-        /// The upper end, as a percentage.
-        high: f64,
     },
     /// The brackets hold no range.
     #[error("“{given}” has no range in its brackets: type it as 82 (70-85)")]

@@ -3,34 +3,68 @@ use super::share::Percentage;
 use super::text::{MINUS, clean};
 use crate::quantity::{Band, Share};
 
-/// How far a spread may pass 0 % or 100 % by rounding alone.
-const ROUNDING: f64 = 1e-9;
+/// What a text says of a share.
+#[derive(Clone, Debug, PartialEq)]
+pub enum ShareText {
+    /// One share, and nothing of how far it may be off.
+    Single(Share),
+    /// What it may be, and what is expected.
+    Range(Band<Share>),
+    /// How far a share that stands elsewhere may be off.
+    Spread(Spread),
+}
 
-/// The share with its band that a text means.
-///
-/// It can be a range (`70-85`, `70 to 85 %`, `E70–E85`), whose middle is
-/// expected; an expected share with a range (`82 (70-85)`) or with a spread in
-/// percentage points (`82 ±5`, `82 +-5`); or a single share, which is exact.
-///
-/// ```
-/// use fillwright::quantity::notation::{ShareTextError, parse_share_band};
-/// let pump = parse_share_band("82 (70-85) %")?;
-/// assert_eq!(pump.low().fraction(), 0.70);
-/// assert_eq!(pump.expected().fraction(), 0.82);
-/// assert_eq!(parse_share_band("70-90")?.expected().fraction(), 0.80);
-/// assert!(parse_share_band("95 ±10").is_err());
-/// # Ok::<(), ShareTextError>(())
-/// ```
+impl ShareText {
+    /// The band that it means; a single share is exact.
+    fn band(self) -> Result<Band<Share>, ShareTextError> {
+        match self {
+            Self::Single(share) => Ok(Band::exact(share)),
+            Self::Range(band) => Ok(band),
+            Self::Spread(spread) => Err(spread.refused()),
+        }
+    }
+}
+
+/// How far a share may be off to either side.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Spread {
+    given: String,
+    points: f64,
+    doubt: Result<(), ShareTextError>,
+}
+
+impl Spread {
+    /// The band around the share that it belongs to, as far as shares go.
+    ///
+    /// # Errors
+    /// When the spread may be a fraction as well as percentage points.
+    pub fn around(self, expected: Share) -> Result<Band<Share>, ShareTextError> {
+        // A share above 0 shows that percentages are meant.
+        if expected == Share::ZERO {
+            self.doubt?;
+        }
+        around(expected, self.points, &self.given)
+    }
+
+    /// What to say where it stands alone.
+    pub fn refused(self) -> ShareTextError {
+        ShareTextError::SpreadAlone { given: self.given }
+    }
+}
+
+/// What a text says of a share: one share, a range or an expected share with one as in
+/// [`parse_share_band`], or a spread alone (`±2`), which belongs to a share that stands
+/// elsewhere.
 ///
 /// # Errors
-/// When a share cannot be read, may be a fraction as well as a percentage, when
-/// the shares are out of order or when the spread leaves 0 % to 100 %.
-pub fn parse_share_band(text: &str) -> Result<Band<Share>, ShareTextError> {
+/// When a share cannot be read, may be a fraction as well as a percentage, or when the
+/// expected one lies outside its range.
+pub fn parse_share_text(text: &str) -> Result<ShareText, ShareTextError> {
     read(text, false)
 }
 
-/// The same for what a fuel holds little of, such as water: a number is a percentage,
-/// however small it is.
+/// The band of what a fuel holds little of, such as water, as of a share: a number is a
+/// percentage, however small it is.
 ///
 /// ```
 /// use fillwright::quantity::notation::{ShareTextError, parse_part_band};
@@ -43,14 +77,14 @@ pub fn parse_share_band(text: &str) -> Result<Band<Share>, ShareTextError> {
 /// # Errors
 /// As [`parse_share_band`], but no number is asked about.
 pub fn parse_part_band(text: &str) -> Result<Band<Share>, ShareTextError> {
-    read(text, true).map_err(|error| match error {
+    read(text, true).and_then(ShareText::band).map_err(|error| match error {
         ShareTextError::NotAShare { given } => ShareTextError::NotAPart { given },
         error => error,
     })
 }
 
-/// Reads a band; `percent` says that every number is a percentage.
-fn read(text: &str, percent: bool) -> Result<Band<Share>, ShareTextError> {
+/// Reads what a text says of a share; `percent` says that every number is a percentage.
+fn read(text: &str, percent: bool) -> Result<ShareText, ShareTextError> {
     let given = clean(text)?;
     // The one percent sign after the brackets counts for all that is before it.
     let outer = given.strip_suffix('%').map(str::trim_end).filter(|rest| rest.ends_with(')'));
@@ -62,21 +96,53 @@ fn read(text: &str, percent: bool) -> Result<Band<Share>, ShareTextError> {
         let [low, expected, high] = shares;
         let (low, expected, high) = (low?, expected?, high?);
         check(&[&low, &expected, &high], percent || outer.is_some())?;
-        return ordered(low.value, expected.value, high.value, given);
+        return between(low.value, expected.value, high.value, given).map(ShareText::Range);
     }
     if let Some((expected, spread)) = spread(given) {
-        let (expected, spread) = (Percentage::read(expected)?, Percentage::read(spread)?);
-        check(&[&expected, &spread], percent)?;
-        return around(expected.value, spread.value, given);
+        let points = Percentage::read(spread)?;
+        if expected.trim().is_empty() {
+            let (doubt, points) = (check(&[&points], percent), points.value);
+            return Ok(ShareText::Spread(Spread { given: given.to_owned(), points, doubt }));
+        }
+        let expected = Percentage::read(expected)?;
+        check(&[&expected, &points], percent)?;
+        let expected = Share::from_percent(expected.value)?;
+        return around(expected, points.value, given).map(ShareText::Range);
     }
     if let Some((low, high)) = ends(given) {
         let (low, high) = (Percentage::read(low)?, Percentage::read(high)?);
         check(&[&low, &high], percent)?;
-        return ordered(low.value, f64::midpoint(low.value, high.value), high.value, given);
+        let middle = f64::midpoint(low.value, high.value);
+        return between(low.value, middle, high.value, given).map(ShareText::Range);
     }
     let single = Percentage::read(given)?;
     check(&[&single], percent)?;
-    Ok(Band::exact(Share::from_percent(single.value)?))
+    Ok(ShareText::Single(Share::from_percent(single.value)?))
+}
+
+/// The share with its band that a text means.
+///
+/// It can be a range (`70-85`, `70 to 85 %`, `70..85`, `E70–E85`), whose middle is
+/// expected and whose ends may come in either order; an expected share with a range
+/// (`82 (70-85)`) or with a spread in percentage points (`82 ±5`, `82 +-5`), as far as
+/// shares go; or a single share, which is exact.
+///
+/// ```
+/// use fillwright::quantity::notation::{ShareTextError, parse_share_band};
+/// let pump = parse_share_band("82 (70-85) %")?;
+/// assert_eq!(pump.low().fraction(), 0.70);
+/// assert_eq!(pump.expected().fraction(), 0.82);
+/// assert_eq!(parse_share_band("90-70")?.expected().fraction(), 0.80);
+/// assert_eq!(parse_share_band("95 ±10")?.high().fraction(), 1.0);
+/// assert!(parse_share_band("±10").is_err());
+/// # Ok::<(), ShareTextError>(())
+/// ```
+///
+/// # Errors
+/// When a share cannot be read, may be a fraction as well as a percentage, when the
+/// expected one lies outside its range or when a spread stands alone.
+pub fn parse_share_band(text: &str) -> Result<Band<Share>, ShareTextError> {
+    parse_share_text(text).and_then(ShareText::band)
 }
 
 /// Asks about numbers that may be fractions, unless one among them shows that
@@ -88,26 +154,26 @@ fn check(percentages: &[&Percentage], marked: bool) -> Result<(), ShareTextError
     percentages.iter().try_for_each(|percentage| percentage.doubt())
 }
 
-/// The band of three percentages, if they are in order.
-fn ordered(low: f64, expected: f64, high: f64, given: &str) -> Result<Band<Share>, ShareTextError> {
-    if low > high {
-        return Err(ShareTextError::OutOfOrder { given: given.to_owned() });
-    }
-    let low = Share::from_percent(low)?;
+/// The band from one percentage to another, whichever is the lower one.
+fn between(
+    one: f64,
+    expected: f64,
+    other: f64,
+    given: &str,
+) -> Result<Band<Share>, ShareTextError> {
+    let low = Share::from_percent(one.min(other))?;
+    let high = Share::from_percent(one.max(other))?;
     let expected = Share::from_percent(expected)?;
-    let high = Share::from_percent(high)?;
     Band::new(low, expected, high)
         .map_err(|_| ShareTextError::ExpectedOutside { given: given.to_owned() })
 }
 
-/// The band of a percentage and its spread to either side.
-fn around(expected: f64, spread: f64, given: &str) -> Result<Band<Share>, ShareTextError> {
-    let (low, high) = (expected - spread, expected + spread);
-    if low < -ROUNDING || high > 100.0 + ROUNDING {
-        return Err(ShareTextError::SpreadTooWide { given: given.to_owned(), low, high });
-    }
-    let expected = Share::from_percent(expected)?;
-    Band::new(Share::clamped(low / 100.0), expected, Share::clamped(high / 100.0))
+/// The band of a share and its spread in points to either side, as far as shares go.
+fn around(expected: Share, points: f64, given: &str) -> Result<Band<Share>, ShareTextError> {
+    let [low, high] = [-points, points].map(|it| Share::clamped((expected.percent() + it) / 100.0));
+    // Dividing alone can put an end on the wrong side of the share.
+    let (low, high) = if points > 0.0 { (low, high) } else { (expected, expected) };
+    Band::new(low, expected, high)
         .map_err(|_| ShareTextError::ExpectedOutside { given: given.to_owned() })
 }
 
@@ -122,6 +188,12 @@ fn ends(text: &str) -> Option<(&str, &str)> {
     // Lower case of ASCII letters keeps every position.
     if let Some(at) = text.to_ascii_lowercase().find(word) {
         return Some((text.get(..at)?, text.get(at + word.len()..)?));
+    }
+    // Points in a row, as spreadsheets and handbooks write it.
+    let dots = |c: char| c == '.' || c == '\u{2026}';
+    if let Some(at) = text.find('\u{2026}').into_iter().chain(text.find("..")).min() {
+        let (low, rest) = (text.get(..at)?, text.get(at..)?);
+        return Some((low, rest.trim_start_matches(dots)));
     }
     // A dash in front is a minus sign.
     let is_dash = |c: char| matches!(c, '-' | '\u{2010}'..='\u{2014}' | MINUS);
@@ -153,6 +225,14 @@ mod tests {
             "70−85",
             "70 % - 85 %",
             "70-85%",
+            "70..85",
+            "70...85 %",
+            "70…85",
+            "E70 … E85",
+            "70 .. 85",
+            "85-70",
+            "85 to 70 %",
+            "85..70",
         ] {
             assert_eq!(percents(text), Ok((70.0, 77.5, 85.0)), "{text}");
         }
@@ -160,7 +240,14 @@ mod tests {
 
     #[test]
     fn expected_share_comes_with_a_range_or_a_spread() {
-        for text in ["82 (70-85)", "82(70–85) %", "E82 (E70-E85)", "82 % (70 % to 85 %)"] {
+        for text in [
+            "82 (70-85)",
+            "82 (85-70)",
+            "82 (70..85)",
+            "82(70–85) %",
+            "E82 (E70-E85)",
+            "82 % (70 % to 85 %)",
+        ] {
             assert_eq!(percents(text), Ok((70.0, 82.0, 85.0)), "{text}");
         }
         for text in ["82 ±5", "82±5 %", "82 +-5", "82 +/- 5", "E82 ± 5", "82 % ± 5 %", "82 +−5"]
@@ -177,17 +264,46 @@ mod tests {
     }
 
     #[test]
-    fn wrong_order_and_wide_spreads_are_refused() {
+    fn spread_goes_as_far_as_shares_go() {
+        assert_eq!(percents("95 ±10"), Ok((85.0, 95.0, 100.0)));
+        assert_eq!(percents("1 % ±2"), Ok((0.0, 1.0, 3.0)));
+    }
+
+    #[test]
+    fn expected_share_outside_its_range_is_refused() {
         let given = |text: &str| text.to_owned();
-        let error = ShareTextError::OutOfOrder { given: given("85-70") };
-        assert_eq!(percents("85-70"), Err(error));
-        let error = ShareTextError::ExpectedOutside { given: given("90 (70-85)") };
-        assert_eq!(percents("90 (70-85)"), Err(error));
-        let error =
-            ShareTextError::SpreadTooWide { given: given("95 ±10"), low: 85.0, high: 105.0 };
-        assert_eq!(percents("95 ±10"), Err(error));
+        for text in ["90 (70-85)", "90 (85-70)"] {
+            let error = ShareTextError::ExpectedOutside { given: given(text) };
+            assert_eq!(percents(text), Err(error));
+        }
         let error = ShareTextError::NoRange { given: given("82 (70)") };
         assert_eq!(percents("82 (70)"), Err(error));
+    }
+
+    #[test]
+    fn spread_alone_belongs_to_the_share_beside_it() {
+        let beside = |text: &str, percent: f64| {
+            let Ok(ShareText::Spread(spread)) = parse_share_text(text) else {
+                panic!("{text} is no spread")
+            };
+            let band = spread.around(Share::from_percent(percent)?)?;
+            Ok([band.low(), band.expected(), band.high()]
+                .map(|it| (it.percent() * 1e9).round() / 1e9))
+        };
+        for text in ["±2", "+-2", "+/- 2", "± 2 %", "+−2"] {
+            assert_eq!(beside(text, 10.0), Ok([8.0, 10.0, 12.0]), "{text}");
+        }
+        assert_eq!(beside("±2", 1.0), Ok([0.0, 1.0, 3.0]));
+        assert_eq!(beside("±5", 98.0), Ok([93.0, 98.0, 100.0]));
+        assert_eq!(beside("±0", 30.0), Ok([30.0, 30.0, 30.0]));
+        // Half a point, as the share beside it is clear; of none at all it may be half.
+        assert_eq!(beside("±0.5", 10.0), Ok([9.5, 10.0, 10.5]));
+        let asked = beside("±0.5", 0.0);
+        assert!(matches!(asked, Err(ShareTextError::PercentOrFraction { .. })), "{asked:?}");
+        let alone = percents("±2").map_err(|error| error.to_string());
+        let words = "“±2” says how far a share may be off, but not which one: type that share \
+                     beside it, or a range such as 8-12";
+        assert_eq!(alone, Err(words.to_owned()));
     }
 
     #[test]
@@ -230,7 +346,9 @@ mod tests {
             "to",
             " to 85",
             "70 to",
-            "70..85",
+            "70..",
+            "..85",
+            "70..85..90",
         ] {
             assert!(percents(text).is_err(), "{text}");
         }

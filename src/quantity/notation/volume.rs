@@ -3,7 +3,10 @@ use thiserror::Error;
 use super::style::Style;
 use super::text::{clean, split_number, words};
 use super::words::{distance_unit, is_percent, volume_unit};
-use super::{Consumption, NumberError, Units, VolumeUnit, parse_number, print_number_short};
+use super::{
+    Consumption, DecimalMark, Decimals, NumberError, Units, VolumeUnit, parse_number, print_number,
+    print_number_short,
+};
 use crate::quantity::{Length, Volume};
 
 /// What a field for a volume knows besides the text in it.
@@ -18,6 +21,9 @@ pub struct VolumeField {
     /// The largest volume that is taken. A number may exceed it by what rounding
     /// up to two decimals adds (from one unit on), and then means this volume.
     pub largest: Volume,
+    /// Whether people tell such a volume as a part of the tank. A number below one
+    /// without a unit has two meanings then.
+    pub part_is_usual: bool,
 }
 
 /// Why a text is not a volume.
@@ -62,6 +68,19 @@ pub enum VolumeTextError {
         /// What was typed.
         given: String,
     },
+    /// A number below one where a part of the tank is usual.
+    #[error(
+        "“{given}” may mean {as_volume} or {as_part} of the tank: which one? Type {as_volume} or \
+         {as_part}"
+    )]
+    VolumeOrPart {
+        /// What was typed.
+        given: String,
+        /// The text that means the volume.
+        as_volume: String,
+        /// The text that means the part of the tank.
+        as_part: String,
+    },
     /// Less than nothing or more than fits.
     #[error(
         "“{given}” is out of range: type from 0 to {} {unit}",
@@ -83,7 +102,7 @@ pub enum VolumeTextError {
 /// (`3/8`, `½`, `25 %`, `1/2 tank`, `full`, `half`, `empty`), or the distance
 /// that the fuel lasts for (`120 km`). A distance is turned into fuel by the
 /// consumption alone: a reserve that the car's own display leaves out is not
-/// added. A gallon without a country is that of [`Units::gallon`].
+/// added ([`parse_level`] tells such a level apart). A gallon without a country is that of [`Units::gallon`].
 ///
 /// ```
 /// use fillwright::quantity::notation::{Consumption, Units, VolumeField, VolumeUnit, parse_volume};
@@ -92,6 +111,7 @@ pub enum VolumeTextError {
 ///     tank: Some(VolumeUnit::Litre.quantity(52.0)),
 ///     consumption: Some(Consumption::from_litres_per_100_km(8.0)?),
 ///     largest: VolumeUnit::Litre.quantity(60.0),
+///     part_is_usual: true,
 /// };
 /// for (text, litres) in [("13,5", 13.5), ("2 US gal", 7.570_823_568), ("1/4", 13.0), ("50 km", 4.0)]
 /// {
@@ -99,6 +119,8 @@ pub enum VolumeTextError {
 ///     assert!((VolumeUnit::Litre.value_of(volume) - litres).abs() < 1e-9);
 /// }
 /// assert!(parse_volume("61 l", &field).is_err());
+/// // Three quarters of a litre, or of the tank?
+/// assert!(parse_volume("0.75", &field).is_err());
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 ///
@@ -106,9 +128,30 @@ pub enum VolumeTextError {
 /// When the text has no meaning or two, when it needs a tank or a consumption
 /// that the field lacks, or when the volume is above the largest.
 pub fn parse_volume(text: &str, field: &VolumeField) -> Result<Volume, VolumeTextError> {
+    match parse_level(text, field)? {
+        LevelText::Volume(volume) | LevelText::Lasting(volume) => Ok(volume),
+    }
+}
+
+/// What a text says of a level.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum LevelText {
+    /// So much.
+    Volume(Volume),
+    /// A distance to empty: the fuel that it takes.
+    Lasting(Volume),
+}
+
+/// The same as [`parse_volume`], a distance to empty told apart from a volume.
+///
+/// # Errors
+/// As for [`parse_volume`].
+pub fn parse_level(text: &str, field: &VolumeField) -> Result<LevelText, VolumeTextError> {
+    // A printed limit may have been rounded up.
+    let bounded = |volume| if volume > field.largest { field.largest } else { volume };
     let given = clean(text)?;
     if let Some(part) = part_of_tank(given)? {
-        return field.part(part, given);
+        return field.part(part, given).map(LevelText::Volume);
     }
     let (number, rest) = split_number(given);
     let word = words(rest);
@@ -121,31 +164,33 @@ pub fn parse_volume(text: &str, field: &VolumeField) -> Result<Volume, VolumeTex
         parse_number(given, 0.0..=0.0)?;
     }
     if is_percent(word) {
-        return field.part(parse_number(number, 0.0..=100.0)? / 100.0, given);
+        let part = parse_number(number, 0.0..=100.0)? / 100.0;
+        return field.part(part, given).map(LevelText::Volume);
     }
     if of_tank {
         return match word {
-            "" => field.part(parse_number(number, 0.0..=1.0)?, given),
+            "" => field.part(parse_number(number, 0.0..=1.0)?, given).map(LevelText::Volume),
             _ => Err(VolumeTextError::UnknownUnit { given: given.to_owned() }),
         };
     }
-    let volume = if let Some(unit) = distance_unit(word) {
+    if let Some(unit) = distance_unit(word) {
         let Some(consumption) = field.consumption else {
             return Err(VolumeTextError::NeedsConsumption { given: given.to_owned() });
         };
         let reach: Length = consumption.reach(field.largest);
         let value = within(number, unit.value_of(reach), unit.symbol(), given)?;
-        consumption.over(unit.quantity(value))
-    } else {
-        let own = field.units;
-        let unit = if word.is_empty() { Some(own.volume()) } else { volume_unit(word, own) };
-        let Some(unit) = unit else {
-            return Err(VolumeTextError::UnknownUnit { given: given.to_owned() });
-        };
-        unit.quantity(within(number, unit.value_of(field.largest), unit.symbol(), given)?)
+        return Ok(LevelText::Lasting(bounded(consumption.over(unit.quantity(value)))));
+    }
+    let own = field.units;
+    let unit = if word.is_empty() { Some(own.volume()) } else { volume_unit(word, own) };
+    let Some(unit) = unit else {
+        return Err(VolumeTextError::UnknownUnit { given: given.to_owned() });
     };
-    // A printed limit may have been rounded up.
-    Ok(if volume > field.largest { field.largest } else { volume })
+    let value = within(number, unit.value_of(field.largest), unit.symbol(), given)?;
+    if field.part_is_usual && word.is_empty() && 0.0 < value && value < 1.0 {
+        return Err(volume_or_part(given, value, unit));
+    }
+    Ok(LevelText::Volume(bounded(unit.quantity(value))))
 }
 
 impl VolumeField {
@@ -168,6 +213,21 @@ impl VolumeField {
             })
         }
     }
+}
+
+/// The question whether a number below one is a volume or a part of the tank.
+fn volume_or_part(given: &str, value: f64, unit: VolumeUnit) -> VolumeTextError {
+    let decimal = if given.contains(',') { DecimalMark::Comma } else { DecimalMark::Point };
+    let style = Style { decimal };
+    // Twelve digits, since the text has to mean what was typed.
+    let as_volume = format!("{} {}", print_number(value, Decimals::Exact, style), unit.symbol());
+    let marks = [2.0, 3.0, 4.0, 8.0].map(|below: f64| (value * below, below));
+    let mark = marks.into_iter().find(|(above, _)| (above - above.round()).abs() < 1e-9);
+    let as_part = match mark {
+        Some((above, below)) => format!("{above:.0}/{below:.0}"),
+        None => format!("{} %", print_number(value * 100.0, Decimals::Exact, style)),
+    };
+    VolumeTextError::VolumeOrPart { given: given.to_owned(), as_volume, as_part }
 }
 
 /// The number in a text, from 0 to `high` or what rounding makes of it.
@@ -248,6 +308,7 @@ mod tests {
             tank: None,
             consumption: None,
             largest: LITRE.quantity(largest),
+            part_is_usual: false,
         }
     }
 
@@ -264,6 +325,51 @@ mod tests {
         }
         let nothing = VolumeField { tank: Some(LITRE.quantity(0.0)), ..field };
         assert!(matches!(litres("full", &nothing), Err(VolumeTextError::NeedsTank { .. })));
+    }
+
+    #[test]
+    fn number_below_one_is_a_question_where_a_part_is_usual() {
+        let level = VolumeField { part_is_usual: true, ..bare(LITRE, 60.0) };
+        for (text, as_volume, as_part) in [
+            ("0.75", "0.75 L", "3/4"),
+            (",75", "0,75 L", "3/4"),
+            (".5", "0.5 L", "1/2"),
+            ("0,125", "0,1250 L", "1/8"),
+            ("0.3", "0.3 L", "30 %"),
+            ("0.999", "0.9990 L", "99.9 %"),
+        ] {
+            let question = litres(text, &level).unwrap_err().to_string();
+            let words = format!(
+                "“{text}” may mean {as_volume} or {as_part} of the tank: which one? \
+                 Type {as_volume} or {as_part}"
+            );
+            assert_eq!(question, words);
+            // Each of the two that are offered settles it.
+            let tank = VolumeField { tank: Some(LITRE.quantity(50.0)), ..level };
+            let value = litres(text, &bare(LITRE, 60.0)).unwrap();
+            assert_relative_eq!(litres(as_volume, &tank).unwrap(), value, max_relative = 1e-12);
+            assert_relative_eq!(
+                litres(as_part, &tank).unwrap(),
+                value * 50.0,
+                max_relative = 1e-12
+            );
+        }
+        let gallons = VolumeField { units: Units::US, ..level };
+        let question = litres("0.5", &gallons).unwrap_err().to_string();
+        assert!(question.contains("Type 0.5 gal or 1/2"), "{question}");
+    }
+
+    #[test]
+    fn other_numbers_are_no_question_there() -> Result<(), VolumeTextError> {
+        let level = VolumeField { part_is_usual: true, ..bare(LITRE, 60.0) };
+        for (text, value) in
+            [("0", 0.0), ("0.75 L", 0.75), ("1", 1.0), ("1.5", 1.5), (",75 l", 0.75)]
+        {
+            assert_relative_eq!(litres(text, &level)?, value);
+        }
+        // What is poured is told in volumes.
+        assert_relative_eq!(litres("0.75", &bare(LITRE, 60.0))?, 0.75);
+        Ok(())
     }
 
     #[test]

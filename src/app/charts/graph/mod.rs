@@ -12,7 +12,7 @@ mod notes;
 mod reading;
 mod table;
 
-use fillwright::quantity::notation::{Style, print_number};
+use fillwright::quantity::notation::{Style, print_number, round_down, round_up};
 use leptos::prelude::*;
 
 use super::plot::{AsTable, Crosshair, Room, Show, Stage};
@@ -172,9 +172,19 @@ impl Axis {
         print_number(value, self.decimals, style)
     }
 
+    /// The ends of a figure, rounded outwards.
+    fn ends(&self, figure: Figure, style: Style) -> (String, String) {
+        let (low, high) =
+            (round_down(figure.low, self.decimals), round_up(figure.high, self.decimals));
+        (self.number(low, style), self.number(high, style))
+    }
+
     /// A value with its unit.
     fn print(&self, value: f64, style: Style) -> String {
-        let number = self.number(value, style);
+        self.with_unit(self.number(value, style))
+    }
+
+    fn with_unit(&self, number: String) -> String {
         if self.unit.is_empty() { number } else { format!("{number}\u{202f}{}", self.unit) }
     }
 

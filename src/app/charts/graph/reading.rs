@@ -36,7 +36,8 @@ impl Reading {
         let value = |line: &Line| {
             let figure = curve::at(&line.points, x);
             let ends = |it: Figure| {
-                (it.low < it.high).then(|| (graph.y.number(it.low, graph.style), print(it.high)))
+                let (low, high) = graph.y.ends(it, graph.style);
+                (it.low < it.high).then(|| (low, graph.y.with_unit(high)))
             };
             Value {
                 name: line.name.clone(),

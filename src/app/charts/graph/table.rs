@@ -47,8 +47,8 @@ fn cell(graph: &Graph, line: &Line, x: f64) -> AnyView {
     let Some(figure) = curve::at(&line.points, x) else {
         return view! { <td>"—"</td> }.into_any();
     };
-    let ends = (figure.low < figure.high)
-        .then(|| format!("{} to {}", number(figure.low), number(figure.high)));
+    let (low, high) = graph.y.ends(figure, graph.style);
+    let ends = (figure.low < figure.high).then(|| format!("{low} to {high}"));
     view! {
         <td>
             <span>{number(figure.expected)}</span>

@@ -68,6 +68,8 @@ pub(crate) struct Timeline {
     pub(crate) title: String,
     /// The symbol of the unit, at the axis.
     pub(crate) unit: String,
+    /// With how many decimals values are told.
+    pub(crate) decimals: usize,
     /// The end of the axis that begins at nought; 1 or more.
     pub(crate) top: f64,
     /// In the order of time.

@@ -1,5 +1,6 @@
 //! What the chart says at one of its points.
 
+use fillwright::quantity::notation::{round_down, round_up};
 use leptos::prelude::*;
 
 use super::{Point, Timeline};
@@ -30,7 +31,11 @@ impl Reading {
         let points = &timeline.points;
         let point = points.get(index)?;
         let exact = point.low >= point.high;
-        let ends = || (print.value.run(point.low), print.value.run(point.high));
+        let decimals = timeline.decimals;
+        let ends = || {
+            let (low, high) = (round_down(point.low, decimals), round_up(point.high, decimals));
+            (print.value.run(low), print.value.run(high))
+        };
         let here = timeline.marks.iter().filter(|it| nearest(points, it.minute) == index);
         let noted = here.map(|mark| {
             let words = if mark.minute == point.minute {

@@ -109,7 +109,7 @@ fn StopFields(stop: Memo<StopForm>, wants_more: Signal<bool>) -> impl IntoView {
                 hint="3/4, 75 % or a volume"
                 words=true
                 unit=unit
-                value=state.entry(Measure::Volume, |it| Some(&it.here.fill.stop_level))
+                value=state.entry(Measure::Level, |it| Some(&it.here.fill.stop_level))
                 on_text=state.set_entry(|it| Some(&mut it.here.fill.stop_level))
             />
         </When>

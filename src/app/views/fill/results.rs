@@ -1,6 +1,6 @@
 use fillwright::logbook::{Answer, Printer};
-use fillwright::quantity::Band;
 use fillwright::quantity::notation::OctaneScale;
+use fillwright::quantity::{Band, Money, Volume};
 use leptos::prelude::*;
 
 use super::octane_missing::OctaneMissing;
@@ -10,10 +10,20 @@ use crate::app::wording::extras::beside_ethanol;
 use crate::app::wording::{self, hardware::Fact};
 
 fn banded(band: Band<f64>, decimals: usize, printer: &Printer) -> (String, String) {
-    let low = printer.number(band.low(), decimals);
-    let high = printer.number(band.high(), decimals);
+    let [low, expected, high] = printer.number_ends(band, decimals);
     let aside = if low == high { String::new() } else { format!("{low} to {high}") };
-    (printer.number(band.expected(), decimals), aside)
+    (expected, aside)
+}
+
+/// A cost in the currency that all of what is poured was priced in, if that is another.
+fn elsewhere(answer: &Answer, cost: Money, printer: &Printer) -> String {
+    let poured = answer.asked.fuels.iter().zip(&answer.plan.volumes);
+    let mut rates = poured.filter(|it| *it.1 > Volume::default()).map(|it| it.0.rate);
+    let first = rates.next().flatten();
+    match first.filter(|_| rates.all(|rate| rate == first)) {
+        Some(rate) => printer.money_in(cost, rate),
+        None => String::new(),
+    }
 }
 
 /// The figures of the blend.
@@ -24,8 +34,8 @@ pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
     if let Some(blend) = &answer.blend {
         push("In the tank then", printer.volume(blend.level.expected()), String::new());
         let at_least = |band: Band<f64>| {
-            let worst = format!("{} at worst", printer.number(band.low(), 1));
-            (format!("≥ {}", printer.number(band.expected(), 1)), worst)
+            let worst = format!("{} at worst", printer.at_least(band.low(), 1));
+            (format!("≥ {}", printer.at_least(band.expected(), 1)), worst)
         };
         let mut octanes = [("RON", blend.ron), ("MON", blend.mon), ("AKI", blend.aki())];
         if printer.units.octane() == OctaneScale::Aki {
@@ -58,7 +68,7 @@ pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
         }
     }
     match answer.cost {
-        Some(cost) => push("Cost", printer.money(cost), String::new()),
+        Some(cost) => push("Cost", printer.money(cost), elsewhere(answer, cost, printer)),
         None => push("Cost", "not known".into(), "a price is missing".into()),
     }
     if let Some(per_kilometre) = answer.cost_per_kilometre {
@@ -82,7 +92,11 @@ pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
             "below that, {} costs less per distance than {}",
             names[strong].name, names[weak].name
         );
-        push(&format!("{} is worth it below", names[strong].name), printer.price(price), aside);
+        push(
+            &format!("{} is worth it below", names[strong].name),
+            printer.price_below(price),
+            aside,
+        );
     }
     facts
 }

@@ -29,11 +29,10 @@ pub(super) fn Paper() -> impl IntoView {
 fn drawn(answer: &Answer, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
     let tank = &answer.asked.problem.tank;
     let before = format!(
-        "In a tank of {} were {} ({} to {}) of {} ({}).",
+        "In a tank of {} were {} ({}) of {} ({}).",
         printer.volume(tank.capacity),
         printer.volume(tank.level.expected()),
-        printer.volume_number(tank.level.low()),
-        printer.volume(tank.level.high()),
+        printer.volume_band(tank.level),
         printer.grade(tank.share.expected()),
         printer.grade_band(tank.share),
     );
@@ -107,7 +106,8 @@ fn fuels(answer: &Answer, printer: &Printer) -> AnyView {
         .map(|(fuel, offer)| {
             let share = printer.grade(offer.share.expected());
             let share = format!("{share} ({})", printer.grade_band(offer.share));
-            let price = offer.price.map_or_else(|| "—".into(), |it| printer.price(it));
+            let price =
+                offer.price.map_or_else(|| "—".into(), |it| printer.price_both(it, fuel.rate));
             let poured = offer.poured > Volume::default();
             let poured = if poured { printer.volume(offer.poured) } else { "—".into() };
             view! {

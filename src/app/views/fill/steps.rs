@@ -1,7 +1,7 @@
 //! The steps at the pump, one at a time.
 
 use fillwright::logbook::{Answer, Document, Entry, Field, FuelForm, FuelPart, Measure, Printer};
-use fillwright::quantity::Volume;
+use fillwright::quantity::{Band, Volume};
 use leptos::prelude::*;
 
 use crate::app::stages::Folded;
@@ -64,11 +64,13 @@ pub(super) fn step_shown(answer: &Answer, printer: &Printer, id: u32) -> Option<
     match step.range {
         _ if !step.to_click => {}
         None => asides.push("Fill until the nozzle clicks off.".to_owned()),
-        Some((least, most)) => asides.push(format!(
-            "Fill until the nozzle clicks off: expect {} to {}, depending on what was really in the tank.",
-            printer.volume_number(least),
-            printer.volume(most)
-        )),
+        Some((least, most)) => {
+            let range = Band::enclosing(least, [least, most]).unwrap_or(Band::exact(least));
+            let range = printer.volume_band(range);
+            asides.push(format!(
+                "Fill until the nozzle clicks off: expect {range}, depending on what was really in the tank."
+            ));
+        }
     }
     if answer.given_up.is_some() && place + 1 == answer.steps.len() {
         asides.push("Then stop.".to_owned());

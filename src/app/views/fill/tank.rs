@@ -7,6 +7,7 @@ use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
 use crate::app::views::extras::extras_fields;
+use crate::app::views::how_sure::how_sure;
 use crate::app::widgets::{
     Button, LEVEL_HINT, Options, TextField, When, holds, key_of, options, said, value_of,
 };
@@ -68,7 +69,7 @@ pub(super) fn TankCard() -> impl IntoView {
                 hint=LEVEL_HINT
                 words=true
                 unit=unit
-                value=state.entry(Measure::Volume, |it| Some(&it.here.fill.level))
+                value=state.entry(Measure::Level, |it| Some(&it.here.fill.level))
                 on_text=put
             />
             <div class="buttons" role="group" aria-label="Level by the gauge">
@@ -159,6 +160,11 @@ fn TypedContents() -> impl IntoView {
                     on_text=state.set(|it, text| it.here.fill.share_range = text)
                 />
             </div>
+            {how_sure(
+                "tank-how-sure",
+                |it| Some((it.here.fill.how_sure, it.here.fill.share_assumed()?)),
+                |it| Some(&mut it.here.fill.how_sure),
+            )}
             <Folded summary="Octane and gauge error".into_any()>
                 <div class="pair">
                     <TextField

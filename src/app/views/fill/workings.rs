@@ -1,4 +1,5 @@
 use fillwright::logbook::{Answer, Printer};
+use fillwright::quantity::{Band, Share};
 use leptos::prelude::*;
 
 use crate::app::state::State;
@@ -65,7 +66,10 @@ pub(super) fn Workings() -> impl IntoView {
 }
 
 fn order_rows(answer: &Answer, printer: &Printer) -> Vec<[String; 3]> {
-    let percent = |share: fillwright::quantity::Share| printer.number(share.percent(), 1);
+    let told = |band: Band<Share>| {
+        let [low, _, high] = printer.number_ends(band.map(Share::percent), 1);
+        format!("{low} to {high}\u{202f}%")
+    };
     let fixed = answer.asked.problem.fixed_order(&answer.plan);
     let row = |order: &fillwright::fill::Order| {
         let last = order.top_up().map_or_else(
@@ -73,13 +77,9 @@ fn order_rows(answer: &Answer, printer: &Printer) -> Vec<[String; 3]> {
             |fuel| answer.asked.fuels[fuel].name.clone(),
         );
         let share = order.worst.share;
-        let (a, b) = order.from_level;
-        let (low, high) = if a < b { (a, b) } else { (b, a) };
-        [
-            last,
-            format!("{} to {}\u{202f}%", percent(share.low()), percent(share.high())),
-            format!("{} to {}\u{202f}%", percent(low), percent(high)),
-        ]
+        let (one, other) = order.from_level;
+        let from_level = Band::enclosing(one, [one, other]).unwrap_or(Band::exact(one));
+        [last, told(share), told(from_level)]
     };
     let mut rows: Vec<_> = answer.orders.iter().map(row).collect();
     if answer.order.top_up().is_some() {

@@ -7,7 +7,9 @@ use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
 use crate::app::views::extras::extras_fields;
+use crate::app::views::how_sure::how_sure;
 use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, When, holds, said};
+use crate::app::wording;
 
 /// The fuel with this number, at the pump or along the route.
 fn find(document: &Document, id: u32) -> Option<&FuelForm> {
@@ -67,6 +69,14 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
     let per_unit = said(move || {
         state.printer.with(|it| format!("{}/{}", it.currency, it.units.volume().symbol()))
     });
+    let exchanged = said(move || {
+        let exchanged = state
+            .document
+            .with(|it| find(it, id).and_then(|offer| it.settings.exchanged(&offer.price)));
+        exchanged.map_or_else(String::new, |it| {
+            state.printer.with(|printer| wording::exchanged(&it, printer))
+        })
+    });
     let on_route = holds(move || state.document.with(|it| stop_of(it, id).is_some()));
     let closed = holds(move || {
         state.document.with(|it| stop_of(it, id).is_some_and(|stop| stop.closed.contains(&id)))
@@ -113,6 +123,19 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
                     on_text=state.set_entry(move |it| find_mut(it, id).map(|offer| &mut offer.price))
                 />
             </div>
+            <When condition=holds(move || exchanged.with(|it| !it.is_empty()))>
+                <p class="hint" id=format!("fuel-{id}-exchanged")>
+                    {exchanged}
+                </p>
+            </When>
+            {how_sure(
+                format!("fuel-{id}-how-sure"),
+                move |it| {
+                    let fuel = find(it, id)?;
+                    Some((fuel.how_sure, fuel.share_assumed()?))
+                },
+                move |it| Some(&mut find_mut(it, id)?.how_sure),
+            )}
             <MoreOfOffer id=id on_route=on_route />
         </fieldset>
     }

@@ -2,7 +2,7 @@
 
 use fillwright::logbook::Printer;
 use fillwright::logbook::workshop::{HardwareAnswer, PartAnswer, Workshop};
-use fillwright::quantity::Band;
+use fillwright::quantity::{CrankPower, WheelPower};
 use leptos::prelude::*;
 
 use crate::app::charts::{self, heading, wide};
@@ -37,10 +37,9 @@ fn none() -> Cell {
 }
 
 /// A figure with its ends, where they print differently.
-fn banded<T: Copy>(band: Band<T>, print: &dyn Fn(T) -> String) -> Cell {
-    let (low, high) = (print(band.low()), print(band.high()));
+fn banded([low, expected, high]: [String; 3]) -> Cell {
     let ends = if low == high { String::new() } else { format!("{low} to {high}") };
-    (print(band.expected()), ends)
+    (expected, ends)
 }
 
 /// A table of figures. One that is wider than the page is moved by keys too.
@@ -141,14 +140,14 @@ pub(super) fn speeds(judged: &Judged, printer: &Printer) -> AnyView {
     let rows = rows.iter().map(|row| {
         let mut cells = vec![
             alone(printer.engine_speed(row.speed)),
-            banded(row.power, &|it| printer.power(it.get())),
+            banded(printer.power_ends(row.power.map(CrankPower::get))),
         ];
         if has_wheel {
-            let power = row.wheel.map(|it| banded(it, &|it| printer.power(it.get())));
+            let power = row.wheel.map(|it| banded(printer.power_ends(it.map(WheelPower::get))));
             cells.push(power.unwrap_or_default());
         }
-        cells.push(banded(row.fuel, &|it| printer.mass_flow(it)));
-        cells.push(banded(row.volume, &|it| printer.pump_flow(it)));
+        cells.push(banded(printer.mass_flow_ends(row.fuel)));
+        cells.push(banded(printer.pump_flow_ends(row.volume)));
         if has_air_route {
             cells.push(row.by_air.map_or_else(Cell::default, |it| {
                 (printer.mass_flow(it.fuel), printer.change(it.off))

@@ -111,6 +111,7 @@ fn timeline<'a>(
         Shown::Share => Timeline {
             title: "Ethanol share".into(),
             unit: "%".into(),
+            decimals: 0,
             top: 100.0,
             words: format!("Ethanol share over time. {now}"),
             windows: answer
@@ -128,6 +129,7 @@ fn timeline<'a>(
         Shown::Level => Timeline {
             title: "Level".into(),
             unit: printer.units.volume().symbol().into(),
+            decimals: 1,
             top: answer.map_or(1.0, |it| in_unit(it.capacity, printer)).max(1.0),
             words: format!("Level over time. {now}"),
             windows: Vec::new(),

@@ -1,7 +1,6 @@
 use fillwright::calibration::Judgement;
 use fillwright::logbook::Printer;
 use fillwright::logbook::road::RoadPlan;
-use fillwright::quantity::Band;
 use fillwright::trip::Passage;
 use leptos::prelude::*;
 
@@ -59,20 +58,20 @@ fn row(plan: &RoadPlan, at: usize, passage: &Passage, printer: &Printer) -> AnyV
         })
         .collect();
     let nothing = buy.is_empty().then_some("nothing");
-    let number = |decimals: usize| move |value: f64| printer.number(value, decimals);
-    let volume = |it| printer.volume(it);
+    let number = |decimals: usize| move |band| printer.number_ends(band, decimals);
+    let volume = |it| Some(printer.volume_ends(it));
     let verdicts: Vec<AnyView> = passage.verdicts.iter().map(verdict).collect();
     let place = trip::halt(&plan.asked, at);
     view! {
         <tr>
             <th scope="row">{place}</th>
             <td>{buy} {nothing}</td>
-            {banded(departure.share, &|it| printer.grade(it))}
+            {banded(departure.share.map(|it| printer.grade_ends(it)))}
             {verdicts}
-            {banded(departure.ron, &number(1))}
-            {banded(departure.air_fuel_ratio, &number(2))}
-            {banded(Some(plan.level_after(passage)), &volume)}
-            {banded(Some(passage.arrival), &volume)}
+            {banded(departure.ron.map(number(1)))}
+            {banded(departure.air_fuel_ratio.map(number(2)))}
+            {banded(volume(plan.level_after(passage)))}
+            {banded(volume(passage.arrival))}
         </tr>
     }
     .into_any()
@@ -90,13 +89,12 @@ fn verdict(judgement: &Judgement) -> AnyView {
 }
 
 /// A figure with its ends, where they print differently.
-fn banded<T: Copy>(band: Option<Band<T>>, print: &dyn Fn(T) -> String) -> AnyView {
-    let Some(band) = band else { return view! { <td>"—"</td> }.into_any() };
-    let (low, high) = (print(band.low()), print(band.high()));
+fn banded(ends: Option<[String; 3]>) -> AnyView {
+    let Some([low, expected, high]) = ends else { return view! { <td>"—"</td> }.into_any() };
     let ends = (low != high).then(|| format!("{low} to {high}"));
     view! {
         <td>
-            <span class="number">{print(band.expected())}</span>
+            <span class="number">{expected}</span>
             <small>{ends}</small>
         </td>
     }

@@ -51,10 +51,9 @@ fn drawn(
         plan.asked.route.legs.iter().map(|leg| leg.distance).sum();
     let tank = &plan.asked.route.tank;
     let start = format!(
-        "In the tank at the start: {} ({} to {}) of {} ({}).",
+        "In the tank at the start: {} ({}) of {} ({}).",
         printer.volume(tank.level.expected()),
-        printer.volume_number(tank.level.low()),
-        printer.volume(tank.level.high()),
+        printer.volume_band(tank.level),
         printer.grade(tank.share.expected()),
         printer.grade_band(tank.share),
     );
@@ -107,6 +106,9 @@ fn fuels(plan: &RoadPlan, printer: &Printer) -> AnyView {
             let fuel = plan.asked.halts.get(at).and_then(|it| it.fuels.get(pump));
             fuel.map_or_else(String::new, |it| it.name.clone())
         };
+        let rate = |pump: usize| {
+            plan.asked.halts.get(at).and_then(|it| it.fuels.get(pump)).and_then(|it| it.rate)
+        };
         let way =
             format!("{}, factor {}", printer.distance(leg.distance), printer.number(leg.factor, 2));
         for (index, pump) in stop.pumps.iter().enumerate() {
@@ -125,7 +127,7 @@ fn fuels(plan: &RoadPlan, printer: &Printer) -> AnyView {
                             )}
                         </td>
                         <td>{ron}</td>
-                        <td>{printer.price(pump.price)}</td>
+                        <td>{printer.price_both(pump.price, rate(index))}</td>
                         <td>{way.clone()}</td>
                     </tr>
                 }

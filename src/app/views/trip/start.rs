@@ -7,6 +7,7 @@ use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
 use crate::app::views::extras::{EXTRAS, extras_fields};
+use crate::app::views::how_sure::how_sure;
 use crate::app::widgets::{
     LEVEL_HINT, OCTANE_HINT, Options, Section, TextField, When, holds, key_of, options, said,
     value_of,
@@ -91,7 +92,7 @@ fn Typed() -> impl IntoView {
             hint=LEVEL_HINT
             words=true
             unit=unit
-            value=state.entry(Measure::Volume, |it| Some(&it.here.route.contents.level.level))
+            value=state.entry(Measure::Level, |it| Some(&it.here.route.contents.level.level))
             on_text=state.set_entry(|it| Some(&mut it.here.route.contents.level.level))
         />
         <Options
@@ -135,6 +136,14 @@ fn Typed() -> impl IntoView {
                 on_text=state.set(|it, text| it.here.route.contents.mon = text)
             />
         </div>
+        {how_sure(
+            "route-how-sure",
+            |it| {
+                let form = &it.here.route.contents;
+                Some((form.how_sure, form.share_assumed()?))
+            },
+            |it| Some(&mut it.here.route.contents.how_sure),
+        )}
         <Folded summary=EXTRAS.into_any()>
             {extras_fields(
                 |part| Field::Route(RoutePart::Extra(part)),

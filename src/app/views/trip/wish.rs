@@ -77,7 +77,7 @@ pub(super) fn WishSection() -> impl IntoView {
                     hint="At least; blank for the reserve"
                     words=true
                     unit=unit
-                    value=state.entry(Measure::Volume, |it| Some(&it.here.route.final_level))
+                    value=state.entry(Measure::Level, |it| Some(&it.here.route.final_level))
                     on_text=state.set_entry(|it| Some(&mut it.here.route.final_level))
                 />
             </div>

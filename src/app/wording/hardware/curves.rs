@@ -4,7 +4,7 @@ use fillwright::logbook::workshop::{CurveRead, Place};
 use fillwright::power::{
     AirCorrection, BandGain, Crossing, DrivelineLoss, Gain, LimitOf, Peak, PeakChange, PowerCurve,
 };
-use fillwright::quantity::{CrankPower, Torque};
+use fillwright::quantity::{CrankPower, Torque, WheelPower};
 
 use super::Fact;
 
@@ -21,8 +21,8 @@ fn tenths(fraction: f64, printer: &Printer) -> String {
 /// The loss in the other convention, and what it may be.
 pub(crate) fn add_on_figures(loss: DrivelineLoss, printer: &Printer) -> (String, String) {
     let add_on = loss.add_on();
-    let [low, expected, high] =
-        [add_on.low(), add_on.expected(), add_on.high()].map(|it| tenths(it, printer));
+    let ends = printer.number_ends(add_on.map(|it| it * 100.0), 1);
+    let [low, expected, high] = ends.map(|it| format!("{it}\u{202f}%"));
     (expected, format!("{low} to {high}"))
 }
 
@@ -126,7 +126,7 @@ pub(crate) fn curve_facts(
     let torque = at_crank.peak_torque();
     let at = |speed| format!("at {}", printer.engine_speed(speed));
     let crank = curve.crank(power.value);
-    let [low, high] = [crank.low(), crank.high()].map(|it| printer.power(it.get()));
+    let [low, _, high] = printer.power_ends(crank.map(CrankPower::get));
     let range = if low == high { String::new() } else { format!(", {low} to {high}") };
     let measured = match curve.place {
         Place::Crank => "measured there",
@@ -138,7 +138,7 @@ pub(crate) fn curve_facts(
         format!("{}{range}, {measured}", at(power.speed)),
     )];
     if let Some(wheel) = curve.wheel(power.value) {
-        let [low, high] = [wheel.low(), wheel.high()].map(|it| printer.power(it.get()));
+        let [low, _, high] = printer.power_ends(wheel.map(WheelPower::get));
         let range = if low == high { "measured there".into() } else { format!("{low} to {high}") };
         facts.push(Fact::new("Power at the wheels", printer.power(wheel.expected().get()), range));
     }

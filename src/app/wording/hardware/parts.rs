@@ -3,7 +3,7 @@ use fillwright::logbook::Printer;
 use fillwright::logbook::workshop::{
     HardwareAnswer, Mark, PartAnswer, PartForm, PartKind, Workshop,
 };
-use fillwright::quantity::Band;
+use fillwright::quantity::{Band, CrankPower};
 
 /// What a kind of part is called.
 pub(crate) fn kind(kind: PartKind) -> &'static str {
@@ -64,8 +64,7 @@ pub(crate) fn supported(part: &PartAnswer, printer: &Printer) -> (String, String
     part.power.map_or_else(
         || ("—".to_owned(), String::new()),
         |power| {
-            let [low, expected, high] =
-                [power.low(), power.expected(), power.high()].map(|it| printer.power(it.get()));
+            let [low, expected, high] = printer.power_ends(power.map(CrankPower::get));
             (expected, format!("{low} to {high}"))
         },
     )
@@ -73,8 +72,9 @@ pub(crate) fn supported(part: &PartAnswer, printer: &Printer) -> (String, String
 
 /// The largest ethanol share, as expected and at worst.
 pub(crate) fn largest_share(share: LargestShare, printer: &Printer) -> (String, String) {
-    let word = |share: Option<_>| share.map_or("none".to_owned(), |it| printer.grade(it));
-    (word(share.expected), format!("{} at worst", word(share.at_worst)))
+    let none = || "none".to_owned();
+    let at_worst = share.at_worst.map_or_else(none, |it| printer.grade_at_least(it));
+    (share.expected.map_or_else(none, |it| printer.grade(it)), format!("{at_worst} at worst"))
 }
 
 /// What would be enough.

@@ -90,7 +90,8 @@ fn fuel_system(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) 
             let (expected, wanted) = (reserve.expected(), answer.asked.engine.reserve);
             let spare = format!("with {} to spare", printer.fraction(expected));
             let less = format!("{spare}, less than the {} you want", printer.fraction(wanted));
-            let short = format!("at worst {} short", printer.fraction(-reserve.low()));
+            let short =
+                format!("at worst {}\u{202f}% short", printer.at_most(-reserve.low() * 100.0, 0));
             match (expected < wanted, reserve.low() < 0.0) {
                 (true, true) => said("Holds, but barely", format!("{less}; {short}")),
                 (true, false) => said("Holds, but barely", less),
@@ -131,7 +132,7 @@ pub(crate) fn limits_of_share(answer: &HardwareAnswer, printer: &Printer) -> Opt
     answer.standing?;
     let largest = answer.largest_share;
     let at_worst = match largest.at_worst {
-        Some(share) => format!("{} at worst", printer.grade(share)),
+        Some(share) => format!("{} at worst", printer.grade_at_least(share)),
         None => "at worst not even petrol without ethanol".into(),
     };
     Some(match largest.expected {

@@ -6,6 +6,7 @@ use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::views::LEVEL_READINGS;
 use crate::app::views::extras::{EXTRAS, extras_fields};
+use crate::app::views::how_sure::how_sure;
 use crate::app::widgets::{LEVEL_HINT, OCTANE_HINT, Options, key_of, options, said, value_of};
 
 fn level(what: &What) -> Option<&LevelForm> {
@@ -55,7 +56,7 @@ pub(super) fn LevelFields() -> impl IntoView {
             part=EntryPart::Level
             label="Level"
             hint=LEVEL_HINT
-            measure=Measure::Volume
+            measure=Measure::Level
             unit=unit
             read=|it| Some(&level(it)?.level)
             write=|it| Some(&mut level_mut(it)?.level)
@@ -138,6 +139,14 @@ pub(super) fn ContentsFields() -> impl IntoView {
                 write=|it| Some(&mut contents_mut(it)?.mon)
             />
         </div>
+        {how_sure(
+            "entry-how-sure",
+            |it| {
+                let form = what(it).and_then(contents)?;
+                Some((form.how_sure, form.share_assumed()?))
+            },
+            |it| Some(&mut contents_mut(what_mut(it)?)?.how_sure),
+        )}
         <Folded summary=EXTRAS.into_any()>
             {extras_fields(
                 |part| Field::Entry(EntryPart::Extra(part)),

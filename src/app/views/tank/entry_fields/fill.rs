@@ -8,6 +8,7 @@ use super::contents::{ContentsFields, LevelFields};
 use super::{what, what_mut};
 use crate::app::state::State;
 use crate::app::views::extras::extras_fields;
+use crate::app::views::how_sure::how_sure;
 use crate::app::widgets::{
     CheckBox, Options, TextField, When, holds, key_of, options, said, value_of,
 };
@@ -181,6 +182,14 @@ fn PouredFuel(id: u32) -> impl IntoView {
                     {text(FuelPart::Mon, "MON, at least", "", |it| &mut it.mon, |it| &it.mon)}
                     {text(FuelPart::Name, "Name", "", |it| &mut it.name, |it| &it.name)}
                 </div>
+                {how_sure(
+                    format!("poured-{id}-how-sure"),
+                    move |it| {
+                        let fuel = fuel(it, id)?;
+                        Some((fuel.how_sure, fuel.share_assumed()?))
+                    },
+                    move |it| Some(&mut fuel_mut(it, id)?.how_sure),
+                )}
                 {extras_fields(
                     |part| Field::Poured(id, FuelPart::Extra(part)),
                     move |it| fuel(it, id).map(|it| &it.extras),
