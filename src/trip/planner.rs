@@ -12,7 +12,7 @@ use super::plan::{Bound, Done, Objective, Plan, Progress, Wish};
 use super::robust::worst_point;
 use super::rounding::{Rounded, Rounding};
 use super::route::CheckedRoute;
-use super::search::{Search, Standing};
+use super::search::{ROUNDING, Search, Standing};
 
 /// Looks for the best plan of a route, step by step.
 ///
@@ -292,9 +292,11 @@ impl Planner {
             Objective::Cheapest | Objective::FewestStops => found.cost,
             Objective::MostEthanol => found.value,
         });
-        let gap = value
-            .zip(bound)
-            .map(|(value, bound)| ((value - bound) / value.abs().max(f64::MIN_POSITIVE)).max(0.0));
+        let gap = value.zip(bound).map(|(value, bound)| {
+            // What costs nothing is no part of nothing away from its bound.
+            let away = value - bound;
+            if away <= ROUNDING { 0.0 } else { away / value.abs().max(ROUNDING) }
+        });
         Progress {
             plan: self.plan.as_ref().map(|(_, plan)| plan.clone()),
             rounded: self.rounded.clone(),

@@ -18,6 +18,8 @@ use super::objective::{Measure, Target};
 use super::region::{Region, Use};
 use super::relax::{Relaxed, RelaxedPoint, relax};
 
+/// What rounding may do to a value: a bound of nothing comes out a hair below it.
+pub(super) const ROUNDING: f64 = 1e-9;
 /// From how many early regions a descent starts, and from every how many later.
 const EARLY: u32 = 6;
 const EVERY: u32 = 12;
@@ -155,7 +157,7 @@ impl Search {
         match self.target.measure {
             // Stops come whole.
             Measure::Stops => value - 1.0 + 1e-6,
-            Measure::Cost | Measure::LessEthanol => value - self.gap * value.abs(),
+            Measure::Cost | Measure::LessEthanol => value - self.gap * value.abs() - ROUNDING,
         }
     }
 

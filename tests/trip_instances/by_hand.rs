@@ -436,3 +436,18 @@ fn an_empty_tank_drives_nowhere() {
     route.stops[0] = Stop::default();
     assert!(matches!(planned(route, Wish::default()).done, Done::Impossible(_)));
 }
+
+/// Free fuel beside dear fuel, and a tank to be filled from nothing: 35 L for 300 km and the
+/// reserve of 5 L cost nothing, and nothing is no part away from nothing.
+#[test]
+fn what_costs_nothing_is_proved_to_be_the_best() {
+    for objective in [Objective::Cheapest, Objective::FewestStops] {
+        let mut route =
+            route(vec![stop(vec![pump(10.0, 0.0), pump(0.0, 1.5)])], vec![leg(300.0, vec![])]);
+        route.tank.level = Band::exact(litres(0.0));
+        let progress = planned(route, Wish { objective, ..Wish::default() });
+        assert_eq!((progress.done, progress.gap), (Done::Certified, Some(0.0)));
+        let plan = progress.plan.unwrap();
+        assert!(plan.course.cost.amount() < 1e-9 && plan.bought[0][0] >= litres(35.0 - 1e-6));
+    }
+}

@@ -50,7 +50,7 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
     });
     let short = said(move || {
         let word = |judged: &Judged, workshop: &Workshop, printer: &Printer| {
-            hardware::judgement(&judged.answer, workshop, printer).word
+            hardware::judgement(&judged.answer, workshop, printer).short
         };
         match (of_judged(state, word), stale.get()) {
             (Some(word), false) => word,

@@ -14,6 +14,8 @@ use super::parts::{limit, part, part_answer, tightest};
 pub(crate) struct Judgement {
     pub(crate) word: String,
     pub(crate) more: String,
+    /// What alone would do, where there is no room for more.
+    pub(crate) short: String,
 }
 
 /// The word for how a part stands, of whose reserve so much is wanted.
@@ -38,7 +40,7 @@ pub(crate) fn judgement(
     let Some(first) = answer.crossed.first() else { return fuel };
     let crossed = crossed(first, workshop, printer);
     if answer.standing.is_none() {
-        return Judgement { word: crossed, more: fuel.more };
+        return Judgement { word: crossed.clone(), more: fuel.more, short: crossed };
     }
     let lower = |text: &str| {
         let mut letters = text.chars();
@@ -50,7 +52,7 @@ pub(crate) fn judgement(
         Some(Standing::NoFigure) => fuel.more,
         _ => format!("Fuel: {}", fuel.more),
     };
-    Judgement { word: format!("Fuel {}. {crossed}", lower(&fuel.word)), more }
+    Judgement { word: format!("Fuel {}. {crossed}", lower(&fuel.word)), more, short: crossed }
 }
 
 /// "Gearbox limit crossed from 2935 rpm".
@@ -68,7 +70,11 @@ fn crossed(first: &CrossedLimit, workshop: &Workshop, printer: &Printer) -> Stri
 fn fuel_system(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) -> Judgement {
     let first = answer.first.and_then(|at| answer.parts.get(at));
     let reserve = first.and_then(|part| part.over_speed.tightest).map(|it| it.reserve);
-    let said = |word: &str, more: String| Judgement { word: word.to_owned(), more };
+    let said = |word: &str, more: String| Judgement {
+        word: word.to_owned(),
+        more,
+        short: word.to_owned(),
+    };
     match (answer.standing, reserve) {
         (None, _) => said(
             "No part to judge",
@@ -233,7 +239,7 @@ mod tests {
     use super::*;
 
     /// The example on a blend, with so much reserve wanted: its least reserve, and
-    /// what is said of it.
+    /// what is said of its fuel system. It also crosses a limit.
     fn demo(percent: f64, wanted: &str) -> (Band<f64>, Judgement) {
         let mut document = Document::demo();
         *document.here.workshop.engine.entry(Slot::Reserve) = Entry::metric(wanted);
@@ -243,7 +249,7 @@ mod tests {
         let answer = HardwareAnswer::of(&reading).expect("an answer");
         let first = &answer.parts[answer.first.expect("a first one")];
         let reserve = first.over_speed.tightest.expect("figures").reserve;
-        (reserve, judgement(&answer, &document.here.workshop, &printer))
+        (reserve, fuel_system(&answer, &document.here.workshop, &printer))
     }
 
     #[test]
