@@ -8,7 +8,7 @@ use fillwright::logbook::share::{
     BoundsError, Kind, LARGEST_PAYLOAD, LONGEST_LINK, Picture, PictureError, ShareError, Shared,
 };
 use fillwright::logbook::{
-    AimForm, Course, Document, Entry, History, Id, Printer, StartForm, interpret,
+    AimForm, Course, Document, Entry, History, Id, Printer, SCHEMA, StartForm, interpret,
 };
 use fillwright::quantity::notation::DecimalMark;
 use miniz_oxide::deflate::compress_to_vec_zlib;

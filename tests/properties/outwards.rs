@@ -1,6 +1,7 @@
 //! What is read of a band holds all of the band, whatever it is printed with.
 
 use fillwright::calibration::{Calibration, Contents, FluidState, Verdict};
+use fillwright::fuel::Extras;
 use fillwright::logbook::{Document, Printer};
 use fillwright::quantity::notation::{DecimalMark, Units};
 use fillwright::quantity::{Band, Share, Volume};
@@ -83,7 +84,7 @@ proptest! {
         let calibration = Calibration {
             name: String::new(), low, high, written_for: low, ron_min: None, needs_fluid: false,
         };
-        let contents = Contents { share: blend, ron: None };
+        let contents = Contents { share: blend, extras: Extras::default(), ron: None };
         let verdict = calibration.judge(&contents, FluidState::Ready).verdict;
         let [from, _, to] = printer.grade_ends(blend).map(|it| number(&it));
         let [begins, ends] = [low, high].map(|it| number(&printer.edge(it)));

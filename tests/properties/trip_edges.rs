@@ -3,6 +3,7 @@
 
 use fillwright::calibration::{Calibration, FluidState};
 use fillwright::fill::Tank;
+use fillwright::fuel::Extras;
 use fillwright::quantity::notation::Consumption;
 use fillwright::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 use fillwright::trip::{
@@ -59,6 +60,7 @@ prop_compose! {
         let (ethanol, ron) = FUELS[only.unwrap_or(any)];
         Pump {
             share: Band::exact(share(ethanol)),
+            extras: Extras::default(),
             price: UnitPrice::new(Money::new(price).unwrap(), litres(1.0)),
             ron: Some(ron),
             limit: limit.map(litres),
@@ -134,6 +136,7 @@ prop_compose! {
                 ron: Some(ron),
                 reserve: litres(reserve),
             },
+            extras: Extras::default(),
             blend: BlendModel::default(),
             burn: if by_energy {
                 Burn::Energy { consumption, on: share(0.1) }

@@ -42,6 +42,7 @@ impl Estimator {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::fuel::Extras;
     use crate::quantity::Share;
     use crate::quantity::notation::Consumption;
     use crate::tank::{Evidence, Vehicle};
@@ -74,7 +75,13 @@ mod tests {
         let mut estimator = Estimator::new(vehicle);
         let level = crate::quantity::Band::exact(volume(20.0));
         let share = crate::quantity::Band::exact(Share::ZERO);
-        estimator.take(&Evidence::State { level, share, ron: None, mon: None });
+        estimator.take(&Evidence::State {
+            level,
+            share,
+            extras: Extras::default(),
+            ron: None,
+            mon: None,
+        });
         assert_abs_diff_eq!(
             estimator.most_counted().get::<uom::si::volume::liter>(),
             20.0 / 0.75,
