@@ -65,13 +65,15 @@ fn ranges_are_read_in_every_spelling_and_a_reserve_above_the_tank_is_refused() {
     });
 }
 
+/// Where it stands what a share is taken as.
+const TAKEN: &str = "tank-how-sure-taken";
+
 /// 10 % without a range is taken as 9 to 11 % unless something else is chosen.
 #[test]
 fn share_without_a_range_says_what_it_is_taken_as() {
     browse(async |page| {
         quarter_full(page).await;
         let tank = page.within("region", app::IN_TANK);
-        const TAKEN: &str = "tank-how-sure-taken";
         assert_eq!(text_of(page, TAKEN).await, "", "a range says it");
         tank.type_in(app::MAY_BE, "").await;
         for (choice, taken) in [

@@ -4,7 +4,7 @@ use fillwright::logbook::road::RoadReading;
 use fillwright::logbook::share::Shared;
 use fillwright::logbook::{
     Answer, Asked, BeforeForm, Complaint, ContentsForm, Document, Entry, Field, FuelPart, HaltPart,
-    Measure, RoutePart, StopForm, What, interpret,
+    LevelForm, Measure, RoutePart, StartForm, StopForm, What, interpret,
 };
 use fillwright::quantity::notation::Currency;
 use fillwright::quantity::{Band, Share};
@@ -474,4 +474,26 @@ fn money_in_a_link_stays_in_the_currency_of_who_shared_it() {
     let named = (vec!["€ 1.20/L".to_owned(), "€ 1.70".to_owned()], "€ 50".to_owned());
     assert_eq!(taken_by("kr"), named);
     assert_eq!(taken_by(""), named);
+}
+
+/// Two thirds of a litre left by the log go out with their unit, or they would be asked
+/// about where they arrive.
+#[test]
+fn level_below_one_goes_into_a_link_with_its_unit() {
+    let mut document = at_the_pump();
+    let form = ContentsForm {
+        level: LevelForm { error: Entry::metric("0.1"), ..level("0.7 L") },
+        share: "10".into(),
+        octane: Entry::metric("95"),
+        ..ContentsForm::default()
+    };
+    write(&mut document.here, [event("a", "2026-05-01T08:00", What::Correction(form))]);
+    document.here.fill.start = StartForm::Log;
+    document.here.fill.level = Entry::default();
+    let shared = Shared::fill_of(&document, Some(&asked(&document)), &printer(&document)).unwrap();
+    let text = &shared.fill().level.text;
+    assert!(text.starts_with("0.") && text.ends_with(" L"), "{text}");
+    let mut taken = car();
+    taken.take_shared(&shared, fillwright::logbook::Id::new("taken").unwrap());
+    assert_eq!(read(&taken).1, []);
 }

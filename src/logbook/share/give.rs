@@ -97,10 +97,16 @@ fn told(stated: &Stated, printer: &Printer) -> ContentsForm {
     let level = down(litres(stated.level.expected()));
     let error = f64::max(litres(stated.level.high()) - level, level - litres(stated.level.low()));
     let entry = |text: String| Entry { text, typed_in: printer.units };
+    // Without its unit a level below one could be a part of the tank.
+    let level_text = if 0.0 < level && level < 1.0 {
+        format!("{} {}", text(level), unit.symbol())
+    } else {
+        text(level)
+    };
     let percent = |share: Share| share.percent();
     ContentsForm {
         level: LevelForm {
-            level: entry(text(level)),
+            level: entry(level_text),
             reading: LevelReading::Gauge,
             error: entry(text(up(error.max(0.0)))),
         },
