@@ -330,6 +330,7 @@ impl Field {
             Self::PartName(id) => format!("part-{id}"),
             Self::Curve(id, part) => format!("curve-{id}-{part:?}"),
             Self::Mix(slot) => format!("mix-{slot:?}"),
+            Self::Route(RoutePart::Extra(part)) => format!("route-{}", part.id()),
             Self::Route(part) => format!("route-{part:?}"),
             Self::Halt(id, part) => format!("halt-{id}-{part:?}"),
             Self::Calibration(id, part) => {

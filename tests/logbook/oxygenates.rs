@@ -301,6 +301,14 @@ fn a_trip_goes_by_the_energy_that_is_there() {
     near(departure.air_fuel_ratio.unwrap().expected(), 8.465, 0.001);
     let lambda = course.passages[0].verdicts[0].open_loop_lambda.unwrap();
     near(lambda.expected(), 1.1445, 0.0006);
+
+    // 20 % of ethanol and 70 % of water: 5.8 MJ/L in place of 30.0.
+    let fuel = &mut document.here.route.stops[0].fuels[0];
+    fuel.share = "20".into();
+    fuel.extras = water("70");
+    let reading = RoadReading::of(&document, None, &printer(&document));
+    assert!(reading.asked.is_none());
+    assert!(reading.complaints[0].message.contains("hardly burns"), "{:?}", reading.complaints);
 }
 
 /// At equal efficiency fuel goes with 1 / LHV: 25.070 MJ/kg of hydrous ethanol, where petrol in

@@ -12,7 +12,7 @@ use crate::logbook::printer::Printer;
 use crate::logbook::reader::Reader;
 use crate::quantity::notation::workshop::{parse_factor, parse_fraction};
 use crate::quantity::notation::{Consumption, Rate, parse_distance};
-use crate::quantity::{Band, Share, Volume};
+use crate::quantity::{Share, Volume};
 use crate::tank::Estimate;
 use crate::trip::{BlendModel, Burn, CheckedRoute, Leg, Objective, Pump, Route, Stop, Wish};
 
@@ -124,7 +124,9 @@ impl Reader<'_> {
             ..Wish::default()
         };
         let (tank, extras) = tank?;
-        let consumption = self.with_least_energy(known.consumption?, tank.share, extras, &read)?;
+        let corner = if form.careful { Corner::High } else { Corner::Expected };
+        let at_start = Content { ethanol: tank.share, extras };
+        let consumption = self.with_least_energy(known.consumption?, corner, at_start, &read)?;
         let mut route = Route {
             tank,
             extras,
@@ -156,28 +158,31 @@ impl Reader<'_> {
     fn with_least_energy(
         &mut self,
         consumption: Consumption,
-        share: Band<Share>,
-        extras: Extras,
+        corner: Corner,
+        at_start: Content,
         read: &[Option<(Halt, Stop, Leg)>],
     ) -> Option<Consumption> {
         let pumps = read.iter().flatten().flat_map(|(_, stop, _)| &stop.pumps);
-        let contents = pumps.map(|pump| (pump.share, pump.extras)).chain([(share, extras)]);
+        let contents = pumps.map(|pump| Content { ethanol: pump.share, extras: pump.extras });
         let base = HydrocarbonBase::default();
-        let factor = |(ethanol, extras): (Band<Share>, Extras)| {
+        let factor = |content: Content| {
             let of = |content: Content| {
-                let litre = content.litre(Corner::Expected, &base).energy_density();
+                let litre = content.litre(corner, &base).energy_density();
                 litre.map(EnergyDensity::megajoules_per_liter)
             };
-            Some(of(Content::splash(ethanol))? / of(Content { ethanol, extras })?)
+            Some(of(Content::splash(content.ethanol))? / of(content)?)
         };
         let mut most = 1.0_f64;
-        for factor in contents.filter_map(factor) {
+        for factor in contents.chain([at_start]).filter_map(factor) {
             if !(0.0..=LARGEST_LACK).contains(&factor) {
                 let message = "A fuel of the route hardly burns: correct the water in it.";
                 self.complain(Field::Route(RoutePart::Stops), message);
                 return None;
             }
             most = most.max(factor);
+        }
+        if most <= 1.0 {
+            return Some(consumption);
         }
         let more = Consumption::from_litres_per_100_km(consumption.litres_per_100_km() * most);
         self.take(Field::Consumption, more)

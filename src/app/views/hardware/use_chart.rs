@@ -110,6 +110,7 @@ fn limits(answer: &HardwareAnswer, workshop: &Workshop) -> Vec<Limit> {
 
 #[cfg(test)]
 mod tests {
+    use fillwright::fuel::Content;
     use fillwright::logbook::workshop::{PartKind, Slot, WorkshopReading};
     use fillwright::logbook::{Document, Entry};
     use fillwright::quantity::notation::DecimalMark;
