@@ -179,10 +179,11 @@ pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec
     let wanted = wanted(answer, printer);
     let mut lines = vec![obstacle(impossible, &wanted, answer, printer)];
     if let Some((low, high)) = impossible.reachable {
-        let (low, high) = (printer.grade_at_least(low), printer.grade_at_most(high));
-        lines.push(if low == high {
-            format!("Within reach: only {low}.")
+        // Less than half a point apart, they are one blend.
+        lines.push(if high.fraction() - low.fraction() < 0.005 {
+            format!("Within reach: only {}.", printer.grade(low))
         } else {
+            let (low, high) = (printer.grade_at_least(low), printer.grade_at_most(high));
             format!("Within reach: {low} to {high}.")
         });
     }

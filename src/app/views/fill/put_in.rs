@@ -128,40 +128,29 @@ fn Instead() -> impl IntoView {
         let given_up = answer.given_up.as_ref();
         given_up.map_or_else(String::new, |it| fill::given_up(it, answer, printer))
     });
-    let set = move |anyway| {
-        Callback::new(move |()| state.document.update(|it| it.here.fill.anyway = anyway))
-    };
+    let fill_up = Callback::new(move |()| state.document.update(|it| it.here.fill.anyway = true));
     let gave_way = holds(move || words.with(|it| !it.is_empty()));
     let kept_by_level = holds(move || {
         state
             .answer()
             .is_some_and(|answer| answer.given_up.as_ref().is_some_and(fill::is_level_given_up))
     });
-    let anyway = holds(move || {
-        state.document.with(|it| it.here.fill.anyway)
-            && state.answer().is_some_and(|answer| answer.misses().is_some())
-    });
     view! {
         <When condition=gave_way>
             <div class="note" id="instead">
                 <p>{words}</p>
                 <When condition=kept_by_level>
-                    <Button label="Fill up anyway" look="small" on_press=set(true) />
+                    <Button label="Fill up anyway" look="small" on_press=fill_up />
                 </When>
                 <When condition=holds(move || !kept_by_level.get())>
-                    <Button label="Use all of it anyway" look="small" on_press=set(true) />
+                    <Button label="Use all of it anyway" look="small" on_press=fill_up />
                 </When>
-            </div>
-        </When>
-        <When condition=anyway>
-            <div>
-                <Button label="Keep to the aim" look="small" on_press=set(false) />
             </div>
         </When>
     }
 }
 
-/// What stands in the way of the aim.
+/// What stands in the way of the aim, and the way back for who went on past it.
 #[component]
 fn Obstacles() -> impl IntoView {
     let state = State::here();
@@ -171,11 +160,17 @@ fn Obstacles() -> impl IntoView {
         let lines = state.printer.with(|printer| fill::plight(plight, &answer, printer));
         lines.into_iter().map(|line| view! { <p>{line}</p> }.into_any()).collect()
     });
+    let keep_to_aim =
+        Callback::new(move |()| state.document.update(|it| it.here.fill.anyway = false));
+    let anyway = holds(move || state.document.with(|it| it.here.fill.anyway));
     let in_plight = holds(move || state.answer().is_some_and(|answer| answer.plight.is_some()));
     view! {
         <When condition=in_plight>
             <div class="note caution" id="plight">
                 <Drawn what=lines />
+                <When condition=anyway>
+                    <Button label="Keep to the aim" look="small" on_press=keep_to_aim />
+                </When>
             </div>
         </When>
     }
