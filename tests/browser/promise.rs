@@ -104,11 +104,12 @@ fn a_can_that_is_too_small_for_a_full_tank_still_makes_the_aim() {
     });
 }
 
+const CLICKED: &str = "The nozzle clicked off: the tank is full";
+
 /// One step after the other: the next one alone can be confirmed, each is taken back where
 /// it stands, and with what went in goes the tick that the nozzle clicked off.
 #[test]
 fn one_step_at_a_time_and_each_taken_back_in_place() {
-    const CLICKED: &str = "The nozzle clicked off: the tank is full";
     browse(async |page| {
         quarter_full(page).await;
         let confirms = async || {
@@ -195,6 +196,9 @@ async fn in_sight(page: &Page, id: &str) -> bool {
     page.script(LOOK, vec![id.into()]).await == true
 }
 
+/// The first field of the view.
+const FIRST: &str = "return document.querySelector('main input[type=text]').id";
+
 /// A stranger's first look: what is empty is still to be filled in and no fault, the tank's
 /// size comes first, and a slip is none until the field is left.
 #[test]
@@ -209,7 +213,6 @@ fn nothing_is_wrong_before_its_time() {
         );
         assert!(look.contains("open") && !look.contains("stale"), "{look}");
         assert_eq!(faults(page).await, 0);
-        const FIRST: &str = "return document.querySelector('main input[type=text]').id";
         assert_eq!(page.script(FIRST, vec![]).await, "capacity");
 
         page.type_in("Tank size", "60").await;

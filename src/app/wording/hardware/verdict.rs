@@ -281,7 +281,7 @@ mod tests {
             if let Some(limit) = document.here.workshop.parts.last_mut() {
                 limit.name = name.into();
             }
-            let blend = Some(Band::exact(Share::ZERO));
+            let blend = Some(Content::splash(Band::exact(Share::ZERO)));
             let reading = WorkshopReading::of(&document, blend, &printer);
             let answer = HardwareAnswer::of(&reading).expect("an answer");
             assert_eq!(answer.overall(), Some(Standing::Short));
