@@ -321,7 +321,7 @@ pub(crate) async fn estimate(page: &Page) -> String {
 
 /// The entries of the log, the latest first.
 pub(crate) async fn log(page: &Page) -> Vec<String> {
-    texts(page, "#log ol > li").await
+    texts(page, "#log ol > li:not(.gone)").await
 }
 
 /// The number at the beginning of a text such as `4.2 gal`.

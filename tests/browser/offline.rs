@@ -51,8 +51,7 @@ fn without_a_network_a_fill_is_completed() {
         page.reload().await;
         app::to_tank(page).await;
         page.becomes(1, async || app::log(page).await.len()).await;
-        // The line held the old fuel, so that it is a little weaker than what was poured.
-        assert!(app::estimate(page).await.contains("E29"), "{}", app::estimate(page).await);
+        assert!(app::estimate(page).await.contains("E30"), "{}", app::estimate(page).await);
     });
 }
 

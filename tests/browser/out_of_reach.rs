@@ -18,7 +18,7 @@ fn a_full_tank_says_why_and_what_helps() {
         let plight = app::plight(page).await;
         for part in [
             "E60 cannot be reached now".to_owned(),
-            format!("Within reach: E10 to E{strongest:.0}."),
+            format!("Within reach: E10 to E{:.0}.", strongest.floor()),
             format!("down to {level:.1} L"),
             format!("{:.1} L drained", 52.5 - level),
             format!("then {:.1} L E85 makes E60", 60.0 - level),

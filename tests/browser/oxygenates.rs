@@ -13,7 +13,7 @@ fn water_in_a_fuel_is_in_the_blend() {
         fuel.type_in("Water", "4.8").await;
         page.press(Key::Tab).await;
         page.sees("Beside petrol and ethanol").await;
-        page.sees("water 1.3\u{202f}%").await;
+        page.sees("water 1.3 %").await;
 
         fuel.type_in("Water", "20").await;
         page.press(Key::Tab).await;

@@ -58,7 +58,7 @@ fn the_tank_and_its_log_are_printed() {
             "In the tank: ",
             "Invented example",
             "As of ",
-            "About E15",
+            "About E16",
             "remain possible",
             "do not select",
             "All entries, the latest first",

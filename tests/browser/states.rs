@@ -127,7 +127,7 @@ impl State {
             Self::TripBegun => {
                 to_trip(page).await;
                 page.click("button", "Add the start").await;
-                page.sees("Something is missing or wrong").await;
+                page.sees("Still to fill in").await;
                 open_everything(page).await;
             }
             Self::CarEmpty => app::to_car(page).await,

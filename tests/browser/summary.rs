@@ -128,6 +128,7 @@ fn an_entry_that_cannot_be_kept_says_so_at_once_and_lets_go_when_mended() {
 /// "Not updated: 2 entries are wrong"
 fn title(lead: &str, wrong: usize) -> String {
     match wrong {
+        0 => format!("{lead}Still to fill in"),
         1 => format!("{lead}1 entry is wrong"),
         _ => format!("{lead}{wrong} entries are wrong"),
     }

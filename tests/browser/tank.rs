@@ -22,8 +22,7 @@ async fn recorded(page: &Page) {
 fn a_fill_is_recorded_with_one_tap_and_the_next_starts_from_it() {
     browse(async |page| {
         recorded(page).await;
-        // Expected 70 to 85 % with 85 as the likeliest: a triangle's mean is 80.
-        let blend = reckoning::share(&[(16.0, 80.0), (44.0, 10.0)]);
+        let blend = reckoning::share(&[(16.0, 85.0), (44.0, 10.0)]);
         page.sees(&format!("About E{blend:.0}, between")).await;
         page.sees("The log").await;
         assert_eq!(page.value(app::LEVEL).await, "");
@@ -188,9 +187,7 @@ impl Core {
         let history = History::of(&Course::of(&document.here, &printer));
         let question = TankQuestion::of(&document, &printer);
         let answer = TankAnswer::of(&question, &history).expect("an estimate");
-        let share = answer.estimate.share;
-        let [low, expected, high] =
-            [share.low(), share.expected(), share.high()].map(|it| printer.grade(it));
+        let [low, expected, high] = printer.grade_ends(answer.estimate.share);
         let verdict = match answer.verdicts[0].judgement.verdict {
             Verdict::Usable => "usable",
             Verdict::ConfirmFirst => "confirm first",

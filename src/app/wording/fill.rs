@@ -179,11 +179,12 @@ pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec
     let wanted = wanted(answer, printer);
     let mut lines = vec![obstacle(impossible, &wanted, answer, printer)];
     if let Some((low, high)) = impossible.reachable {
-        // Less than half a point apart, they are one blend.
-        lines.push(if high.fraction() - low.fraction() < 0.005 {
+        // Less than a point apart, they are one blend.
+        lines.push(if high.fraction() - low.fraction() < 0.01 {
             format!("Within reach: only {}.", printer.grade(low))
         } else {
-            let (low, high) = (printer.grade_at_least(low), printer.grade_at_most(high));
+            // What can be reached is a promise, so it is rounded inwards.
+            let (low, high) = (printer.grade_at_most(low), printer.grade_at_least(high));
             format!("Within reach: {low} to {high}.")
         });
     }

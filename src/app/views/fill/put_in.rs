@@ -221,7 +221,10 @@ pub(super) fn ShortAnswer() -> impl IntoView {
     let line = said(move || match (recorded.get(), has_answer.get(), stale.get()) {
         (true, ..) => "Recorded".to_owned(),
         (_, false, _) => told.with(|it| fields::summary(it)),
-        (_, true, true) => format!("Not updated: {}", plan.get()),
+        (_, true, true) => match told.with(|it| fields::summary(it)) {
+            nothing if nothing.is_empty() => "Not updated".to_owned(),
+            what => format!("Not updated: {what}"),
+        },
         (_, true, false) => plan.get(),
     });
     let shape = Memo::new(move |_| {
@@ -244,6 +247,9 @@ pub(super) fn ShortAnswer() -> impl IntoView {
                     state.printer.with(|printer| printer.grade(it.share.expected()))
                 })
             });
+        }
+        if stale.get() {
+            return String::new();
         }
         let answer = state.answer();
         let words =

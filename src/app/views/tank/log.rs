@@ -132,7 +132,7 @@ fn name_of(event: &Event) -> String {
 fn stood(event: &Event) -> AnyView {
     let name = name_of(event);
     view! {
-        <li tabindex="-1">
+        <li class="gone" tabindex="-1">
             <p class="place">{name.clone()}</p>
             <UndoAtEntry entry=event.id.clone() name=name />
         </li>
