@@ -260,17 +260,6 @@ async fn recorded(page: &Page) -> Vec<[String; 4]> {
     serde_json::from_value(seen).expect("four texts each")
 }
 
-/// Waits for a plan that is settled and begins at a stop.
-async fn settles_from(page: &Page, place: &str) {
-    const FIRST: &str =
-        "return document.querySelector('#passages tbody tr th')?.textContent.trim() ?? ''";
-    page.until(place, async || {
-        let first = page.script(FIRST, vec![]).await;
-        first == place && page.visible_text().await.contains(SETTLED)
-    })
-    .await;
-}
-
 #[test]
 fn from_here_on_the_plan_is_another_and_the_old_one_is_never_settled() {
     browse(async |page| {
