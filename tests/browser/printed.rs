@@ -59,7 +59,7 @@ fn the_tank_and_its_log_are_printed() {
             "Invented example",
             "As of ",
             "About E16",
-            "remain possible",
+            "Possible at all",
             "do not select",
             "All entries, the latest first",
             "Tube test",
