@@ -197,7 +197,7 @@ pub(crate) fn unanswered(standing: Standing, has_plan: bool) -> &'static str {
 pub(crate) fn in_the_bar(standing: Standing) -> &'static str {
     match standing {
         Standing::Awaited | Standing::Known => "Plan before your change. Planning anew…",
-        Standing::Unreadable | Standing::Stopped => "Not updated: plan before your change",
+        Standing::Unreadable | Standing::Stopped => "Not updated",
     }
 }
 

@@ -93,23 +93,22 @@ fn told(stated: &Stated, printer: &Printer) -> ContentsForm {
     let (down, up) = (|value: f64| round_down(value, 1), |value: f64| round_up(value, 1));
     let unit = printer.units.volume();
     let litres = |volume: Volume| unit.value_of(volume);
-    // Hundredths, so that the plan there is the plan here; and not above the brim.
-    let fine = |value: f64| print_number_short(value, 2, printer.style);
-    let level = round_down(litres(stated.level.expected()), 2);
+    // Not above the brim.
+    let level = down(litres(stated.level.expected()));
     let error = f64::max(litres(stated.level.high()) - level, level - litres(stated.level.low()));
     let entry = |text: String| Entry { text, typed_in: printer.units };
     // Without its unit a level below one could be a part of the tank.
     let level_text = if 0.0 < level && level < 1.0 {
-        format!("{} {}", fine(level), unit.symbol())
+        format!("{} {}", text(level), unit.symbol())
     } else {
-        fine(level)
+        text(level)
     };
     let percent = |share: Share| share.percent();
     ContentsForm {
         level: LevelForm {
             level: entry(level_text),
             reading: LevelReading::Gauge,
-            error: entry(fine(round_up(error.max(0.0), 2))),
+            error: entry(text(up(error.max(0.0)))),
         },
         share: text(percent(stated.share.expected())),
         how_sure: HowSure::default(),
