@@ -7,6 +7,7 @@
 use fillwright::logbook::{
     Answer, Course, Document, Entry, History, Id, Moment, Printer, interpret,
 };
+use fillwright::quantity::Share;
 use fillwright::quantity::notation::DecimalMark;
 use proptest::prelude::*;
 use uom::si::volume::liter;
@@ -34,7 +35,7 @@ fn answer(document: &Document) -> Option<Answer> {
 /// litre decides.
 fn is_at_the_end(plan: &Answer) -> bool {
     let aim = plan.asked.problem.aim;
-    let share = plan.plan.share.map_or(0.0, |it| it.percent());
+    let share = plan.plan.share.map_or(0.0, Share::percent);
     [aim.low().percent() - HALF_A_POINT, aim.high().percent() + HALF_A_POINT]
         .into_iter()
         .any(|end| (share - end).abs() < 0.1)
