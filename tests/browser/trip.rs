@@ -106,6 +106,31 @@ fn a_route_is_built_and_planned() {
     });
 }
 
+/// 55 L, no reserve typed, and E10 alone at three stations 350, 400 and 300 km apart: at
+/// 8 L for 100 km the longest leg takes 32 L, so it can be driven. 84 L less the 20 L in the
+/// tank are to be bought.
+#[test]
+fn a_plain_route_without_a_reserve_is_not_called_impossible() {
+    browse(async |page| {
+        start_own_car(page).await;
+        to_car(page).await;
+        page.type_in(app::CAPACITY, "55").await;
+        page.type_in(app::CONSUMPTION, "8").await;
+        page.press(Key::Tab).await;
+        page.click("link", "Trip").await;
+        stop(page, "Add the start", "Home", "Home", "2", "350").await;
+        page.type_in("Level", "20").await;
+        page.type_in("Ethanol in it", "10").await;
+        page.press(Key::Tab).await;
+        stop(page, "Add a stop", "Stop 2", "Hill", "2", "400").await;
+        stop(page, "Add a stop", "Stop 3", "Lake", "2", "300").await;
+        page.sees(SETTLED).await;
+        let cost = app::number(&figure(page, "Cost").await);
+        assert!((cost - 2.0 * (84.0 - 20.0)).abs() <= 1.0, "{cost}");
+        assert!(!page.visible_text().await.contains("Impossible"));
+    });
+}
+
 #[test]
 fn without_e85_the_plan_is_another_or_the_stop_and_the_rule_are_named() {
     browse(async |page| {
