@@ -14,7 +14,9 @@ impl Page {
     pub(crate) async fn give_file(&self, content: &[u8]) {
         let file = fresh_path("given.json");
         std::fs::write(&file, content).expect("a file to give");
-        let field = done(self.driver.find(By::Css("input[type=file]")).await, "a file field");
+        let find = || self.driver.find(By::Css("input[type=file]"));
+        self.until("a file field", async || find().await.is_ok()).await;
+        let field = done(find().await, "a file field");
         done(field.send_keys(file.to_string_lossy()).await, "choosing a file");
     }
 

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::frame::Frame;
 use super::reading::Reading;
 use super::{Graph, draw, table};
-use crate::app::charts::plot::{Crosshair, Room};
+use crate::app::charts::plot::{Crosshair, Room, height};
 
 /// The width of a picture on paper: the printed width of A4 in CSS pixels.
 const PAPER: f64 = 660.0;
@@ -21,10 +21,6 @@ pub(super) struct Chart {
 }
 
 impl Chart {
-    pub(super) fn height(self) -> f64 {
-        self.graph.with(|it| Frame::of(it, self.room.width()).height)
-    }
-
     /// Where the crosshair is.
     fn x(self) -> Option<f64> {
         self.stops.with(|stops| stops.get(self.crosshair.index()).copied())
@@ -64,8 +60,8 @@ pub(super) fn on_paper(id: &str, graph: &Graph) -> Vec<AnyView> {
 }
 
 /// What the picture on paper spans.
-pub(super) fn paper_box(graph: &Graph) -> String {
-    format!("0 0 {PAPER} {}", Frame::of(graph, PAPER).height)
+pub(super) fn paper_box() -> String {
+    format!("0 0 {PAPER} {}", height(PAPER))
 }
 
 /// Where the crosshair stops, in order: wherever a line has a point, and at the

@@ -18,7 +18,6 @@ pub(super) struct Frame {
     pub(super) top: f64,
     pub(super) bottom: f64,
     pub(super) width: f64,
-    pub(super) height: f64,
     x: (f64, f64),
     y: (f64, f64),
 }
@@ -40,14 +39,13 @@ impl Frame {
             top: 0.0,
             bottom: 0.0,
             width,
-            height: 0.0,
             x: (graph.x.from, graph.x.to),
             y: (graph.y.from, graph.y.to),
         };
-        // The name of the axis stands above all names.
+        // The name of the axis stands above all names. How many rows these take is known
+        // only once the width is, and must not move what stands below the picture.
         frame.top = 14.0 + LINE * (0.5 + f64::from(head::rows(graph, &frame)));
-        frame.bottom = frame.top + height(width) - 60.0;
-        frame.height = frame.bottom + 44.0;
+        frame.bottom = height(width) - 44.0;
         frame
     }
 

@@ -222,7 +222,6 @@ pub(crate) fn GraphChart(
         id,
         title,
         words: said(move || graph.with(|it| it.words.clone())),
-        height: Signal::derive(move || chart.height()),
         picture: Callback::new(move |()| chart.picture()),
         cross: Callback::new(move |()| chart.cross()),
         sentence: said(move || chart.reading().map_or(String::new(), |it| it.sentence())),
@@ -263,7 +262,6 @@ pub(crate) fn GraphOnPaper(
 ) -> impl IntoView {
     let title = said(move || graph.with(|it| it.title.clone()));
     let words = said(move || graph.with(|it| it.words.clone()));
-    let view_box = said(move || graph.with(chart::paper_box));
     let picture = Callback::new(move |()| graph.with(|it| chart::on_paper(id, it)));
     let notes = Callback::new(move |()| graph.with(notes::drawn));
     view! {
@@ -271,7 +269,7 @@ pub(crate) fn GraphOnPaper(
             <figcaption>
                 <strong>{title}</strong>
             </figcaption>
-            <svg viewBox=view_box role="img" aria-label=words>
+            <svg viewBox=chart::paper_box() role="img" aria-label=words>
                 <Drawn what=picture />
             </svg>
             <Drawn what=notes />

@@ -88,9 +88,10 @@ impl Room {
     }
 }
 
-/// The height of a picture so wide: flat on a desk, nearly square in the hand.
+/// The height of a picture so wide: flat on a desk, nearly square in the hand. The style
+/// sheet keeps as much room for it before anything is drawn.
 pub(crate) fn height(width: f64) -> f64 {
-    (0.6 * width).clamp(220.0, 320.0)
+    (0.6 * width).clamp(240.0, 340.0)
 }
 
 /// What a stage shows, and what is told of its crosshair.
@@ -101,7 +102,6 @@ pub(crate) struct Show {
     pub(crate) title: Signal<String>,
     /// The picture in one sentence.
     pub(crate) words: Signal<String>,
-    pub(crate) height: Signal<f64>,
     /// All of the picture but the crosshair.
     pub(crate) picture: Callback<(), Vec<AnyView>>,
     /// What is drawn over it at the point that is read.
@@ -123,7 +123,10 @@ pub(crate) fn Stage(show: Show, some: Signal<bool>) -> impl IntoView {
             show.room.follow_once_near(&stage);
         }
     });
-    let view_box = said(move || format!("0 0 {} {}", show.room.width(), show.height.get()));
+    let view_box = said(move || {
+        let width = show.room.width();
+        format!("0 0 {width} {}", height(width))
+    });
     view! {
         <div class="stage" node_ref=stage>
             <svg viewBox=view_box role="img" aria-label=show.words>

@@ -12,7 +12,7 @@ mod trace;
 
 use leptos::prelude::*;
 
-use super::plot::{AsTable, Crosshair, Room, Show, Stage, height};
+use super::plot::{AsTable, Crosshair, Room, Show, Stage};
 use crate::app::widgets::{Drawn, When, holds, said};
 use chart::Chart;
 use key::Key;
@@ -110,7 +110,6 @@ pub(crate) fn TimelineChart(
         id,
         title,
         words: said(move || timeline.with(|it| it.words.clone())),
-        height: Signal::derive(move || height(chart.room.width())),
         picture: Callback::new(move |()| chart.picture()),
         cross: Callback::new(move |()| chart.cross()),
         sentence,
