@@ -32,7 +32,7 @@ pub(crate) fn workshop() -> (Document, Printer) {
     car.workshop.engine.entry(Slot::PortShare).text = "40".into();
     car.workshop.engine.entry(Slot::BlendShare).text = "E30".into();
     car.workshop.blend = BlendForm::Typed;
-    let printer = Printer::new(&document.settings, DecimalMark::Point);
+    let printer = document.settings.printer(DecimalMark::Point);
     (document, printer)
 }
 

@@ -77,7 +77,7 @@ fn course() -> Result<Course, Box<dyn std::error::Error>> {
         Ok(event)
     };
     example.here.log = (0..EVENTS).map(entry).collect::<Result<_, _>>()?;
-    let printer = Printer::new(&example.settings, DecimalMark::Point);
+    let printer = example.settings.printer(DecimalMark::Point);
     Ok(Course::of(&example.here, &printer))
 }
 

@@ -122,7 +122,7 @@ impl State {
         let is_new = loaded.document.is_none();
         let document =
             RwSignal::new(loaded.document.unwrap_or_else(|| Document::empty(device::new_id())));
-        let printer = Memo::new(move |_| document.with(|it| Printer::new(&it.settings, device)));
+        let printer = Memo::new(move |_| document.with(|it| it.settings.printer(device)));
         // A replay costs more than a look at what it depends on.
         let course = Memo::new(move |_| {
             document.with(|it| printer.with(|printer| Course::of(&it.here, printer)))

@@ -160,7 +160,7 @@ mod tests {
     #[test]
     fn every_entry_of_the_example_is_used_and_fits() {
         let demo = Document::demo();
-        let printer = Printer::new(&demo.settings, DecimalMark::Comma);
+        let printer = demo.settings.printer(DecimalMark::Comma);
         let history = History::of(&Course::of(&demo.here, &printer));
         assert_eq!(history.passages.len(), 9);
         for passage in history.passages.iter() {

@@ -3,14 +3,15 @@
 use serde::{Deserialize, Serialize};
 
 use super::event::Draft;
-use super::exchange::RateForm;
 use super::forms::{Car, Entry, FillForm};
 use super::id::Id;
 use super::log::Log;
 use super::migration;
+use super::printer::Printer;
+use super::rate::RateForm;
 use super::road::RouteForm;
 use super::workshop::Workshop;
-use crate::quantity::notation::{DecimalMark, Units};
+use crate::quantity::notation::{DecimalMark, Style, Units};
 
 /// The number that tells apart the ways in which a document was written.
 ///
@@ -81,6 +82,17 @@ pub struct Settings {
     pub rates: Vec<RateForm>,
     /// The step in which a person can stop the pump.
     pub pump_step: Entry,
+}
+
+impl Settings {
+    /// A printer for these settings; `device` is the decimal mark of the device.
+    pub fn printer(&self, device: DecimalMark) -> Printer {
+        Printer {
+            units: self.units,
+            style: Style { decimal: self.decimal.unwrap_or(device) },
+            currency: self.currency.clone(),
+        }
+    }
 }
 
 impl Default for Settings {

@@ -2,33 +2,19 @@
 //! never taken as if it were in the own one: it is changed at a rate that the person
 //! gives, or asked about.
 
-use serde::{Deserialize, Serialize};
 
 use super::complaint::Field;
 use super::document::{Document, Settings};
 use super::forms::Entry;
+use super::rate::RateForm;
 use super::reader::{Optional, Reader};
 use crate::quantity::notation::{
-    Currency, InCurrency, Rate, Units, VolumeUnit, parse_money, parse_number, parse_price,
+    Currency, InCurrency, Rate, Units, parse_money, parse_number, parse_price,
 };
 use crate::quantity::{Money, UnitPrice};
 
 /// Rates that are taken. They stay below 1000, so that none has a second reading.
 const RATES: std::ops::RangeInclusive<f64> = 1e-6..=999.999;
-
-/// A rate as it was typed.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct RateForm {
-    /// The currency of which one unit is told.
-    pub from: String,
-    /// The own currency that it is told in.
-    pub to: String,
-    /// How much of that it is.
-    pub rate: String,
-    /// The day on which it was typed: `2026-05-03`.
-    pub typed_on: String,
-}
 
 impl Settings {
     /// The rate of a currency, as it was typed for the own currency of today.
@@ -199,7 +185,7 @@ impl Reader<'_> {
         let read = self.optional(field, text, |text| parse_price(text, units))?;
         let Some(InCurrency { value, currency }) = read else { return Some(None) };
         let rate = self.rate(field, currency)?;
-        Some(Some((rate.map_or(value, |rate| changed(value, rate.factor)), rate)))
+        Some(Some((rate.map_or(value, |rate| rate.to_own(value)), rate)))
     }
 }
 
@@ -215,14 +201,6 @@ pub(super) fn name_sum(text: &mut String, currency: Currency) {
     if parse_money(text).is_ok_and(|it| it.currency.is_none()) {
         *text = format!("{currency} {}", text.trim());
     }
-}
-
-/// A price in another currency, one unit of which is worth so much in it.
-pub(super) fn changed(price: UnitPrice, factor: f64) -> UnitPrice {
-    let litre = VolumeUnit::Litre.quantity(1.0);
-    // Prices and rates below 1000 stay far from where money ends.
-    let amount = Money::new(price.of(litre).amount() * factor).unwrap_or_default();
-    UnitPrice::new(amount, litre)
 }
 
 /// A price that was typed in another currency, in the own one.
@@ -242,6 +220,6 @@ impl Settings {
         let read = parse_price(&price.text, price.typed_in).ok()?;
         let rate = self.known_rate(read.currency)?;
         let typed_on = self.rate_of(rate.currency)?.typed_on.clone();
-        Some(Exchanged { price: changed(read.value, rate.factor), rate, typed_on })
+        Some(Exchanged { price: rate.to_own(read.value), rate, typed_on })
     }
 }

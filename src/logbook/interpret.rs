@@ -3,6 +3,7 @@
 use super::complaint::{Complaint, Field, FuelPart};
 use super::document::Document;
 use super::forms::{AimForm, FillForm, StartForm, StopForm};
+use super::parts::Fuel;
 use super::parts::{ContentsFields, ContentsTexts, Known, LevelFields};
 use super::printer::Printer;
 use super::reader::Reader;
@@ -10,29 +11,12 @@ use super::refusal::say;
 use crate::calibration::{Calibration, FluidState};
 use crate::fill::{Aim, Offer, Problem, Stop, Tank};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture, MolarDensity};
-use crate::quantity::notation::{Consumption, Rate, VolumeUnit, parse_share};
+use crate::quantity::notation::{Consumption, VolumeUnit, parse_share};
 use crate::quantity::{Band, Share, Volume};
 use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR, Doubt, Estimator};
 
 /// The fields of a level under Fill.
 const LEVEL_FIELDS: LevelFields = LevelFields { level: Field::Level, error: Field::LevelError };
-
-/// What is known of a fuel beyond what the fill's rows need.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Fuel {
-    /// Tells it apart, as in the document.
-    pub id: u32,
-    /// Its name.
-    pub name: String,
-    /// Its motor octane number, at least.
-    pub mon: Option<f64>,
-    /// What it may hold.
-    pub content: Content,
-    /// The rate of its price, where that was typed in another currency.
-    pub rate: Option<Rate>,
-    /// One litre of it at 15 degrees Celsius, as expected.
-    pub litre: Mixture,
-}
 
 /// The fill that the texts describe.
 #[derive(Clone, Debug, PartialEq)]

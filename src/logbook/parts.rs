@@ -5,12 +5,13 @@ use uom::si::volume::liter;
 
 use super::complaint::{CalibrationPart, ExtraPart, Field, FuelPart};
 use super::forms::{CalibrationForm, Car, Entry, ExtrasForm, FuelForm};
-use super::interpret::Fuel;
 use super::reader::{Optional, Reader};
 use super::stated_share::ShareOf;
 use crate::calibration::Calibration;
 use crate::fill::{Aim, Offer};
+use crate::fuel::Mixture;
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase};
+use crate::quantity::notation::Rate;
 use crate::quantity::notation::{
     Consumption, LevelText, OctaneFigure, VolumeUnit, parse_consumption, parse_octane, parse_share,
 };
@@ -80,6 +81,23 @@ pub(super) struct Stated {
     pub(super) extras: Extras,
     pub(super) ron: Option<f64>,
     pub(super) mon: Option<f64>,
+}
+
+/// What is known of a fuel beyond what the fill's rows need.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Fuel {
+    /// Tells it apart, as in the document.
+    pub id: u32,
+    /// Its name.
+    pub name: String,
+    /// Its motor octane number, at least.
+    pub mon: Option<f64>,
+    /// What it may hold.
+    pub content: Content,
+    /// The rate of its price, where that was typed in another currency.
+    pub rate: Option<Rate>,
+    /// One litre of it at 15 degrees Celsius, as expected.
+    pub litre: Mixture,
 }
 
 impl Reader<'_> {

@@ -1,10 +1,9 @@
 //! Quantities as the person wants to read them.
 
-use super::document::Settings;
-use super::exchange::changed;
 use super::forms::Entry;
+pub use super::measure::Measure;
 use crate::quantity::notation::{
-    Choosable, Consumption, DecimalMark, Decimals, DistanceUnit, MixtureScale, OctaneFigure, Rate,
+    Choosable, Consumption, Decimals, DistanceUnit, MixtureScale, OctaneFigure, Rate,
     Style, Units, VolumeField, outwards, parse_consumption, parse_distance, parse_lambda,
     parse_number, parse_octane, parse_price, parse_volume, print_anew, print_consumption,
     print_distance, print_money, print_number, print_number_short, print_percent, print_price,
@@ -26,75 +25,7 @@ pub struct Printer {
     pub currency: String,
 }
 
-/// What an entry measures, for printing it in other units.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Measure {
-    /// A volume.
-    Volume,
-    /// A level in the tank: a volume that people tell as a part of the tank too.
-    Level,
-    /// A price per volume.
-    Price,
-    /// Fuel over distance.
-    Consumption,
-    /// A distance.
-    Distance,
-    /// A pressure of fuel, or a difference of two.
-    Pressure,
-    /// The pressure of the air around.
-    AirPressure,
-    /// Boost above the air around.
-    Boost,
-    /// A power.
-    Power,
-    /// A torque.
-    Torque,
-    /// Engine speed.
-    EngineSpeed,
-    /// An injector's flow by volume.
-    InjectorFlow,
-    /// A pump's flow by volume.
-    PumpFlow,
-    /// A fuel flow by mass.
-    MassFlow,
-    /// An air flow by mass.
-    AirFlow,
-    /// A density.
-    Density,
-    /// A small length.
-    Length,
-    /// The length of a line.
-    LineLength,
-    /// A time within an engine cycle.
-    Time,
-    /// A voltage.
-    Voltage,
-    /// A temperature.
-    Temperature,
-    /// An angle of the crank.
-    Angle,
-    /// Fuel mass for the work done.
-    SpecificConsumption,
-    /// A bulk modulus.
-    BulkModulus,
-    /// What an engine displaces.
-    EngineVolume,
-    /// An octane number.
-    Octane,
-    /// Lambda, or the air-fuel ratio that tells it.
-    Mixture,
-}
-
 impl Printer {
-    /// A printer for these settings; `device` is the decimal mark of the device.
-    pub fn new(settings: &Settings, device: DecimalMark) -> Self {
-        Self {
-            units: settings.units,
-            style: Style { decimal: settings.decimal.unwrap_or(device) },
-            currency: settings.currency.clone(),
-        }
-    }
-
     /// A number with so many decimals.
     pub fn number(&self, value: f64, decimals: usize) -> String {
         print_number(value, decimals, self.style)
@@ -199,7 +130,7 @@ impl Printer {
 
     /// A price of the own currency in another one.
     pub fn price_in(&self, price: UnitPrice, rate: Rate) -> String {
-        let there = changed(price, 1.0 / rate.factor);
+        let there = rate.from_own(price);
         let name = rate.currency.to_string();
         print_price(there, self.units.volume(), &name, 3, self.style)
     }

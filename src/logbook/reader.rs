@@ -15,22 +15,6 @@ use crate::quantity::notation::{
 };
 use crate::quantity::{Band, Share, Volume};
 
-/// The largest tank, in litres, that a text is taken for.
-const LARGEST_TANK_L: f64 = 1000.0;
-
-impl VolumeField {
-    /// A field for a volume that knows no tank and asks no question.
-    pub(super) fn anywhere(units: Units) -> Self {
-        Self {
-            units,
-            tank: None,
-            consumption: None,
-            largest: VolumeUnit::Litre.quantity(LARGEST_TANK_L),
-            part_is_usual: false,
-        }
-    }
-}
-
 /// A value that may be left blank: `Some(None)` when it is, `None` when what was
 /// typed cannot be read.
 pub(super) type Optional<T> = Option<Option<T>>;

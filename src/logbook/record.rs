@@ -1,12 +1,10 @@
 //! After the fill: what was put in becomes an entry of the log.
 
-use super::answer::Answer;
 use super::document::CarFile;
 use super::event::{BeforeForm, ContentsForm, Event, FillEntry, LevelForm, What};
 use super::forms::{AimForm, Entry, ExtrasForm, FillForm, FuelForm, StartForm};
 use super::id::Id;
 use super::moment::Moment;
-use super::printer::Printer;
 use crate::tank::HowSure;
 
 impl FillForm {
@@ -97,16 +95,6 @@ impl CarFile {
             offer.put_in = Entry::default();
         }
         true
-    }
-
-    /// Takes it that everything was poured as planned.
-    pub fn pour_as_planned(&mut self, answer: &Answer, printer: &Printer) {
-        for step in &answer.steps {
-            let id = answer.asked.fuels[step.fuel].id;
-            let text = printer.volume_number(step.poured + step.volume);
-            let amount = Entry { text, typed_in: printer.units };
-            self.fill.pour_step(id, amount, step.to_click);
-        }
     }
 }
 

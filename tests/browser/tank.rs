@@ -183,7 +183,7 @@ struct Core {
 impl Core {
     fn of(text: &str) -> Self {
         let document = Document::from_json(text).expect("a document");
-        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let printer = document.settings.printer(DecimalMark::Point);
         let history = History::of(&Course::of(&document.here, &printer));
         let question = TankQuestion::of(&document, &printer);
         let answer = TankAnswer::of(&question, &history).expect("an estimate");

@@ -152,7 +152,7 @@ fn meets(here: &Document, link: &str) -> bool {
 
 /// Works out all that is shown of a document.
 fn reckon(document: &Document) {
-    let printer = Printer::new(&document.settings, DecimalMark::Comma);
+    let printer = document.settings.printer(DecimalMark::Comma);
     let history = History::of(&Course::of(&document.here, &printer));
     let estimate = history.estimate();
     let fill = interpret(document, history.estimator.as_ref(), &printer);

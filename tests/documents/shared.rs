@@ -16,7 +16,7 @@ use miniz_oxide::deflate::compress_to_vec_zlib;
 /// What the invented example has to share, one of each kind.
 pub(crate) fn of_the_example() -> [Shared; 3] {
     let demo = Document::demo();
-    let printer = Printer::new(&demo.settings, DecimalMark::Point);
+    let printer = demo.settings.printer(DecimalMark::Point);
     let history = History::of(&Course::of(&demo.here, &printer));
     let fill = interpret(&demo, history.estimator.as_ref(), &printer);
     let trip = RoadReading::of(&demo, history.estimate().as_ref(), &printer);
@@ -49,7 +49,7 @@ fn the_example_goes_through_a_link_unchanged() {
 #[test]
 fn what_the_log_tells_is_written_out_and_never_surer_than_it_was() {
     let demo = Document::demo();
-    let printer = Printer::new(&demo.settings, DecimalMark::Point);
+    let printer = demo.settings.printer(DecimalMark::Point);
     let history = History::of(&Course::of(&demo.here, &printer));
     let told = interpret(&demo, history.estimator.as_ref(), &printer).asked.unwrap();
     let [shared, ..] = of_the_example();
@@ -73,7 +73,7 @@ fn a_link_holds_neither_the_log_nor_where_somebody_is() {
     let mut demo = Document::demo();
     demo.here.fill.start = StartForm::Typed;
     demo.here.fill.place = "Secret place".into();
-    let printer = Printer::new(&demo.settings, DecimalMark::Point);
+    let printer = demo.settings.printer(DecimalMark::Point);
     let fill = Shared::fill_of(&demo, None, &printer).unwrap();
     for shared in [fill, Shared::car_of(&demo)] {
         let text = shared.document().to_json().unwrap();
@@ -153,7 +153,7 @@ fn another_cars_calibration_is_not_taken_for_ones_own() {
     let mut demo = Document::demo();
     demo.here.fill.start = StartForm::Typed;
     demo.here.fill.aim = AimForm::Calibration(demo.here.car.calibrations[1].id);
-    let printer = Printer::new(&demo.settings, DecimalMark::Point);
+    let printer = demo.settings.printer(DecimalMark::Point);
     let shared = Shared::fill_of(&demo, None, &printer).unwrap();
     assert_eq!(shared.car().calibrations, [demo.here.car.calibrations[1].clone()]);
 

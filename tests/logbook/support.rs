@@ -20,7 +20,7 @@ pub(crate) fn car() -> Document {
 }
 
 pub(crate) fn printer(document: &Document) -> Printer {
-    Printer::new(&document.settings, DecimalMark::Point)
+    document.settings.printer(DecimalMark::Point)
 }
 
 pub(crate) fn event(id: &str, time: &str, what: What) -> Event {

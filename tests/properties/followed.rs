@@ -18,7 +18,7 @@ use crate::fills::{Typed, fill};
 const HALF_A_POINT: f64 = 0.5;
 
 fn printer(document: &Document) -> Printer {
-    Printer::new(&document.settings, DecimalMark::Point)
+    document.settings.printer(DecimalMark::Point)
 }
 
 fn history(document: &Document) -> History {

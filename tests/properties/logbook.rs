@@ -115,7 +115,7 @@ proptest! {
 
     #[test]
     fn whatever_is_typed_there_is_an_answer_or_a_complaint(document in document()) {
-        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let printer = document.settings.printer(DecimalMark::Point);
         let history = History::of(&Course::of(&document.here, &printer));
         let reading = interpret(&document, history.estimator.as_ref(), &printer);
         for complaint in &reading.complaints {
@@ -157,7 +157,7 @@ proptest! {
         for entry in [&document.here.fill.level, &document.here.car.capacity, &document.here.fill.stop_volume] {
             let mut settings = document.settings.clone();
             settings.units = entry.typed_in;
-            let printer = Printer::new(&settings, DecimalMark::Point);
+            let printer = settings.printer(DecimalMark::Point);
             prop_assert_eq!(&printer.shown(entry, Measure::Volume), &entry.text);
         }
     }

@@ -15,7 +15,7 @@ const ARITHMETIC: f64 = 2e-9;
 fn printer(units: Units, mark: DecimalMark) -> Printer {
     let mut settings = Document::demo().settings;
     settings.units = units;
-    Printer::new(&settings, mark)
+    settings.printer(mark)
 }
 
 fn share(percent: f64) -> Share {

@@ -10,7 +10,7 @@ use crate::documents::document;
 
 /// What there is to share, as far as it starts from something known.
 fn shared(document: &Document) -> Vec<Shared> {
-    let printer = Printer::new(&document.settings, DecimalMark::Point);
+    let printer = document.settings.printer(DecimalMark::Point);
     let history = History::of(&Course::of(&document.here, &printer));
     let fill = interpret(document, history.estimator.as_ref(), &printer);
     let trip = RoadReading::of(document, history.estimate().as_ref(), &printer);

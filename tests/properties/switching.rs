@@ -113,7 +113,7 @@ fn printer(units: Units, style: Style) -> Printer {
     let mut settings = Document::demo().settings;
     settings.units = units;
     settings.decimal = Some(style.decimal);
-    Printer::new(&settings, DecimalMark::Point)
+    settings.printer(DecimalMark::Point)
 }
 
 /// Somebody types the number of a quantity under some units, and it is shown under

@@ -92,7 +92,7 @@ pub(crate) fn supply(document: &mut Document) -> [u32; 2] {
 }
 
 pub(crate) fn read(document: &Document) -> WorkshopReading {
-    let printer = Printer::new(&document.settings, DecimalMark::Point);
+    let printer = document.settings.printer(DecimalMark::Point);
     WorkshopReading::of(document, None, &printer)
 }
 

@@ -332,7 +332,7 @@ mod tests {
         fn the_foot_never_names_a_plan_that_misses_the_aim_without_saying_so(
             Typed(document) in fill(),
         ) {
-            let printer = Printer::new(&document.settings, DecimalMark::Point);
+            let printer = document.settings.printer(DecimalMark::Point);
             let Some(asked) = interpret(&document, None, &printer).asked else { return Ok(()) };
             let answer = Answer::of(asked);
             let line = in_short(&answer, &printer);

@@ -100,7 +100,7 @@ mod tests {
     }
 
     fn answer_to(document: &Document) -> Answer {
-        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let printer = document.settings.printer(DecimalMark::Point);
         let history = History::of(&Course::of(&document.here, &printer));
         let reading = interpret(document, history.estimator.as_ref(), &printer);
         assert_eq!(reading.complaints, []);

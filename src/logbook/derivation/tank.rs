@@ -151,7 +151,7 @@ mod tests {
     #[test]
     fn every_line_can_be_checked_by_hand() {
         let demo = Document::demo();
-        let course = Course::of(&demo.here, &Printer::new(&demo.settings, DecimalMark::Point));
+        let course = Course::of(&demo.here, &demo.settings.printer(DecimalMark::Point));
         let history = History::of(&course);
         let lines = history.workings(&course);
         for line in &lines {

@@ -27,7 +27,7 @@ pub(super) struct Example {
 impl Example {
     pub(super) fn new() -> Self {
         let document = Document::demo();
-        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let printer = document.settings.printer(DecimalMark::Point);
         let course = Course::of(&document.here, &printer);
         let history = History::of(&course);
         let mut fill = fill(&document, &history, &printer);

@@ -71,7 +71,7 @@ pub(super) mod tests {
     /// What the route of the example asks.
     pub(in super::super) fn asked() -> RoadAsked {
         let demo = Document::demo();
-        let printer = Printer::new(&demo.settings, DecimalMark::Point);
+        let printer = demo.settings.printer(DecimalMark::Point);
         let estimate = History::of(&Course::of(&demo.here, &printer)).estimate();
         let reading = RoadReading::of(&demo, estimate.as_ref(), &printer);
         assert_eq!(reading.complaints, []);

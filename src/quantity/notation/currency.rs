@@ -2,9 +2,10 @@
 
 use std::fmt;
 
-use super::Units;
 use super::text::words;
 use super::words::{distance_unit, volume_unit};
+use super::{Units, VolumeUnit};
+use crate::quantity::{Money, UnitPrice};
 
 /// A currency: one sign, up to three letters, or both. Names of the same currency are
 /// equal: `€` and `EUR`, `$`, `US$` and `USD`, `kr` and `kr.`.
@@ -98,6 +99,25 @@ pub struct Rate {
     pub currency: Currency,
     /// How many units of the own currency one of it is; above zero.
     pub factor: f64,
+}
+
+impl Rate {
+    /// A price of this currency in the own one.
+    pub fn to_own(self, price: UnitPrice) -> UnitPrice {
+        times(price, self.factor)
+    }
+
+    /// A price of the own currency in this one.
+    pub fn from_own(self, price: UnitPrice) -> UnitPrice {
+        times(price, 1.0 / self.factor)
+    }
+}
+
+fn times(price: UnitPrice, factor: f64) -> UnitPrice {
+    let litre = VolumeUnit::Litre.quantity(1.0);
+    // Prices and rates below 1000 stay far from where money ends.
+    let amount = Money::new(price.of(litre).amount() * factor).unwrap_or_default();
+    UnitPrice::new(amount, litre)
 }
 
 /// Whether a word can be a currency: a sign, up to three letters, or both as in

@@ -26,6 +26,22 @@ pub struct VolumeField {
     pub part_is_usual: bool,
 }
 
+/// The largest tank, in litres, that a text is taken for.
+const LARGEST_TANK_L: f64 = 1000.0;
+
+impl VolumeField {
+    /// A field for a volume that knows no tank and asks no question.
+    pub(crate) fn anywhere(units: Units) -> Self {
+        Self {
+            units,
+            tank: None,
+            consumption: None,
+            largest: VolumeUnit::Litre.quantity(LARGEST_TANK_L),
+            part_is_usual: false,
+        }
+    }
+}
+
 /// Why a text is not a volume.
 #[derive(Clone, Debug, Error, PartialEq)]
 pub enum VolumeTextError {

@@ -185,7 +185,7 @@ mod tests {
 
     fn demo(shown: Shown) -> Graph {
         let document = Document::demo();
-        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let printer = document.settings.printer(DecimalMark::Point);
         let reading = WorkshopReading::of(&document, None, &printer);
         graph(shown, &reading, &document.here.workshop, &printer)
     }

@@ -124,7 +124,7 @@ mod tests {
         let mut parts = document.here.workshop.parts.iter_mut();
         let pump = parts.find(|it| it.kind == PartKind::PlungerPump).expect("a pump");
         *pump.fields.entry(Slot::UseLimit) = Entry::metric(limit);
-        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let printer = document.settings.printer(DecimalMark::Point);
         let reading = WorkshopReading::of(
             &document,
             Some(Content::splash(Band::exact(Share::ZERO))),

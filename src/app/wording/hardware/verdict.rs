@@ -243,7 +243,7 @@ mod tests {
     fn demo(percent: f64, wanted: &str) -> (Band<f64>, Judgement) {
         let mut document = Document::demo();
         *document.here.workshop.engine.entry(Slot::Reserve) = Entry::metric(wanted);
-        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let printer = document.settings.printer(DecimalMark::Point);
         let blend = Band::exact(Share::from_percent(percent).expect("a share"));
         let reading = WorkshopReading::of(&document, Some(Content::splash(blend)), &printer);
         let answer = HardwareAnswer::of(&reading).expect("an answer");
@@ -276,7 +276,7 @@ mod tests {
         let mut gearbox = PartForm::new(id, PartKind::TorqueLimit);
         *gearbox.fields.entry(Slot::LimitTorque) = Entry::metric("100");
         document.here.workshop.parts.push(gearbox);
-        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let printer = document.settings.printer(DecimalMark::Point);
         let mut said = |name: &str| {
             if let Some(limit) = document.here.workshop.parts.last_mut() {
                 limit.name = name.into();

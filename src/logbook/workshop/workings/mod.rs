@@ -234,7 +234,7 @@ mod tests {
         workshop.engine.entry(Slot::PortShare).text = "40".into();
         workshop.engine.entry(Slot::BlendShare).text = "E85".into();
         workshop.blend = BlendForm::Typed;
-        let printer = Printer::new(&document.settings, DecimalMark::Point);
+        let printer = document.settings.printer(DecimalMark::Point);
         WorkshopReading::of(&document, None, &printer)
     }
 
