@@ -7,13 +7,17 @@
 //! `logbook -> (fill, hardware, calibration) -> (tank, power) -> fuel -> (quantity,
 //! workings, source)`.
 
+pub mod answers;
 pub mod calibration;
+pub mod document;
 pub mod fill;
 pub mod fuel;
 pub mod hardware;
-pub mod logbook;
+pub mod keeping;
+pub mod methods;
 pub mod power;
 pub mod quantity;
+pub mod share;
 pub mod source;
 pub mod tank;
 pub mod trip;

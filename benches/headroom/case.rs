@@ -2,13 +2,11 @@
 //! injectors added, so that six parts are judged at 60 engine speeds and on 101
 //! ethanol shares.
 
+use fillwright::answers::hardware::{HardwareAnswer, HardwareAsked, WorkshopReading};
+use fillwright::document::{BlendForm, Document, Fields, PartForm, PartKind, Slot};
 use fillwright::hardware::AtShare;
-use fillwright::logbook::workshop::{
-    BlendForm, Fields, HardwareAnswer, HardwareAsked, PartForm, PartKind, Slot, WorkshopReading,
-};
-use fillwright::logbook::{Document, Printer};
 use fillwright::quantity::Share;
-use fillwright::quantity::notation::DecimalMark;
+use fillwright::quantity::notation::{DecimalMark, Printer};
 
 /// The document, and how it is printed.
 pub(crate) fn workshop() -> (Document, Printer) {

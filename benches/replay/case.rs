@@ -1,8 +1,9 @@
 //! The log that is replayed: years of driving, gauge readings, fills of two fuels,
 //! and a sensor that is read after each.
 
+use fillwright::answers::tank::{Course, History};
+use fillwright::document::{Document, Event, Id};
 use fillwright::fuel::Extras;
-use fillwright::logbook::{Course, Document, Event, History, Id, Printer};
 use fillwright::quantity::notation::{Consumption, DecimalMark, DistanceUnit};
 use fillwright::quantity::{Band, Share, Volume};
 use fillwright::tank::{

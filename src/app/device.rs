@@ -1,6 +1,6 @@
 //! What only the device knows: chance, the clock, and how it writes numbers.
 
-use fillwright::logbook::{Id, Moment, MomentError};
+use fillwright::document::{Id, Moment, MomentError};
 use fillwright::quantity::notation::DecimalMark;
 use js_sys::{Date, Math, Number};
 use leptos::prelude::window;

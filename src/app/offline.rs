@@ -9,8 +9,10 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{ServiceWorker, ServiceWorkerContainer, ServiceWorkerRegistration};
-use web_sys::{ServiceWorkerState as Stage, VisibilityState};
+use web_sys::{
+    ServiceWorker, ServiceWorkerContainer, ServiceWorkerRegistration, ServiceWorkerState as Stage,
+    VisibilityState,
+};
 
 use super::widgets::{Button, When, holds};
 

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use fillwright::logbook::road::{RoadAsked, RoadPlan, RoadReading};
+use fillwright::answers::trip::{RoadAsked, RoadPlan, RoadReading};
 use fillwright::trip::{Done, Question, Report};
 use leptos::prelude::*;
 use wasm_bindgen::prelude::*;

@@ -2,14 +2,14 @@
 
 use std::sync::Arc;
 
-use fillwright::logbook::keeping::{Keeper, Trouble};
-use fillwright::logbook::road::RoadReading;
-use fillwright::logbook::workshop::{HardwareAnswer, WorkshopReading};
-use fillwright::logbook::{
-    Answer, Complaint, Course, Document, Entry, Field, FillForm, History, Id, Interpretation,
-    Measure, Printer, TankAnswer, TankQuestion, interpret,
-};
-use fillwright::quantity::notation::DecimalMark;
+use fillwright::answers::Complaint;
+use fillwright::answers::fill::{Answer, Interpretation, interpret};
+use fillwright::answers::hardware::{HardwareAnswer, WorkshopReading};
+use fillwright::answers::tank::{Course, History, TankAnswer, TankQuestion};
+use fillwright::answers::trip::RoadReading;
+use fillwright::document::{Document, Field, FillForm, Id};
+use fillwright::keeping::{Keeper, Trouble};
+use fillwright::quantity::notation::{DecimalMark, Entry, Measure, Printer};
 use leptos::prelude::*;
 
 use super::device;

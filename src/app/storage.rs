@@ -1,7 +1,7 @@
 //! The document in the browser's own storage, beside other tabs that use it too.
 
-use fillwright::logbook::Id;
-use fillwright::logbook::keeping::{
+use fillwright::document::Id;
+use fillwright::keeping::{
     FRAME, Found, Keeper, Opened, Refused, Shelf, Trouble, Unreadable, look, unreadable,
 };
 use gloo_storage::{LocalStorage, Storage as _};

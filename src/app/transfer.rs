@@ -1,6 +1,6 @@
 //! Files that leave the app and files that come in.
 
-use fillwright::logbook::{Document, csv};
+use fillwright::document::{Document, csv};
 use js_sys::{Array, Uint8Array};
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};

@@ -1,8 +1,8 @@
 //! The last change that can be taken back: what was done, where that was, and both states of
 //! the document.
 
-use fillwright::logbook::share::Kind;
-use fillwright::logbook::{Document, Id};
+use fillwright::document::{Document, Id};
+use fillwright::share::Kind;
 use leptos::prelude::*;
 
 use super::state::State;

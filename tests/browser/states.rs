@@ -2,10 +2,9 @@
 
 use serde_json::Value;
 
-use crate::app;
 use crate::harness::{Key, Page};
 use crate::storage::notes;
-use crate::trip;
+use crate::{app, trip};
 
 /// A view with what it holds.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -1,7 +1,7 @@
 //! Nothing that was logged is lost: not to a crash, a full or missing storage, a
 //! ruined text, another tab or an import.
 
-use fillwright::logbook::SCHEMA;
+use fillwright::document::SCHEMA;
 use serde_json::{Value, json};
 
 use crate::app::{self, CAPACITY, EXAMPLE, OWN_CAR, to_car};

@@ -1,8 +1,9 @@
 //! Between fills: what was recorded, what was read since, and what may be selected.
 
+use fillwright::answers::tank::{Course, History, TankAnswer, TankQuestion};
 use fillwright::calibration::Verdict;
-use fillwright::logbook::{Course, Document, History, Printer, TankAnswer, TankQuestion};
-use fillwright::quantity::notation::DecimalMark;
+use fillwright::document::Document;
+use fillwright::quantity::notation::{DecimalMark, Printer};
 
 use crate::app::{self, Calibration, calibrate, pick, quarter_full, to_car, to_tank};
 use crate::harness::{Key, Page, browse};

@@ -1,7 +1,8 @@
 //! The route: what to buy where, what is lost when a stop has no E85, and on to Fill.
 
-use fillwright::logbook::road::HaltForm;
-use fillwright::logbook::{Document, Entry};
+use fillwright::document::Document;
+use fillwright::document::HaltForm;
+use fillwright::quantity::notation::Entry;
 
 use crate::app::{self, EXAMPLE, OPENER, PRICE, SHARE, start_own_car, texts, to_car};
 use crate::harness::{Key, Page, Paper, browse};

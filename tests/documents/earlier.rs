@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use fillwright::logbook::keeping::{Keeper, Refused, Shelf, look};
-use fillwright::logbook::{Document, Id};
+use fillwright::document::{Document, Id};
+use fillwright::keeping::{Keeper, Refused, Shelf, look};
 use serde_json::Value;
 
 use crate::{SCHEMA_0, SCHEMA_1, SCHEMA_2, SCHEMA_3, SCHEMA_4, SCHEMA_5};

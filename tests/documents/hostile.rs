@@ -2,11 +2,13 @@
 //! refused in words or read into what passes the checks of a link, and the document
 //! beside it stays as it was.
 
-use fillwright::logbook::road::RoadReading;
-use fillwright::logbook::share::{Kind, Shared};
-use fillwright::logbook::workshop::{HardwareAnswer, WorkshopReading};
-use fillwright::logbook::{Answer, Course, Document, History, Id, Printer, SCHEMA, interpret};
+use fillwright::answers::fill::{Answer, interpret};
+use fillwright::answers::hardware::{HardwareAnswer, WorkshopReading};
+use fillwright::answers::tank::{Course, History};
+use fillwright::answers::trip::RoadReading;
+use fillwright::document::{Document, Id, SCHEMA};
 use fillwright::quantity::notation::DecimalMark;
+use fillwright::share::{Kind, Shared};
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{Rng, SeedableRng};
 

@@ -1,7 +1,7 @@
 //! A thousand ruined exports: each is refused or read, and nothing that is here
 //! already is lost to it.
 
-use fillwright::logbook::{Document, DocumentError, Event, Id, LARGEST_DOCUMENT, Moment, What};
+use fillwright::document::{Document, DocumentError, Event, Id, LARGEST_DOCUMENT, Moment, What};
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{Rng, SeedableRng};
 

@@ -1,6 +1,6 @@
 //! The QR code, read by somebody else's reader.
 
-use fillwright::logbook::share::{Picture, QUIET_ZONE};
+use fillwright::share::{Picture, QUIET_ZONE};
 
 use super::shared::of_the_example;
 

@@ -1,6 +1,6 @@
 //! The schema that describes the document, checked by the crate `jsonschema`.
 
-use fillwright::logbook::{Document, SCHEMA};
+use fillwright::document::{Document, SCHEMA};
 use jsonschema::Validator;
 use proptest::prelude::*;
 use serde_json::{Value, json};
@@ -9,7 +9,7 @@ use serde_json::{Value, json};
 mod documents;
 
 fn schema() -> Validator {
-    let text = include_str!("../../src/logbook/document.schema.json");
+    let text = include_str!("../../src/document/document.schema.json");
     jsonschema::draft202012::new(&serde_json::from_str(text).unwrap()).unwrap()
 }
 
@@ -19,7 +19,7 @@ fn written(document: &Document) -> Value {
 
 #[test]
 fn the_schema_is_one_and_the_example_fits() {
-    let text = include_str!("../../src/logbook/document.schema.json");
+    let text = include_str!("../../src/document/document.schema.json");
     assert!(jsonschema::draft202012::meta::is_valid(&serde_json::from_str(text).unwrap()));
     schema().validate(&written(&Document::demo())).unwrap();
 }

@@ -3,14 +3,14 @@
 
 use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
-use fillwright::logbook::road::RoadReading;
-use fillwright::logbook::share::{
+use fillwright::answers::fill::interpret;
+use fillwright::answers::tank::{Course, History};
+use fillwright::answers::trip::RoadReading;
+use fillwright::document::{AimForm, Document, Id, SCHEMA, StartForm};
+use fillwright::quantity::notation::{DecimalMark, Entry};
+use fillwright::share::{
     BoundsError, Kind, LARGEST_PAYLOAD, LONGEST_LINK, Picture, PictureError, ShareError, Shared,
 };
-use fillwright::logbook::{
-    AimForm, Course, Document, Entry, History, Id, Printer, SCHEMA, StartForm, interpret,
-};
-use fillwright::quantity::notation::DecimalMark;
 use miniz_oxide::deflate::compress_to_vec_zlib;
 
 /// What the invented example has to share, one of each kind.
@@ -63,7 +63,7 @@ fn what_the_log_tells_is_written_out_and_never_surer_than_it_was() {
     assert!((typed.share.high().percent() - told.share.high().percent()) < 0.11);
 
     let mut blank = demo.clone();
-    blank.here.log = fillwright::logbook::Log::default();
+    blank.here.log = fillwright::document::Log::default();
     let asked = interpret(&blank, None, &printer).asked;
     assert_eq!(Shared::fill_of(&blank, asked.as_ref(), &printer), Err(ShareError::UnknownContents));
 }
@@ -93,13 +93,13 @@ fn a_taken_car_stands_beside_the_others_and_is_whole() {
     assert!(document.here.demo, "an invented car stays one");
     assert_eq!(document.others, [before]);
     let (came, now) = (car.workshop(), &document.here.workshop);
-    let target = |it: &fillwright::logbook::workshop::Workshop| {
+    let target = |it: &fillwright::document::Workshop| {
         it.curves.iter().find(|curve| curve.id == it.target).map(|curve| curve.name.clone())
     };
     assert!(target(came).is_some());
     assert_eq!(target(now), target(came));
     for (came, now) in came.curves.iter().zip(&now.curves) {
-        let name = |id: Option<u32>, car: &fillwright::logbook::Car| {
+        let name = |id: Option<u32>, car: &fillwright::document::Car| {
             let found = car.calibrations.iter().find(|it| Some(it.id) == id);
             found.map(|it| it.name.clone())
         };

@@ -1,8 +1,8 @@
-use fillwright::logbook::Entry;
-use fillwright::logbook::{
+use fillwright::document::{
     BeforeForm, Document, Draft, EntryPart, Field, FuelPart, Id, SensorForm, TripForm,
     TubeTestForm, What,
 };
+use fillwright::quantity::notation::Entry;
 use fillwright::tank::TubeTestMethod;
 use uom::si::thermodynamic_temperature::degree_celsius;
 

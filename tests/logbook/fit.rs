@@ -1,8 +1,8 @@
 //! What is odd about an entry: found before it is kept, and nothing that happens in life.
 
-use fillwright::logbook::{
-    BeforeForm, Document, Draft, Entry, Event, Id, Moment, Oddity, TripForm, What,
-};
+use fillwright::answers::tank::Oddity;
+use fillwright::document::{BeforeForm, Document, Draft, Event, Id, Moment, TripForm, What};
+use fillwright::quantity::notation::Entry;
 use uom::si::length::kilometer;
 
 use crate::support::{car, drive, event, fill, fuel, level, litres, near, printer, stated, write};

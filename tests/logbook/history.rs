@@ -1,4 +1,5 @@
-use fillwright::logbook::{BeforeForm, Entry, Event, Id, What};
+use fillwright::document::{BeforeForm, Event, Id, What};
+use fillwright::quantity::notation::Entry;
 use fillwright::tank::Doubt;
 use uom::si::length::kilometer;
 

@@ -4,19 +4,19 @@
 //! 26.816; water 999.1 kg/m3, 2.4417 MJ/kg of vaporisation. Hydrous ethanol of 95.2 and 4.8 % v/v:
 //! 803.56 kg/m3, AFR 8.465, 20.145 MJ/L. E27: 758.15 kg/m3, AFR 12.997, 29.241 MJ/L.
 
+use fillwright::answers::Complaint;
+use fillwright::answers::fill::{Answer, interpret};
+use fillwright::answers::hardware::{HardwareAnswer, WorkshopReading};
+use fillwright::answers::trip::RoadReading;
 use fillwright::calibration::FluidState;
-use fillwright::fuel::grades;
-use fillwright::fuel::{Content, Extras};
-use fillwright::logbook::road::{HaltForm, RoadReading};
-use fillwright::logbook::share::Shared;
-use fillwright::logbook::workshop::{HardwareAnswer, WorkshopReading};
-use fillwright::logbook::{
-    AimForm, Answer, BeforeForm, CalibrationForm, CalibrationPart, Complaint, ContentsForm,
-    Document, Entry, ExtraPart, ExtrasForm, Field, FuelForm, FuelPart, Id, Moment, What, csv,
-    interpret,
+use fillwright::document::{
+    AimForm, BeforeForm, CalibrationForm, CalibrationPart, ContentsForm, Document, ExtraPart,
+    ExtrasForm, Field, FuelForm, FuelPart, HaltForm, Id, Moment, What, csv,
 };
-use fillwright::quantity::notation::Units;
+use fillwright::fuel::{Content, Extras, grades};
+use fillwright::quantity::notation::{Entry, Units};
 use fillwright::quantity::{Band, Share, Volume};
+use fillwright::share::Shared;
 use uom::si::mass_rate::gram_per_second;
 
 use crate::support::{car, event, fill, fuel, history, level, litres, near, now, printer};

@@ -1,6 +1,6 @@
-use fillwright::logbook::{
-    AimForm, Answer, BeforeForm, Document, Entry, Id, Moment, StartForm, What, interpret,
-};
+use fillwright::answers::fill::{Answer, interpret};
+use fillwright::document::{AimForm, BeforeForm, Document, Id, Moment, StartForm, What};
+use fillwright::quantity::notation::Entry;
 
 use fillwright::tank::Doubt;
 

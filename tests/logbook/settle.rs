@@ -1,8 +1,9 @@
+use fillwright::answers::tank::{Clearing, Need, Remedy, TankAnswer, TankQuestion};
 use fillwright::calibration::{FluidState, Verdict};
-use fillwright::logbook::{
-    BeforeForm, CalibrationForm, Clearing, ContentsForm, Document, Entry, Need, Remedy, SensorForm,
-    TankAnswer, TankQuestion, TripForm, What,
+use fillwright::document::{
+    BeforeForm, CalibrationForm, ContentsForm, Document, SensorForm, TripForm, What,
 };
+use fillwright::quantity::notation::Entry;
 use uom::si::volume::liter;
 
 use crate::support::{car, event, fill, fuel, history, level, litres, now, printer, stated, write};
@@ -59,7 +60,7 @@ fn what_would_make_it_usable_does() {
                 // A tube test with marks a millilitre apart reads odd percents:
                 // 50 mL and half of what is beyond the 1.
                 let test = |percent: f64| {
-                    What::TubeTest(fillwright::logbook::TubeTestForm {
+                    What::TubeTest(fillwright::document::TubeTestForm {
                         boundary: format!("{:.2}", 50.0 + (percent - 1.0) / 2.0),
                         ..Default::default()
                     })

@@ -1,11 +1,12 @@
 //! A car with a tank of 60 litres, and entries to write into its log.
 
-use fillwright::logbook::{
-    BeforeForm, CarFile, ContentsForm, Course, Document, Entry, Event, FillEntry, FuelForm,
-    History, Id, LevelForm, Moment, Printer, SensorForm, What,
+use fillwright::answers::tank::{Course, History};
+use fillwright::document::{
+    BeforeForm, CarFile, ContentsForm, Document, Event, FillEntry, FuelForm, Id, LevelForm, Moment,
+    SensorForm, What,
 };
 use fillwright::quantity::Volume;
-use fillwright::quantity::notation::DecimalMark;
+use fillwright::quantity::notation::{DecimalMark, Entry, Printer};
 use fillwright::tank::Estimate;
 use uom::si::volume::liter;
 

@@ -1,13 +1,15 @@
 //! What is made of texts that have two meanings, or say less than they seem to.
 
-use fillwright::logbook::road::RoadReading;
-use fillwright::logbook::share::Shared;
-use fillwright::logbook::{
-    Answer, Asked, BeforeForm, Complaint, ContentsForm, Document, Entry, Field, FuelPart, HaltPart,
-    LevelForm, Measure, RoutePart, StartForm, StopForm, What, interpret,
+use fillwright::answers::Complaint;
+use fillwright::answers::fill::{Answer, Asked, interpret};
+use fillwright::answers::trip::RoadReading;
+use fillwright::document::{
+    BeforeForm, ContentsForm, Document, Field, FuelPart, HaltPart, LevelForm, RoutePart, StartForm,
+    StopForm, What,
 };
-use fillwright::quantity::notation::Currency;
+use fillwright::quantity::notation::{Currency, Entry, Measure};
 use fillwright::quantity::{Band, Share};
+use fillwright::share::Shared;
 use fillwright::tank::{HowSure, RangeDisplay};
 
 use crate::support::{car, event, fuel, history, level, litres, near, now, printer, write};
@@ -95,11 +97,12 @@ fn question_stays_as_typed_in_other_units() {
     document.here.fill.level = Entry::metric("0.75");
     document.settings.units = fillwright::quantity::notation::Units::US;
     let printer = printer(&document);
-    let shown = printer.shown(&document.here.fill.level, fillwright::logbook::Measure::Level);
+    let shown =
+        printer.shown(&document.here.fill.level, fillwright::quantity::notation::Measure::Level);
     assert_eq!(shown, "0.75");
     // 3 L are 0.79 US gallons, which without their unit would be a question.
     let three = Entry::metric("3");
-    let shown = printer.shown(&three, fillwright::logbook::Measure::Level);
+    let shown = printer.shown(&three, fillwright::quantity::notation::Measure::Level);
     assert_eq!(shown, "0.7925\u{202f}gal");
 }
 
@@ -409,7 +412,7 @@ fn currency_stays_beside_a_price_in_other_units() {
 fn trip_changes_prices_fees_and_budget() {
     let mut document = Document::demo();
     document.settings.currency = "€".into();
-    document.here.route.start = fillwright::logbook::StartForm::Typed;
+    document.here.route.start = fillwright::document::StartForm::Typed;
     document.here.route.contents.level = level("1/2");
     document.here.route.contents.share = "30".into();
     document.here.route.contents.octane = Entry::metric("98");
@@ -465,7 +468,7 @@ fn money_in_a_link_stays_in_the_currency_of_who_shared_it() {
     let taken_by = |currency: &str| {
         let mut mine = at_the_pump();
         mine.settings.currency = currency.into();
-        mine.take_shared(&shared, fillwright::logbook::Id::new("taken").unwrap());
+        mine.take_shared(&shared, fillwright::document::Id::new("taken").unwrap());
         let prices = mine.here.fill.offers.iter().map(|it| it.price.text.clone());
         (prices.collect::<Vec<_>>(), mine.here.fill.stop_money.clone())
     };
@@ -494,6 +497,6 @@ fn level_below_one_goes_into_a_link_with_its_unit() {
     let text = &shared.fill().level.text;
     assert!(text.starts_with("0.") && text.ends_with(" L"), "{text}");
     let mut taken = car();
-    taken.take_shared(&shared, fillwright::logbook::Id::new("taken").unwrap());
+    taken.take_shared(&shared, fillwright::document::Id::new("taken").unwrap());
     assert_eq!(read(&taken).1, []);
 }

@@ -1,15 +1,14 @@
 //! Documents of every kind: any number of cars, and entries of all kinds.
 
-use fillwright::logbook::road::{HaltForm, PreferForm, RouteForm};
-use fillwright::logbook::workshop::{
-    BlendForm, ColumnForm, CurveForm, Fields, Mark, PartForm, PartKind, Place, Slot, ValueUnit,
+use fillwright::document::{
+    BeforeForm, BlendForm, Car, CarFile, ColumnForm, ContentsForm, CurveForm, Document, Draft,
+    Event, ExtrasForm, Fields, FillEntry, FuelForm, Id, LevelForm, Log, Mark, Moment, PartForm,
+    PartKind, Place, SensorForm, Slot, StartForm, TripForm, TubeTestForm, ValueUnit, What,
     Workshop,
 };
-use fillwright::logbook::{
-    BeforeForm, Car, CarFile, ContentsForm, Document, Draft, Entry, Event, ExtrasForm, FillEntry,
-    FuelForm, Id, LevelForm, Log, Moment, SensorForm, StartForm, TripForm, TubeTestForm, What,
-};
+use fillwright::document::{HaltForm, PreferForm, RouteForm};
 use fillwright::power::AirCorrection;
+use fillwright::quantity::notation::Entry;
 use fillwright::tank::{HowSure, LevelReading, TubeTestMethod};
 use proptest::prelude::*;
 use proptest::sample::select;

@@ -2,10 +2,8 @@
 
 use std::fmt;
 
-use fillwright::logbook::{
-    AimForm, CalibrationForm, CarFile, Document, Entry, FuelForm, Id, StopForm,
-};
-use fillwright::quantity::notation::Units;
+use fillwright::document::{AimForm, CalibrationForm, CarFile, Document, FuelForm, Id, StopForm};
+use fillwright::quantity::notation::{Entry, Units};
 use proptest::prelude::*;
 use proptest::sample::select;
 

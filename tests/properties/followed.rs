@@ -4,11 +4,11 @@
 //! another way than the plan was made (a bank of filters against a linear programme), so
 //! that the two agree is no matter of course.
 
-use fillwright::logbook::{
-    Answer, Course, Document, Entry, History, Id, Moment, Printer, interpret,
-};
+use fillwright::answers::fill::{Answer, interpret};
+use fillwright::answers::tank::{Course, History};
+use fillwright::document::{Document, Id, Moment};
 use fillwright::quantity::Share;
-use fillwright::quantity::notation::DecimalMark;
+use fillwright::quantity::notation::{DecimalMark, Entry, Printer};
 use proptest::prelude::*;
 use uom::si::volume::liter;
 

@@ -4,8 +4,8 @@
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 
-use fillwright::logbook::keeping::{Keeper, Opened, Refused, Shelf, Trouble, look, unreadable};
-use fillwright::logbook::{Document, Event, Id};
+use fillwright::document::{Document, Event, Id};
+use fillwright::keeping::{Keeper, Opened, Refused, Shelf, Trouble, look, unreadable};
 use proptest::prelude::*;
 
 use crate::documents::{document, event};
@@ -316,7 +316,7 @@ proptest! {
             now.replace(other.clone());
             for car in other.cars() {
                 let is = now.cars().find(|it| it.id == car.id).unwrap();
-                let notes = |log: &fillwright::logbook::Log| -> Vec<String> {
+                let notes = |log: &fillwright::document::Log| -> Vec<String> {
                     log.events().map(|event| event.note.clone()).collect()
                 };
                 prop_assert_eq!(notes(&is.log), notes(&car.log));
@@ -338,7 +338,7 @@ proptest! {
         for car in back.cars() {
             match document.cars().find(|it| it.id == car.id) {
                 Some(before) => {
-                    let counting = |log: &fillwright::logbook::Log| -> Vec<Event> {
+                    let counting = |log: &fillwright::document::Log| -> Vec<Event> {
                         log.events().map(|event| Event { revision: 1, sequence: 0, ..event.clone() }).collect()
                     };
                     prop_assert_eq!(counting(&car.log), counting(&before.log));
@@ -376,10 +376,10 @@ fn a_change_to_one_text_is_one_write_whatever_the_log_holds() {
             revision: 1,
             sequence: 0,
             removed: false,
-            time: fillwright::logbook::Moment::new("2026-05-03T17:40", 0).unwrap(),
+            time: fillwright::document::Moment::new("2026-05-03T17:40", 0).unwrap(),
             place: String::new(),
             note: String::new(),
-            what: fillwright::logbook::What::Note,
+            what: fillwright::document::What::Note,
         })
         .collect();
     let (mut keeper, _) = open(&memory, "tab");

@@ -1,13 +1,12 @@
 //! From typed texts to the answer: whatever is typed, nothing breaks and every
 //! number that is shown is one.
 
+use fillwright::answers::fill::{Answer, interpret};
+use fillwright::answers::tank::{Course, History};
 use fillwright::calibration::FluidState;
-use fillwright::logbook::{
-    AimForm, Answer, Course, Document, Entry, FuelForm, History, Measure, Printer, StartForm,
-    StopForm, interpret,
-};
+use fillwright::document::{AimForm, Document, FuelForm, StartForm, StopForm};
 use fillwright::quantity::Volume;
-use fillwright::quantity::notation::DecimalMark;
+use fillwright::quantity::notation::{DecimalMark, Entry, Measure};
 use fillwright::tank::{HowSure, LevelReading};
 use proptest::prelude::*;
 use proptest::sample::select;

@@ -1,9 +1,9 @@
 //! What is read of a band holds all of the band, whatever it is printed with.
 
 use fillwright::calibration::{Calibration, Contents, FluidState, Verdict};
+use fillwright::document::Document;
 use fillwright::fuel::Extras;
-use fillwright::logbook::{Document, Printer};
-use fillwright::quantity::notation::{DecimalMark, Units};
+use fillwright::quantity::notation::{DecimalMark, Printer, Units};
 use fillwright::quantity::{Band, Share, Volume};
 use proptest::prelude::*;
 use proptest::sample::select;

@@ -1,9 +1,11 @@
 //! Whatever a document holds: what is shared of it arrives.
 
-use fillwright::logbook::road::RoadReading;
-use fillwright::logbook::share::{ShareError, Shared};
-use fillwright::logbook::{Course, Document, History, Printer, StartForm, interpret};
+use fillwright::answers::fill::interpret;
+use fillwright::answers::tank::{Course, History};
+use fillwright::answers::trip::RoadReading;
+use fillwright::document::{Document, StartForm};
 use fillwright::quantity::notation::DecimalMark;
+use fillwright::share::{ShareError, Shared};
 use proptest::prelude::*;
 
 use crate::documents::document;

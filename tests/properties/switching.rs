@@ -2,12 +2,13 @@
 //! and every pair of units: what is shown means the same, and the way back leads to the
 //! text as it was typed.
 
-use fillwright::logbook::{Document, Entry, Measure, Printer};
+use fillwright::document::Document;
 use fillwright::quantity::Volume;
+use fillwright::quantity::notation::hardware::parse_lambda;
 use fillwright::quantity::notation::{
-    Choosable, Consumption, DecimalMark, Decimals, OctaneFigure, OctaneScale, Style, Units,
-    VolumeField, parse_consumption, parse_distance, parse_lambda, parse_octane, parse_price,
-    parse_volume, print_number, workshop,
+    Choosable, Consumption, DecimalMark, Decimals, Entry, Measure, OctaneFigure, OctaneScale,
+    Printer, Style, Units, VolumeField, hardware, parse_consumption, parse_distance, parse_octane,
+    parse_price, parse_volume, print_number,
 };
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -60,8 +61,8 @@ fn meaning(measure: Measure, text: &str, units: Units) -> Option<f64> {
     };
     macro_rules! si {
         ($field:ident) => {{
-            let metric = workshop::$field.own(Units::METRIC);
-            workshop::$field.parse(text, units).ok().map(|it| metric.value_of(it))
+            let metric = hardware::$field.own(Units::METRIC);
+            hardware::$field.parse(text, units).ok().map(|it| metric.value_of(it))
         }};
     }
     match measure {

@@ -1,6 +1,6 @@
 //! The table of a log, read back with the crate `csv`.
 
-use fillwright::logbook::{Event, What, csv};
+use fillwright::document::{Event, What, csv};
 use proptest::prelude::*;
 
 use crate::documents::document;
@@ -47,7 +47,7 @@ fn expected(event: &Event) -> Vec<(String, String)> {
     match &event.what {
         What::Fill(fill) => {
             let mut rows = Vec::new();
-            if fill.before != fillwright::logbook::BeforeForm::Nothing {
+            if fill.before != fillwright::document::BeforeForm::Nothing {
                 rows.push(nothing());
             }
             rows.extend(fill.fuels.iter().map(|it| (it.name.clone(), shown(&it.put_in.text))));

@@ -3,11 +3,11 @@
 
 use std::fmt::Write;
 
-use fillwright::logbook::curve_table::{ColumnChoice, CurveTable, ValueIs};
-use fillwright::quantity::notation::{
-    DecimalMark, Decimals, InSi, QuantityField, Style, Units, parse_fraction, parse_lambda,
-    parse_speed_range, workshop,
+use fillwright::answers::hardware::curve_table::{ColumnChoice, CurveTable, ValueIs};
+use fillwright::quantity::notation::hardware::{
+    InSi, QuantityField, parse_fraction, parse_lambda, parse_speed_range,
 };
+use fillwright::quantity::notation::{DecimalMark, Decimals, Style, Units, hardware};
 use proptest::prelude::*;
 use proptest::sample::select;
 
@@ -20,26 +20,26 @@ trait Check {
 }
 
 fn every_field(check: &impl Check) -> Result<(), TestCaseError> {
-    check.of(&workshop::PRESSURE)?;
-    check.of(&workshop::AIR_PRESSURE)?;
-    check.of(&workshop::BOOST)?;
-    check.of(&workshop::POWER)?;
-    check.of(&workshop::TORQUE)?;
-    check.of(&workshop::ENGINE_SPEED)?;
-    check.of(&workshop::INJECTOR_FLOW)?;
-    check.of(&workshop::PUMP_FLOW)?;
-    check.of(&workshop::MASS_FLOW)?;
-    check.of(&workshop::AIR_FLOW)?;
-    check.of(&workshop::DENSITY)?;
-    check.of(&workshop::LENGTH)?;
-    check.of(&workshop::LINE_LENGTH)?;
-    check.of(&workshop::TIME)?;
-    check.of(&workshop::VOLTAGE)?;
-    check.of(&workshop::TEMPERATURE)?;
-    check.of(&workshop::ANGLE)?;
-    check.of(&workshop::SPECIFIC_CONSUMPTION)?;
-    check.of(&workshop::BULK_MODULUS)?;
-    check.of(&workshop::LITRES)
+    check.of(&hardware::PRESSURE)?;
+    check.of(&hardware::AIR_PRESSURE)?;
+    check.of(&hardware::BOOST)?;
+    check.of(&hardware::POWER)?;
+    check.of(&hardware::TORQUE)?;
+    check.of(&hardware::ENGINE_SPEED)?;
+    check.of(&hardware::INJECTOR_FLOW)?;
+    check.of(&hardware::PUMP_FLOW)?;
+    check.of(&hardware::MASS_FLOW)?;
+    check.of(&hardware::AIR_FLOW)?;
+    check.of(&hardware::DENSITY)?;
+    check.of(&hardware::LENGTH)?;
+    check.of(&hardware::LINE_LENGTH)?;
+    check.of(&hardware::TIME)?;
+    check.of(&hardware::VOLTAGE)?;
+    check.of(&hardware::TEMPERATURE)?;
+    check.of(&hardware::ANGLE)?;
+    check.of(&hardware::SPECIFIC_CONSUMPTION)?;
+    check.of(&hardware::BULK_MODULUS)?;
+    check.of(&hardware::LITRES)
 }
 
 /// A quantity so far up the field's range.
@@ -255,8 +255,8 @@ fn near_table() -> impl Strategy<Value = String> {
 
 fn choice() -> impl Strategy<Value = ColumnChoice> {
     let column = || proptest::option::of(0..4_usize);
-    let torque = ValueIs::Torque(workshop::TORQUE.own(Units::US));
-    let power = ValueIs::Power(workshop::POWER.own(Units::METRIC));
+    let torque = ValueIs::Torque(hardware::TORQUE.own(Units::US));
+    let power = ValueIs::Power(hardware::POWER.own(Units::METRIC));
     (column(), column(), column(), select(vec![None, Some(torque), Some(power)]))
         .prop_map(|(speed, value, boost, value_is)| ColumnChoice { speed, value, boost, value_is })
 }
@@ -332,12 +332,12 @@ proptest! {
             let (whole, tenth) = (tenths / 10, tenths % 10);
             writeln!(text, "{speed}{separator}{whole}{}{tenth}", mark.char()).unwrap();
         }
-        let torque = workshop::TORQUE.own(Units::METRIC);
+        let torque = hardware::TORQUE.own(Units::METRIC);
         let choice = ColumnChoice { value_is: Some(ValueIs::Torque(torque)), ..ColumnChoice::default() };
         let table = CurveTable::read(&text, &choice, Units::US).unwrap();
         prop_assert_eq!(table.bad.len(), 0, "{:?}", table.bad);
         prop_assert_eq!(table.decimal, Some(mark));
-        let speed_unit = workshop::ENGINE_SPEED.own(Units::METRIC);
+        let speed_unit = hardware::ENGINE_SPEED.own(Units::METRIC);
         for (row, (speed, tenths)) in table.rows.iter().zip(&rows) {
             prop_assert!((speed_unit.value_of(row.speed) - f64::from(*speed)).abs() < 1e-6);
             let read = row.value.torque(row.speed).si();

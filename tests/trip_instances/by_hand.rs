@@ -2,8 +2,7 @@
 
 use fillwright::calibration::{Calibration, FluidState, Verdict};
 use fillwright::fill::Tank;
-use fillwright::fuel::EnergyDensity;
-use fillwright::fuel::Extras;
+use fillwright::fuel::{EnergyDensity, Extras};
 use fillwright::quantity::notation::Consumption;
 use fillwright::quantity::{Band, Energy, Length, Money, Share, UnitPrice, Volume};
 use fillwright::trip::{

@@ -4,8 +4,7 @@ use std::collections::BTreeMap;
 
 use fillwright::calibration::{Calibration, FluidState};
 use fillwright::fill::Tank;
-use fillwright::fuel::Extras;
-use fillwright::fuel::{EnergyDensity, HydrocarbonBase, MolarDensity};
+use fillwright::fuel::{EnergyDensity, Extras, HydrocarbonBase, MolarDensity};
 use fillwright::quantity::notation::Consumption;
 use fillwright::quantity::{Band, Energy, Length, Money, Share, UnitPrice, Volume};
 use fillwright::trip::{

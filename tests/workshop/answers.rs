@@ -1,9 +1,9 @@
 //! Whether it holds, what gives first, and what would be enough.
 
 use approx::assert_relative_eq;
+use fillwright::answers::hardware::{HardwareAnswer, Standing};
+use fillwright::document::{Document, Mark, PartKind, Slot};
 use fillwright::hardware::{FuelProperties, PartOf, Requirement};
-use fillwright::logbook::Document;
-use fillwright::logbook::workshop::{HardwareAnswer, Mark, PartKind, Slot, Standing};
 use fillwright::quantity::Share;
 use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::mass_rate::{gram_per_second, kilogram_per_second};

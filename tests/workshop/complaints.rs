@@ -1,7 +1,7 @@
 //! What is missing or wrong is said beside its field, and nothing is guessed.
 
-use fillwright::logbook::workshop::{BlendForm, HardwareAnswer, Mark, PartForm, PartKind, Slot};
-use fillwright::logbook::{Document, Field, Id};
+use fillwright::answers::hardware::HardwareAnswer;
+use fillwright::document::{BlendForm, Document, Field, Id, Mark, PartForm, PartKind, Slot};
 
 use super::support::{add, answer, car, high_pressure, port, read, set, supply};
 

@@ -1,9 +1,11 @@
 //! Curves: from the table to power at the crank.
 
 use approx::assert_relative_eq;
-use fillwright::logbook::workshop::{CurveForm, Mark, PartKind, Place, Slot, ValueUnit};
-use fillwright::logbook::{CurvePart, Document, Entry, Field};
+use fillwright::document::{
+    CurveForm, CurvePart, Document, Field, Mark, PartKind, Place, Slot, ValueUnit,
+};
 use fillwright::power::AirCorrection;
+use fillwright::quantity::notation::Entry;
 use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::power::{horsepower, kilowatt};
 

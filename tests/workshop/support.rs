@@ -1,12 +1,11 @@
 //! A car to work on, and its parts.
 
-use fillwright::hardware::PartOf;
-use fillwright::logbook::workshop::{
-    BlendForm, CurveForm, Fields, HardwareAnswer, Mark, PartAnswer, PartForm, PartKind, Slot,
-    WorkshopReading,
+use fillwright::answers::hardware::{HardwareAnswer, PartAnswer, WorkshopReading};
+use fillwright::document::{
+    BlendForm, CurveForm, Document, Fields, Id, Mark, PartForm, PartKind, Slot,
 };
-use fillwright::logbook::{Document, Entry, Id, Printer};
-use fillwright::quantity::notation::DecimalMark;
+use fillwright::hardware::PartOf;
+use fillwright::quantity::notation::{DecimalMark, Entry};
 
 /// A curve at the crank whose torque peaks at 3000 rpm and whose power peaks at 6000:
 /// 400 N m there are 125.66 kW, 330 N m are 207.35 kW.

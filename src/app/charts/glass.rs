@@ -1,5 +1,6 @@
-use fillwright::logbook::{Answer, Printer};
+use fillwright::answers::fill::Answer;
 use fillwright::quantity::Volume;
+use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
 use crate::app::state::State;

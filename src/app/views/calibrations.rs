@@ -1,4 +1,5 @@
-use fillwright::logbook::{CalibrationForm, CalibrationPart, Document, Field, Measure};
+use fillwright::document::{CalibrationForm, CalibrationPart, Document, Field};
+use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use crate::app::state::State;

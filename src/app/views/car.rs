@@ -1,6 +1,7 @@
 use fillwright::calibration::FluidState;
-use fillwright::logbook::share::Kind;
-use fillwright::logbook::{Field, Measure};
+use fillwright::document::Field;
+use fillwright::quantity::notation::Measure;
+use fillwright::share::Kind;
 use fillwright::tank::RangeDisplay;
 use leptos::prelude::*;
 

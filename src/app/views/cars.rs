@@ -1,4 +1,4 @@
-use fillwright::logbook::{CarFile, Document, Field, Id};
+use fillwright::document::{CarFile, Document, Field, Id};
 use leptos::prelude::*;
 
 use crate::app::state::State;

@@ -1,4 +1,4 @@
-use fillwright::logbook::{CarMerge, Document, LARGEST_DOCUMENT};
+use fillwright::document::{CarMerge, Document, LARGEST_DOCUMENT};
 use leptos::prelude::*;
 
 use crate::app::state::State;

@@ -1,6 +1,6 @@
 //! Fields of what a fuel or a tank holds beside petrol and ethanol.
 
-use fillwright::logbook::{Document, ExtraPart, ExtrasForm, Field};
+use fillwright::document::{Document, ExtraPart, ExtrasForm, Field};
 use leptos::prelude::*;
 
 use crate::app::state::State;

@@ -1,6 +1,6 @@
 //! How sure a share is that was typed without a range, and what it is then taken as.
 
-use fillwright::logbook::Document;
+use fillwright::document::Document;
 use fillwright::quantity::{Band, Share};
 use fillwright::tank::HowSure;
 use leptos::prelude::*;

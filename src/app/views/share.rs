@@ -1,4 +1,4 @@
-use fillwright::logbook::share::{Kind, Picture, ShareError, Shared};
+use fillwright::share::{Kind, Picture, ShareError, Shared};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 

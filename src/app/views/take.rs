@@ -1,4 +1,4 @@
-use fillwright::logbook::share::{Kind, Shared};
+use fillwright::share::{Kind, Shared};
 use leptos::prelude::*;
 
 use crate::app::device;

@@ -1,5 +1,7 @@
-use fillwright::logbook::{Document, Field, Measure};
-use fillwright::quantity::notation::{Choosable, Currency, DecimalMark, UnitSystem, Units};
+use fillwright::document::{Document, Field};
+use fillwright::quantity::notation::{
+    Choosable, Currency, DecimalMark, Measure, UnitSystem, Units,
+};
 use leptos::prelude::*;
 
 use crate::app::device;

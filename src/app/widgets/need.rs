@@ -1,6 +1,7 @@
 //! What a folded part of the question needs, said on its head.
 
-use fillwright::logbook::{Complaint, Field};
+use fillwright::answers::Complaint;
+use fillwright::document::Field;
 use leptos::prelude::*;
 
 use super::flow::When;

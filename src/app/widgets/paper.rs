@@ -1,4 +1,4 @@
-use fillwright::logbook::CarFile;
+use fillwright::document::CarFile;
 use fillwright::workings::Working;
 use leptos::{ev, prelude::*};
 

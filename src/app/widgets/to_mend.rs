@@ -1,4 +1,5 @@
-use fillwright::logbook::{Complaint, Field};
+use fillwright::answers::Complaint;
+use fillwright::document::Field;
 use leptos::prelude::*;
 
 use super::flow::{Drawn, When, holds, said};

@@ -1,4 +1,4 @@
-use fillwright::logbook::Id;
+use fillwright::document::Id;
 use leptos::prelude::*;
 
 use super::button::Button;

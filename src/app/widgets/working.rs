@@ -1,4 +1,4 @@
-use fillwright::logbook::Printer;
+use fillwright::quantity::notation::Printer;
 use fillwright::source::Source;
 use fillwright::workings::Working;
 use leptos::prelude::*;

@@ -1,6 +1,6 @@
 //! What was done, and what was done with it: short sentences without their full stop.
 
-use fillwright::logbook::share::Kind;
+use fillwright::share::Kind;
 
 use crate::app::undo::Deed;
 

@@ -1,7 +1,8 @@
 //! What is said of water, methanol and ethers in a fuel.
 
+use fillwright::document::ExtrasForm;
 use fillwright::fuel::Extras;
-use fillwright::logbook::{ExtrasForm, Printer};
+use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Band, Share};
 
 /// “water 4.8 % (3.4 to 6.1 %), ethers 2 %”; nothing where there can be none. The ends are

@@ -1,7 +1,8 @@
 //! What fields are called where they are only named: in a list of what is still to be
 //! filled in.
 
-use fillwright::logbook::{Complaint, EntryPart, Field, FuelPart, HaltPart, RoutePart};
+use fillwright::answers::Complaint;
+use fillwright::document::{EntryPart, Field, FuelPart, HaltPart, RoutePart};
 
 use super::counted;
 

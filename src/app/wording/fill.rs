@@ -1,8 +1,8 @@
 //! What is said of a fill.
 
+use fillwright::answers::fill::{Answer, GivenUp, Miss, Plight, Promise, Wish};
 use fillwright::fill::{Cycles, Impossible, Obstacle, Rule, Stop};
-use fillwright::logbook::{Answer, GivenUp, Miss, Plight, Printer, Promise, Wish};
-use fillwright::quantity::notation::VolumeUnit;
+use fillwright::quantity::notation::{Printer, VolumeUnit};
 use fillwright::quantity::{Share, Volume};
 use fillwright::tank::Estimate;
 
@@ -31,7 +31,7 @@ pub(crate) fn in_short(answer: &Answer, printer: &Printer) -> String {
 /// What is still to be poured: `16.0 L of E85, then 29.0 L of Petrol`, with the word between
 /// the litres and the fuel.
 fn steps(answer: &Answer, printer: &Printer, of: &str) -> String {
-    let step = |step: &fillwright::logbook::Step| {
+    let step = |step: &fillwright::answers::fill::Step| {
         let name = &answer.asked.fuels[step.fuel].name;
         format!("{} {of}{name}", printer.volume(step.volume))
     };
@@ -318,7 +318,7 @@ mod fills;
 mod tests {
     use super::fills::{Typed, fill};
     use super::*;
-    use fillwright::logbook::interpret;
+    use fillwright::answers::fill::interpret;
     use fillwright::quantity::notation::DecimalMark;
     use proptest::prelude::*;
 

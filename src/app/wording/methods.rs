@@ -1,9 +1,9 @@
 //! What is said of methods: how sure a source is, limits, cautions.
 
 use fillwright::fuel::Grade;
-use fillwright::logbook::Printer;
-use fillwright::logbook::methods::Standing;
+use fillwright::methods::Standing;
 use fillwright::quantity::Share;
+use fillwright::quantity::notation::Printer;
 use fillwright::source::{Confidence, Source};
 
 use super::extras::beside_ethanol;

@@ -12,8 +12,8 @@ pub(crate) mod trip;
 pub(crate) mod units;
 
 use fillwright::calibration::{Calibration, Judgement, Reason, Verdict};
-use fillwright::logbook::{CarFile, Exchanged, Printer};
-use fillwright::quantity::notation::print_number_short;
+use fillwright::document::{CarFile, Exchanged};
+use fillwright::quantity::notation::{Printer, print_number_short};
 
 /// The word for a verdict.
 pub(crate) fn verdict(verdict: Verdict) -> &'static str {

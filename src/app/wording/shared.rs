@@ -1,12 +1,12 @@
 //! What is said of a fill, a car or a trip that somebody shares.
 
-use fillwright::logbook::road::{HaltForm, RouteForm};
-use fillwright::logbook::share::{Kind, Shared};
-use fillwright::logbook::workshop::PartForm;
-use fillwright::logbook::{
-    AimForm, CalibrationForm, Car, CarFile, Document, Entry, ExtrasForm, FillForm, FuelForm,
-    Measure, Printer, StopForm,
+use fillwright::document::{
+    AimForm, CalibrationForm, Car, CarFile, Document, ExtrasForm, FillForm, FuelForm, PartForm,
+    StopForm,
 };
+use fillwright::document::{HaltForm, RouteForm};
+use fillwright::quantity::notation::{Entry, Measure, Printer};
+use fillwright::share::{Kind, Shared};
 
 use super::extras::typed;
 use super::hardware::{self, Fact, with_unit};

@@ -1,10 +1,10 @@
 //! What is said of the tank between fills.
 
-use fillwright::logbook::{
-    BeforeForm, Clearing, Entry, Event, FillEntry, FuelForm, Measure, Need, Oddity, OldBlend,
-    Passage, Printer, Remedy, TankAnswer, TankVerdict, What,
+use fillwright::answers::tank::{
+    Clearing, Need, Oddity, OldBlend, Passage, Remedy, TankAnswer, TankVerdict,
 };
-use fillwright::quantity::notation::{OctaneScale, parse_number};
+use fillwright::document::{BeforeForm, Event, FillEntry, FuelForm, What};
+use fillwright::quantity::notation::{Entry, Measure, OctaneScale, Printer, parse_number};
 use fillwright::quantity::{Band, Length, Share, Volume};
 use fillwright::tank::{Doubt, Estimate, ShareReadingKind};
 

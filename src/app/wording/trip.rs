@@ -1,8 +1,8 @@
 //! What is said of a route and its plan.
 
-use fillwright::logbook::Printer;
-use fillwright::logbook::road::{HaltForm, PreferForm, RoadAsked, RoadPlan};
-use fillwright::quantity::notation::Rate;
+use fillwright::answers::trip::{RoadAsked, RoadPlan};
+use fillwright::document::{HaltForm, PreferForm};
+use fillwright::quantity::notation::{Printer, Rate};
 use fillwright::quantity::{Money, Volume};
 use fillwright::trip::{Bound, Done, Impossible, Report, Rule};
 use uom::si::volume::liter;
@@ -53,7 +53,7 @@ pub(crate) fn halt_in_short(stop: &HaltForm, printer: &Printer) -> String {
     };
     let fuels: Vec<String> = stop.fuels.iter().map(|it| name(it.id, &it.name)).collect();
     let fuels = if fuels.is_empty() { "no fuel".to_owned() } else { fuels.join(", ") };
-    let distance = printer.told(&stop.distance, fillwright::logbook::Measure::Distance);
+    let distance = printer.told(&stop.distance, fillwright::quantity::notation::Measure::Distance);
     match distance.trim() {
         "" => fuels,
         way if way.chars().all(|it| it.is_ascii_digit() || ".,".contains(it)) => {

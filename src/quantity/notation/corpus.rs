@@ -1,10 +1,10 @@
 //! Texts as people type them at a pump, and what each has to mean. The outcome
 //! `None` stands for a refusal.
 
+use super::distance::{parse_consumption, parse_distance};
 use super::{
-    Consumption, DistanceUnit, OctaneFigure, Units, VolumeField, VolumeUnit, parse_consumption,
-    parse_distance, parse_money, parse_octane, parse_price, parse_share, parse_share_band,
-    parse_volume,
+    Consumption, DistanceUnit, OctaneFigure, Units, VolumeField, VolumeUnit, parse_money,
+    parse_octane, parse_price, parse_share, parse_share_band, parse_volume,
 };
 use crate::quantity::Share;
 

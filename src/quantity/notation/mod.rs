@@ -23,6 +23,11 @@
 //! # Ok::<(), fillwright::quantity::notation::VolumeTextError>(())
 //! ```
 
+mod distance;
+mod entry;
+pub mod hardware;
+mod printer;
+
 mod choice;
 mod consumption;
 #[cfg(test)]
@@ -41,12 +46,22 @@ mod text;
 mod units;
 mod volume;
 mod words;
-pub mod workshop;
 
+pub use entry::Entry;
+pub use measure::Measure;
+pub use printer::Printer;
+
+pub use crate::quantity::notation::hardware::{
+    FigureTextError, InSi, QuantityField, Unit, parse_air_flow, parse_air_pressure, parse_angle,
+    parse_boost, parse_density, parse_engine_speed, parse_factor, parse_fraction,
+    parse_injector_flow, parse_lambda, parse_length, parse_line_length, parse_mass_flow,
+    parse_power, parse_pressure, parse_pump_flow, parse_specific_consumption, parse_speed_range,
+    parse_temperature, parse_time, parse_torque, parse_voltage,
+};
 pub use choice::{Choice, Choosable, MixtureScale, OctaneScale, Units, UnitsError};
 pub use consumption::{Consumption, ConsumptionError, ConsumptionUnit};
 pub use currency::{Currency, InCurrency, Rate};
-pub use measure::{MeasureTextError, parse_consumption, parse_distance};
+pub use distance::{MeasureTextError, parse_consumption, parse_distance};
 pub use money::{MoneyTextError, parse_money, parse_price};
 pub use number::{NumberError, parse_number};
 pub use octane::{OctaneFigure, OctaneTextError, parse_octane};
@@ -66,10 +81,3 @@ pub use units::{
     UnitSystem, VolumeUnit,
 };
 pub use volume::{LevelText, VolumeField, VolumeTextError, parse_level, parse_volume};
-pub use workshop::{
-    FigureTextError, InSi, QuantityField, Unit, parse_air_flow, parse_air_pressure, parse_angle,
-    parse_boost, parse_density, parse_engine_speed, parse_factor, parse_fraction,
-    parse_injector_flow, parse_lambda, parse_length, parse_line_length, parse_mass_flow,
-    parse_power, parse_pressure, parse_pump_flow, parse_specific_consumption, parse_speed_range,
-    parse_temperature, parse_time, parse_torque, parse_voltage,
-};

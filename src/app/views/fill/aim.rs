@@ -1,4 +1,5 @@
-use fillwright::logbook::{AimForm, Field, Measure, StopForm};
+use fillwright::document::{AimForm, Field, StopForm};
+use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use crate::app::state::State;

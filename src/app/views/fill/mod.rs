@@ -11,7 +11,7 @@ mod steps;
 mod tank;
 mod workings;
 
-use fillwright::logbook::share::Kind;
+use fillwright::share::Kind;
 use leptos::prelude::*;
 
 use aim::AimCard;

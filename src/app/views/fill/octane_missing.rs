@@ -1,6 +1,7 @@
 //! Where an octane number has to be given before anything can be said that depends on it.
 
-use fillwright::logbook::{Answer, Field};
+use fillwright::answers::fill::Answer;
+use fillwright::document::Field;
 use leptos::prelude::*;
 
 use crate::app::route::View;

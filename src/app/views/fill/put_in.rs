@@ -1,7 +1,9 @@
 //! What to put in: the answer, and how it stands.
 
-use fillwright::logbook::{Answer, Complaint, Printer};
+use fillwright::answers::Complaint;
+use fillwright::answers::fill::Answer;
 use fillwright::quantity::Volume;
+use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
 use super::octane_missing::OctaneMissing;

@@ -1,6 +1,6 @@
 //! After the last step: the click, and the record in the log.
 
-use fillwright::logbook::Field;
+use fillwright::document::Field;
 use leptos::prelude::*;
 
 use super::put_in::some_is_in;

@@ -1,5 +1,5 @@
-use fillwright::logbook::{Answer, Printer};
-use fillwright::quantity::notation::OctaneScale;
+use fillwright::answers::fill::Answer;
+use fillwright::quantity::notation::{OctaneScale, Printer};
 use fillwright::quantity::{Band, Money, Volume};
 use leptos::prelude::*;
 

@@ -1,7 +1,9 @@
 //! What is printed.
 
-use fillwright::logbook::{Answer, CarFile, Printer};
+use fillwright::answers::fill::Answer;
+use fillwright::document::CarFile;
 use fillwright::quantity::Volume;
+use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
 use super::put_in::{ABOVE_TEN, LAST_WORD, VAPOUR, may_be_above_ten};

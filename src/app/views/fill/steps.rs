@@ -1,6 +1,8 @@
 //! The steps at the pump, one at a time.
 
-use fillwright::logbook::{Answer, Document, Entry, Field, FuelForm, FuelPart, Measure, Printer};
+use fillwright::answers::fill::Answer;
+use fillwright::document::{Document, Field, FuelForm, FuelPart};
+use fillwright::quantity::notation::{Entry, Measure, Printer};
 use fillwright::quantity::{Band, Volume};
 use leptos::prelude::*;
 

@@ -1,4 +1,6 @@
-use fillwright::logbook::{Entry, Field, History, Id, Measure, StartForm};
+use fillwright::answers::tank::History;
+use fillwright::document::{Field, Id, StartForm};
+use fillwright::quantity::notation::{Entry, Measure};
 use fillwright::tank::LevelReading;
 use leptos::prelude::*;
 

@@ -1,4 +1,5 @@
-use fillwright::logbook::{Answer, Printer};
+use fillwright::answers::fill::Answer;
+use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Band, Share};
 use leptos::prelude::*;
 

@@ -1,5 +1,5 @@
+use fillwright::document::{Document, Field, FuelForm, FuelPart};
 use fillwright::fuel::grades::CATALOGUE;
-use fillwright::logbook::{Document, Field, FuelForm, FuelPart};
 use leptos::prelude::*;
 
 use super::Shelf;

@@ -3,7 +3,7 @@
 mod add;
 mod offer;
 
-use fillwright::logbook::{Document, FuelForm};
+use fillwright::document::{Document, FuelForm};
 use leptos::prelude::*;
 
 use crate::app::state::State;

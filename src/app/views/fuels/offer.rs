@@ -1,6 +1,6 @@
+use fillwright::document::{Document, Field, FuelForm, FuelPart, HaltForm};
 use fillwright::fuel::grades;
-use fillwright::logbook::road::HaltForm;
-use fillwright::logbook::{Document, Field, FuelForm, FuelPart, Measure};
+use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use crate::app::stages::Folded;
@@ -162,7 +162,7 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
         state.document.update(|it| {
             if let Some(mut own) = find(it, id).cloned() {
                 own.id = it.here.next_id();
-                own.put_in = fillwright::logbook::Entry::default();
+                own.put_in = fillwright::quantity::notation::Entry::default();
                 it.here.car.own_fuels.push(own);
             }
         });

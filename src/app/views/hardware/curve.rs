@@ -1,5 +1,4 @@
-use fillwright::logbook::workshop::{CurveForm, Place, Slot};
-use fillwright::logbook::{CurvePart, Document, Field};
+use fillwright::document::{CurveForm, CurvePart, Document, Field, Place, Slot};
 use fillwright::power::AirCorrection;
 use leptos::prelude::*;
 

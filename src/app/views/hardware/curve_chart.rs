@@ -1,8 +1,9 @@
-use fillwright::logbook::Printer;
-use fillwright::logbook::workshop::{CurveRead, SetLimit, Workshop, WorkshopReading};
+use fillwright::answers::hardware::{CurveRead, SetLimit, WorkshopReading};
+use fillwright::document::Workshop;
 use fillwright::power::{Limit as PowerLimit, LimitOf, PowerCurve};
 use fillwright::quantity::AngularVelocity;
-use fillwright::quantity::notation::workshop::{ENGINE_SPEED, POWER, TORQUE};
+use fillwright::quantity::notation::Printer;
+use fillwright::quantity::notation::hardware::{ENGINE_SPEED, POWER, TORQUE};
 use leptos::prelude::*;
 
 use super::gains::Gains;
@@ -178,7 +179,7 @@ fn course(
 
 #[cfg(test)]
 mod tests {
-    use fillwright::logbook::Document;
+    use fillwright::document::Document;
     use fillwright::quantity::notation::DecimalMark;
 
     use super::*;

@@ -1,10 +1,10 @@
 //! The table of a curve: typed, pasted or from a file, and what was understood.
 
-use fillwright::logbook::curve_table::{
+use fillwright::answers::hardware::curve_table::{
     ColumnChoice, CurveTable, CurveTableError, LONGEST_TABLE, Place as InHeading,
 };
-use fillwright::logbook::workshop::{ColumnForm, CurveForm, Place, ValueUnit};
-use fillwright::logbook::{CurvePart, Entry, Field, Printer};
+use fillwright::document::{ColumnForm, CurveForm, CurvePart, Field, Place, ValueUnit};
+use fillwright::quantity::notation::{Entry, Printer};
 use leptos::prelude::*;
 
 use super::curve::{find, find_mut, read, set};

@@ -1,5 +1,4 @@
-use fillwright::logbook::workshop::{CurveForm, Workshop};
-use fillwright::logbook::{Document, Field};
+use fillwright::document::{CurveForm, Document, Field, Workshop};
 use leptos::prelude::*;
 
 use super::curve::one;

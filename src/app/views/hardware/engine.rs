@@ -1,5 +1,4 @@
-use fillwright::logbook::Field;
-use fillwright::logbook::workshop::{Mark, PartKind, Slot};
+use fillwright::document::{Field, Mark, PartKind, Slot};
 use leptos::prelude::*;
 
 use super::section::need;

@@ -1,6 +1,6 @@
-use fillwright::logbook::Printer;
-use fillwright::logbook::workshop::WorkshopReading;
+use fillwright::answers::hardware::WorkshopReading;
 use fillwright::power::compare;
+use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
 use crate::app::state::State;

@@ -1,5 +1,6 @@
-use fillwright::logbook::workshop::{Standing, Workshop};
-use fillwright::logbook::{Field, Printer};
+use fillwright::answers::hardware::Standing;
+use fillwright::document::{Field, Workshop};
+use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
 use super::sheet::is_ready;

@@ -1,5 +1,4 @@
-use fillwright::logbook::Field;
-use fillwright::logbook::workshop::{BlendForm, Slot};
+use fillwright::document::{BlendForm, Field, Slot};
 use leptos::prelude::*;
 
 use super::section::need;

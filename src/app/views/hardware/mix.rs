@@ -1,5 +1,4 @@
-use fillwright::logbook::Field;
-use fillwright::logbook::workshop::Slot;
+use fillwright::document::{Field, Slot};
 use leptos::prelude::*;
 
 use super::section::need;
@@ -33,7 +32,7 @@ pub(super) fn MixSection() -> impl IntoView {
         }
     });
     let by_mass = holds(move || state.document.with(|it| it.here.workshop.mix_by_mass));
-    let measure = fillwright::logbook::Measure::Volume;
+    let measure = fillwright::quantity::notation::Measure::Volume;
     let unit = said(move || {
         let volume = || state.printer.with(|it| it.unit(measure).to_owned());
         if by_mass.get() { "kg".to_owned() } else { volume() }

@@ -23,7 +23,7 @@ mod tables;
 mod use_chart;
 mod workings;
 
-use fillwright::logbook::share::Kind;
+use fillwright::share::Kind;
 use leptos::prelude::*;
 
 use super::share::ShareCard;

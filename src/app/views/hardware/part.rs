@@ -1,5 +1,4 @@
-use fillwright::logbook::workshop::{Fields, Mark, PartForm, PartKind};
-use fillwright::logbook::{Document, Field};
+use fillwright::document::{Document, Field, Fields, Mark, PartForm, PartKind};
 use leptos::prelude::*;
 
 use super::part_rows::{marks_of, rows_of};

@@ -1,6 +1,6 @@
 //! What is asked of each kind of part.
 
-use fillwright::logbook::workshop::{Mark, PartKind, Slot};
+use fillwright::document::{Mark, PartKind, Slot};
 
 use super::slots::Row;
 

@@ -1,5 +1,4 @@
-use fillwright::logbook::Field;
-use fillwright::logbook::workshop::Slot;
+use fillwright::document::{Field, Slot};
 use leptos::prelude::*;
 
 use super::part::{adders, ids, names, one};

@@ -1,4 +1,4 @@
-use fillwright::logbook::Field;
+use fillwright::document::Field;
 use leptos::prelude::*;
 
 use crate::app::state::State;

@@ -1,7 +1,6 @@
-use fillwright::logbook::workshop::{BlendForm, Workshop};
-use fillwright::logbook::{Document, Printer};
-use fillwright::quantity::notation::parse_share;
-use fillwright::quantity::notation::workshop::POWER;
+use fillwright::document::{BlendForm, Document, Workshop};
+use fillwright::quantity::notation::hardware::POWER;
+use fillwright::quantity::notation::{Printer, parse_share};
 use fillwright::quantity::{Band, CrankPower};
 
 use crate::app::charts::graph::{Axis, Course, Graph, Limit, Line, Mark, Point, Side, Window};

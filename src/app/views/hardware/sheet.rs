@@ -1,7 +1,8 @@
 //! What is printed.
 
-use fillwright::logbook::workshop::{Fields, Mark, Workshop, WorkshopReading};
-use fillwright::logbook::{CarFile, Field, Printer};
+use fillwright::answers::hardware::WorkshopReading;
+use fillwright::document::{CarFile, Field, Fields, Mark, Workshop};
+use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
 use super::figures::{share_graph, use_graph};
@@ -126,7 +127,7 @@ fn engine_facts(workshop: &Workshop, reading: &WorkshopReading, printer: &Printe
 fn values<'a>(
     rows: impl Iterator<Item = &'a Row>,
     texts: &Fields,
-    field: &dyn Fn(fillwright::logbook::workshop::Slot) -> Field,
+    field: &dyn Fn(fillwright::document::Slot) -> Field,
     reading: &WorkshopReading,
     printer: &Printer,
 ) -> Vec<Fact> {

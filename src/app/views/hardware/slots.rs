@@ -1,7 +1,8 @@
 //! The fields of the workshop: one widget draws them all, from tables.
 
-use fillwright::logbook::workshop::{Fields, Mark, PartForm, Slot};
-use fillwright::logbook::{CurvePart, Document, Entry, Field, Measure, Printer};
+use fillwright::document::{CurvePart, Document, Field};
+use fillwright::document::{Fields, Mark, PartForm, Slot};
+use fillwright::quantity::notation::{Entry, Measure, Printer};
 use leptos::prelude::*;
 
 use crate::app::state::State;
@@ -238,8 +239,7 @@ pub(super) fn fields(owner: Owner, rows: &'static [Row]) -> AnyView {
 
 #[cfg(test)]
 mod tests {
-    use fillwright::logbook::Id;
-    use fillwright::logbook::workshop::PartKind;
+    use fillwright::document::{Id, PartKind};
     use fillwright::quantity::notation::Units;
 
     use super::*;

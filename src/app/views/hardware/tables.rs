@@ -1,7 +1,8 @@
 //! Figures in tables and lists, and what they are made of.
 
-use fillwright::logbook::Printer;
-use fillwright::logbook::workshop::{HardwareAnswer, PartAnswer, Workshop};
+use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
+use fillwright::document::Workshop;
+use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{CrankPower, WheelPower};
 use leptos::prelude::*;
 

@@ -1,7 +1,8 @@
-use fillwright::logbook::Printer;
-use fillwright::logbook::workshop::{HardwareAnswer, PartAnswer, Workshop};
+use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
+use fillwright::document::Workshop;
 use fillwright::quantity::AngularVelocity;
-use fillwright::quantity::notation::workshop::ENGINE_SPEED;
+use fillwright::quantity::notation::Printer;
+use fillwright::quantity::notation::hardware::ENGINE_SPEED;
 
 use crate::app::charts::graph::{Axis, Course, Graph, Limit, Line, Mark, Point, Side};
 use crate::app::wording::hardware;
@@ -110,10 +111,10 @@ fn limits(answer: &HardwareAnswer, workshop: &Workshop) -> Vec<Limit> {
 
 #[cfg(test)]
 mod tests {
+    use fillwright::answers::hardware::WorkshopReading;
+    use fillwright::document::{Document, PartKind, Slot};
     use fillwright::fuel::Content;
-    use fillwright::logbook::workshop::{PartKind, Slot, WorkshopReading};
-    use fillwright::logbook::{Document, Entry};
-    use fillwright::quantity::notation::DecimalMark;
+    use fillwright::quantity::notation::{DecimalMark, Entry};
     use fillwright::quantity::{Band, Share};
 
     use super::*;

@@ -1,5 +1,5 @@
-use fillwright::logbook::Field;
-use fillwright::logbook::workshop::{Assumption, Workshop};
+use fillwright::answers::hardware::Assumption;
+use fillwright::document::{Field, Workshop};
 use leptos::prelude::*;
 
 use super::part_rows::rows_of;

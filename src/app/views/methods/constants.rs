@@ -1,5 +1,5 @@
 use fillwright::fuel::{self, Constant};
-use fillwright::logbook::Printer;
+use fillwright::quantity::notation::Printer;
 use fillwright::tank::{self, Figure};
 use fillwright::{hardware, source::Source};
 use leptos::prelude::*;

@@ -1,5 +1,6 @@
-use fillwright::logbook::Printer;
-use fillwright::logbook::methods::{self, Formula, Method, Symbol};
+use fillwright::methods;
+use fillwright::methods::{Formula, Method, Symbol};
+use fillwright::quantity::notation::Printer;
 use fillwright::source::Source;
 use leptos::prelude::*;
 

@@ -1,6 +1,6 @@
 use fillwright::fuel::Grade;
 use fillwright::fuel::grades::CATALOGUE;
-use fillwright::logbook::Printer;
+use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
 use super::constants::{drawn_table, source_cells};

@@ -1,4 +1,4 @@
-use fillwright::logbook::Printer;
+use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
 use crate::app::wording::hardware::{CAUTIONS, FLUID_CAUTIONS, RULES_FIRST};

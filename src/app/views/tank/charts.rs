@@ -1,4 +1,6 @@
-use fillwright::logbook::{Event, History, Passage, Printer, TankAnswer, What};
+use fillwright::answers::tank::{History, Passage, TankAnswer};
+use fillwright::document::{Event, What};
+use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Band, Share, Volume};
 use fillwright::tank::Estimate;
 use leptos::prelude::*;

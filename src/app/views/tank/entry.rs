@@ -1,7 +1,9 @@
-use fillwright::logbook::{
-    ContentsForm, Draft, Entry, EntryPart, Field, FillEntry, LevelForm, Oddity, SensorForm,
-    TripForm, TubeTestForm, What,
+use fillwright::answers::tank::Oddity;
+use fillwright::document::{
+    ContentsForm, Draft, EntryPart, Field, FillEntry, LevelForm, SensorForm, TripForm,
+    TubeTestForm, What,
 };
+use fillwright::quantity::notation::Entry;
 use leptos::prelude::*;
 
 use super::entry_fields::fields_of;

@@ -1,12 +1,13 @@
-use fillwright::logbook::{Draft, Event, Id, Passage, Printer};
+use fillwright::answers::tank::Passage;
+use fillwright::document::{Draft, Event, Id};
+use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
-use crate::app::device;
-use crate::app::route;
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{Button, Drawn, UndoAtEntry, When, holds, said};
 use crate::app::wording::tank;
+use crate::app::{device, route};
 
 /// Entries shown at first, and with each press for more.
 const PAGE: usize = 20;

@@ -1,4 +1,5 @@
-use fillwright::logbook::{Printer, TankAnswer, TankVerdict};
+use fillwright::answers::tank::{TankAnswer, TankVerdict};
+use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
 use super::workings::Workings;

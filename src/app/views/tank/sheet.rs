@@ -1,6 +1,8 @@
 //! What is printed.
 
-use fillwright::logbook::{CarFile, History, Printer, TankAnswer};
+use fillwright::answers::tank::{History, TankAnswer};
+use fillwright::document::CarFile;
+use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
 use super::log::Told;

@@ -1,6 +1,6 @@
+use fillwright::answers::trip::{RoadPlan, Turn};
 use fillwright::calibration::Verdict;
-use fillwright::logbook::Printer;
-use fillwright::logbook::road::{RoadPlan, Turn};
+use fillwright::quantity::notation::Printer;
 use fillwright::trip::Done;
 use leptos::prelude::*;
 

@@ -1,4 +1,4 @@
-use fillwright::logbook::{Document, Field, FuelForm, HaltPart};
+use fillwright::document::{Document, Field, FuelForm, HaltPart};
 use leptos::prelude::*;
 
 use super::halts::lead_to;
@@ -199,7 +199,7 @@ fn planned(state: State, id: u32) -> Option<Planned> {
     let share = departure.share?;
     Some(state.printer.with_untracked(|printer| Planned {
         share: printer.number(share.expected().percent(), 1),
-        level: fillwright::logbook::Entry {
+        level: fillwright::quantity::notation::Entry {
             text: printer.volume_number(departure.level.expected()),
             typed_in: printer.units,
         },

@@ -1,4 +1,4 @@
-use fillwright::logbook::{Field, HaltPart, RoutePart};
+use fillwright::document::{Field, HaltPart, RoutePart};
 use leptos::prelude::*;
 
 use super::halt::{HaltCard, HaltCardProps};

@@ -12,8 +12,8 @@ mod strip;
 mod way;
 mod wish;
 
-use fillwright::logbook::share::Kind;
-use fillwright::logbook::{Document, Field};
+use fillwright::document::{Document, Field};
+use fillwright::share::Kind;
 use leptos::prelude::*;
 
 use super::share::ShareCard;

@@ -1,7 +1,8 @@
 //! Changes to the list of stops.
 
-use fillwright::logbook::road::{HaltForm, RouteForm};
-use fillwright::logbook::{AimForm, CarFile, Document, Entry, FuelForm, StartForm, StopForm};
+use fillwright::document::{AimForm, CarFile, Document, FuelForm, StartForm, StopForm};
+use fillwright::document::{HaltForm, RouteForm};
+use fillwright::quantity::notation::Entry;
 
 /// The stop with this number.
 pub(super) fn find(document: &Document, id: u32) -> Option<&HaltForm> {
@@ -107,7 +108,7 @@ pub(super) fn arrive(car: &mut CarFile, id: u32, planned: Option<Planned>, has_l
 
 #[cfg(test)]
 mod tests {
-    use fillwright::logbook::Id;
+    use fillwright::document::Id;
 
     use super::*;
 

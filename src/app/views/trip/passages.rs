@@ -1,6 +1,6 @@
+use fillwright::answers::trip::RoadPlan;
 use fillwright::calibration::Judgement;
-use fillwright::logbook::Printer;
-use fillwright::logbook::road::RoadPlan;
+use fillwright::quantity::notation::Printer;
 use fillwright::trip::Passage;
 use leptos::prelude::*;
 

@@ -1,7 +1,8 @@
 //! What is printed.
 
-use fillwright::logbook::road::RoadPlan;
-use fillwright::logbook::{CarFile, Printer};
+use fillwright::answers::trip::RoadPlan;
+use fillwright::document::CarFile;
+use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
 use super::answer::{of_plan, report};

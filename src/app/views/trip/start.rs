@@ -1,4 +1,6 @@
-use fillwright::logbook::{Field, History, Measure, RoutePart, StartForm};
+use fillwright::answers::tank::History;
+use fillwright::document::{Field, RoutePart, StartForm};
+use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use super::need;

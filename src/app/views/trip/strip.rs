@@ -1,5 +1,5 @@
-use fillwright::logbook::Printer;
-use fillwright::logbook::road::{Place, RoadPlan};
+use fillwright::answers::trip::{Place, RoadPlan};
+use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Share, Volume};
 use leptos::prelude::*;
 

@@ -1,4 +1,5 @@
-use fillwright::logbook::{Field, HaltPart, Measure};
+use fillwright::document::{Field, HaltPart};
+use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use super::order::{find, find_mut};

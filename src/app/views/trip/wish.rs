@@ -1,5 +1,5 @@
-use fillwright::logbook::road::PreferForm;
-use fillwright::logbook::{Field, Measure, RoutePart};
+use fillwright::document::{Field, PreferForm, RoutePart};
+use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use super::need;

@@ -1,9 +1,10 @@
-use fillwright::logbook::Printer;
-use fillwright::logbook::curve_table::{Column, CurveTable, Meaning};
-use fillwright::logbook::workshop::{CurveRead, Place};
+use fillwright::answers::hardware::CurveRead;
+use fillwright::answers::hardware::curve_table::{Column, CurveTable, Meaning};
+use fillwright::document::Place;
 use fillwright::power::{
     AirCorrection, BandGain, Crossing, DrivelineLoss, Gain, LimitOf, Peak, PeakChange, PowerCurve,
 };
+use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{CrankPower, Torque, WheelPower};
 
 use super::Fact;
@@ -51,8 +52,12 @@ pub(crate) fn column(at: usize, column: &Column) -> String {
         },
     };
     match column.place.filter(|_| column.is_read) {
-        Some(fillwright::logbook::curve_table::Place::Wheels) => meaning += ", at the wheels",
-        Some(fillwright::logbook::curve_table::Place::Crank) => meaning += ", at the crank",
+        Some(fillwright::answers::hardware::curve_table::Place::Wheels) => {
+            meaning += ", at the wheels"
+        }
+        Some(fillwright::answers::hardware::curve_table::Place::Crank) => {
+            meaning += ", at the crank"
+        }
         None => {}
     }
     format!("Column {}{named}: {meaning}", at + 1)

@@ -19,7 +19,7 @@ pub(crate) use verdict::{
 };
 
 use fillwright::hardware::Recipe;
-use fillwright::logbook::Printer;
+use fillwright::quantity::notation::Printer;
 
 pub(crate) use super::tank::with_unit;
 

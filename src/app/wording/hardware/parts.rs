@@ -1,8 +1,7 @@
+use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
+use fillwright::document::{Mark, PartForm, PartKind, Workshop};
 use fillwright::hardware::{LargestShare, Requirement};
-use fillwright::logbook::Printer;
-use fillwright::logbook::workshop::{
-    HardwareAnswer, Mark, PartAnswer, PartForm, PartKind, Workshop,
-};
+use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Band, CrankPower};
 
 /// What a kind of part is called.

@@ -1,9 +1,9 @@
-use fillwright::logbook::Printer;
-use fillwright::logbook::workshop::{
-    AirAnswer, CrossedLimit, FluidAnswer, HardwareAnswer, PartAnswer, Standing, Workshop,
-    WorkshopReading,
+use fillwright::answers::hardware::{
+    AirAnswer, CrossedLimit, FluidAnswer, HardwareAnswer, PartAnswer, Standing, WorkshopReading,
 };
+use fillwright::document::Workshop;
 use fillwright::quantity::MassRate;
+use fillwright::quantity::notation::Printer;
 
 use super::Fact;
 use super::curves::curve;
@@ -230,10 +230,9 @@ pub(crate) fn fluid_facts(
 
 #[cfg(test)]
 mod tests {
+    use fillwright::document::{Document, PartForm, PartKind, Slot};
     use fillwright::fuel::Content;
-    use fillwright::logbook::workshop::{PartForm, PartKind, Slot};
-    use fillwright::logbook::{Document, Entry};
-    use fillwright::quantity::notation::DecimalMark;
+    use fillwright::quantity::notation::{DecimalMark, Entry};
     use fillwright::quantity::{Band, Share};
 
     use super::*;

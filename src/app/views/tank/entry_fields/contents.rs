@@ -1,4 +1,5 @@
-use fillwright::logbook::{BeforeForm, ContentsForm, EntryPart, Field, LevelForm, Measure, What};
+use fillwright::document::{BeforeForm, ContentsForm, EntryPart, Field, LevelForm, What};
+use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use super::{EntryMeasure, EntryText, what, what_mut};

@@ -1,4 +1,5 @@
-use fillwright::logbook::{EntryPart, Measure, What};
+use fillwright::document::{EntryPart, What};
+use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use super::EntryMeasure;

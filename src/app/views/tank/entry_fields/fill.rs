@@ -1,7 +1,7 @@
-use fillwright::logbook::{
-    BeforeForm, ContentsForm, Document, EntryPart, Field, FuelForm, FuelPart, LevelForm, Measure,
-    What,
+use fillwright::document::{
+    BeforeForm, ContentsForm, Document, EntryPart, Field, FuelForm, FuelPart, LevelForm, What,
 };
+use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use super::contents::{ContentsFields, LevelFields};

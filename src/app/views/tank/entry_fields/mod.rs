@@ -5,7 +5,8 @@ mod drain;
 mod fill;
 mod readings;
 
-use fillwright::logbook::{Document, Entry, EntryPart, Field, Measure, What};
+use fillwright::document::{Document, EntryPart, Field, What};
+use fillwright::quantity::notation::{Entry, Measure};
 use leptos::prelude::*;
 
 use crate::app::state::State;

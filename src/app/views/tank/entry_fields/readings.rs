@@ -1,4 +1,4 @@
-use fillwright::logbook::{EntryPart, What};
+use fillwright::document::{EntryPart, What};
 use fillwright::tank::{SensorScale, TubeTestMethod};
 use leptos::prelude::*;
 

@@ -1,0 +1,15 @@
+//! What is wrong with a field, said beside it.
+
+use crate::document::Field;
+
+/// What is missing in a field, or wrong with it: what was given, what is allowed, what to
+/// do.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Complaint {
+    /// The field.
+    pub field: Field,
+    /// What to say beside it.
+    pub message: String,
+    /// Whether it is only still to be filled in: nothing that was typed is wrong.
+    pub is_missing: bool,
+}

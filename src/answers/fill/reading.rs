@@ -1,0 +1,325 @@
+//! From typed texts to the fill they describe. All input is checked here, once.
+
+use super::refusal::say;
+use crate::answers::field_error::Complaint;
+use crate::answers::reading::{ContentsFields, ContentsTexts, Fuel, Known, LevelFields, Reader};
+use crate::calibration::{Calibration, FluidState};
+use crate::document::{AimForm, Document, Field, FillForm, FuelPart, StartForm, StopForm};
+use crate::fill::{Aim, Offer, Problem, Stop, Tank};
+use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture, MolarDensity};
+use crate::quantity::notation::{Consumption, Printer, VolumeUnit, parse_share};
+use crate::quantity::{Band, Share, Volume};
+use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR, Doubt, Estimator};
+
+/// The fields of a level under Fill.
+const LEVEL_FIELDS: LevelFields = LevelFields { level: Field::Level, error: Field::LevelError };
+
+/// The fill that the texts describe.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Asked {
+    /// The fill.
+    pub problem: Problem,
+    /// The fuels on offer, in the order of the problem's offers.
+    pub fuels: Vec<Fuel>,
+    /// What is in the tank beside petrol and ethanol.
+    pub tank_extras: Extras,
+    /// The motor octane number of what is in the tank.
+    pub tank_mon: Option<f64>,
+    /// What of a level read now does not fit with the log.
+    pub doubt: Option<Doubt>,
+    /// The reference fuel for comparisons.
+    pub reference: Share,
+    /// Consumption on the reference fuel.
+    pub consumption: Option<Consumption>,
+    /// The calibrations, with their ids.
+    pub calibrations: Vec<(u32, Calibration)>,
+    /// Whether nothing more is wanted than to know what is in.
+    pub as_poured: bool,
+    /// Whether the tank is to be filled as far as the stop rule says even where that
+    /// breaks the aim.
+    pub anyway: bool,
+    /// Where an octane number is missing that the aim asks for: the plan then leaves
+    /// octane out, and no verdict counts on it.
+    pub octane_missing: Vec<Field>,
+    /// The injection fluid.
+    pub fluid: FluidState,
+    /// The step in which a person can stop the pump.
+    pub pump_step: Option<Volume>,
+}
+
+impl Asked {
+    /// What is in the tank, as expected.
+    pub(crate) fn present(&self) -> Mixture {
+        let tank = &self.problem.tank;
+        let content = Content { ethanol: tank.share, extras: self.tank_extras };
+        let litre = VolumeUnit::Litre.quantity(1.0);
+        content.litre(Corner::Expected, &HydrocarbonBase::default())
+            * (tank.level.expected() / litre).value
+    }
+
+    /// These volumes of the fuels on offer, poured together.
+    pub(crate) fn mixture_of(&self, volumes: &[Volume]) -> Mixture {
+        let litre = VolumeUnit::Litre.quantity(1.0);
+        let parts = self.fuels.iter().zip(volumes);
+        parts.map(|(fuel, volume)| fuel.litre * (*volume / litre).value).sum()
+    }
+}
+
+/// What the texts mean, and what is wrong with them.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Interpretation {
+    /// The fill, when enough of it is understood.
+    pub asked: Option<Asked>,
+    /// What is wrong, in the order of the fields.
+    pub complaints: Vec<Complaint>,
+}
+
+/// What a fill starts from.
+struct Start {
+    tank: Tank,
+    extras: Extras,
+    mon: Option<f64>,
+    doubt: Option<Doubt>,
+}
+
+/// Reads the document's texts.
+///
+/// `log` is what the log tells of the tank, for a fill that starts from there.
+pub fn interpret(
+    document: &Document,
+    log: Option<&Estimator>,
+    printer: &Printer,
+) -> Interpretation {
+    let mut reader = Reader::of_money(printer, &document.settings);
+    let asked = reader.asked(document, log);
+    Interpretation { asked, complaints: reader.complaints }
+}
+
+impl Reader<'_> {
+    fn asked(&mut self, document: &Document, log: Option<&Estimator>) -> Option<Asked> {
+        let (car, fill) = (&document.here.car, &document.here.fill);
+        let known = self.car(car);
+        let (capacity, consumption) = (known.capacity, known.consumption);
+        let step = &document.settings.pump_step;
+        let pump_step = self.volume(Field::PumpStep, step, None).flatten();
+        let calibrations = self.calibrations(&car.calibrations);
+        let start = match fill.start {
+            StartForm::Typed => self.typed_start(fill, &known),
+            StartForm::Log => self.start_from_log(fill, &known, log),
+        };
+        let (offers, fuels) = fill
+            .offers
+            .iter()
+            .filter_map(|form| {
+                let field = |part| Field::Fuel(form.id, part);
+                self.fuel(form, field, capacity)
+            })
+            .unzip::<_, _, Vec<_>, Vec<_>>();
+        if fill.offers.is_empty() {
+            self.ask_for(Field::Offers, "Add the fuels on offer here.");
+        }
+        let aim = self.aim(fill, &calibrations);
+        let stop = self.stop(fill, &known);
+        let (aim, ron_min) = aim?;
+        let stop = stop?;
+        // A fuel that could not be read would make the plan wrong, not smaller.
+        if offers.len() < fill.offers.len() || offers.is_empty() {
+            return None;
+        }
+        let Start { mut tank, extras, mon, doubt } = start?;
+        if fill.clicked {
+            tank.level = level_by_click(&tank, &offers);
+        }
+        let is_empty = tank.level.expected() <= tank.capacity * 0.0;
+        if is_empty && stop == Stop::Least && fill.aim != AimForm::AsPoured {
+            self.complain(
+                Field::Stop,
+                "An empty tank has no blend to change: choose how much to fill.",
+            );
+            return None;
+        }
+        let octane_missing = ron_min.map_or_else(Vec::new, |_| {
+            octane_missing(&tank, &fuels, |place| Some(offers[place].ron))
+        });
+        let problem = Problem {
+            tank,
+            offers,
+            aim,
+            ron_min: ron_min.filter(|_| octane_missing.is_empty()),
+            stop,
+            objective: stop.usual_objective(),
+            molar_density: MolarDensity::default(),
+            meter_error: DISPENSER_ERROR.value,
+        };
+        match problem.checked() {
+            Ok(problem) => Some(Asked {
+                problem,
+                fuels,
+                tank_extras: extras,
+                tank_mon: mon,
+                doubt,
+                reference: known.reference,
+                consumption,
+                calibrations,
+                as_poured: fill.aim == AimForm::AsPoured,
+                anyway: fill.anyway,
+                octane_missing,
+                fluid: car.fluid,
+                pump_step,
+            }),
+            Err(error) => {
+                let (field, message) = say(&error, &fill.offers, self.printer);
+                if error.is_missing() {
+                    self.ask_for(field, message);
+                } else {
+                    self.complain(field, message);
+                }
+                None
+            }
+        }
+    }
+
+    /// What is in the tank, from what was typed.
+    fn typed_start(&mut self, fill: &FillForm, known: &Known) -> Option<Start> {
+        let fields = ContentsFields {
+            level: Field::Level,
+            error: Field::LevelError,
+            share: Field::TankShare,
+            range: Field::TankShareRange,
+            extras: Field::TankExtra,
+            octane: Field::TankOctane,
+            mon: Field::TankMon,
+        };
+        let texts = ContentsTexts {
+            level: &fill.level,
+            reading: fill.reading,
+            error: &fill.level_error,
+            share: &fill.share,
+            range: &fill.share_range,
+            extras: &fill.extras,
+            how_sure: fill.how_sure,
+            octane: &fill.octane,
+            mon: &fill.mon,
+        };
+        let contents = self.contents(&texts, fields, known)?;
+        let tank = Tank {
+            capacity: known.capacity?,
+            level: contents.level,
+            share: contents.share,
+            ron: contents.ron,
+            reserve: known.reserve?,
+        };
+        Some(Start { tank, extras: contents.extras, mon: contents.mon, doubt: None })
+    }
+
+    /// What is in the tank, from the log and, if one was read just now, the level.
+    fn start_from_log(
+        &mut self,
+        fill: &FillForm,
+        known: &Known,
+        log: Option<&Estimator>,
+    ) -> Option<Start> {
+        let level =
+            self.level(&fill.level, fill.reading, &fill.level_error, LEVEL_FIELDS, known)?;
+        let Some(log) = log else {
+            self.ask_for(
+                Field::Start,
+                "The log tells nothing of the tank yet: type what is in it, and record the fill.",
+            );
+            return None;
+        };
+        let mut log = log.clone();
+        let doubt = level.and_then(|level| log.take(&level));
+        let estimate = log.estimate();
+        let tank = Tank {
+            capacity: known.capacity?,
+            level: estimate.level,
+            share: estimate.share,
+            ron: estimate.ron.map(|ron| ron.low()),
+            reserve: known.reserve?,
+        };
+        let mon = estimate.mon.map(|mon| mon.low());
+        Some(Start { tank, extras: estimate.extras, mon, doubt })
+    }
+
+    fn aim(
+        &mut self,
+        fill: &FillForm,
+        calibrations: &[(u32, Calibration)],
+    ) -> Option<(Aim, Option<f64>)> {
+        match fill.aim {
+            AimForm::Share => {
+                let share = self.optional(Field::AimShare, &fill.aim_share, parse_share);
+                let share =
+                    self.required(Field::AimShare, share, "Give the blend you want, such as E30.")?;
+                Some((Aim::share(share), None))
+            }
+            // Any blend will do, whatever it turns out to be.
+            AimForm::AsPoured => Some((Aim::window(Share::ZERO, Share::ONE).ok()?, None)),
+            AimForm::Calibration(wanted) => {
+                let found = calibrations.iter().find(|(id, _)| *id == wanted);
+                let Some((_, calibration)) = found else {
+                    self.complain(
+                        Field::AimCalibration,
+                        "This calibration is incomplete or gone: see Car, or choose another aim.",
+                    );
+                    return None;
+                };
+                let aim = Aim::window(calibration.low, calibration.high).ok()?;
+                Some((aim, calibration.ron_min))
+            }
+        }
+    }
+
+    fn stop(&mut self, fill: &FillForm, known: &Known) -> Option<Stop> {
+        if fill.aim == AimForm::AsPoured {
+            return Some(Stop::Least);
+        }
+        match fill.stop {
+            StopForm::Brim => Some(Stop::Brim),
+            StopForm::Least => Some(Stop::Least),
+            StopForm::Level => {
+                let level = self.level_wanted(Field::StopLevel, &fill.stop_level, known);
+                self.required(Field::StopLevel, level, "Give the level to stop at, such as 3/4.")
+                    .map(Stop::Level)
+            }
+            StopForm::AtMost => {
+                let most = self.volume(Field::StopVolume, &fill.stop_volume, known.capacity);
+                self.required(Field::StopVolume, most, "Give the volume to stop after.")
+                    .map(Stop::AtMost)
+            }
+            StopForm::Budget => {
+                let money = self.money(Field::StopMoney, &fill.stop_money);
+                self.required(Field::StopMoney, money, "Give the sum of money to stop after.")
+                    .map(Stop::Budget)
+            }
+        }
+    }
+}
+
+/// Where an octane number is missing: of what is in the tank, and of the fuels that count.
+/// `octane` tells that of a fuel by its place, or that the fuel does not count.
+pub(crate) fn octane_missing(
+    tank: &Tank,
+    fuels: &[Fuel],
+    octane: impl Fn(usize) -> Option<Option<f64>>,
+) -> Vec<Field> {
+    let of_tank = tank.ron.is_none() && tank.level.expected() > Volume::default();
+    let of_fuels = fuels.iter().enumerate().filter(|(place, _)| octane(*place) == Some(None));
+    let of_fuels = of_fuels.map(|(_, fuel)| Field::Fuel(fuel.id, FuelPart::Octane));
+    of_tank.then_some(Field::TankOctane).into_iter().chain(of_fuels).collect()
+}
+
+/// The level before the fill, told by the click at the end of it: what was put in
+/// made the tank full, give or take how well a click repeats.
+fn level_by_click(tank: &Tank, offers: &[Offer]) -> Band<Volume> {
+    let poured: Volume = offers.iter().map(|offer| offer.poured).sum();
+    let nothing = poured * 0.0;
+    if poured <= nothing || poured > tank.capacity {
+        return tank.level;
+    }
+    let before = tank.capacity - poured;
+    let low = before - VolumeUnit::Litre.quantity(CLICK_ERROR_L.value);
+    Band::enclosing(before, [if low > nothing { low } else { nothing }, before])
+        .unwrap_or(tank.level)
+}

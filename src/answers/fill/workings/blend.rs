@@ -1,0 +1,312 @@
+//! What the blend is: density, air-fuel ratio, heating value, octane, lambda.
+
+use uom::si::molar_concentration::mole_per_liter;
+
+use super::{CONSERVATION, Derivation, constant, derived, letter, litres};
+use crate::answers::fill::answer::Blend;
+use crate::fuel::{Constant, Corner, MixtureParts, MolarDensity, constants as c};
+use crate::quantity::notation::VolumeUnit;
+use crate::quantity::{Share, Volume};
+use crate::source::{Confidence, Source, SourceKind};
+use crate::workings::{Expression, literal, number, sum};
+
+const MASS_BALANCE: Source = derived("mean by mass; complete combustion of C, H and O with air");
+const EQUAL_AIR: Source = derived("equal air and equal lambda, fuel metered by volume");
+const ENERGY: Source = derived("mean by volume of density times lower heating value");
+const INJECTOR: Source = derived(
+    "Bernoulli: at given pressure and time an injector's mass flow goes with the square root of density",
+);
+const AKI: Source = Source {
+    kind: SourceKind::Definition,
+    citation: "anti-knock index (RON + MON) / 2, as posted under ASTM D4814",
+    confidence: Confidence::Secondary,
+};
+const MOLAR_RULE: Source = Source {
+    kind: SourceKind::Paper,
+    citation: "linear rule by moles: SAE 2012-01-1274 (abstract), which finds measured blends somewhat greater",
+    confidence: Confidence::Secondary,
+};
+
+/// Densities and air-fuel ratios of a blend, as expressions.
+struct OfBlend {
+    density: Expression,
+    afr: Expression,
+}
+
+/// A part of a blend that not every blend has.
+struct Extra {
+    name: &'static str,
+    letter: char,
+    /// Atoms of carbon and hydrogen beside one of oxygen; none where it does not burn.
+    atoms: Option<(f64, f64)>,
+    density: &'static Constant,
+    /// None where it does not burn.
+    heating_value: Option<&'static Constant>,
+    volume: fn(&MixtureParts) -> Volume,
+}
+
+impl Extra {
+    fn share(&self, litre: &MixtureParts) -> f64 {
+        litres((self.volume)(litre))
+    }
+}
+
+static EXTRAS: [Extra; 4] = [
+    Extra {
+        name: "methanol",
+        letter: 'm',
+        atoms: Some((1.0, 4.0)),
+        density: &c::METHANOL_DENSITY,
+        heating_value: Some(&c::METHANOL_HEATING_VALUE),
+        volume: |parts| parts.methanol,
+    },
+    Extra {
+        name: "MTBE",
+        letter: 't',
+        atoms: Some((5.0, 12.0)),
+        density: &c::MTBE_DENSITY,
+        heating_value: Some(&c::MTBE_HEATING_VALUE),
+        volume: |parts| parts.mtbe,
+    },
+    Extra {
+        name: "ETBE",
+        letter: 'b',
+        atoms: Some((6.0, 14.0)),
+        density: &c::ETBE_DENSITY,
+        heating_value: Some(&c::ETBE_HEATING_VALUE),
+        volume: |parts| parts.etbe,
+    },
+    Extra {
+        name: "water",
+        letter: 'w',
+        atoms: None,
+        density: &c::WATER_DENSITY,
+        heating_value: None,
+        volume: |parts| parts.water,
+    },
+];
+
+/// What a part of a blend is.
+enum Of {
+    Petrol,
+    Ethanol,
+    Extra(&'static Extra),
+}
+
+/// A litre of petrol and ethanol.
+fn splash(share: Share) -> MixtureParts {
+    MixtureParts::splash(VolumeUnit::Litre.quantity(1.0), share)
+}
+
+/// Share times density of each part of a litre.
+fn masses(litre: &MixtureParts, suffix: &str) -> Vec<(Of, Expression)> {
+    let ethanol = || number(format!("v{suffix}"), litres(litre.ethanol));
+    let extras: Vec<(&Extra, Expression)> = EXTRAS
+        .iter()
+        .filter(|extra| extra.share(litre) > 0.0)
+        .map(|it| (it, number(format!("v_{}{suffix}", it.letter), it.share(litre))))
+        .collect();
+    let petrol =
+        extras.iter().fold(literal(1.0) - ethanol(), |left, (_, share)| left - share.clone());
+    let mut masses = vec![
+        (Of::Ethanol, ethanol() * constant(&c::ETHANOL_DENSITY)),
+        (Of::Petrol, petrol * constant(&c::PETROL_DENSITY)),
+    ];
+    masses.extend(
+        extras.into_iter().map(|(it, share)| (Of::Extra(it), share * constant(it.density))),
+    );
+    masses
+}
+
+impl Derivation<'_> {
+    /// Air-fuel ratios of the constituents.
+    fn neat(&mut self) -> (Expression, Expression) {
+        let air = literal(2.0) * constant(&c::OXYGEN_MASS)
+            + constant(&c::NITROGEN_PER_OXYGEN) * constant(&c::NITROGEN_MOLAR_MASS);
+        let sources = [MASS_BALANCE, c::NITROGEN_PER_OXYGEN.source, c::CARBON_MASS.source];
+        let air = self.lines.add(
+            "Air that brings a mole of oxygen",
+            "K",
+            &air,
+            (3, "g/mol"),
+            &sources[1..],
+        );
+        let hydrogen = || constant(&c::PETROL_HYDROGEN);
+        let petrol = (literal(1.0) + hydrogen() / literal(4.0)) * air.clone()
+            / (constant(&c::CARBON_MASS) + hydrogen() * constant(&c::HYDROGEN_MASS));
+        let with_petrol = [sources[0], sources[1], sources[2], c::PETROL_HYDROGEN.source];
+        let petrol = self.lines.add(
+            "Stoichiometric AFR of the petrol base",
+            "AFR_g",
+            &petrol,
+            (3, ""),
+            &with_petrol,
+        );
+        let ethanol = (literal(2.0) + literal(6.0) / literal(4.0) - literal(1.0) / literal(2.0))
+            * air.clone()
+            / (literal(2.0) * constant(&c::CARBON_MASS)
+                + literal(6.0) * constant(&c::HYDROGEN_MASS)
+                + constant(&c::OXYGEN_MASS));
+        let ethanol =
+            self.lines.add("Stoichiometric AFR of ethanol", "AFR_e", &ethanol, (3, ""), &sources);
+        (petrol, ethanol)
+    }
+
+    /// Air-fuel ratios of what else is in the blend, each under a symbol of its own.
+    fn neat_extras(&mut self, parts: &MixtureParts) {
+        let sources = [MASS_BALANCE, c::CARBON_MASS.source];
+        for extra in EXTRAS.iter().filter(|extra| extra.share(parts) > 0.0) {
+            let Some((carbon, hydrogen)) = extra.atoms else { continue };
+            let air = number("K", self.lines.value_of("K"));
+            let ratio = (literal(carbon) + literal(hydrogen) / literal(4.0)
+                - literal(1.0) / literal(2.0))
+                * air
+                / (literal(carbon) * constant(&c::CARBON_MASS)
+                    + literal(hydrogen) * constant(&c::HYDROGEN_MASS)
+                    + constant(&c::OXYGEN_MASS));
+            let name = format!("Stoichiometric AFR of {}", extra.name);
+            let symbol = format!("AFR_{}", extra.letter);
+            self.lines.add(name, symbol, &ratio, (3, ""), &sources);
+        }
+    }
+
+    /// Density and air-fuel ratio of a blend, written out.
+    fn of_blend(
+        &self,
+        parts: &MixtureParts,
+        suffix: &str,
+        neat: &(Expression, Expression),
+    ) -> OfBlend {
+        let masses = masses(parts, suffix);
+        let density = sum(masses.iter().map(|(_, mass)| mass.clone()));
+        // Water takes no air.
+        let air = masses.into_iter().filter_map(|(of, mass)| match of {
+            Of::Petrol => Some(mass * neat.0.clone()),
+            Of::Ethanol => Some(mass * neat.1.clone()),
+            Of::Extra(extra) => extra.atoms.map(|_| {
+                let symbol = format!("AFR_{}", extra.letter);
+                let ratio = self.lines.value_of(&symbol);
+                mass * number(symbol, ratio)
+            }),
+        });
+        OfBlend { afr: sum(air) / density.clone(), density }
+    }
+
+    pub(crate) fn blend(&mut self, blend: &Blend) {
+        let densities = [CONSERVATION, c::ETHANOL_DENSITY.source, c::PETROL_DENSITY.source];
+        let neat = self.neat();
+        let parts = blend.content().parts(Corner::Expected);
+        self.neat_extras(&parts);
+        let of = self.of_blend(&parts, "", &neat);
+        let density =
+            self.lines.add("Density at 15 °C", "rho", &of.density, (1, "kg/m³"), &densities);
+        let afr = self.lines.add(
+            "Stoichiometric AFR, mean by mass",
+            "AFR",
+            &of.afr,
+            (2, ""),
+            &[MASS_BALANCE, densities[1], densities[2]],
+        );
+        let reference = self.of_blend(&splash(self.asked.reference), "_ref", &neat);
+        let density_ref = self.lines.add(
+            "Density of the reference fuel",
+            "rho_ref",
+            &reference.density,
+            (1, "kg/m³"),
+            &densities,
+        );
+        let afr_ref = self.lines.add(
+            "Stoichiometric AFR of the reference fuel",
+            "AFR_ref",
+            &reference.afr,
+            (2, ""),
+            &[MASS_BALANCE],
+        );
+        self.lines.add(
+            "Fuel volume at equal air, against the reference fuel",
+            "m_V",
+            &(afr_ref / afr * density_ref / density),
+            (3, ""),
+            &[EQUAL_AIR],
+        );
+        let heats = masses(&parts, "").into_iter().map(|(of, mass)| match of {
+            Of::Petrol => mass * constant(&c::PETROL_HEATING_VALUE),
+            Of::Ethanol => mass * constant(&c::ETHANOL_HEATING_VALUE),
+            Of::Extra(extra) => match extra.heating_value {
+                Some(value) => mass * constant(value),
+                // Water leaves as vapour and takes its heat along.
+                None => literal(0.0) - mass * constant(&c::WATER_VAPORISATION) / literal(1000.0),
+            },
+        });
+        let energy = sum(heats) / literal(1000.0);
+        self.lines.add(
+            "Lower heating value",
+            "LHV_V",
+            &energy,
+            (2, "MJ/L"),
+            &[ENERGY, c::ETHANOL_HEATING_VALUE.source, c::PETROL_HEATING_VALUE.source],
+        );
+        let tank = &self.asked.problem.tank;
+        let ron: Vec<_> = self.asked.problem.offers.iter().map(|offer| offer.ron).collect();
+        let mon: Vec<_> = self.asked.fuels.iter().map(|fuel| fuel.mon).collect();
+        self.octane("RON", blend.ron.map(|_| (tank.ron, ron)));
+        self.octane("MON", blend.mon.map(|_| (self.asked.tank_mon, mon)));
+        if blend.aki().is_some() {
+            let [ron, mon] =
+                ["RON", "MON"].map(|symbol| number(symbol, self.lines.value_of(symbol)));
+            let mean = (ron + mon) / literal(2.0);
+            self.lines.add("AKI, at least", "AKI", &mean, (1, ""), &[AKI]);
+        }
+    }
+
+    fn octane(&mut self, which: &str, known: Option<(Option<f64>, Vec<Option<f64>>)>) {
+        let Some((of_tank, of_offers)) = known else { return };
+        let molar = MolarDensity::default();
+        let [of_petrol, of_ethanol] =
+            [molar.hydrocarbon, molar.ethanol].map(|density| density.get::<mole_per_liter>());
+        let per_litre = |e: Expression| {
+            number("c_g", of_petrol) * (literal(1.0) - e.clone()) + number("c_e", of_ethanol) * e
+        };
+        let mut moles = Vec::new();
+        let mut octane = Vec::new();
+        let mut part = |litres: Expression, e: Expression, number: Expression| {
+            moles.push(litres.clone() * per_litre(e.clone()));
+            octane.push(litres * per_litre(e) * number);
+        };
+        if let (Some(ron), true) = (of_tank, self.level().value() > 0.0) {
+            part(self.level(), self.present(), number(format!("{which}_0"), ron));
+        }
+        for fuel in self.taken() {
+            let (x, e) = self.poured(fuel);
+            if let Some(ron) = of_offers[fuel] {
+                part(x, e, number(format!("{which}_{}", letter(fuel)), ron));
+            }
+        }
+        let sources = [MOLAR_RULE, c::ETHANOL_DENSITY.source, c::PETROL_MOLAR_MASS.source];
+        let name = format!("{which} by moles, at least");
+        self.lines.add(name, which, &(sum(octane) / sum(moles)), (1, ""), &sources);
+    }
+
+    pub(crate) fn calibrations(&mut self, blend: &Blend) {
+        let neat = (
+            number("AFR_g", self.lines.value_of("AFR_g")),
+            number("AFR_e", self.lines.value_of("AFR_e")),
+        );
+        for (_, calibration) in &self.asked.calibrations {
+            let parts = blend.content().parts(Corner::Expected);
+            let actual = self.of_blend(&parts, "", &neat);
+            let intended = self.of_blend(&splash(calibration.written_for), "_cal", &neat);
+            let ratio = number("AFR_cal", intended.afr.value()) / number("AFR", actual.afr.value())
+                * (number("rho_cal", intended.density.value())
+                    / number("rho", actual.density.value()))
+                .sqrt();
+            self.lines.add(
+                format!("{}: lambda over that intended, open loop", calibration.name),
+                "λ_r",
+                &ratio,
+                (3, ""),
+                &[INJECTOR, MASS_BALANCE],
+            );
+        }
+    }
+}

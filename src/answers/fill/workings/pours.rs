@@ -1,0 +1,112 @@
+//! The fill itself, its worst cases, and the level to burn down to.
+
+use super::{CONSERVATION, Derivation, derived, letter, litres};
+use crate::answers::fill::answer::Answer;
+use crate::fill::{Order, Stop};
+use crate::source::Source;
+use crate::tank::DISPENSER_ERROR;
+use crate::workings::{number, sum};
+
+const CORNERS: Source = derived(
+    "the share is monotone in each uncertain value as long as the same pour overflows, so its extremes lie at the ends of the bands or where a pour begins to overflow",
+);
+
+impl Derivation<'_> {
+    pub(crate) fn fill(&mut self) {
+        let problem = &self.asked.problem;
+        let taken = self.taken();
+        if problem.stop == Stop::Brim && problem.aim.low() == problem.aim.high() {
+            let capacity = number("C", litres(problem.tank.capacity));
+            let target = number("T", problem.aim.low().fraction());
+            let space = capacity.clone() - self.level();
+            let space = self.lines.add("Space in the tank", "F", &space, (1, "L"), &[CONSERVATION]);
+            if space.value() > 0.0 {
+                let needed = (target * capacity - self.level() * self.present()) / space.clone();
+                let needed = self.lines.add(
+                    "Mean share of what is to be added",
+                    "e_add",
+                    &needed,
+                    (4, ""),
+                    &[CONSERVATION],
+                );
+                if let [a, b] = taken[..] {
+                    let (_, of_a) = self.poured(a);
+                    let (_, of_b) = self.poured(b);
+                    if (of_a.value() - of_b.value()).abs() > 1e-9 {
+                        let wanted = space * (needed - of_a.clone()) / (of_b - of_a);
+                        self.lines.add(
+                            format!(
+                                "{}, before rounding and what was poured differently",
+                                self.name(b)
+                            ),
+                            format!("x_{}", letter(b)),
+                            &wanted,
+                            (2, "L"),
+                            &[CONSERVATION],
+                        );
+                    }
+                }
+            }
+        }
+        let parts: Vec<_> = taken.iter().map(|&fuel| self.poured(fuel)).collect();
+        let ethanol = sum(std::iter::once(self.level() * self.present())
+            .chain(parts.iter().map(|(x, e)| x.clone() * e.clone())));
+        let total = sum(std::iter::once(self.level()).chain(parts.into_iter().map(|(x, _)| x)));
+        if total.value() > 0.0 {
+            self.lines.add(
+                "Ethanol share afterwards, as expected",
+                "v",
+                &(ethanol / total),
+                (4, ""),
+                &[CONSERVATION],
+            );
+        }
+    }
+
+    pub(crate) fn worst(&mut self, order: &Order) {
+        for (strong, name) in
+            [(false, "Ethanol share at the weakest"), (true, "Ethanol share at the strongest")]
+        {
+            let corner = self.asked.problem.worst_corner(&order.pours, strong);
+            let end = if strong { "high" } else { "low" };
+            let level = || number(format!("V0_{end}"), litres(corner.level));
+            let present = number(format!("e0_{end}"), corner.tank_share.fraction());
+            let parts: Vec<_> = (0..corner.volumes.len())
+                .filter(|&fuel| litres(corner.volumes[fuel]) > 0.0)
+                .map(|fuel| {
+                    (
+                        number(format!("x_{}", letter(fuel)), litres(corner.volumes[fuel])),
+                        number(format!("e_{}_{end}", letter(fuel)), corner.shares[fuel].fraction()),
+                    )
+                })
+                .collect();
+            let ethanol = sum(std::iter::once(level() * present)
+                .chain(parts.iter().map(|(x, e)| x.clone() * e.clone())));
+            let total = sum(std::iter::once(level()).chain(parts.into_iter().map(|(x, _)| x)));
+            if total.value() > 0.0 {
+                let sources = [CORNERS, DISPENSER_ERROR.source];
+                self.lines.add(name, format!("v_{end}"), &(ethanol / total), (4, ""), &sources);
+            }
+        }
+    }
+
+    /// The level from which the aim can be reached, where one share is wanted
+    /// and nothing but the space stands in the way.
+    pub(crate) fn burn_down(&mut self, answer: &Answer) {
+        let problem = &self.asked.problem;
+        let Some(plight) = &answer.plight else { return };
+        let Some(burn) = &plight.impossible.burn_down else { return };
+        let poured: Vec<usize> =
+            (0..burn.then.len()).filter(|&fuel| litres(burn.then[fuel]) > 1e-9).collect();
+        let (Stop::Brim, [fuel]) = (problem.stop, &poured[..]) else { return };
+        let nothing_in = problem.offers.iter().all(|offer| litres(offer.poured) <= 0.0);
+        if problem.aim.low() != problem.aim.high() || !nothing_in {
+            return;
+        }
+        let (_, strongest) = self.poured(*fuel);
+        let target = number("T", problem.aim.low().fraction());
+        let level = number("C", litres(problem.tank.capacity)) * (strongest.clone() - target)
+            / (strongest - self.present());
+        self.lines.add("Level to burn down to", "X", &level, (1, "L"), &[CONSERVATION]);
+    }
+}

@@ -1,0 +1,27 @@
+//! The workshop of a car: its power curves, its fuel system, and what follows.
+
+pub mod curve_table;
+
+mod answer;
+mod crossed;
+mod curves;
+mod engine;
+mod parts;
+mod reading;
+mod rows;
+mod tables;
+mod texts;
+mod workings;
+
+pub use crate::document::{
+    BlendForm, ColumnForm, CurveForm, Fields, Mark, PartForm, PartKind, Place, Slot, ValueUnit,
+    Workshop,
+};
+pub use answer::{AirAnswer, FluidAnswer, HardwareAnswer, PartAnswer, Standing};
+pub use crossed::CrossedLimit;
+pub use curves::{Corrected, CurveRead};
+pub use engine::{Breathing, Engine, SetLimit};
+pub use parts::Parts;
+pub use reading::{HardwareAsked, WorkshopReading};
+pub use rows::{ByAir, SpeedRow};
+pub use texts::Assumption;

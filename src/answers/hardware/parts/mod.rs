@@ -1,0 +1,191 @@
+//! The fuel system that the forms of its parts describe.
+
+mod injectors;
+mod plungers;
+mod supply;
+
+use super::texts::{Texts, WorkshopReader};
+use crate::answers::reading::Optional;
+use crate::document::{Field, Mark, PartForm, PartKind, Slot, Workshop};
+use crate::fuel::Constant;
+use crate::hardware::{FluidNozzle, FuelSystem, PlungerPump, PumpCurve, Regulator, Supply};
+use crate::quantity::GaugePressure;
+use crate::quantity::notation::hardware::{PRESSURE, parse_fraction};
+
+/// More injectors or pumps than any car has.
+const MOST: u32 = 24;
+
+/// The fuel system, and which form each of its parts came from.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Parts {
+    /// The system.
+    pub system: FuelSystem,
+    /// The forms of the sets of port injectors, in the order of the system's.
+    pub port: Vec<u32>,
+    /// The form of the direct injectors.
+    pub direct: Option<u32>,
+    /// The forms of the high-pressure pumps.
+    pub plungers: Vec<u32>,
+    /// The forms of the supply: its pumps, and the line.
+    pub supply: Vec<u32>,
+    /// Nozzles for injection fluid, with their form.
+    pub fluid: Option<(u32, FluidNozzle)>,
+}
+
+impl WorkshopReader<'_> {
+    /// Reads the parts that are not set aside. `None` where one of them cannot be
+    /// understood: a system without it would be another one.
+    pub(super) fn parts(
+        &mut self,
+        workshop: &Workshop,
+        cylinders: Option<u32>,
+        port_share: f64,
+    ) -> Option<Parts> {
+        let of = |kind: PartKind| {
+            workshop.parts.iter().filter(move |part| part.kind == kind && !part.is(Mark::SetAside))
+        };
+        let mut whole = true;
+        let mut port = Vec::new();
+        for form in of(PartKind::PortInjectors) {
+            port.push((form.id, self.port_injectors(form)));
+        }
+        let mut direct = None;
+        for form in of(PartKind::DirectInjectors) {
+            if direct.is_some() {
+                self.only_one(form, "An engine has one set of direct injectors");
+                whole = false;
+            } else {
+                direct = Some((form.id, self.direct_injectors(form, cylinders)));
+            }
+        }
+        let mut plungers = Vec::new();
+        for form in of(PartKind::PlungerPump) {
+            let pump = self.plunger_pump(form);
+            plungers.push((form.id, pump));
+        }
+        let mut pumps = Vec::new();
+        for form in of(PartKind::SupplyPump) {
+            pumps.push((form.id, self.supply_pump(form)));
+        }
+        let mut line = None;
+        for form in of(PartKind::SupplyLine) {
+            if line.is_some() {
+                self.only_one(form, "All pumps feed one line");
+                whole = false;
+            } else {
+                line = Some((form.id, self.supply_line(form)));
+            }
+        }
+        let mut fluid = None;
+        for form in of(PartKind::FluidNozzle) {
+            if fluid.is_some() {
+                self.only_one(form, "One set of nozzles is reckoned with");
+                whole = false;
+            } else {
+                fluid = Some((form.id, self.fluid_nozzle(form)));
+            }
+        }
+        if let (Some((id, _)), None) = (pumps.first(), &line) {
+            self.reader.complain(
+                Field::Part(*id, Slot::FlowTable),
+                "A pump needs the line that it feeds: add it, with the pressure to hold.",
+            );
+            whole = false;
+        }
+        let supply_forms: Vec<u32> =
+            pumps.iter().map(|it| it.0).chain(line.iter().map(|it| it.0)).collect();
+        let line = match line {
+            Some((_, read)) => Some(read?),
+            None => None,
+        };
+        let pumps: Option<Vec<Vec<PumpCurve>>> =
+            pumps.into_iter().map(|(_, pumps)| pumps).collect();
+        let pumps = pumps?.concat();
+        let supply = line.filter(|_| !pumps.is_empty()).map(|line| Supply { pumps, ..line });
+        let (port_forms, port): (Vec<_>, Vec<_>) = port.into_iter().unzip();
+        let (plunger_forms, plungers): (Vec<_>, Vec<_>) = plungers.into_iter().unzip();
+        let plungers: Option<Vec<Vec<PlungerPump>>> = plungers.into_iter().collect();
+        let system = FuelSystem {
+            port: port.into_iter().collect::<Option<_>>()?,
+            direct: match direct {
+                Some((_, read)) => Some(read?),
+                None => None,
+            },
+            port_share,
+            plungers: plungers?.concat(),
+            supply,
+        };
+        let fluid = match fluid {
+            Some((id, read)) => Some((id, read?)),
+            None => None,
+        };
+        whole.then_some(Parts {
+            system,
+            port: port_forms,
+            direct: direct.map(|it| it.0),
+            plungers: plunger_forms,
+            supply: supply_forms,
+            fluid,
+        })
+    }
+
+    fn only_one(&mut self, form: &PartForm, why: &str) {
+        let message = format!("{why}: set one of them aside, or remove it.");
+        self.reader.complain(Field::PartName(form.id), message);
+    }
+
+    /// How a rail's pressure is held.
+    fn regulator(&mut self, texts: &Texts<'_>, fixed: bool) -> Option<Regulator> {
+        let pressure = self.quantity(texts, Slot::RailPressure, &PRESSURE);
+        let pressure = self.needed(
+            texts,
+            Slot::RailPressure,
+            pressure,
+            "Give the pressure that the regulator holds.",
+        )?;
+        Some(if fixed {
+            Regulator::Fixed(GaugePressure::new(pressure))
+        } else {
+            Regulator::Referenced(pressure)
+        })
+    }
+
+    /// The use beyond which nobody should plan.
+    fn limit(&mut self, texts: &Texts<'_>, usual: &Constant) -> Option<f64> {
+        let limit = self.fraction(texts, Slot::UseLimit, 0.2..=1.0);
+        let shown = format!("{:.0} %", usual.value * 100.0);
+        self.usual(texts, Slot::UseLimit, limit, usual.value, shown)
+    }
+
+    fn rail(&mut self, texts: &Texts<'_>) -> Option<GaugePressure> {
+        let rail = self.quantity(texts, Slot::RailPressure, &PRESSURE);
+        let rail =
+            self.needed(texts, Slot::RailPressure, rail, "Give the rail pressure at full load.");
+        rail.map(GaugePressure::new)
+    }
+
+    /// Two percentages with a dash or `to` between them.
+    pub(super) fn fraction_range(
+        &mut self,
+        texts: &Texts<'_>,
+        slot: Slot,
+        low: f64,
+        high: f64,
+    ) -> Optional<(f64, f64)> {
+        self.text(texts, slot, |text, _| {
+            let ends = text.split_once(['-', '–']).or_else(|| text.split_once("to"));
+            let Some((from, to)) = ends else {
+                return Err(format!("“{}” is not a range: type it as 10-15", text.trim()));
+            };
+            let read = |text: &str| {
+                parse_fraction(text.trim(), low..=high).map_err(|error| error.to_string())
+            };
+            let (from, to) = (read(from)?, read(to)?);
+            if from <= to {
+                Ok((from, to))
+            } else {
+                Err(format!("“{}” runs backwards: type the smaller one first", text.trim()))
+            }
+        })
+    }
+}

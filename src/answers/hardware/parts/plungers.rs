@@ -1,0 +1,95 @@
+//! High-pressure pumps.
+
+use uom::si::pressure::{bar, megapascal};
+
+use super::MOST;
+use crate::answers::hardware::texts::{Texts, WorkshopReader};
+use crate::document::{Field, PartForm, Slot};
+use crate::hardware::PlungerPump;
+use crate::hardware::constants::PLUNGER_LIMIT;
+use crate::quantity::notation::hardware::{BULK_MODULUS, LENGTH, PRESSURE};
+use crate::quantity::{Band, GaugePressure, Length, Pressure};
+
+impl WorkshopReader<'_> {
+    /// Equal high-pressure pumps, as many as there are.
+    pub(super) fn plunger_pump(&mut self, form: &PartForm) -> Option<Vec<PlungerPump>> {
+        let field = |slot| Field::Part(form.id, slot);
+        let texts = Texts { fields: &form.fields, field: &field };
+        let count = self.count(&texts, Slot::Count, MOST);
+        let count = self.usual(&texts, Slot::Count, count, 1, "1");
+        let bore = self.length(&texts, Slot::Bore, "Give the plunger's diameter.");
+        let lift = self.length(&texts, Slot::Lift, "Give the plunger's way.");
+        let lobes = self.count(&texts, Slot::Lobes, 12);
+        let lobes =
+            self.needed(&texts, Slot::Lobes, lobes, "Give the strokes per turn of its cam.");
+        let drive = self.factor(&texts, Slot::DriveRatio, 0.1..=3.0);
+        let drive = self.usual(&texts, Slot::DriveRatio, drive, 0.5, "camshaft speed, 0.5");
+        let dead = self.factor(&texts, Slot::DeadVolume, 0.0..=5.0);
+        let dead = self.usual(&texts, Slot::DeadVolume, dead, 1.0, "1 times the stroke");
+        let stiff = self.quantity(&texts, Slot::BulkModulus, &BULK_MODULUS);
+        let usual = PlungerPump::usual_bulk_modulus();
+        let shown = format!("{:.0} MPa", usual.get::<megapascal>());
+        let stiff = self.usual(&texts, Slot::BulkModulus, stiff, usual, shown);
+        let efficiency = self.efficiency(&texts);
+        let rail = self.rail(&texts);
+        let inlet = self.quantity(&texts, Slot::InletPressure, &PRESSURE);
+        let usual = Pressure::new::<bar>(5.0);
+        let shown = self.reader.printer.figure(&PRESSURE, usual);
+        let inlet = self.usual(&texts, Slot::InletPressure, inlet, usual, shown);
+        let limit = self.limit(&texts, &PLUNGER_LIMIT);
+        let pump = PlungerPump {
+            bore: bore?,
+            lift: lift?,
+            lobes: lobes?,
+            drive_ratio: drive?,
+            dead_volume_ratio: dead?,
+            bulk_modulus: stiff?,
+            efficiency: efficiency?,
+            rail: rail?,
+            inlet: GaugePressure::new(inlet?),
+            limit: limit?,
+        };
+        Some((0..count?).map(|_| pump).collect())
+    }
+
+    fn length(&mut self, texts: &Texts<'_>, slot: Slot, missing: &str) -> Option<Length> {
+        let value = self.quantity(texts, slot, &LENGTH);
+        let value = self.needed(texts, slot, value, missing)?;
+        if value <= Length::default() {
+            self.reader.complain((texts.field)(slot), missing);
+            return None;
+        }
+        Some(value)
+    }
+
+    /// Filling and leakage of a high-pressure pump, with what they may be.
+    fn efficiency(&mut self, texts: &Texts<'_>) -> Option<Band<f64>> {
+        let given = self.fraction(texts, Slot::Efficiency, 0.1..=1.0);
+        let range = self.fraction_range(texts, Slot::EfficiencyRange, 0.1, 1.0);
+        let (given, range) = (given?, range?);
+        let usual = PlungerPump::usual_efficiency();
+        match (given, range) {
+            (None, None) => {
+                let shown = format!(
+                    "{:.0} %, {:.0} to {:.0} %",
+                    usual.expected() * 100.0,
+                    usual.low() * 100.0,
+                    usual.high() * 100.0
+                );
+                self.usual(texts, Slot::Efficiency, Some(None), usual, shown)
+            }
+            (Some(given), None) => Some(Band::exact(given)),
+            (given, Some((low, high))) => {
+                let expected = given.unwrap_or(f64::midpoint(low, high));
+                let band = Band::new(low, expected, high);
+                if band.is_err() {
+                    self.reader.complain(
+                        (texts.field)(Slot::EfficiencyRange),
+                        "The efficiency lies outside what it may be. Correct one of them.",
+                    );
+                }
+                band.ok()
+            }
+        }
+    }
+}

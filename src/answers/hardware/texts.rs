@@ -1,0 +1,115 @@
+//! Reading the fields of the workshop.
+
+use std::fmt::Display;
+use std::ops::RangeInclusive;
+
+use crate::answers::reading::{Optional, Reader};
+use crate::document::{Field, Fields, Slot};
+use crate::quantity::notation::Units;
+use crate::quantity::notation::hardware::{InSi, QuantityField, parse_factor, parse_fraction};
+
+/// The texts of one thing, and where each stands on the page.
+pub(super) struct Texts<'a> {
+    pub(super) fields: &'a Fields,
+    pub(super) field: &'a dyn Fn(Slot) -> Field,
+}
+
+/// What was taken where a field was left blank.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Assumption {
+    /// The field.
+    pub field: Field,
+    /// What was taken, as it is shown.
+    pub taken: String,
+}
+
+/// Reads the texts of the workshop, collects what is wrong with them, and notes
+/// what is taken for those that were left blank.
+pub(super) struct WorkshopReader<'a> {
+    pub(super) reader: Reader<'a>,
+    pub(super) assumptions: Vec<Assumption>,
+}
+
+impl WorkshopReader<'_> {
+    /// The text of a field by whatever reads it.
+    pub(super) fn text<T, E: Display>(
+        &mut self,
+        texts: &Texts<'_>,
+        slot: Slot,
+        read: impl FnOnce(&str, Units) -> Result<T, E>,
+    ) -> Optional<T> {
+        let Some(entry) = texts.fields.get(slot) else { return Some(None) };
+        self.reader.optional((texts.field)(slot), &entry.text, |text| read(text, entry.typed_in))
+    }
+
+    pub(super) fn quantity<Q: InSi>(
+        &mut self,
+        texts: &Texts<'_>,
+        slot: Slot,
+        kind: &QuantityField<Q>,
+    ) -> Optional<Q> {
+        self.text(texts, slot, |text, units| kind.parse(text, units))
+    }
+
+    /// A percentage as a fraction.
+    pub(super) fn fraction(
+        &mut self,
+        texts: &Texts<'_>,
+        slot: Slot,
+        allowed: RangeInclusive<f64>,
+    ) -> Optional<f64> {
+        self.text(texts, slot, |text, _| parse_fraction(text, allowed))
+    }
+
+    /// A bare number.
+    pub(super) fn factor(
+        &mut self,
+        texts: &Texts<'_>,
+        slot: Slot,
+        allowed: RangeInclusive<f64>,
+    ) -> Optional<f64> {
+        self.text(texts, slot, |text, _| parse_factor(text, allowed))
+    }
+
+    /// A whole number from 1.
+    pub(super) fn count(&mut self, texts: &Texts<'_>, slot: Slot, most: u32) -> Optional<u32> {
+        self.text(texts, slot, |text, _| {
+            let value = parse_factor(text, 1.0..=f64::from(most)).map_err(|it| it.to_string())?;
+            // In range, so only a fraction can be lost.
+            #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "in range")]
+            let whole = value as u32;
+            if f64::from(whole).to_bits() == value.to_bits() {
+                Ok(whole)
+            } else {
+                Err(format!("“{}” is not a whole number", text.trim()))
+            }
+        })
+    }
+
+    /// A value that has to be given.
+    pub(super) fn needed<T>(
+        &mut self,
+        texts: &Texts<'_>,
+        slot: Slot,
+        value: Optional<T>,
+        missing: &str,
+    ) -> Option<T> {
+        self.reader.required((texts.field)(slot), value, missing)
+    }
+
+    /// A value that is taken as something usual when it is not given.
+    pub(super) fn usual<T>(
+        &mut self,
+        texts: &Texts<'_>,
+        slot: Slot,
+        value: Optional<T>,
+        usual: T,
+        shown: impl Into<String>,
+    ) -> Option<T> {
+        let given = value?;
+        if given.is_none() {
+            self.assumptions.push(Assumption { field: (texts.field)(slot), taken: shown.into() });
+        }
+        Some(given.unwrap_or(usual))
+    }
+}

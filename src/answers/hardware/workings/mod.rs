@@ -1,0 +1,309 @@
+//! The workings of the workshop: each number of the answer, to be checked by hand.
+//! Units are those of the trade's metric half, whatever the person reads elsewhere.
+
+mod parts;
+
+use uom::si::angular_velocity::revolution_per_minute;
+use uom::si::available_energy::megajoule_per_kilogram;
+use uom::si::mass_density::kilogram_per_cubic_meter;
+use uom::si::mass_rate::gram_per_second;
+use uom::si::power::kilowatt;
+use uom::si::pressure::kilopascal;
+use uom::si::thermodynamic_temperature::kelvin;
+use uom::si::volume::liter;
+
+use super::answer::HardwareAnswer;
+use super::engine::Breathing;
+use super::reading::WorkshopReading;
+use crate::document::Place;
+use crate::fuel::Constant;
+use crate::hardware::constants::AIR_GAS_CONSTANT;
+use crate::hardware::{Blend, LoadPoint};
+use crate::quantity::MassRate;
+use crate::source::{Confidence, Source, SourceKind};
+use crate::workings::{Expression, Lines, Working, literal, number};
+
+const EFFICIENCY: Source = derived("equal brake efficiency on both fuels, but for the gain given");
+const CYCLE: Source = derived("four strokes: two turns of the crank for each cycle");
+const ORIFICE: Source =
+    derived("Bernoulli's equation for a nozzle with a constant discharge coefficient");
+const BALANCE: Source = derived("balance of fuel and air");
+const DRIVELINE: Source = Source {
+    kind: SourceKind::CommonPractice,
+    citation: "loss as a share of crank power",
+    confidence: Confidence::Weak,
+};
+
+const fn derived(citation: &'static str) -> Source {
+    Source { kind: SourceKind::Derivation, citation, confidence: Confidence::Checked }
+}
+
+fn constant(constant: &Constant) -> Expression {
+    number(constant.symbol, constant.value)
+}
+
+fn grams(flow: MassRate) -> f64 {
+    flow.get::<gram_per_second>()
+}
+
+impl HardwareAnswer {
+    /// How each number came about: the demand at the highest power, and each part
+    /// where it is tightest.
+    pub fn workings(&self, reading: &WorkshopReading) -> Vec<Working> {
+        let mut derivation = Derivation { answer: self, lines: Lines::default() };
+        derivation.curve(reading);
+        if let Some(at) = self.peak() {
+            derivation.demand(at, "the highest power", "");
+            derivation.air(at);
+        }
+        for (place, part) in self.parts.iter().enumerate() {
+            derivation.part(place + 1, part);
+        }
+        derivation.fluid();
+        derivation.lines.into_vec()
+    }
+}
+
+struct Derivation<'a> {
+    answer: &'a HardwareAnswer,
+    lines: Lines,
+}
+
+impl Derivation<'_> {
+    /// The corrections of the curve, and its power at the crank.
+    fn curve(&mut self, reading: &WorkshopReading) {
+        let Some(curve) = reading.curves.get(self.answer.asked.target) else { return };
+        for corrected in [curve.taken_off, curve.corrected].into_iter().flatten() {
+            self.lines.extend(corrected.rule.working(&corrected.air));
+        }
+        let (Place::Wheel, Some(loss)) = (curve.place, curve.loss) else { return };
+        let Some(point) = self.answer.peak().and_then(|at| self.point(at)) else { return };
+        let Some(wheel) = curve.wheel(point.power.expected()) else { return };
+        let wheel = number("P_w", wheel.expected().get().get::<kilowatt>());
+        let share = number("l", loss.share_of_crank().expected());
+        self.lines.add(
+            "Highest power at the crank, from that at the wheels",
+            "P_c",
+            &(wheel / (literal(1.0) - share.clone())),
+            (1, "kW"),
+            &[DRIVELINE],
+        );
+        self.lines.add(
+            "The same loss as a share of wheel power",
+            "a",
+            &(share.clone() / (literal(1.0) - share)),
+            (4, ""),
+            &[DRIVELINE],
+        );
+    }
+
+    fn point(&self, at: usize) -> Option<LoadPoint> {
+        self.answer.asked.load.points.get(at).copied()
+    }
+
+    fn blend(&self) -> Blend {
+        self.answer.asked.blends().expected()
+    }
+
+    fn density(&self) -> Expression {
+        number("rho", self.blend().fuel.density.get::<kilogram_per_cubic_meter>())
+    }
+
+    fn speed(point: &LoadPoint) -> Expression {
+        number("N", point.speed.get::<revolution_per_minute>())
+    }
+
+    /// The fuel at one point, under a symbol of its own.
+    fn demand(&mut self, at: usize, place: &str, suffix: &str) -> Option<Expression> {
+        let point = self.point(at)?;
+        let (demand, blend) = (&self.answer.asked.load.demand, self.blend());
+        let power = number("P", point.power.expected().get().get::<kilowatt>());
+        let consumption = number("b", demand.route.consumption.grams_per_kilowatt_hour());
+        let heat = |symbol: &str, of: crate::quantity::SpecificEnergy| {
+            number(symbol, of.get::<megajoule_per_kilogram>())
+        };
+        let reference = heat("H_0", demand.route.reference.lower_heating_value);
+        let heating = heat("H", blend.fuel.lower_heating_value);
+        let gain = number("g", demand.gain(blend.share));
+        let flow =
+            power * consumption / literal(3600.0) * reference / heating / (literal(1.0) + gain);
+        Some(self.lines.add(
+            format!("Fuel at {place}, by mass"),
+            format!("m{suffix}"),
+            &flow,
+            (2, "g/s"),
+            &[EFFICIENCY],
+        ))
+    }
+
+    /// Volume and air at the highest power, and the fuel by the air route.
+    fn air(&mut self, at: usize) {
+        let Some(point) = self.point(at) else { return };
+        let blend = self.blend();
+        let demand = self.answer.asked.load.demand;
+        let flow = number("m", self.lines.value_of("m"));
+        let volume = flow.clone() * literal(3600.0) / self.density();
+        self.lines.add("The same by volume", "Q", &volume, (1, "L/h"), &[]);
+        let lambda = number("lambda", demand.lambda);
+        let ratio = number("AFR", blend.fuel.stoichiometric_afr);
+        let air = flow * lambda.clone() * ratio.clone();
+        self.lines.add("Air that goes with it", "m_a", &air, (1, "g/s"), &[BALANCE]);
+        let Some(Breathing { displacement, volumetric_efficiency, temperature }) =
+            self.answer.asked.engine.breathing
+        else {
+            return;
+        };
+        let manifold = point.manifold.absolute(self.answer.asked.engine.ambient);
+        let breathed = number("VE", volumetric_efficiency)
+            * number("p_m", manifold.get().get::<kilopascal>())
+            * number("V_d", displacement.get::<liter>())
+            * Self::speed(&point)
+            / (constant(&AIR_GAS_CONSTANT)
+                * number("T", temperature.get::<kelvin>())
+                * literal(120.0))
+            * literal(1000.0);
+        let sources = [CYCLE, AIR_GAS_CONSTANT.source];
+        let breathed = self.lines.add(
+            "Air that the engine breathes there",
+            "m_b",
+            &breathed,
+            (1, "g/s"),
+            &sources,
+        );
+        let fuel = breathed / (lambda * ratio);
+        self.lines.add("Fuel by that air", "m_f", &fuel, (2, "g/s"), &[BALANCE]);
+    }
+
+    /// What injection fluid does at the highest power.
+    fn fluid(&mut self) {
+        let (Some(fluid), Some((_, nozzle))) = (self.answer.fluid, self.answer.asked.parts.fluid)
+        else {
+            return;
+        };
+        let needs = number("m_w", grams(fluid.flow))
+            * number("A_w", nozzle.fluid.stoichiometric_air())
+            / (number("m", self.lines.value_of("m"))
+                * number("AFR", self.blend().fuel.stoichiometric_afr));
+        let cut = self.lines.add(
+            "Share of the fuel that the injection fluid could stand in for",
+            "k",
+            &needs,
+            (4, ""),
+            &[BALANCE],
+        );
+        let lambda = number("lambda", self.answer.asked.load.demand.lambda);
+        self.lines.add(
+            "Lambda with the fluid, nothing else changed",
+            "lambda_w",
+            &(lambda.clone() / (literal(1.0) + cut.clone())),
+            (3, ""),
+            &[BALANCE],
+        );
+        self.lines.add(
+            "Lambda if that fuel were cut and the spray stopped",
+            "lambda_s",
+            &(lambda / (literal(1.0) - cut)),
+            (3, ""),
+            &[BALANCE],
+        );
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::document::{BlendForm, Document, Fields, PartForm, PartKind, Slot};
+    use crate::hardware::PartOf;
+    use crate::quantity::notation::DecimalMark;
+
+    /// The example with port injectors too, on a stated blend.
+    fn read() -> WorkshopReading {
+        let mut document = Document::demo();
+        let workshop = &mut document.here.workshop;
+        let fields = Fields::from([
+            (Slot::Count, "4"),
+            (Slot::RatedFlow, "300"),
+            (Slot::RatedPressure, "3"),
+            (Slot::TestDensity, "684"),
+            (Slot::RailPressure, "4"),
+            (Slot::DeadTime, "0.95"),
+        ]);
+        let part = PartForm::new(90, PartKind::PortInjectors);
+        workshop.parts.push(PartForm { fields, ..part });
+        workshop.engine.entry(Slot::PortShare).text = "40".into();
+        workshop.engine.entry(Slot::BlendShare).text = "E85".into();
+        workshop.blend = BlendForm::Typed;
+        let printer = document.settings.printer(DecimalMark::Point);
+        WorkshopReading::of(&document, None, &printer)
+    }
+
+    /// exmex 0.21, a general-purpose expression evaluator.
+    #[test]
+    fn every_line_evaluates_to_the_value_shown() {
+        let reading = read();
+        assert_eq!(reading.complaints, vec![]);
+        let workings = HardwareAnswer::of(&reading).unwrap().workings(&reading);
+        assert!(workings.len() > 30, "{}", workings.len());
+        for line in &workings {
+            let evaluated: f64 = exmex::eval_str(&line.numbers).unwrap();
+            approx::assert_relative_eq!(evaluated, line.value, max_relative = 1e-5, epsilon = 1e-6);
+        }
+    }
+
+    /// The workings are written apart from the models: both must say the same.
+    #[test]
+    fn the_lines_agree_with_the_answer() {
+        let reading = read();
+        let answer = HardwareAnswer::of(&reading).unwrap();
+        let workings = answer.workings(&reading);
+        let value = |symbol: String| {
+            workings
+                .iter()
+                .find(|line| line.symbol == symbol)
+                .unwrap_or_else(|| panic!("{symbol}"))
+                .value
+        };
+        assert_eq!(answer.parts.len(), 4);
+        for (place, part) in answer.parts.iter().enumerate() {
+            let tightest = part.over_speed.tightest.unwrap();
+            let reserve = value(format!("R_{}", place + 1));
+            approx::assert_relative_eq!(
+                reserve,
+                tightest.reserve.expected(),
+                max_relative = 1e-5,
+                epsilon = 1e-6
+            );
+            let used = part.over_speed.points[tightest.at].unwrap().used.expected();
+            let symbol = if matches!(part.part, PartOf::Port(_)) { "D" } else { "U" };
+            approx::assert_relative_eq!(
+                value(format!("{symbol}_{}", place + 1)),
+                used,
+                max_relative = 1e-5
+            );
+        }
+        let peak = answer.peak().unwrap();
+        approx::assert_relative_eq!(
+            value("m".into()),
+            grams(answer.headroom.flows[peak].expected()),
+            max_relative = 1e-9
+        );
+        approx::assert_relative_eq!(
+            value("m_a".into()),
+            grams(answer.headroom.air[peak].expected()),
+            max_relative = 1e-9
+        );
+        let by_air = answer.by_air.as_ref().unwrap()[peak];
+        approx::assert_relative_eq!(value("m_f".into()), grams(by_air), max_relative = 1e-6);
+        let fluid = answer.fluid.unwrap().effect;
+        approx::assert_relative_eq!(
+            value("lambda_w".into()),
+            fluid.lambda_with,
+            max_relative = 1e-9
+        );
+        approx::assert_relative_eq!(
+            value("lambda_s".into()),
+            fluid.lambda_if_spray_stops,
+            max_relative = 1e-9
+        );
+    }
+}

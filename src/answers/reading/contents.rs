@@ -1,0 +1,353 @@
+//! The parts that typed texts describe: the car, its calibrations, fuels, and
+//! what is in the tank.
+
+use uom::si::volume::liter;
+
+use super::stated_share::ShareOf;
+use super::{Optional, Reader};
+use crate::calibration::Calibration;
+use crate::document::{
+    CalibrationForm, CalibrationPart, Car, ExtraPart, ExtrasForm, Field, FuelForm, FuelPart,
+};
+use crate::fill::{Aim, Offer};
+use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture};
+use crate::quantity::notation::{
+    Consumption, Entry, LevelText, OctaneFigure, Rate, VolumeUnit, parse_consumption, parse_octane,
+    parse_share,
+};
+use crate::quantity::{Band, Share, Volume};
+use crate::tank::{CLICK_ERROR_L, Evidence, HowSure, LevelReading, RangeDisplay, Vehicle};
+
+/// What is known of the car.
+pub(crate) struct Known {
+    pub(crate) capacity: Option<Volume>,
+    /// `None` where it cannot be: nothing is planned with another one than was meant.
+    pub(crate) reserve: Option<Volume>,
+    pub(crate) consumption: Option<Consumption>,
+    pub(crate) reference: Share,
+    /// The fuel in pump, lines and rail.
+    pub(crate) line: Option<Volume>,
+    /// What the display of the distance left counts down to.
+    pub(crate) range_display: RangeDisplay,
+}
+
+impl Known {
+    /// The car as the tank's estimate needs it.
+    pub(crate) fn vehicle(&self) -> Option<Vehicle> {
+        Some(Vehicle {
+            capacity: self.capacity?,
+            consumption: self.consumption,
+            reference: self.reference,
+        })
+    }
+}
+
+/// The fields of a level.
+#[derive(Clone, Copy)]
+pub(crate) struct LevelFields {
+    pub(crate) level: Field,
+    pub(crate) error: Field,
+}
+
+/// The fields of what is in the tank.
+#[derive(Clone, Copy)]
+pub(crate) struct ContentsFields {
+    pub(crate) level: Field,
+    pub(crate) error: Field,
+    pub(crate) share: Field,
+    pub(crate) range: Field,
+    pub(crate) extras: fn(ExtraPart) -> Field,
+    pub(crate) octane: Field,
+    pub(crate) mon: Field,
+}
+
+/// The texts of what is in the tank.
+pub(crate) struct ContentsTexts<'a> {
+    pub(crate) level: &'a Entry,
+    pub(crate) reading: LevelReading,
+    pub(crate) error: &'a Entry,
+    pub(crate) share: &'a str,
+    pub(crate) range: &'a str,
+    pub(crate) extras: &'a ExtrasForm,
+    pub(crate) how_sure: HowSure,
+    pub(crate) octane: &'a Entry,
+    pub(crate) mon: &'a str,
+}
+
+/// What is in the tank, as stated.
+pub(crate) struct Stated {
+    pub(crate) level: Band<Volume>,
+    pub(crate) share: Band<Share>,
+    pub(crate) extras: Extras,
+    pub(crate) ron: Option<f64>,
+    pub(crate) mon: Option<f64>,
+}
+
+/// What is known of a fuel beyond what the fill's rows need.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Fuel {
+    /// Tells it apart, as in the document.
+    pub id: u32,
+    /// Its name.
+    pub name: String,
+    /// Its motor octane number, at least.
+    pub mon: Option<f64>,
+    /// What it may hold.
+    pub content: Content,
+    /// The rate of its price, where that was typed in another currency.
+    pub rate: Option<Rate>,
+    /// One litre of it at 15 degrees Celsius, as expected.
+    pub litre: Mixture,
+}
+
+impl Reader<'_> {
+    pub(crate) fn car(&mut self, car: &Car) -> Known {
+        let capacity = self.volume(Field::Capacity, &car.capacity, None);
+        let capacity = self.required(Field::Capacity, capacity, "Give the size of the tank.");
+        let reserve = self.reserve(&car.reserve, capacity);
+        let units = car.consumption.typed_in;
+        let consumption = self
+            .optional(Field::Consumption, &car.consumption.text, |text| {
+                parse_consumption(text, units)
+            })
+            .flatten();
+        let reference = self.optional(Field::Reference, &car.reference, parse_share).flatten();
+        let line = self.volume(Field::Line, &car.line, None).flatten();
+        let reference = reference.unwrap_or(Share::ZERO);
+        Known { capacity, reserve, consumption, reference, line, range_display: car.range_display }
+    }
+
+    /// The reserve; nothing where none was given.
+    fn reserve(&mut self, reserve: &Entry, capacity: Option<Volume>) -> Option<Volume> {
+        let reserve = self.volume(Field::Reserve, reserve, capacity)?.unwrap_or_default();
+        match capacity {
+            Some(capacity) if reserve > capacity => {
+                let message = format!(
+                    "A reserve of {} does not fit into a tank of {}. Correct the reserve, or the \
+                     tank's size.",
+                    self.printer.volume(reserve),
+                    self.printer.volume(capacity)
+                );
+                self.complain(Field::Reserve, message);
+                None
+            }
+            _ => Some(reserve),
+        }
+    }
+
+    /// A level that was read, if one was.
+    pub(crate) fn level(
+        &mut self,
+        level: &Entry,
+        reading: LevelReading,
+        error: &Entry,
+        fields: LevelFields,
+        known: &Known,
+    ) -> Optional<Evidence> {
+        let level = self.level_text(fields.level, level, known.capacity, known.consumption);
+        let error = self.volume(fields.error, error, known.capacity);
+        let Some(level) = level? else { return Some(None) };
+        let capacity = known.capacity?;
+        let (level, usual) = self.level_of(level, fields.level, known, capacity)?;
+        let error = error?.or(usual);
+        if level > capacity {
+            let message = format!(
+                "{} cannot be in a tank of {}. Correct the level, or the tank's size under Car.",
+                self.printer.volume(level),
+                self.printer.volume(capacity)
+            );
+            self.complain(fields.level, message);
+            return None;
+        }
+        let click = Volume::new::<liter>(CLICK_ERROR_L.value);
+        if reading == LevelReading::Brimmed && level < capacity - click * 2.0 {
+            let message = format!(
+                "{} is not a brimmed tank. Say full, or how the level was read.",
+                self.printer.volume(level)
+            );
+            self.complain(fields.level, message);
+            return None;
+        }
+        Some(Some(Evidence::Level { level, reading, error }))
+    }
+
+    /// The level that a text tells, and its error where it has one of its own.
+    fn level_of(
+        &mut self,
+        text: LevelText,
+        field: Field,
+        known: &Known,
+        capacity: Volume,
+    ) -> Option<(Volume, Option<Volume>)> {
+        let fuel = match text {
+            LevelText::Volume(level) => return Some((level, None)),
+            LevelText::Lasting(fuel) => fuel,
+        };
+        let Some((level, error)) = known.range_display.level(fuel, known.reserve?, capacity) else {
+            self.complain(
+                field,
+                "The display counts down to the reserve: give the reserve under Car, or type a \
+                 volume such as 13 L.",
+            );
+            return None;
+        };
+        // A display may promise some more than a full tank gives.
+        let level = if level > capacity && level - error <= capacity { capacity } else { level };
+        Some((level, Some(error)))
+    }
+
+    /// The level at which the display shows a distance, or that is given as it is.
+    pub(crate) fn level_wanted(
+        &mut self,
+        field: Field,
+        entry: &Entry,
+        known: &Known,
+    ) -> Optional<Volume> {
+        let level = self.level_text(field, entry, known.capacity, known.consumption)?;
+        Some(match level {
+            Some(LevelText::Lasting(fuel)) if known.range_display == RangeDisplay::ToReserve => {
+                Some(fuel + known.reserve?)
+            }
+            Some(LevelText::Volume(level) | LevelText::Lasting(level)) => Some(level),
+            None => None,
+        })
+    }
+
+    /// What is in the tank, as stated.
+    pub(crate) fn contents(
+        &mut self,
+        texts: &ContentsTexts,
+        fields: ContentsFields,
+        known: &Known,
+    ) -> Option<Stated> {
+        let level_fields = LevelFields { level: fields.level, error: fields.error };
+        let level = self.level(texts.level, texts.reading, texts.error, level_fields, known);
+        let level = self.required(
+            fields.level,
+            level,
+            "Say what is in the tank: a volume, a fraction like 1/4, or a distance to empty.",
+        );
+        let Some(Evidence::Level { level, reading, error }) = level else { return None };
+        let is_empty = level <= Volume::default()
+            && texts.share.trim().is_empty()
+            && texts.range.trim().is_empty();
+        let share = if is_empty {
+            // What a gauge leaves in an empty tank may be anything.
+            Band::new(Share::ZERO, Share::ZERO, Share::ONE).ok()
+        } else {
+            self.share(
+                (fields.share, texts.share),
+                (fields.range, texts.range),
+                ShareOf::Tank(texts.how_sure),
+                "Give the ethanol share of what is in the tank, or what it may be.",
+            )
+        };
+        let extras = self.extras(texts.extras, share, &fields.extras);
+        let expected = share.map(|share| share.expected());
+        let octane = self.octane(fields.octane, texts.octane, expected);
+        let mon = self.optional(fields.mon, texts.mon, parse_mon);
+        let (octane, mon) = (octane?, mon?);
+        Some(Stated {
+            level: reading.band(level, known.capacity?, error),
+            share: share?,
+            extras: extras?,
+            ron: octane.map(|(ron, _)| ron),
+            mon: mon.or(octane.and_then(|(_, mon)| mon)),
+        })
+    }
+
+    /// A fuel, with the fields that its parts stand in.
+    pub(crate) fn fuel(
+        &mut self,
+        form: &FuelForm,
+        field: impl Fn(FuelPart) -> Field,
+        capacity: Option<Volume>,
+    ) -> Option<(Offer, Fuel)> {
+        let share = self.share(
+            (field(FuelPart::Share), &form.share),
+            (field(FuelPart::ShareRange), &form.share_range),
+            ShareOf::Fuel(form.how_sure, form.grade.as_deref()),
+            "Give its ethanol share, or what that may be.",
+        );
+        let extras = self.extras(&form.extras, share, &|part| field(FuelPart::Extra(part)));
+        let expected = share.map(|share| share.expected());
+        let octane = self.octane(field(FuelPart::Octane), &form.octane, expected);
+        let mon = self.optional(field(FuelPart::Mon), &form.mon, parse_mon);
+        let units = form.price.typed_in;
+        let price = self.price(field(FuelPart::Price), &form.price.text, units);
+        let limit = self.volume(field(FuelPart::Limit), &form.limit, capacity);
+        let poured = self.volume(field(FuelPart::PutIn), &form.put_in, capacity);
+        let (share, octane, limit, price) = (share?, octane?, limit?, price?);
+        let content = Content { ethanol: share, extras: extras? };
+        let ron = octane.map(|(ron, _)| ron);
+        let mon = mon?.or(octane.and_then(|(_, mon)| mon));
+        let litre = VolumeUnit::Litre.quantity(1.0);
+        let offer = Offer {
+            share,
+            price: price.map(|(price, _)| price),
+            ron,
+            limit,
+            use_all: form.use_all && limit.is_some(),
+            poured: poured?.unwrap_or(litre * 0.0),
+        };
+        let fuel = Fuel {
+            id: form.id,
+            name: form.name.clone(),
+            mon,
+            rate: price.and_then(|(_, rate)| rate),
+            litre: content.litre(Corner::Expected, &HydrocarbonBase::default()),
+            content,
+        };
+        Some((offer, fuel))
+    }
+
+    pub(crate) fn calibrations(&mut self, forms: &[CalibrationForm]) -> Vec<(u32, Calibration)> {
+        forms.iter().filter_map(|form| Some((form.id, self.calibration(form)?))).collect()
+    }
+
+    fn calibration(&mut self, form: &CalibrationForm) -> Option<Calibration> {
+        let field = |part| Field::Calibration(form.id, part);
+        let low = self.optional(field(CalibrationPart::Low), &form.low, parse_share);
+        let low = self.required(
+            field(CalibrationPart::Low),
+            low,
+            "Give the weakest blend that its author allows.",
+        );
+        let high = self.optional(field(CalibrationPart::High), &form.high, parse_share);
+        let high = self.required(
+            field(CalibrationPart::High),
+            high,
+            "Give the strongest blend that its author allows.",
+        );
+        let written =
+            self.optional(field(CalibrationPart::WrittenFor), &form.written_for, parse_share);
+        let middle = low
+            .zip(high)
+            .map(|(low, high)| Share::clamped(f64::midpoint(low.fraction(), high.fraction())));
+        let written_for = written.flatten().or(middle);
+        let ron_min = self.octane(field(CalibrationPart::RonMin), &form.ron_min, written_for);
+        let (low, high) = (low?, high?);
+        if let Err(error) = Aim::window(low, high) {
+            self.complain(field(CalibrationPart::High), error);
+            return None;
+        }
+        Some(Calibration {
+            name: form.name.clone(),
+            low,
+            high,
+            written_for: written?.or(middle)?,
+            ron_min: ron_min?.map(|(ron, _)| ron),
+            needs_fluid: form.needs_fluid,
+        })
+    }
+}
+
+/// A motor octane number: the same notation, never AKI.
+fn parse_mon(text: &str) -> Result<f64, String> {
+    match parse_octane(text).map_err(|error| error.to_string())? {
+        OctaneFigure::Unmarked(mon) => Ok(mon),
+        OctaneFigure::Ron(_) | OctaneFigure::Aki(_) => {
+            Err(format!("“{}” is not a MON: give the number alone", text.trim()))
+        }
+    }
+}

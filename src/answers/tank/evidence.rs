@@ -1,0 +1,210 @@
+//! From an entry of the log, as typed, to what it tells of the tank.
+
+use uom::si::volume::milliliter;
+
+use crate::answers::reading::{ContentsFields, ContentsTexts, Known, LevelFields, Reader};
+use crate::document::{
+    BeforeForm, ContentsForm, EntryPart, Field, FillEntry, FuelForm, LevelForm, SensorForm,
+    TripForm, TubeTestForm, What,
+};
+use crate::quantity::notation::{
+    Entry, SensorFigure, parse_consumption, parse_distance, parse_millilitres, parse_pulse_width,
+    parse_sensor,
+};
+use crate::quantity::{Length, Share, Volume};
+use crate::tank::{
+    Evidence, Pour, SENSOR_ERROR, SensorScale, ShareReading, ShareReadingKind, TubeTest,
+    TubeTestMethod, share_of_frequency, temperature_of_pulse,
+};
+
+/// The step of a tube's marks where none was given.
+const USUAL_STEP_ML: f64 = 1.0;
+
+const LEVEL_FIELDS: LevelFields = LevelFields {
+    level: Field::Entry(EntryPart::Level),
+    error: Field::Entry(EntryPart::LevelError),
+};
+
+const CONTENTS_FIELDS: ContentsFields = ContentsFields {
+    level: LEVEL_FIELDS.level,
+    error: LEVEL_FIELDS.error,
+    share: Field::Entry(EntryPart::Share),
+    range: Field::Entry(EntryPart::ShareRange),
+    extras: |part| Field::Entry(EntryPart::Extra(part)),
+    octane: Field::Entry(EntryPart::Octane),
+    mon: Field::Entry(EntryPart::Mon),
+};
+
+/// What an entry tells.
+#[derive(Default)]
+pub(crate) struct Told {
+    /// What it tells of the tank, in order; what happened itself comes last.
+    pub(crate) evidence: Vec<Evidence>,
+    /// How far the car was driven.
+    pub(crate) driven: Length,
+}
+
+impl Told {
+    fn only(evidence: Evidence) -> Self {
+        Self { evidence: vec![evidence], ..Self::default() }
+    }
+}
+
+impl Reader<'_> {
+    /// What an entry tells; `None` where it cannot be read, and the complaints
+    /// say why.
+    pub(crate) fn told(&mut self, what: &What, known: &Known, scale: SensorScale) -> Option<Told> {
+        match what {
+            What::Fill(fill) => self.fill_told(fill, known),
+            What::Level(form) => self.level_told(form, known).map(Told::only),
+            What::Sensor(form) => self.sensor_told(form, scale),
+            What::TubeTest(form) => self.tube_test_told(form).map(Told::only),
+            What::Drive(distance) => {
+                let driven = self.distance(distance)?;
+                Some(Told { evidence: vec![Evidence::Drive { distance: driven }], driven })
+            }
+            What::Trip(form) => self.trip_told(form),
+            What::Drain(entry) => {
+                let field = Field::Entry(EntryPart::Drained);
+                let volume = self.volume(field, entry, known.capacity)?;
+                Some(Told::only(Evidence::Drain { volume }))
+            }
+            What::Correction(form) => self.correction_told(form, known).map(Told::only),
+            What::Note => Some(Told::default()),
+        }
+    }
+
+    fn fill_told(&mut self, fill: &FillEntry, known: &Known) -> Option<Told> {
+        let before = match &fill.before {
+            BeforeForm::Nothing => Some(None),
+            BeforeForm::Level(form) => self.level_told(form, known).map(Some),
+            BeforeForm::Contents(form) => self.correction_told(form, known).map(Some),
+        };
+        let read =
+            |form: &FuelForm| self.fuel(form, |part| Field::Poured(form.id, part), known.capacity);
+        let fuels: Vec<_> = fill.fuels.iter().filter_map(read).collect();
+        let before = before?;
+        if fuels.len() < fill.fuels.len() {
+            return None;
+        }
+        let pours: Vec<Pour> = fuels
+            .into_iter()
+            .map(|(offer, fuel)| Pour {
+                volume: offer.poured,
+                share: offer.share,
+                extras: fuel.content.extras,
+                ron: offer.ron,
+                mon: fuel.mon,
+            })
+            .filter(|pour| pour.volume > Volume::default())
+            .collect();
+        if pours.is_empty() {
+            let message = "Nothing went in: give the volume of at least one fuel.";
+            self.ask_for(Field::Entry(EntryPart::Fuels), message);
+            return None;
+        }
+        let fill = Evidence::Fill { pours, clicked: fill.clicked };
+        Some(Told { evidence: before.into_iter().chain([fill]).collect(), ..Told::default() })
+    }
+
+    fn level_told(&mut self, form: &LevelForm, known: &Known) -> Option<Evidence> {
+        let level = self.level(&form.level, form.reading, &form.error, LEVEL_FIELDS, known);
+        self.required(
+            LEVEL_FIELDS.level,
+            level,
+            "Say what the level was: a volume, a fraction like 1/4, or a distance to empty.",
+        )
+    }
+
+    fn correction_told(&mut self, form: &ContentsForm, known: &Known) -> Option<Evidence> {
+        let texts = ContentsTexts {
+            level: &form.level.level,
+            reading: form.level.reading,
+            error: &form.level.error,
+            share: &form.share,
+            range: &form.share_range,
+            extras: &form.extras,
+            how_sure: form.how_sure,
+            octane: &form.octane,
+            mon: &form.mon,
+        };
+        let stated = self.contents(&texts, CONTENTS_FIELDS, known)?;
+        Some(Evidence::State {
+            level: stated.level,
+            share: stated.share,
+            extras: stated.extras,
+            ron: stated.ron,
+            mon: stated.mon,
+        })
+    }
+
+    fn sensor_told(&mut self, form: &SensorForm, scale: SensorScale) -> Option<Told> {
+        let field = Field::Entry(EntryPart::Sensor);
+        let figure = self.optional(field, &form.reading, parse_sensor);
+        let figure = self.required(field, figure, "Give what the sensor shows: 31 % or 81 Hz.");
+        let pulse_field = Field::Entry(EntryPart::Pulse);
+        let pulse = self.optional(pulse_field, &form.pulse, parse_pulse_width)?;
+        if let Some(width) = pulse {
+            self.take(pulse_field, temperature_of_pulse(width, scale))?;
+        }
+        let share = match figure? {
+            SensorFigure::Share(share) => share,
+            SensorFigure::Frequency(frequency) => {
+                self.take(field, share_of_frequency(frequency))?
+            }
+        };
+        if form.old_fuel {
+            return Some(Told::default());
+        }
+        let standard_error = Share::clamped(SENSOR_ERROR.value);
+        Some(Told::only(Evidence::Share(ShareReading {
+            share,
+            standard_error,
+            kind: ShareReadingKind::Sensor,
+        })))
+    }
+
+    fn tube_test_told(&mut self, form: &TubeTestForm) -> Option<Evidence> {
+        let field = Field::Entry(EntryPart::Boundary);
+        let boundary = self.optional(field, &form.boundary, parse_millilitres);
+        let boundary =
+            self.required(field, boundary, "Give where the two parts meet, in mL from the bottom.");
+        let step_field = Field::Entry(EntryPart::TubeStep);
+        let step = self.optional(step_field, &form.step, parse_millilitres)?;
+        let test = match form.method {
+            TubeTestMethod::SaltWater => TubeTest::with_salt_water(boundary?),
+            TubeTestMethod::PlainWater => {
+                let fuel_field = Field::Entry(EntryPart::TubeFuel);
+                let fuel = self.optional(fuel_field, &form.fuel, parse_millilitres);
+                let fuel = self.required(fuel_field, fuel, "Give how much fuel was poured in.");
+                let water_field = Field::Entry(EntryPart::TubeWater);
+                let water = self.optional(water_field, &form.water, parse_millilitres);
+                let water = self.required(water_field, water, "Give how much water was poured in.");
+                TubeTest::with_water(fuel?, water?, boundary?)
+            }
+        };
+        let test = self.take(field, test)?;
+        let usual = Volume::new::<milliliter>(USUAL_STEP_ML);
+        Some(Evidence::Share(test.reading(step.unwrap_or(usual))))
+    }
+
+    fn distance(&mut self, entry: &Entry) -> Option<Length> {
+        let field = Field::Entry(EntryPart::Distance);
+        let unit = entry.typed_in.distance();
+        let distance = self.optional(field, &entry.text, |text| parse_distance(text, unit));
+        self.required(field, distance, "Give the distance driven.")
+    }
+
+    fn trip_told(&mut self, form: &TripForm) -> Option<Told> {
+        let driven = self.distance(&form.distance);
+        let field = Field::Entry(EntryPart::Consumption);
+        let units = form.consumption.typed_in;
+        let consumption =
+            self.optional(field, &form.consumption.text, |text| parse_consumption(text, units));
+        let consumption =
+            self.required(field, consumption, "Give the mean consumption that it showed.");
+        let (driven, consumption) = (driven?, consumption?);
+        let volume = consumption.over(driven);
+        Some(Told { evidence: vec![Evidence::Burned { volume }], driven })
+    }
+}

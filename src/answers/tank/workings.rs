@@ -1,0 +1,172 @@
+//! The workings of the tank's estimate: what the last fill and the last readings
+//! say, each by itself.
+
+use uom::si::frequency::hertz;
+use uom::si::volume::milliliter;
+
+use super::history::{Course, History, Passage};
+use crate::answers::reading::Reader;
+use crate::answers::working::{CONSERVATION, derived, letter, litres};
+use crate::document::{FillEntry, SensorForm, TubeTestForm, What};
+use crate::fuel::{Content, Corner, Extras, HydrocarbonBase};
+use crate::quantity::notation::{SensorFigure, parse_millilitres, parse_sensor};
+use crate::quantity::{Band, Share, Volume};
+use crate::source::{Confidence, Source, SourceKind};
+use crate::tank::{CONTRACTION, Evidence, Pour, SENSOR_ZERO_HZ, TubeTestMethod};
+use crate::workings::{Expression, Working, literal, number, sum};
+
+const TRIANGLE: Source =
+    derived("mean of the triangle over the least, the likeliest and the greatest share");
+const ENERGY: Source = derived("equal energy per distance; energy per volume of each blend");
+const LINE: Source = Source {
+    kind: SourceKind::CommonPractice,
+    citation: "what is in pump, lines and rail is burned first",
+    confidence: Confidence::Weak,
+};
+const NBR_13992: Source = Source {
+    kind: SourceKind::Standard,
+    citation: "ABNT NBR 13992:1997",
+    confidence: Confidence::Secondary,
+};
+const OVER_FUEL: Source = derived("what the watery part gained, over the fuel");
+
+impl History {
+    /// How the estimate came about: the balance of the last fill, the last
+    /// readings, and the way of the old blend. Weighing them against
+    /// each other is the estimator's part.
+    pub fn workings(&self, course: &Course) -> Vec<Working> {
+        let events = || course.log().events().rev();
+        let last = |wanted: fn(&What) -> bool| {
+            events().find(|event| wanted(&event.what)).and_then(|event| {
+                Some((&event.what, self.passage(&event.id).filter(|it| it.unused.is_none())?))
+            })
+        };
+        let mut lines = Vec::new();
+        if let Some((what @ What::Fill(fill), passage)) = last(|it| matches!(it, What::Fill(_))) {
+            lines.extend(balance(what, fill, passage, course));
+        }
+        if let Some((What::Sensor(form), _)) = last(|it| matches!(it, What::Sensor(_))) {
+            lines.extend(sensor(form));
+        }
+        if let Some((What::TubeTest(form), _)) = last(|it| matches!(it, What::TubeTest(_))) {
+            lines.extend(tube_test(form));
+        }
+        lines.extend(self.way_of_old_blend(course));
+        lines
+    }
+
+    fn way_of_old_blend(&self, course: &Course) -> Option<Working> {
+        let old = self.old_blend?;
+        let mut reader = Reader::new(course.printer());
+        let known = reader.car(course.car());
+        let per_litre = |share: Share, extras: Extras| {
+            let content = Content { ethanol: Band::exact(share), extras };
+            let blend = content.litre(Corner::Expected, &HydrocarbonBase::default());
+            Some(blend.energy_density()?.megajoules_per_liter())
+        };
+        let line = number("L", litres(known.line?));
+        let old_energy = number("H_old", per_litre(old.share, old.extras)?);
+        let reference = number("H_ref", per_litre(known.reference, Extras::default())?);
+        let consumption = number("k", known.consumption?.litres_per_100_km());
+        let way = literal(100.0) * line * old_energy / (reference * consumption);
+        let name = "How far the old blend feeds the engine after the last fill";
+        Some(Working::new(name, "d", &way, 1, "km", &[LINE, ENERGY]))
+    }
+}
+
+/// The share after a fill: `(V0 e0 + sum x c) / (V0 + sum x)`.
+fn balance(what: &What, fill: &FillEntry, passage: &Passage, course: &Course) -> Vec<Working> {
+    let mut reader = Reader::new(course.printer());
+    let known = reader.car(course.car());
+    let told = reader.told(what, &known, course.car().sensor_scale);
+    let pours: Vec<Pour> = told
+        .and_then(|told| match told.evidence.into_iter().next_back() {
+            Some(Evidence::Fill { pours, .. }) => Some(pours),
+            _ => None,
+        })
+        .unwrap_or_default();
+    let (Some(before), Some(after)) = (passage.before(), passage.after()) else {
+        return Vec::new();
+    };
+    let mut lines = Vec::new();
+    let poured: f64 = pours.iter().map(|pour| litres(pour.volume)).sum();
+    let level = || number("V0", litres(after.level.expected()) - poured);
+    let names = fill.fuels.iter().filter(|fuel| !fuel.put_in.is_blank()).map(|fuel| &fuel.name);
+    let mut volumes = vec![level()];
+    let mut ethanol = vec![level() * number("e0", before.share.expected().fraction())];
+    for (index, (pour, name)) in pours.iter().zip(names).enumerate() {
+        let (x, c) = (format!("x_{}", letter(index)), format!("c_{}", letter(index)));
+        let [low, likeliest, high] =
+            [pour.share.low(), pour.share.expected(), pour.share.high()].map(Share::fraction);
+        let ends = [("least", low), ("likeliest", likeliest), ("most", high)];
+        let content = sum(ends.map(|(name, share)| number(name, share))) / literal(3.0);
+        let name = format!("What {name} holds on average");
+        lines.push(Working::new(name, c.clone(), &content, 4, "", &[TRIANGLE]));
+        let volume = || number(x.clone(), litres(pour.volume));
+        volumes.push(volume());
+        ethanol.push(volume() * number(c, content.value()));
+    }
+    let share = sum(ethanol) / sum(volumes);
+    let name = "Share after the last fill, by the balance alone";
+    lines.push(Working::new(name, "e1", &share, 3, "", &[CONSERVATION]));
+    lines
+}
+
+fn sensor(form: &SensorForm) -> Option<Working> {
+    let SensorFigure::Frequency(frequency) = parse_sensor(&form.reading).ok()? else { return None };
+    let zero = number("f0", SENSOR_ZERO_HZ.value);
+    let share: Expression = (number("f", frequency.get::<hertz>()) - zero) / literal(100.0);
+    let name = "Share by the last sensor reading";
+    Some(Working::new(name, "z_s", &share, 3, "", &[SENSOR_ZERO_HZ.source]))
+}
+
+fn tube_test(form: &TubeTestForm) -> Option<Working> {
+    let ml = |text: &str| Some(Volume::get::<milliliter>(&parse_millilitres(text).ok()?));
+    let boundary = number("A", ml(&form.boundary)?);
+    let name = "Share by the last tube test";
+    match form.method {
+        TubeTestMethod::SaltWater => {
+            let share = (literal(2.0) * (boundary - literal(50.0)) + literal(1.0)) / literal(100.0);
+            Some(Working::new(name, "z_t", &share, 3, "", &[NBR_13992]))
+        }
+        TubeTestMethod::PlainWater => {
+            let rise = boundary - number("W", ml(&form.water)?);
+            let contraction = literal(1.0) + number("c", CONTRACTION.value.0);
+            let share = rise / number("F", ml(&form.fuel)?) * contraction;
+            Some(Working::new(name, "z_t", &share, 3, "", &[OVER_FUEL, CONTRACTION.source]))
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::document::Document;
+    use crate::quantity::notation::DecimalMark;
+    use uom::si::length::kilometer;
+
+    /// Every line, evaluated by exmex 0.21, a general-purpose expression evaluator,
+    /// comes to the value that is shown; and what the estimate says is near what
+    /// the balance says.
+    #[test]
+    fn every_line_can_be_checked_by_hand() {
+        let demo = Document::demo();
+        let course = Course::of(&demo.here, &demo.settings.printer(DecimalMark::Point));
+        let history = History::of(&course);
+        let lines = history.workings(&course);
+        for line in &lines {
+            let evaluated: f64 = exmex::eval_str(&line.numbers).unwrap();
+            let shown = 0.5 * 10_f64.powi(-i32::try_from(line.decimals).unwrap());
+            assert!((evaluated - line.value).abs() < shown, "{}: {}", line.name, line.numbers);
+        }
+        let value = |symbol: &str| lines.iter().find(|it| it.symbol == symbol).unwrap().value;
+        // 84 Hz is 34 %; the boundary at 57.5 mL is 2 * 7.5 + 1 = 16 %.
+        approx::assert_abs_diff_eq!(value("z_s"), 0.34, epsilon = 1e-12);
+        approx::assert_abs_diff_eq!(value("z_t"), 0.16, epsilon = 1e-12);
+        let fill = &history.passages[5];
+        let after = fill.after().unwrap().share.expected().fraction();
+        approx::assert_abs_diff_eq!(value("e1"), after, epsilon = 0.01);
+        let reach = history.old_blend.unwrap().reach.get::<kilometer>();
+        approx::assert_abs_diff_eq!(value("d"), reach, epsilon = 1e-6);
+    }
+}

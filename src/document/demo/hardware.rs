@@ -1,0 +1,159 @@
+//! The workshop of the invented example. Every figure of it is made up.
+
+use crate::document::file::CarFile;
+use crate::document::hardware::{CurveForm, Fields, Mark, PartForm, PartKind, Place, Workshop};
+use crate::document::hardware_field::Slot;
+use crate::quantity::notation::Entry;
+
+const ON_MID_BLEND: &str = "rpm, torque Nm, boost bar
+2000, 262, 0.9
+2500, 338, 1.3
+3000, 392, 1.45
+3500, 396, 1.45
+4000, 392, 1.45
+4500, 384, 1.4
+5000, 372, 1.35
+5500, 356, 1.3
+6000, 334, 1.25
+6500, 298, 1.15";
+
+const ON_PETROL: &str = "rpm, power kW
+2000, 45
+2500, 68
+3000, 92
+3500, 109
+4000, 122
+4500, 134
+5000, 143
+5500, 149
+6000, 148
+6500, 136";
+
+const PUMP_TABLE: &str = "V 12 13.5
+3 150 185
+4 138 172
+5 126 158
+6 113 145
+7 100 131";
+
+impl Workshop {
+    /// The workshop of the example, whose calibrations have these numbers.
+    pub(crate) fn demo(car: &mut CarFile, petrol: u32, mid_blend: u32) -> Self {
+        let table = Entry::metric;
+        let target = car.next_id();
+        let before = car.next_id();
+        let curves = vec![
+            CurveForm {
+                id: target,
+                name: "Mid blend".into(),
+                table: table(ON_MID_BLEND),
+                calibration: Some(mid_blend),
+                blend: "E30".into(),
+                ..CurveForm::default()
+            },
+            CurveForm {
+                id: before,
+                name: "Petrol, on the rollers".into(),
+                table: table(ON_PETROL),
+                place: Place::Wheel,
+                calibration: Some(petrol),
+                blend: "E10".into(),
+                ..CurveForm::default()
+            },
+        ];
+        let parts = parts(car);
+        Self {
+            curves,
+            target,
+            compared_with: Some(before),
+            engine: Fields::from([
+                (Slot::Displacement, "1.9"),
+                (Slot::Cylinders, "4"),
+                (Slot::SpecificConsumption, "325"),
+                (Slot::Lambda, "0.84"),
+                (Slot::VolumetricEfficiency, "93"),
+                (Slot::ManifoldTemperature, "42"),
+                (Slot::DrivelineLoss, "12"),
+                (Slot::DrivelineLossRange, "10-14"),
+            ]),
+            parts,
+            ..Self::default()
+        }
+    }
+}
+
+/// The parts of the example's fuel system, and the limits that people set.
+fn parts(car: &mut CarFile) -> Vec<PartForm> {
+    let mut part = |kind, name: &str, marks: &[Mark], fields| PartForm {
+        name: name.into(),
+        marks: marks.iter().copied().collect(),
+        fields,
+        ..PartForm::new(car.next_id(), kind)
+    };
+    vec![
+        part(
+            PartKind::DirectInjectors,
+            "",
+            &[Mark::ByMass],
+            Fields::from([
+                (Slot::RatedMassFlow, "15.6"),
+                (Slot::RatedPressure, "100"),
+                (Slot::TestDensity, "745"),
+                (Slot::RailPressure, "200"),
+                (Slot::Window, "240"),
+            ]),
+        ),
+        part(
+            PartKind::PlungerPump,
+            "",
+            &[],
+            Fields::from([
+                (Slot::Bore, "9"),
+                (Slot::Lift, "4.2"),
+                (Slot::Lobes, "4"),
+                (Slot::RailPressure, "200"),
+            ]),
+        ),
+        part(
+            PartKind::SupplyPump,
+            "Tank pump",
+            &[],
+            Fields::from([(Slot::FlowTable, PUMP_TABLE), (Slot::Voltage, "13")]),
+        ),
+        part(
+            PartKind::SupplyLine,
+            "",
+            &[Mark::FixedRail],
+            Fields::from([
+                (Slot::RailPressure, "5"),
+                (Slot::LineLength, "4"),
+                (Slot::LineBore, "8"),
+                (Slot::OtherLosses, "0.15"),
+            ]),
+        ),
+        part(
+            PartKind::FluidNozzle,
+            "",
+            &[],
+            Fields::from([
+                (Slot::RatedFlow, "250"),
+                (Slot::RatedPressure, "7"),
+                (Slot::FluidPressure, "10"),
+                (Slot::Strength, "50"),
+            ]),
+        ),
+        part(
+            PartKind::PowerLimit,
+            "Engine builder",
+            &[],
+            Fields::from([(Slot::LimitPower, "230")]),
+        ),
+        part(
+            PartKind::TorqueLimit,
+            "Gearbox",
+            &[],
+            Fields::from([(Slot::LimitTorque, "385"), (Slot::ToSpeed, "4000")]),
+        ),
+        part(PartKind::AirLimit, "Compressor", &[], Fields::from([(Slot::LimitAir, "0.26")])),
+    ]
+}

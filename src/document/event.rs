@@ -1,0 +1,210 @@
+//! Entries of the log: what happened, as it was typed.
+
+use serde::{Deserialize, Serialize};
+
+use super::fuel::{ExtrasForm, FuelForm};
+use super::id::Id;
+use super::moment::Moment;
+use crate::quantity::notation::Entry;
+use crate::tank::{HowSure, LevelReading, TubeTestMethod};
+
+/// A level as it was read.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct LevelForm {
+    /// The level.
+    pub level: Entry,
+    /// How it was read.
+    pub reading: LevelReading,
+    /// The error of that reading, where the person knows better.
+    #[serde(skip_serializing_if = "Entry::is_untouched")]
+    pub error: Entry,
+}
+
+/// All of what is in the tank, stated from outside the log.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct ContentsForm {
+    /// How much.
+    pub level: LevelForm,
+    /// Its ethanol share.
+    pub share: String,
+    /// What that share may be.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub share_range: String,
+    /// What it holds beside petrol and ethanol.
+    #[serde(skip_serializing_if = "ExtrasForm::is_untouched")]
+    pub extras: ExtrasForm,
+    /// How sure that is, where no range says so.
+    #[serde(skip_serializing_if = "HowSure::is_usual")]
+    pub how_sure: HowSure,
+    /// Its octane number, at least.
+    #[serde(skip_serializing_if = "Entry::is_untouched", deserialize_with = "Entry::or_text")]
+    pub octane: Entry,
+    /// Its motor octane number, at least.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub mon: String,
+}
+
+/// What was known just before a fill.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+#[allow(clippy::large_enum_variant, reason = "a log holds few, and hands none about")]
+pub enum BeforeForm {
+    /// No more than the log told.
+    #[default]
+    Nothing,
+    /// The level was read.
+    Level(LevelForm),
+    /// What was in the tank was stated.
+    Contents(ContentsForm),
+}
+
+/// A fill.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct FillEntry {
+    /// What was known just before.
+    pub before: BeforeForm,
+    /// The fuels, each with what of it was put in.
+    pub fuels: Vec<FuelForm>,
+    /// Whether the nozzle clicked off: the tank was full then.
+    pub clicked: bool,
+}
+
+/// A reading of the ethanol-content sensor.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct SensorForm {
+    /// The share it shows, or its frequency.
+    pub reading: String,
+    /// The width of its pulse, which tells the fuel's temperature.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub pulse: String,
+    /// Whether it was read before the fuel in the tank had reached it.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub old_fuel: bool,
+}
+
+/// A test with water in a graduated tube.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct TubeTestForm {
+    /// How it was done.
+    pub method: TubeTestMethod,
+    /// The fuel poured in.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub fuel: String,
+    /// The water poured in.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub water: String,
+    /// Where the boundary stood afterwards: the volume of the watery part.
+    pub boundary: String,
+    /// The step of the tube's marks.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub step: String,
+}
+
+/// What the trip computer showed.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct TripForm {
+    /// The distance.
+    pub distance: Entry,
+    /// The mean consumption over it.
+    pub consumption: Entry,
+}
+
+/// What happened.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum What {
+    /// Fuel went in.
+    Fill(FillEntry),
+    /// The level was read.
+    Level(LevelForm),
+    /// The sensor was read.
+    Sensor(SensorForm),
+    /// A tube test was made.
+    TubeTest(TubeTestForm),
+    /// The car was driven so far.
+    Drive(Entry),
+    /// The trip computer was read.
+    Trip(TripForm),
+    /// Fuel was drained: so much, or, left blank, all of it.
+    Drain(Entry),
+    /// What was in the tank was stated.
+    Correction(ContentsForm),
+    /// Nothing that bears on the tank.
+    Note,
+}
+
+/// An entry of the log.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Event {
+    /// Tells it apart from all others.
+    pub id: Id,
+    /// How often it was changed: of two versions the later one holds.
+    pub revision: u32,
+    /// Its place among entries of the same minute: the order in which they were
+    /// written. The log gives it.
+    #[serde(default)]
+    pub sequence: u32,
+    /// Whether it was removed. It is kept, so that it can be brought back and so
+    /// that no other device brings it back unasked.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub removed: bool,
+    /// When it happened.
+    pub time: Moment,
+    /// Where it happened.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub place: String,
+    /// What the person noted.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub note: String,
+    /// What happened.
+    pub what: What,
+}
+
+impl Event {
+    /// This entry as the next version after the one that is known.
+    pub(crate) fn after(self, known: Option<&Self>) -> Self {
+        let revision = known.map_or(1, |known| known.revision.saturating_add(1));
+        let sequence = known.map_or(self.sequence, |known| known.sequence);
+        Self { revision, sequence, ..self }
+    }
+
+    /// Whether this version holds against another of the same entry: the later
+    /// one does; of two changes made at the same time without knowledge of each
+    /// other, the same one on every device.
+    pub fn holds_against(&self, other: &Self) -> bool {
+        let text = |event: &Self| serde_json::to_string(event).unwrap_or_default();
+        self.revision > other.revision
+            || self.revision == other.revision && self != other && text(self) > text(other)
+    }
+}
+
+/// An entry that is being written or changed.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Draft {
+    /// The entry's identity: a new one, or that of the entry to change.
+    pub id: Id,
+    /// Whether it changes an entry that exists.
+    pub changes: bool,
+    /// When it happened, as typed: `2026-05-03T17:40`.
+    pub time: String,
+    /// How many minutes that clock was ahead of UTC.
+    pub minutes_ahead: i32,
+    /// Where it happened.
+    pub place: String,
+    /// What the person noted.
+    pub note: String,
+    /// Of a drain, whether the tank was drained completely. A volume left blank does not say
+    /// so here: it may have been forgotten.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub drained_completely: bool,
+    /// What happened.
+    pub what: What,
+}

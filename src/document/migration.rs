@@ -1,0 +1,51 @@
+//! Documents of earlier versions.
+//!
+//! Schema 5 knew of a fuel only how much ethanol it holds, and no rate between currencies.
+//! Schema 4 knew no units apart from their system, and no scale of an octane number but in
+//! its text. Schema 3 had no route, schema 2 no workshop either. Schema 1 held one car and its fill, and no log.
+//! Schema 0 was the same without settings, example and numbering.
+
+use serde::Deserialize;
+
+use super::car::Car;
+use super::file::{CarFile, Document, DocumentError, SCHEMA, Settings};
+use super::fill::FillForm;
+use super::fuel::FuelForm;
+use super::id::Id;
+
+/// Schemas 0 and 1.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct OneCar {
+    schema: u32,
+    #[serde(default)]
+    last_id: u32,
+    #[serde(default)]
+    demo: bool,
+    #[serde(default)]
+    settings: Settings,
+    car: Car,
+    fill: FillForm,
+}
+
+/// Reads a document of an earlier version, of the schema that it says.
+pub(crate) fn read(text: &str, schema: u32) -> Result<Document, DocumentError> {
+    if schema >= 2 {
+        // What came later may be left out there.
+        let document: Document = serde_json::from_str(text)?;
+        return Ok(Document { schema: SCHEMA, ..document });
+    }
+    let old: OneCar = serde_json::from_str(text)?;
+    // The same text gets the same identity wherever it is read, so that two
+    // copies of it are one car again when they meet.
+    let mut here = CarFile::new(Id::of_content(text));
+    here.demo = old.demo;
+    let in_use = [&old.car.own_fuels, &old.fill.offers];
+    let fuels = in_use.into_iter().flatten().map(|fuel: &FuelForm| fuel.id);
+    let calibrations = old.car.calibrations.iter().map(|calibration| calibration.id);
+    here.last_id = fuels.chain(calibrations).fold(old.last_id, u32::max);
+    here.car = old.car;
+    here.fill = old.fill;
+    debug_assert!(old.schema < 2, "later schemas have their own shape");
+    Ok(Document { schema: SCHEMA, settings: old.settings, here, others: Vec::new() })
+}

@@ -1,0 +1,46 @@
+//! What is stored: the texts as they were typed, so that nothing typed is ever lost or rounded,
+//! and every operation on them.
+
+mod car;
+mod csv;
+mod demo;
+mod draft;
+mod event;
+mod field;
+mod file;
+mod fill;
+mod fuel;
+mod hardware;
+mod hardware_field;
+mod id;
+mod log;
+mod merge;
+mod migration;
+mod moment;
+mod rate;
+mod record;
+mod trip;
+
+pub use car::{CalibrationForm, Car};
+pub use csv::csv;
+pub use event::{
+    BeforeForm, ContentsForm, Draft, Event, FillEntry, LevelForm, SensorForm, TripForm,
+    TubeTestForm, What,
+};
+pub use field::{
+    CalibrationPart, CurvePart, EntryPart, ExtraPart, Field, FuelPart, HaltPart, RoutePart,
+};
+pub use file::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
+pub use fill::{AimForm, FillForm, StartForm, StopForm};
+pub use fuel::{ExtrasForm, FuelForm};
+pub use hardware::{
+    BlendForm, ColumnForm, CurveForm, Fields, Mark, PartForm, PartKind, Place, ValueUnit, Workshop,
+};
+pub use hardware_field::Slot;
+pub use id::{Id, IdError};
+pub use log::{ById, Log};
+pub use merge::CarMerge;
+pub use moment::{Moment, MomentError};
+pub use rate::{Exchanged, RateForm};
+pub(crate) use rate::{RATES, name_price, name_sum};
+pub use trip::{HaltForm, PreferForm, RouteForm};

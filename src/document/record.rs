@@ -1,0 +1,125 @@
+//! After the fill: what was put in becomes an entry of the log.
+
+use super::event::{BeforeForm, ContentsForm, Event, FillEntry, LevelForm, What};
+use super::file::CarFile;
+use super::fill::{AimForm, FillForm, StartForm};
+use super::fuel::{ExtrasForm, FuelForm};
+use super::id::Id;
+use super::moment::Moment;
+use crate::quantity::notation::Entry;
+use crate::tank::HowSure;
+
+impl FillForm {
+    fn offer_mut(&mut self, id: u32) -> Option<&mut FuelForm> {
+        self.offers.iter_mut().find(|it| it.id == id)
+    }
+
+    /// Notes what went in of a fuel. Where that is taken back, so is that the nozzle clicked
+    /// off: it did at another amount.
+    pub fn put_in(&mut self, id: u32, amount: Entry) {
+        self.clicked &= !amount.is_blank();
+        if let Some(offer) = self.offer_mut(id) {
+            offer.put_in = amount;
+        }
+    }
+
+    /// Takes it that a step was poured as planned: so much of the fuel is now in, and the
+    /// nozzle clicked off where the step ends there.
+    pub fn pour_step(&mut self, id: u32, amount: Entry, to_click: bool) {
+        if let Some(offer) = self.offer_mut(id) {
+            offer.put_in = amount;
+            self.clicked |= to_click;
+        }
+    }
+
+    /// Takes a fuel off the list of those on offer, and with it what was put in of it.
+    pub fn remove_offer(&mut self, id: u32) {
+        self.put_in(id, Entry::default());
+        self.offers.retain(|it| it.id != id);
+    }
+
+    /// Notes another aim or another rule for how far to fill. Going on past the aim was said
+    /// of the one before.
+    pub fn aim_anew(&mut self, change: impl FnOnce(&mut Self)) {
+        self.anyway = false;
+        change(self);
+    }
+}
+
+impl CarFile {
+    /// Records the fill at hand and makes room for the next, which then starts
+    /// from the log. Returns whether there was anything to record.
+    pub fn record(&mut self, id: Id, time: Moment) -> bool {
+        let fill = &mut self.fill;
+        let poured = |offer: &&FuelForm| !offer.put_in.is_blank();
+        let fuels: Vec<FuelForm> = fill
+            .offers
+            .iter()
+            .filter(poured)
+            .map(|offer| FuelForm { put_in: offer.put_in.clone(), ..offer.untouched() })
+            .collect();
+        if fuels.is_empty() {
+            return false;
+        }
+        let before = before(fill);
+        let entry = FillEntry { before, fuels, clicked: fill.clicked };
+        let place = std::mem::take(&mut fill.place);
+        self.route.filled |= self.route.halt_here().is_some_and(|it| it.place == place);
+        let what = What::Fill(entry);
+        let note = String::new();
+        self.log.write(Event {
+            id,
+            revision: 1,
+            sequence: 0,
+            removed: false,
+            time,
+            place,
+            note,
+            what,
+        });
+        fill.start = StartForm::Log;
+        fill.level = Entry::default();
+        fill.level_error = Entry::default();
+        fill.octane = Entry::default();
+        fill.extras = ExtrasForm::default();
+        for text in [&mut fill.share, &mut fill.share_range, &mut fill.mon] {
+            text.clear();
+        }
+        fill.how_sure = HowSure::default();
+        fill.clicked = false;
+        fill.anyway = false;
+        if fill.aim == AimForm::AsPoured {
+            fill.aim = AimForm::Share;
+        }
+        for offer in &mut fill.offers {
+            // A can that was to be emptied is empty now.
+            offer.use_all &= offer.put_in.is_blank();
+            offer.put_in = Entry::default();
+        }
+        true
+    }
+}
+
+/// What was known before the fill.
+fn before(fill: &FillForm) -> BeforeForm {
+    if fill.level.is_blank() {
+        return BeforeForm::Nothing;
+    }
+    let level = LevelForm {
+        level: fill.level.clone(),
+        reading: fill.reading,
+        error: fill.level_error.clone(),
+    };
+    match fill.start {
+        StartForm::Log => BeforeForm::Level(level),
+        StartForm::Typed => BeforeForm::Contents(ContentsForm {
+            level,
+            share: fill.share.clone(),
+            share_range: fill.share_range.clone(),
+            extras: fill.extras.clone(),
+            how_sure: fill.how_sure,
+            octane: fill.octane.clone(),
+            mon: fill.mon.clone(),
+        }),
+    }
+}

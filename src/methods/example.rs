@@ -1,0 +1,92 @@
+//! The example that the formulas are shown with: the invented car, with what else
+//! its answers need to hold every formula once.
+
+use uom::si::pressure::kilopascal;
+use uom::si::thermodynamic_temperature::degree_celsius;
+
+use crate::answers::fill::{Answer, interpret};
+use crate::answers::hardware::{HardwareAnswer, WorkshopReading};
+use crate::answers::tank::{Course, History};
+use crate::document::{BlendForm, Document, Fields, PartForm, PartKind, Place, Slot};
+use crate::power::{AirCorrection, AmbientAir};
+use crate::quantity::notation::{DecimalMark, Entry, Printer};
+use crate::quantity::{AbsolutePressure, Pressure, ThermodynamicTemperature};
+use crate::workings::Working;
+
+/// The workings of the example, by what answers them.
+pub(super) struct Example {
+    /// The fill as it is, then one that has to be burned down for.
+    pub(super) fill: Vec<Working>,
+    pub(super) tank: Vec<Working>,
+    /// The fuel system with both kinds of injectors, on a curve from the rollers.
+    pub(super) hardware: Vec<Working>,
+    /// The corrections of a warm day.
+    pub(super) corrections: Vec<Working>,
+}
+
+impl Example {
+    pub(super) fn new() -> Self {
+        let document = Document::demo();
+        let printer = document.settings.printer(DecimalMark::Point);
+        let course = Course::of(&document.here, &printer);
+        let history = History::of(&course);
+        let mut fill = fill(&document, &history, &printer);
+        fill.extend(fill_of_too_full(document.clone(), &history, &printer));
+        Self {
+            fill,
+            tank: history.workings(&course),
+            hardware: hardware(document, &printer),
+            corrections: corrections(),
+        }
+    }
+}
+
+fn fill(document: &Document, history: &History, printer: &Printer) -> Vec<Working> {
+    let reading = interpret(document, history.estimator.as_ref(), printer);
+    reading.asked.map(|asked| Answer::of(asked).workings()).unwrap_or_default()
+}
+
+/// The same with a blend that the tank is too full for.
+fn fill_of_too_full(
+    mut document: Document,
+    history: &History,
+    printer: &Printer,
+) -> Option<Working> {
+    document.here.fill.level = Entry::metric("3/4");
+    document.here.fill.aim_share = "E60".into();
+    fill(&document, history, printer).into_iter().find(|line| line.symbol == "X")
+}
+
+fn hardware(mut document: Document, printer: &Printer) -> Vec<Working> {
+    let id = document.here.next_id();
+    let workshop = &mut document.here.workshop;
+    if let Some(curve) = workshop.curves.iter_mut().find(|it| it.id == workshop.target) {
+        curve.place = Place::Wheel;
+    }
+    let fields = Fields::from([
+        (Slot::Count, "4"),
+        (Slot::RatedFlow, "300"),
+        (Slot::RatedPressure, "3"),
+        (Slot::TestDensity, "684"),
+        (Slot::RailPressure, "4"),
+        (Slot::DeadTime, "0.95"),
+    ]);
+    let part = PartForm::new(id, PartKind::PortInjectors);
+    workshop.parts.insert(0, PartForm { fields, ..part });
+    workshop.engine.entry(Slot::PortShare).text = "40".into();
+    workshop.engine.entry(Slot::BlendShare).text = "E30".into();
+    workshop.blend = BlendForm::Typed;
+    let reading = WorkshopReading::of(&document, None, printer);
+    HardwareAnswer::of(&reading).map(|answer| answer.workings(&reading)).unwrap_or_default()
+}
+
+/// 35 degrees Celsius, 98 kPa, 40 % humidity.
+fn corrections() -> Vec<Working> {
+    let air = AmbientAir::new(
+        ThermodynamicTemperature::new::<degree_celsius>(35.0),
+        AbsolutePressure::new(Pressure::new::<kilopascal>(98.0)),
+        0.4,
+    );
+    let Ok(air) = air else { return Vec::new() };
+    AirCorrection::ALL.into_iter().filter_map(|it| it.working(&air)).collect()
+}
