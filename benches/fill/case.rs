@@ -1,7 +1,7 @@
 //! The fill that is timed: a part-full tank read by the gauge, an E85 known only
 //! within a range, petrol that itself holds ethanol, a calibration's window.
 
-use fillwright::fill::{Aim, FillError, Objective, Offer, Problem, Solution, Stop, Tank};
+use fillwright::fill::{Aim, FillError, FillObjective, Offer, Problem, Solution, StopRule, Tank};
 use fillwright::fuel::MolarDensity;
 use fillwright::quantity::{Band, Money, Share, UnitPrice, Volume};
 use uom::si::volume::liter;
@@ -36,8 +36,8 @@ pub(crate) fn problem() -> Result<Problem, Box<dyn std::error::Error>> {
         ],
         aim: Aim::window(Share::from_percent(24.0)?, Share::from_percent(36.0)?)?,
         ron_min: Some(98.0),
-        stop: Stop::Brim,
-        objective: Objective::LeastCost,
+        stop: StopRule::Brim,
+        objective: FillObjective::LeastCost,
         molar_density: MolarDensity::default(),
         meter_error: 0.005,
     };

@@ -2,8 +2,8 @@
 //! injectors added, so that six parts are judged at 60 engine speeds and on 101
 //! ethanol shares.
 
-use fillwright::answers::hardware::{HardwareAnswer, HardwareAsked, WorkshopReading};
-use fillwright::document::{BlendForm, Document, Fields, PartForm, PartKind, Slot};
+use fillwright::answers::hardware::{HardwareAnswer, HardwareAsked, HardwareReading};
+use fillwright::document::{BlendForm, Document, Fields, HardwareField, PartForm, PartKind};
 use fillwright::hardware::AtShare;
 use fillwright::quantity::Share;
 use fillwright::quantity::notation::{DecimalMark, Printer};
@@ -14,12 +14,12 @@ pub(crate) fn workshop() -> (Document, Printer) {
     let car = &mut document.here;
     for flow in ["250", "300", "350"] {
         let fields = Fields::from([
-            (Slot::Count, "4"),
-            (Slot::RatedFlow, flow),
-            (Slot::RatedPressure, "3"),
-            (Slot::TestDensity, "684"),
-            (Slot::RailPressure, "4"),
-            (Slot::DeadTime, "0.95"),
+            (HardwareField::Count, "4"),
+            (HardwareField::RatedFlow, flow),
+            (HardwareField::RatedPressure, "3"),
+            (HardwareField::TestDensity, "684"),
+            (HardwareField::RailPressure, "4"),
+            (HardwareField::DeadTime, "0.95"),
         ]);
         let id = car.next_id();
         let part = PartForm::new(id, PartKind::PortInjectors);
@@ -27,8 +27,8 @@ pub(crate) fn workshop() -> (Document, Printer) {
     }
     // From 2,000 to 7,900 rpm in steps of 100.
     car.workshop.curves[0].table.text.push_str("\n7900, 240, 1.0");
-    car.workshop.engine.entry(Slot::PortShare).text = "40".into();
-    car.workshop.engine.entry(Slot::BlendShare).text = "E30".into();
+    car.workshop.engine.entry(HardwareField::PortShare).text = "40".into();
+    car.workshop.engine.entry(HardwareField::BlendShare).text = "E30".into();
     car.workshop.blend = BlendForm::Typed;
     let printer = document.settings.printer(DecimalMark::Point);
     (document, printer)
@@ -36,7 +36,7 @@ pub(crate) fn workshop() -> (Document, Printer) {
 
 /// What is asked of those parts, if there are six of them.
 pub(crate) fn asked(document: &Document, printer: &Printer) -> Option<HardwareAsked> {
-    let asked = WorkshopReading::of(document, None, printer).asked?;
+    let asked = HardwareReading::of(document, None, printer).asked?;
     let is_as_said = asked.parts.system.parts().len() == 6 && asked.load.points.len() == 60;
     is_as_said.then_some(asked)
 }
@@ -54,7 +54,7 @@ pub(crate) fn sweep(asked: &HardwareAsked, shares: &[Share]) -> f64 {
 
 /// All that a change of one figure sets off: the texts read, and the whole answer.
 pub(crate) fn answer(document: &Document, printer: &Printer) -> f64 {
-    let answer = HardwareAnswer::of(&WorkshopReading::of(document, None, printer));
+    let answer = HardwareAnswer::of(&HardwareReading::of(document, None, printer));
     let share = answer.and_then(|answer| answer.largest_share.expected);
     share.map_or(f64::NAN, Share::fraction)
 }

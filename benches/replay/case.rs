@@ -1,7 +1,7 @@
 //! The log that is replayed: years of driving, gauge readings, fills of two fuels,
 //! and a sensor that is read after each.
 
-use fillwright::answers::tank::{Course, History};
+use fillwright::answers::tank::{History, LogReading};
 use fillwright::document::{Document, Event, Id};
 use fillwright::fuel::Extras;
 use fillwright::quantity::notation::{Consumption, DecimalMark, DistanceUnit};
@@ -18,7 +18,7 @@ const EVENTS: usize = 5000;
 pub(crate) struct Log {
     vehicle: Vehicle,
     evidence: Vec<Evidence>,
-    course: Course,
+    course: LogReading,
 }
 
 /// The log, as checked input.
@@ -67,7 +67,7 @@ pub(crate) fn log() -> Result<Log, Box<dyn std::error::Error>> {
 }
 
 /// A log of as many entries, as people typed them: the example's over and over.
-fn course() -> Result<Course, Box<dyn std::error::Error>> {
+fn course() -> Result<LogReading, Box<dyn std::error::Error>> {
     let mut example = Document::demo();
     let entries = example.here.log.all().to_vec();
     let entry = |number: usize| -> Result<Event, Box<dyn std::error::Error>> {
@@ -79,7 +79,7 @@ fn course() -> Result<Course, Box<dyn std::error::Error>> {
     };
     example.here.log = (0..EVENTS).map(entry).collect::<Result<_, _>>()?;
     let printer = example.settings.printer(DecimalMark::Point);
-    Ok(Course::of(&example.here, &printer))
+    Ok(LogReading::of(&example.here, &printer))
 }
 
 /// Reads every entry as typed and replays it: what the app does when an entry

@@ -5,7 +5,7 @@
 #[allow(dead_code, reason = "the tests read more of an instance than is timed")]
 mod instance;
 
-use fillwright::trip::{CheckedRoute, Done, Planner, Progress, Wish};
+use fillwright::trip::{CheckedRoute, Done, PlanWanted, Planner, Progress};
 use serde_json::Value;
 
 use self::instance::Instance;
@@ -20,7 +20,7 @@ const MOST_PROGRAMMES: u32 = 30_000;
 pub(crate) struct Trip {
     pub(crate) has_fee: bool,
     route: CheckedRoute,
-    wish: Wish,
+    wish: PlanWanted,
 }
 
 /// All trips, those without a plan among them left out.

@@ -5,7 +5,7 @@ use crate::document::Field;
 /// What is missing in a field, or wrong with it: what was given, what is allowed, what to
 /// do.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Complaint {
+pub struct FieldError {
     /// The field.
     pub field: Field,
     /// What to say beside it.

@@ -12,4 +12,4 @@ pub mod tank;
 pub mod trip;
 mod working;
 
-pub use field_error::Complaint;
+pub use field_error::FieldError;

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use fillwright::answers::trip::{RoadAsked, RoadPlan, RoadReading};
+use fillwright::answers::trip::{TripAnswer, TripAsked, TripReading};
 use fillwright::trip::{Done, Question, Report};
 use leptos::prelude::*;
 use wasm_bindgen::prelude::*;
@@ -19,7 +19,7 @@ const WORKER: &str = "meta[name=planner]";
 /// What the worker said, and of which question.
 #[derive(Clone)]
 struct Reported {
-    asked: Arc<RoadAsked>,
+    asked: Arc<TripAsked>,
     report: Report,
 }
 
@@ -46,12 +46,12 @@ pub(crate) struct Planning {
     /// Why it cannot work.
     pub(crate) trouble: RwSignal<Option<String>>,
     /// The plan that it last had, worked out exactly.
-    pub(crate) plan: RwSignal<Option<Arc<RoadPlan>>>,
+    pub(crate) plan: RwSignal<Option<Arc<TripAnswer>>>,
     /// The plan in hand, to compare others with.
-    pub(crate) held: RwSignal<Option<Arc<RoadPlan>>>,
+    pub(crate) held: RwSignal<Option<Arc<TripAnswer>>>,
     worker: StoredValue<Option<Running>, LocalStorage>,
     /// What it was last asked; nothing where that was given up before it was answered.
-    asked: RwSignal<Option<Arc<RoadAsked>>>,
+    asked: RwSignal<Option<Arc<TripAsked>>>,
     /// The number of the last run.
     run: StoredValue<u32>,
 }
@@ -81,7 +81,7 @@ impl Planning {
     }
 
     /// What the worker last said of a question; nothing where that was another one.
-    pub(crate) fn report_on(self, question: Option<&RoadAsked>) -> Option<Report> {
+    pub(crate) fn report_on(self, question: Option<&TripAsked>) -> Option<Report> {
         self.reported.with(|it| {
             let it = it.as_ref().filter(|it| Some(&*it.asked) == question)?;
             Some(it.report.clone())
@@ -89,13 +89,13 @@ impl Planning {
     }
 
     /// Whether a question is being worked on, or will be in a moment.
-    pub(crate) fn is_at(self, question: &RoadAsked) -> bool {
+    pub(crate) fn is_at(self, question: &TripAsked) -> bool {
         self.running.get() || self.asked.with(|it| it.as_deref() != Some(question))
     }
 
     /// How what is known stands to the question on the page.
-    pub(crate) fn standing(self, question: Option<&RoadAsked>) -> Standing {
-        let is_older = |plan: &Arc<RoadPlan>| Some(&plan.asked) != question;
+    pub(crate) fn standing(self, question: Option<&TripAsked>) -> Standing {
+        let is_older = |plan: &Arc<TripAnswer>| Some(&plan.asked) != question;
         let shows_older = self.plan.with(|it| it.as_ref().is_some_and(is_older));
         match question {
             None => Standing::Unreadable,
@@ -137,7 +137,7 @@ impl Planning {
     }
 
     /// Plans a route. An older question is given up.
-    fn ask(self, asked: Arc<RoadAsked>) {
+    fn ask(self, asked: Arc<TripAsked>) {
         let run = self.run.get_value() + 1;
         let question = Question::new(run, asked.route.clone(), asked.wish);
         self.run.set_value(run);
@@ -226,11 +226,11 @@ impl Planning {
             known.is_some() && known == Some(&*asked).zip(report.bought.as_ref())
         });
         let new = if is_known { None } else { report.bought.clone() };
-        let plan = new.map(|bought| Arc::new(RoadPlan::of((*asked).clone(), bought)));
+        let plan = new.map(|bought| Arc::new(TripAnswer::of((*asked).clone(), bought)));
         soon(move || self.show(report, plan));
     }
 
-    fn show(self, report: Report, plan: Option<Arc<RoadPlan>>) {
+    fn show(self, report: Report, plan: Option<Arc<TripAnswer>>) {
         let Some(asked) = self.asked_by(&report) else { return };
         let is_over = report.done != Done::Working;
         if plan.is_some() || (is_over && report.bought.is_none()) {
@@ -242,7 +242,7 @@ impl Planning {
     }
 
     /// The question that a report answers; nothing where it was since given up.
-    fn asked_by(self, report: &Report) -> Option<Arc<RoadAsked>> {
+    fn asked_by(self, report: &Report) -> Option<Arc<TripAsked>> {
         (self.run.get_value() == report.run).then(|| self.asked.get_untracked())?
     }
 }
@@ -253,7 +253,7 @@ pub(crate) fn follow(state: State, stages: Stages) {
     let is_there =
         Memo::new(move |_| state.route.with(|it| it.view == View::Trip) && !stages.busy.get());
     let asked = Memo::new(move |_| {
-        is_there.get().then(|| state.road.with(|it: &RoadReading| it.asked.clone())).flatten()
+        is_there.get().then(|| state.road.with(|it: &TripReading| it.asked.clone())).flatten()
     });
     Effect::new(move |_| {
         let planning = state.planning;

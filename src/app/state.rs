@@ -2,11 +2,11 @@
 
 use std::sync::Arc;
 
-use fillwright::answers::Complaint;
-use fillwright::answers::fill::{Answer, Interpretation, interpret};
-use fillwright::answers::hardware::{HardwareAnswer, WorkshopReading};
-use fillwright::answers::tank::{Course, History, TankAnswer, TankQuestion};
-use fillwright::answers::trip::RoadReading;
+use fillwright::answers::FieldError;
+use fillwright::answers::fill::{FillAnswer, FillReading, interpret};
+use fillwright::answers::hardware::{HardwareAnswer, HardwareReading};
+use fillwright::answers::tank::{History, LogReading, TankAnswer, TankQuestion};
+use fillwright::answers::trip::TripReading;
 use fillwright::document::{Document, Field, FillForm, Id};
 use fillwright::keeping::{Keeper, Trouble};
 use fillwright::quantity::notation::{DecimalMark, Entry, Measure, Printer};
@@ -24,7 +24,7 @@ use super::wording::tank;
 #[derive(Clone)]
 pub(crate) struct Shown {
     /// The last answer there was.
-    pub(crate) answer: Option<Arc<Answer>>,
+    pub(crate) answer: Option<Arc<FillAnswer>>,
     /// Whether the texts have since become unreadable.
     pub(crate) stale: bool,
 }
@@ -33,7 +33,7 @@ pub(crate) struct Shown {
 #[derive(Clone)]
 pub(crate) struct Judged {
     car: Id,
-    pub(crate) reading: Arc<WorkshopReading>,
+    pub(crate) reading: Arc<HardwareReading>,
     pub(crate) answer: Arc<HardwareAnswer>,
     /// Whether the texts have since become unreadable.
     pub(crate) stale: bool,
@@ -58,22 +58,22 @@ pub(crate) struct State {
     pub(crate) route: RwSignal<Route>,
     pub(crate) printer: Memo<Printer>,
     /// What the log's replay depends on.
-    pub(crate) course: Memo<Course>,
+    pub(crate) course: Memo<LogReading>,
     /// The log of the car in use, replayed.
     pub(crate) history: Memo<History>,
     /// What is in its tank, by the log, and what that means.
     pub(crate) tank: Memo<Option<Arc<TankAnswer>>>,
-    pub(crate) reading: Memo<Interpretation>,
+    pub(crate) reading: Memo<FillReading>,
     /// The workshop as its texts describe it.
-    pub(crate) workshop: Memo<Arc<WorkshopReading>>,
+    pub(crate) workshop: Memo<Arc<HardwareReading>>,
     /// The route as its texts describe it.
-    pub(crate) road: Memo<RoadReading>,
+    pub(crate) road: Memo<TripReading>,
     /// What is being planned for it.
     pub(crate) planning: Planning,
     /// How its fuel system stands.
     pub(crate) judged: Memo<Option<Judged>>,
     /// What is wrong with the entry that is being written.
-    draft_complaints: Memo<Vec<Complaint>>,
+    draft_complaints: Memo<Vec<FieldError>>,
     /// Whether the person tried to keep that entry: only then is anything wrong.
     pub(crate) tried: RwSignal<bool>,
     pub(crate) shown: Memo<Shown>,
@@ -82,7 +82,7 @@ pub(crate) struct State {
     /// The field that they are in, if it was not wrong when they came.
     pub(crate) untold: RwSignal<Option<Field>>,
     /// The last answer that was asked for on purpose, not in passing while typing.
-    settled: RwSignal<Option<Arc<Answer>>>,
+    settled: RwSignal<Option<Arc<FillAnswer>>>,
     /// The car and its fill as they were left by the last record.
     left_by_record: RwSignal<Option<(Id, FillForm)>>,
     /// Whether a fill was just recorded, and nothing entered for the next one yet.
@@ -94,10 +94,10 @@ fn road_of(
     document: RwSignal<Document>,
     history: Memo<History>,
     printer: Memo<Printer>,
-) -> Memo<RoadReading> {
+) -> Memo<TripReading> {
     Memo::new(move |_| {
         let estimate = history.with(History::estimate);
-        document.with(|it| printer.with(|p| RoadReading::of(it, estimate.as_ref(), p)))
+        document.with(|it| printer.with(|p| TripReading::of(it, estimate.as_ref(), p)))
     })
 }
 
@@ -125,7 +125,7 @@ impl State {
         let printer = Memo::new(move |_| document.with(|it| it.settings.printer(device)));
         // A replay costs more than a look at what it depends on.
         let course = Memo::new(move |_| {
-            document.with(|it| printer.with(|printer| Course::of(&it.here, printer)))
+            document.with(|it| printer.with(|printer| LogReading::of(&it.here, printer)))
         });
         let history = Memo::new_with_compare(move |_| course.with(History::of), |_, _| true);
         let question =
@@ -158,7 +158,7 @@ impl State {
                 let tank = history.with(|it| it.estimate().map(|estimate| estimate.content()));
                 Arc::new(
                     document
-                        .with(|it| printer.with(|printer| WorkshopReading::of(it, tank, printer))),
+                        .with(|it| printer.with(|printer| HardwareReading::of(it, tank, printer))),
                 )
             },
             |_, _| true,
@@ -179,11 +179,11 @@ impl State {
         );
         let left_by_record = RwSignal::new(None::<(Id, FillForm)>);
         let typing = RwSignal::new(false);
-        let settled = RwSignal::new(None::<Arc<Answer>>);
+        let settled = RwSignal::new(None::<Arc<FillAnswer>>);
         let shown = Memo::new_with_compare(
             move |_| {
                 if let Some(asked) = reading.with(|reading| reading.asked.clone()) {
-                    return Shown { answer: Some(Arc::new(Answer::of(asked))), stale: false };
+                    return Shown { answer: Some(Arc::new(FillAnswer::of(asked))), stale: false };
                 }
                 let answer = settled.get_untracked();
                 Shown { stale: answer.is_some(), answer }
@@ -259,9 +259,9 @@ impl State {
     }
 
     /// What may be said of these: nothing is wrong with a field before it was left.
-    pub(crate) fn told(self, complaints: &[Complaint]) -> Vec<Complaint> {
+    pub(crate) fn told(self, complaints: &[FieldError]) -> Vec<FieldError> {
         let untold = self.untold.get();
-        let told = |it: &&Complaint| it.is_missing || Some(it.field) != untold;
+        let told = |it: &&FieldError| it.is_missing || Some(it.field) != untold;
         complaints.iter().filter(told).cloned().collect()
     }
 
@@ -307,8 +307,8 @@ impl State {
     }
 
     /// What is missing in a field, or wrong with it.
-    pub(crate) fn complaint(self, field: Field) -> Option<Complaint> {
-        let find = |complaints: &[Complaint]| {
+    pub(crate) fn complaint(self, field: Field) -> Option<FieldError> {
+        let find = |complaints: &[FieldError]| {
             complaints.iter().find(|complaint| complaint.field == field).cloned()
         };
         if field.is_of_draft() {
@@ -331,8 +331,8 @@ impl State {
     }
 
     /// What is wrong with the fields of the car.
-    pub(crate) fn wrong_in_car(self) -> Vec<Complaint> {
-        let of_car = |all: &[Complaint]| -> Vec<Complaint> {
+    pub(crate) fn wrong_in_car(self) -> Vec<FieldError> {
+        let of_car = |all: &[FieldError]| -> Vec<FieldError> {
             all.iter().filter(|it| it.field.is_of_car()).cloned().collect()
         };
         let mut wrong = self.reading.with(|reading| of_car(&reading.complaints));
@@ -354,12 +354,12 @@ impl State {
     }
 
     /// What is wrong with the entry being written, once the person tried to keep it.
-    pub(crate) fn wrong_in_draft(self) -> Vec<Complaint> {
+    pub(crate) fn wrong_in_draft(self) -> Vec<FieldError> {
         if self.tried.get() { self.draft_complaints.get() } else { Vec::new() }
     }
 
     /// The answer on show.
-    pub(crate) fn answer(self) -> Option<Arc<Answer>> {
+    pub(crate) fn answer(self) -> Option<Arc<FillAnswer>> {
         self.shown.with(|it| it.answer.clone())
     }
 

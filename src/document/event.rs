@@ -108,7 +108,7 @@ pub struct TubeTestForm {
 /// What the trip computer showed.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
-pub struct TripForm {
+pub struct DriveForm {
     /// The distance.
     pub distance: Entry,
     /// The mean consumption over it.
@@ -130,7 +130,7 @@ pub enum What {
     /// The car was driven so far.
     Drive(Entry),
     /// The trip computer was read.
-    Trip(TripForm),
+    Trip(DriveForm),
     /// Fuel was drained: so much, or, left blank, all of it.
     Drain(Entry),
     /// What was in the tank was stated.

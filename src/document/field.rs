@@ -1,6 +1,6 @@
 //! The fields that a person can fill in, each by a name of its own.
 
-use super::hardware_field::Slot;
+use super::hardware_field::HardwareField;
 use crate::quantity::notation::Currency;
 
 /// A field that a person can fill in.
@@ -65,19 +65,19 @@ pub enum Field {
     /// A part of a fuel in that entry.
     Poured(u32, FuelPart),
     /// The engine, and what is asked of it.
-    Engine(Slot),
+    Engine(HardwareField),
     /// A field of a part of the fuel system, or of a limit.
-    Part(u32, Slot),
+    Part(u32, HardwareField),
     /// The name of such a part.
     PartName(u32),
     /// A part of a power curve.
     Curve(u32, CurvePart),
     /// Injection fluid to be mixed.
-    Mix(Slot),
+    Mix(HardwareField),
     /// A part of the route.
-    Route(RoutePart),
+    Route(TripPart),
     /// A part of a stop on the route, or of the way after it.
-    Halt(u32, HaltPart),
+    Halt(u32, TripStopPart),
 }
 
 /// What there may be beside petrol and ethanol.
@@ -129,7 +129,7 @@ pub enum FuelPart {
 
 /// A part of a route.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum RoutePart {
+pub enum TripPart {
     /// Where the contents of the tank come from.
     Start,
     /// What is in the tank.
@@ -158,7 +158,7 @@ pub enum RoutePart {
 
 /// A part of a stop, or of the way after it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum HaltPart {
+pub enum TripStopPart {
     /// Where it is.
     Place,
     /// What it costs to stop there.
@@ -187,7 +187,7 @@ pub enum CurvePart {
     /// The blend that was in the tank.
     Blend,
     /// The air in which it was measured.
-    Air(Slot),
+    Air(HardwareField),
 }
 
 /// A part of an entry of the log.
@@ -330,7 +330,7 @@ impl Field {
             Self::PartName(id) => format!("part-{id}"),
             Self::Curve(id, part) => format!("curve-{id}-{part:?}"),
             Self::Mix(slot) => format!("mix-{slot:?}"),
-            Self::Route(RoutePart::Extra(part)) => format!("route-{}", part.id()),
+            Self::Route(TripPart::Extra(part)) => format!("route-{}", part.id()),
             Self::Route(part) => format!("route-{part:?}"),
             Self::Halt(id, part) => format!("halt-{id}-{part:?}"),
             Self::Calibration(id, part) => {

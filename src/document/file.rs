@@ -5,12 +5,12 @@ use serde::{Deserialize, Serialize};
 use super::car::Car;
 use super::event::Draft;
 use super::fill::FillForm;
-use super::hardware::Workshop;
+use super::hardware::HardwareForm;
 use super::id::Id;
 use super::log::Log;
 use super::migration;
 use super::rate::RateForm;
-use super::trip::RouteForm;
+use super::trip::TripForm;
 use crate::quantity::notation::{DecimalMark, Entry, Printer, Style, Units};
 
 /// The number that tells apart the ways in which a document was written.
@@ -125,10 +125,10 @@ pub struct CarFile {
     pub car: Car,
     /// Its power curves and its fuel system.
     #[serde(default)]
-    pub workshop: Workshop,
+    pub workshop: HardwareForm,
     /// The route ahead.
     #[serde(default)]
-    pub route: RouteForm,
+    pub route: TripForm,
     /// The fill at hand.
     pub fill: FillForm,
     /// The entry of the log that is being written.
@@ -146,8 +146,8 @@ impl CarFile {
             removed: false,
             last_id: 0,
             car: Car { reference: "E10".into(), ..Car::default() },
-            workshop: Workshop::default(),
-            route: RouteForm::default(),
+            workshop: HardwareForm::default(),
+            route: TripForm::default(),
             fill: FillForm::default(),
             draft: None,
             log: Log::default(),

@@ -29,7 +29,7 @@ pub enum AimForm {
 /// When to stop pouring.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-pub enum StopForm {
+pub enum StopRuleForm {
     /// When the tank is full.
     #[default]
     Brim,
@@ -94,7 +94,7 @@ pub struct FillForm {
     /// The share wanted, when one is.
     pub aim_share: String,
     /// When to stop.
-    pub stop: StopForm,
+    pub stop: StopRuleForm,
     /// Whether to go as far as that even where it breaks the aim.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub anyway: bool,

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::{Deserialize, Serialize};
 
-use super::hardware_field::Slot;
+use super::hardware_field::HardwareField;
 use crate::power::AirCorrection;
 use crate::quantity::notation::Entry;
 
@@ -12,16 +12,16 @@ use crate::quantity::notation::Entry;
 /// there.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(transparent)]
-pub struct Fields(BTreeMap<Slot, Entry>);
+pub struct Fields(BTreeMap<HardwareField, Entry>);
 
 impl Fields {
     /// The text of a field, if somebody typed one.
-    pub fn get(&self, slot: Slot) -> Option<&Entry> {
+    pub fn get(&self, slot: HardwareField) -> Option<&Entry> {
         self.0.get(&slot)
     }
 
     /// The text of a field, to be changed; a field that was blank begins empty.
-    pub fn entry(&mut self, slot: Slot) -> &mut Entry {
+    pub fn entry(&mut self, slot: HardwareField) -> &mut Entry {
         self.0.entry(slot).or_default()
     }
 
@@ -36,9 +36,9 @@ impl Fields {
     }
 }
 
-impl<const N: usize> From<[(Slot, &str); N]> for Fields {
+impl<const N: usize> From<[(HardwareField, &str); N]> for Fields {
     /// Texts typed in metric units.
-    fn from(texts: [(Slot, &str); N]) -> Self {
+    fn from(texts: [(HardwareField, &str); N]) -> Self {
         Self(texts.into_iter().map(|(slot, text)| (slot, Entry::metric(text))).collect())
     }
 }
@@ -46,7 +46,7 @@ impl<const N: usize> From<[(Slot, &str); N]> for Fields {
 /// Where a curve was measured.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-pub enum Place {
+pub enum MeasuredAt {
     /// At the crank.
     #[default]
     Crank,
@@ -99,7 +99,7 @@ pub struct CurveForm {
     /// Which columns hold what.
     pub columns: ColumnForm,
     /// Where it was measured.
-    pub place: Place,
+    pub place: MeasuredAt,
     /// The calibration that was selected.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub calibration: Option<u32>,
@@ -207,7 +207,7 @@ pub enum BlendForm {
 /// The workshop: everything of the car that is about power and fuel flow.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
-pub struct Workshop {
+pub struct HardwareForm {
     /// The curves.
     pub curves: Vec<CurveForm>,
     /// The curve that the fuel system has to serve; the first where there is none

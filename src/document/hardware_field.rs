@@ -11,7 +11,7 @@ use crate::quantity::notation::Measure;
 /// [`Fields`](super::Fields).
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-pub enum Slot {
+pub enum HardwareField {
     // The engine and what is asked of it.
     /// Swept volume of all cylinders.
     Displacement,
@@ -133,7 +133,7 @@ pub enum Slot {
     MixConcentrate,
 }
 
-impl Slot {
+impl HardwareField {
     /// What the field measures, where its unit depends on the person's choice.
     pub fn measure(self) -> Option<Measure> {
         Some(match self {

@@ -24,23 +24,24 @@ mod trip;
 pub use car::{CalibrationForm, Car};
 pub use csv::csv;
 pub use event::{
-    BeforeForm, ContentsForm, Draft, Event, FillEntry, LevelForm, SensorForm, TripForm,
+    BeforeForm, ContentsForm, Draft, DriveForm, Event, FillEntry, LevelForm, SensorForm,
     TubeTestForm, What,
 };
 pub use field::{
-    CalibrationPart, CurvePart, EntryPart, ExtraPart, Field, FuelPart, HaltPart, RoutePart,
+    CalibrationPart, CurvePart, EntryPart, ExtraPart, Field, FuelPart, TripPart, TripStopPart,
 };
 pub use file::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
-pub use fill::{AimForm, FillForm, StartForm, StopForm};
+pub use fill::{AimForm, FillForm, StartForm, StopRuleForm};
 pub use fuel::{ExtrasForm, FuelForm};
 pub use hardware::{
-    BlendForm, ColumnForm, CurveForm, Fields, Mark, PartForm, PartKind, Place, ValueUnit, Workshop,
+    BlendForm, ColumnForm, CurveForm, Fields, HardwareForm, Mark, MeasuredAt, PartForm, PartKind,
+    ValueUnit,
 };
-pub use hardware_field::Slot;
+pub use hardware_field::HardwareField;
 pub use id::{Id, IdError};
 pub use log::{ById, Log};
 pub use merge::CarMerge;
 pub use moment::{Moment, MomentError};
 pub use rate::{Exchanged, RateForm};
 pub(crate) use rate::{RATES, name_price, name_sum};
-pub use trip::{HaltForm, PreferForm, RouteForm};
+pub use trip::{PreferForm, TripForm, TripStopForm};

@@ -10,7 +10,7 @@ use crate::quantity::notation::Entry;
 /// A stop, and the way driven after it.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
-pub struct HaltForm {
+pub struct TripStopForm {
     /// Tells it apart; never used again.
     pub id: u32,
     /// Where it is.
@@ -37,9 +37,9 @@ pub struct HaltForm {
     pub ron_min: Entry,
 }
 
-impl RouteForm {
+impl TripForm {
     /// The stop where the car is, if it is under way.
-    pub fn halt_here(&self) -> Option<&HaltForm> {
+    pub fn halt_here(&self) -> Option<&TripStopForm> {
         self.stops.iter().find(|it| Some(it.id) == self.here)
     }
 }
@@ -60,9 +60,9 @@ pub enum PreferForm {
 /// The route, as it was typed.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
-pub struct RouteForm {
+pub struct TripForm {
     /// The stops in order, the start first.
-    pub stops: Vec<HaltForm>,
+    pub stops: Vec<TripStopForm>,
     /// The stop where the car is now: what lies before it is not planned any more.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub here: Option<u32>,

@@ -1,9 +1,9 @@
 //! Why the aim cannot be reached, and what can be done about it.
 
 use super::linear::{Solved, minimise};
-use super::problem::{Objective, Problem, Stop, in_litres, litres};
-use super::rows::{Part, Rule};
-use super::solve::Plan;
+use super::problem::{FillObjective, Problem, StopRule, in_litres, litres};
+use super::rows::{FillRule, Part};
+use super::solve::FillPlan;
 use crate::quantity::{Share, Volume};
 
 /// What sort of obstacle it is.
@@ -51,27 +51,27 @@ pub struct Cycles {
 
 /// An aim that cannot be reached.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Impossible {
+pub struct FillImpossible {
     /// What stands in the way.
     pub obstacle: Obstacle,
     /// The rules that contradict each other, from the proof.
-    pub binding: Vec<Rule>,
+    pub binding: Vec<FillRule>,
     /// The weakest and the strongest blend within reach of the stop rule.
     pub reachable: Option<(Share, Share)>,
     /// The plan that comes closest.
-    pub closest: Option<Plan>,
+    pub closest: Option<FillPlan>,
     /// The plan that meets the aim with the most in the tank, ignoring the stop
     /// rule; it may be to pour nothing.
-    pub fullest_at_aim: Option<Plan>,
+    pub fullest_at_aim: Option<FillPlan>,
     /// The plan that meets the aim with the least to pour when litres or money
     /// do not limit it.
-    pub without_limit: Option<Plan>,
+    pub without_limit: Option<FillPlan>,
     /// The level to burn down to, where that helps.
     pub burn_down: Option<BurnDown>,
     /// What to do where one burn-down would go below the reserve.
     pub cycles: Option<Cycles>,
     /// The highest octane number inside the aim, and how to get it.
-    pub highest_ron: Option<(f64, Plan)>,
+    pub highest_ron: Option<(f64, FillPlan)>,
 }
 
 /// So many refills are no plan any more.
@@ -79,7 +79,7 @@ const MOST_CYCLES: usize = 30;
 
 impl Problem {
     /// Explains why no plan exists, given the weights that prove it.
-    pub(super) fn explain(&self, weights: &[f64]) -> Impossible {
+    pub(super) fn explain(&self, weights: &[f64]) -> FillImpossible {
         let binding = self.binding(weights);
         let extremes = self.share_extremes();
         let plan_at = |x: &[f64]| self.plan(x);
@@ -89,7 +89,7 @@ impl Problem {
         let octane_alone = self.ron_min.is_some() && self.optimum(&[Part::Octane]).is_ok();
         let highest_ron = octane_alone.then(|| self.highest_ron()).flatten();
         let unlimited = &[Part::Stop];
-        let without_limit = self.with_objective(Objective::LeastVolume).optimum(unlimited).ok();
+        let without_limit = self.with_objective(FillObjective::LeastVolume).optimum(unlimited).ok();
         let obstacle = self.obstacle(octane_alone, reachable, without_limit.is_some());
         let closest = match (&highest_ron, extremes) {
             (Some((_, plan)), _) => Some(plan.clone()),
@@ -108,13 +108,13 @@ impl Problem {
             .as_ref()
             .filter(|burn_down| burn_down.below_reserve)
             .and_then(|_| self.cycles());
-        Impossible {
+        FillImpossible {
             obstacle,
             binding,
             reachable,
             closest,
             fullest_at_aim: self
-                .with_objective(Objective::MostVolume)
+                .with_objective(FillObjective::MostVolume)
                 .optimum(unlimited)
                 .ok()
                 .map(|x| plan_at(&x)),
@@ -161,7 +161,7 @@ impl Problem {
     }
 
     /// The rules with a share in the proof that no plan exists.
-    fn binding(&self, weights: &[f64]) -> Vec<Rule> {
+    fn binding(&self, weights: &[f64]) -> Vec<FillRule> {
         self.rows(&[], false)
             .iter()
             .zip(weights)
@@ -170,11 +170,11 @@ impl Problem {
             .collect()
     }
 
-    fn with_objective(&self, objective: Objective) -> Self {
+    fn with_objective(&self, objective: FillObjective) -> Self {
         Self { objective, ..self.clone() }
     }
 
-    fn highest_ron(&self) -> Option<(f64, Plan)> {
+    fn highest_ron(&self) -> Option<(f64, FillPlan)> {
         let rows = self.rows(&[Part::Octane], false);
         let ratio = self.ron_ratio();
         let x = ratio.extreme(&rows, 1.0)?;
@@ -190,7 +190,7 @@ impl Problem {
         let mut at_most = vec![0.0; fuels + 1];
         at_most[fuels] = 1.0;
         rows.push(super::linear::Row {
-            rule: Rule::Space,
+            rule: FillRule::Space,
             coefficients: at_most,
             relation: super::linear::Relation::AtMost,
             bound: merged.level(),
@@ -241,6 +241,6 @@ impl Problem {
     /// The highest level to burn down to for the aim to be reached by filling to
     /// the brim; also where the aim can be reached already.
     pub fn level_to_burn_to(&self) -> Option<BurnDown> {
-        Self { stop: Stop::Brim, ..self.clone() }.burn_down()
+        Self { stop: StopRule::Brim, ..self.clone() }.burn_down()
     }
 }

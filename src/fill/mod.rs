@@ -4,7 +4,7 @@
 //! V0 (T - e0)`), the space, the money, and the octane number by moles. So the
 //! best plan is the optimum of a small linear programme ([`Problem::solve`]),
 //! and when there is none, the programme's own proof says which rules
-//! contradict each other ([`Impossible`]).
+//! contradict each other ([`FillImpossible`]).
 //!
 //! What is known only within bands enters three times: as the exact worst case
 //! of a plan ([`Problem::worst`]), as the order of pouring that is least
@@ -55,10 +55,10 @@ mod rows;
 mod solve;
 mod worst;
 
-pub use impossible::{BurnDown, Cycles, Impossible, Obstacle};
+pub use impossible::{BurnDown, Cycles, FillImpossible, Obstacle};
 pub use order::Order;
-pub use problem::{Aim, FillError, Objective, Offer, Problem, Stop, Tank};
+pub use problem::{Aim, FillError, FillObjective, Offer, Problem, StopRule, Tank};
 pub use robust::{NoRobustPlan, RobustPlan};
-pub use rows::Rule;
-pub use solve::{Plan, Solution};
-pub use worst::{Corner, Pour, Pours, Worst};
+pub use rows::FillRule;
+pub use solve::{FillPlan, Solution};
+pub use worst::{PlannedPour, Pours, Worst, WorstCorner};

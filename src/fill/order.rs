@@ -2,16 +2,16 @@
 //! fixed litres; topping up to the click with the right fuel can take that error
 //! out, and with the wrong one makes it worse.
 
-use super::problem::{Problem, Stop, in_litres, litres};
-use super::solve::Plan;
-use super::worst::{Pour, Worst, doses};
+use super::problem::{Problem, StopRule, in_litres, litres};
+use super::solve::FillPlan;
+use super::worst::{PlannedPour, Worst, doses};
 use crate::quantity::{Share, Volume};
 
 /// One way to carry out a plan.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Order {
     /// The pours, first one first.
-    pub pours: Vec<Pour>,
+    pub pours: Vec<PlannedPour>,
     /// How it can end.
     pub worst: Worst,
     /// The share at the lowest and at the highest present level, all else as
@@ -37,10 +37,10 @@ impl Problem {
     /// To the brim, each fuel of the plan can be the one that tops up; with any
     /// other stop rule the litres are fixed and the strongest fuel goes first,
     /// since what is wrong with it can still be put right with petrol.
-    pub fn orders(&self, plan: &Plan) -> Vec<Order> {
+    pub fn orders(&self, plan: &FillPlan) -> Vec<Order> {
         let fuels = self.still_to_pour(plan);
         let fixed = self.order(plan, &fuels, None);
-        if self.stop != Stop::Brim {
+        if self.stop != StopRule::Brim {
             return vec![fixed];
         }
         let mut orders: Vec<Order> = Vec::new();
@@ -56,12 +56,12 @@ impl Problem {
     }
 
     /// The plan with fixed litres: what the orders that top up are compared with.
-    pub fn fixed_order(&self, plan: &Plan) -> Order {
+    pub fn fixed_order(&self, plan: &FillPlan) -> Order {
         self.order(plan, &self.still_to_pour(plan), None)
     }
 
     /// The fuels of a plan of which some is left to pour, the strongest first.
-    pub(super) fn still_to_pour(&self, plan: &Plan) -> Vec<usize> {
+    pub(super) fn still_to_pour(&self, plan: &FillPlan) -> Vec<usize> {
         let share = |fuel: usize| self.offers[fuel].share.expected();
         let mut fuels: Vec<usize> = Vec::new();
         for fuel in (0..self.offers.len()).filter(|&fuel| self.left(plan, fuel) > 1e-9) {
@@ -72,19 +72,19 @@ impl Problem {
     }
 
     /// Litres of a fuel of the plan that are not yet in.
-    fn left(&self, plan: &Plan, fuel: usize) -> f64 {
+    fn left(&self, plan: &FillPlan, fuel: usize) -> f64 {
         in_litres(plan.volumes[fuel]) - in_litres(self.offers[fuel].poured)
     }
 
     /// A plan poured in this order of fuels, the last one to the click if it is
     /// named.
-    pub(super) fn order(&self, plan: &Plan, fuels: &[usize], top_up: Option<usize>) -> Order {
-        let pour = |fuel: usize| Pour {
+    pub(super) fn order(&self, plan: &FillPlan, fuels: &[usize], top_up: Option<usize>) -> Order {
+        let pour = |fuel: usize| PlannedPour {
             fuel,
             volume: litres(self.left(plan, fuel).max(0.0)),
             to_click: top_up == Some(fuel),
         };
-        let mut pours: Vec<Pour> =
+        let mut pours: Vec<PlannedPour> =
             fuels.iter().copied().filter(|&fuel| top_up != Some(fuel)).map(pour).collect();
         pours.extend(top_up.map(pour));
         let worst = self.worst(&pours);
@@ -96,7 +96,7 @@ impl Problem {
     }
 
     /// Another plan carried out in the same order, without what it leaves out.
-    pub fn again(&self, plan: &Plan, order: &Order) -> Order {
+    pub fn again(&self, plan: &FillPlan, order: &Order) -> Order {
         let is_left = |fuel: &usize| order.top_up() == Some(*fuel) || self.left(plan, *fuel) > 1e-9;
         let fuels: Vec<usize> = order.pours.iter().map(|pour| pour.fuel).filter(is_left).collect();
         self.order(plan, &fuels, order.top_up())

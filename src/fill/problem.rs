@@ -94,7 +94,7 @@ impl Aim {
 
 /// When to stop pouring.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Stop {
+pub enum StopRule {
     /// When the tank is full.
     Brim,
     /// When the tank holds this much.
@@ -107,20 +107,20 @@ pub enum Stop {
     Least,
 }
 
-impl Stop {
+impl StopRule {
     /// What to prefer among the plans that this rule leaves open.
-    pub fn usual_objective(self) -> Objective {
+    pub fn usual_objective(self) -> FillObjective {
         match self {
-            Self::Brim | Self::Level(_) => Objective::LeastCost,
-            Self::AtMost(_) | Self::Budget(_) => Objective::MostVolume,
-            Self::Least => Objective::LeastVolume,
+            Self::Brim | Self::Level(_) => FillObjective::LeastCost,
+            Self::AtMost(_) | Self::Budget(_) => FillObjective::MostVolume,
+            Self::Least => FillObjective::LeastVolume,
         }
     }
 }
 
 /// What to prefer among the plans that reach the aim.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Objective {
+pub enum FillObjective {
     /// The cheapest. Where a price is missing, cost does not decide.
     LeastCost,
     /// The one with the least to pour.
@@ -141,9 +141,9 @@ pub struct Problem {
     /// The research octane number that the blend must have at least.
     pub ron_min: Option<f64>,
     /// When to stop pouring.
-    pub stop: Stop,
+    pub stop: StopRule,
     /// What to prefer.
-    pub objective: Objective,
+    pub objective: FillObjective,
     /// Moles per litre, for the octane of a blend.
     pub molar_density: MolarDensity,
     /// How far a pump's meter may be off, as a fraction of what it shows.
@@ -284,7 +284,7 @@ impl Problem {
         let highest = litres(capacity_l - poured_l);
         let cap = |level: Volume| if level > highest { highest } else { level };
         self.tank.level = self.tank.level.map(cap);
-        if let Stop::Level(wanted) = self.stop {
+        if let StopRule::Level(wanted) = self.stop {
             let wanted_l = in_litres(wanted);
             if wanted_l > capacity_l * (1.0 + 1e-12) {
                 return Err(FillError::LevelAboveBrim { wanted_l, capacity_l });
@@ -295,10 +295,10 @@ impl Problem {
             }
             // Nobody takes a spoonful out again.
             if wanted_l < level_l {
-                self.stop = Stop::Level(litres(level_l));
+                self.stop = StopRule::Level(litres(level_l));
             }
         }
-        if matches!(self.stop, Stop::Budget(_))
+        if matches!(self.stop, StopRule::Budget(_))
             && let Some(index) = self.offers.iter().position(|offer| offer.price.is_none())
         {
             return Err(FillError::PriceMissing { index });
@@ -342,9 +342,9 @@ impl Problem {
     /// Litres in the tank when the stop rule is met, where the rule fixes that.
     pub(super) fn final_level(&self) -> Option<f64> {
         match self.stop {
-            Stop::Brim => Some(self.capacity()),
-            Stop::Level(level) => Some(in_litres(level)),
-            Stop::AtMost(_) | Stop::Budget(_) | Stop::Least => None,
+            StopRule::Brim => Some(self.capacity()),
+            StopRule::Level(level) => Some(in_litres(level)),
+            StopRule::AtMost(_) | StopRule::Budget(_) | StopRule::Least => None,
         }
     }
 

@@ -4,7 +4,7 @@
 
 use super::linear::{Row, Solved, minimise};
 use super::problem::Problem;
-use super::rows::{Part, Rule};
+use super::rows::{FillRule, Part};
 use crate::quantity::Share;
 
 /// The iteration ends at a vertex after a few steps; more would be a mistake.
@@ -28,7 +28,7 @@ impl Ratio {
 
     /// The point where the ratio is largest (`sign` 1) or smallest (`sign` -1).
     /// `None` where no point satisfies the rows.
-    pub(super) fn extreme(&self, rows: &[Row<Rule>], sign: f64) -> Option<Vec<f64>> {
+    pub(super) fn extreme(&self, rows: &[Row<FillRule>], sign: f64) -> Option<Vec<f64>> {
         let variables = self.numerator.1.len();
         let Solved::Optimum(mut x) = minimise(&vec![0.0; variables], rows) else { return None };
         // With nothing in the tank the ratio is undefined there; any number far

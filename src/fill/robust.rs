@@ -3,16 +3,16 @@
 
 use super::linear::{Relation, Row, Solved, minimise};
 use super::order::Order;
-use super::problem::{Objective, Problem, Stop, in_litres};
-use super::rows::Rule;
-use super::solve::{Plan, unless_hollow};
+use super::problem::{FillObjective, Problem, StopRule, in_litres};
+use super::rows::FillRule;
+use super::solve::{FillPlan, unless_hollow};
 use crate::quantity::{Band, Share};
 
 /// A plan that is safe over the whole box.
 #[derive(Clone, Debug, PartialEq)]
 pub struct RobustPlan {
     /// What it comes to at the expected values.
-    pub plan: Plan,
+    pub plan: FillPlan,
     /// How to carry it out: the promise holds for this order only.
     pub order: Order,
 }
@@ -24,7 +24,7 @@ pub struct NoRobustPlan {
     pub top_up: Option<usize>,
     /// The rules that contradict each other, with the weights under which they
     /// add up to the contradiction.
-    pub proof: Vec<(Rule, f64)>,
+    pub proof: Vec<(FillRule, f64)>,
 }
 
 /// What one litre adds to a row at its worse end, and at its expected value.
@@ -72,7 +72,7 @@ impl Problem {
                 // One more column: how far both edges of the aim give way, in
                 // litres of ethanol.
                 for row in &mut rows {
-                    let gives = matches!(row.rule, Rule::AimLow | Rule::AimHigh);
+                    let gives = matches!(row.rule, FillRule::AimLow | FillRule::AimHigh);
                     row.coefficients.push(f64::from(u8::from(gives)));
                 }
                 let mut cost = vec![0.0; self.offers.len()];
@@ -86,14 +86,14 @@ impl Problem {
 
     /// The ways to pour that can be promised: to the brim, each fuel can top up.
     fn ways(&self) -> Vec<Option<usize>> {
-        if self.stop == Stop::Brim {
+        if self.stop == StopRule::Brim {
             (0..self.offers.len()).filter(|&fuel| !self.offers[fuel].use_all).map(Some).collect()
         } else {
             vec![None]
         }
     }
 
-    fn robust_by(&self, top_up: Option<usize>) -> Result<(f64, RobustPlan), Vec<(Rule, f64)>> {
+    fn robust_by(&self, top_up: Option<usize>) -> Result<(f64, RobustPlan), Vec<(FillRule, f64)>> {
         let mut rows = self.robust_rows(top_up);
         let mut cost = self.cost_vector();
         // What is dosed more is topped up less.
@@ -141,20 +141,20 @@ impl Problem {
 
     /// Rows in the litres of each fuel; the column of the fuel that tops up
     /// stays empty, since its litres follow from the level.
-    fn robust_rows(&self, top_up: Option<usize>) -> Vec<Row<Rule>> {
+    fn robust_rows(&self, top_up: Option<usize>) -> Vec<Row<FillRule>> {
         let (low, high) = (self.aim.low().fraction(), self.aim.high().fraction());
         let mut rows = Vec::new();
         let above = |share: &Band<Share>, _: Option<f64>| share.low().fraction() - low;
         let below = |share: &Band<Share>, _: Option<f64>| high - share.high().fraction();
-        self.push_over_box(&mut rows, Rule::AimLow, top_up, &above);
-        self.push_over_box(&mut rows, Rule::AimHigh, top_up, &below);
+        self.push_over_box(&mut rows, FillRule::AimLow, top_up, &above);
+        self.push_over_box(&mut rows, FillRule::AimHigh, top_up, &below);
         if let Some(ron_min) = self.ron_min {
             let octane = |share: &Band<Share>, ron: Option<f64>| {
                 let surplus = ron.map_or(0.0, |ron| ron - ron_min);
                 let end = if surplus >= 0.0 { share.low() } else { share.high() };
                 self.moles_per_litre(end) * surplus
             };
-            self.push_over_box(&mut rows, Rule::Octane, top_up, &octane);
+            self.push_over_box(&mut rows, FillRule::Octane, top_up, &octane);
         }
         let (lowest, highest) =
             (in_litres(self.tank.level.low()), in_litres(self.tank.level.high()));
@@ -171,23 +171,23 @@ impl Problem {
         let held_back = top_up.map_or(0.0, |fuel| in_litres(self.offers[fuel].poured));
         let free = (self.capacity() - highest - most * self.poured()).max(0.0);
         let bound = free + most * (self.poured() - held_back);
-        push(Rule::Space, column(&|_| most), Relation::AtMost, bound);
+        push(FillRule::Space, column(&|_| most), Relation::AtMost, bound);
         match self.stop {
-            Stop::Level(level) => push(
-                Rule::FinalLevel,
+            StopRule::Level(level) => push(
+                FillRule::FinalLevel,
                 column(&|_| 1.0),
                 Relation::Equal,
                 in_litres(level) - self.level(),
             ),
-            Stop::AtMost(most) => {
-                push(Rule::AtMost, column(&|_| 1.0), Relation::AtMost, in_litres(most));
+            StopRule::AtMost(most) => {
+                push(FillRule::AtMost, column(&|_| 1.0), Relation::AtMost, in_litres(most));
             }
-            Stop::Budget(money) => {
+            StopRule::Budget(money) => {
                 let prices = self.prices().unwrap_or_default();
                 let price = |fuel: usize| prices.get(fuel).copied().unwrap_or(0.0);
-                push(Rule::Budget, column(&price), Relation::AtMost, money.amount());
+                push(FillRule::Budget, column(&price), Relation::AtMost, money.amount());
             }
-            Stop::Brim | Stop::Least => {}
+            StopRule::Brim | StopRule::Least => {}
         }
         for (index, offer) in self.offers.iter().enumerate() {
             let single = column(&|fuel| f64::from(u8::from(fuel == index)));
@@ -198,21 +198,21 @@ impl Problem {
                     // the click.
                     let bound = self.capacity() - lowest - limit;
                     let least = 1.0 - self.meter_error;
-                    push(Rule::FuelLimit(index), column(&|_| least), Relation::AtLeast, bound);
+                    push(FillRule::FuelLimit(index), column(&|_| least), Relation::AtLeast, bound);
                 }
                 continue;
             }
             if let Some(limit) = limit {
                 let (rule, relation) = if offer.use_all {
-                    (Rule::UseAll(index), Relation::Equal)
+                    (FillRule::UseAll(index), Relation::Equal)
                 } else {
-                    (Rule::FuelLimit(index), Relation::AtMost)
+                    (FillRule::FuelLimit(index), Relation::AtMost)
                 };
                 push(rule, single.clone(), relation, limit);
             }
             let poured = in_litres(offer.poured);
             if poured > 0.0 {
-                push(Rule::AlreadyIn(index), single, Relation::AtLeast, poured);
+                push(FillRule::AlreadyIn(index), single, Relation::AtLeast, poured);
             }
         }
         rows
@@ -224,8 +224,8 @@ impl Problem {
     /// worse side of that.
     fn push_over_box(
         &self,
-        rows: &mut Vec<Row<Rule>>,
-        rule: Rule,
+        rows: &mut Vec<Row<FillRule>>,
+        rule: FillRule,
         top_up: Option<usize>,
         per_litre: PerLitre<'_>,
     ) {
@@ -253,8 +253,8 @@ impl Problem {
 
     /// The robust plan with the most of one fuel alone, by fixed litres: how far
     /// it can go before the worst case leaves the aim.
-    pub fn robust_most_of(&self, fuel: usize) -> Option<Plan> {
-        let mut alone = Self { objective: Objective::MostVolume, ..self.clone() };
+    pub fn robust_most_of(&self, fuel: usize) -> Option<FillPlan> {
+        let mut alone = Self { objective: FillObjective::MostVolume, ..self.clone() };
         for (index, offer) in alone.offers.iter_mut().enumerate() {
             if index != fuel {
                 offer.limit = Some(offer.poured);

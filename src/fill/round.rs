@@ -2,7 +2,7 @@
 
 use super::order::Order;
 use super::problem::{Problem, in_litres};
-use super::solve::Plan;
+use super::solve::FillPlan;
 use crate::quantity::{Money, Share, Volume};
 
 /// More fuels than this are not rounded by trying all combinations.
@@ -17,11 +17,11 @@ impl Problem {
     /// is.
     pub fn rounded(
         &self,
-        plan: &Plan,
+        plan: &FillPlan,
         order: &Order,
         step: Volume,
-        is_acceptable: impl Fn(&Plan) -> bool,
-    ) -> Option<Plan> {
+        is_acceptable: impl Fn(&FillPlan) -> bool,
+    ) -> Option<FillPlan> {
         let step = in_litres(step);
         let doses: Vec<usize> =
             order.pours.iter().filter(|pour| !pour.to_click).map(|pour| pour.fuel).collect();
@@ -29,7 +29,7 @@ impl Problem {
             return Some(plan.clone());
         }
         let exact: Vec<f64> = plan.volumes.iter().map(|volume| in_litres(*volume)).collect();
-        let mut best: Option<([f64; 3], Plan)> = None;
+        let mut best: Option<([f64; 3], FillPlan)> = None;
         for ups in 0..1_usize << doses.len() {
             let mut x = exact.clone();
             for (bit, &fuel) in doses.iter().enumerate() {
@@ -74,7 +74,7 @@ impl Problem {
 
     /// How bad a rounding is: outside the aim (or short of octane), away from
     /// the plan, cost.
-    fn distance(&self, plan: &Plan, rounded: &Plan) -> [f64; 3] {
+    fn distance(&self, plan: &FillPlan, rounded: &FillPlan) -> [f64; 3] {
         let share = rounded.share.map_or(0.0, Share::fraction);
         let wanted = plan.share.map_or(share, Share::fraction);
         let outside =

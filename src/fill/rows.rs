@@ -2,11 +2,11 @@
 //! fuel, at the expected values.
 
 use super::linear::{Relation, Row};
-use super::problem::{Problem, Stop, in_litres};
+use super::problem::{Problem, StopRule, in_litres};
 
 /// What a row of the fill stands for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Rule {
+pub enum FillRule {
     /// The blend must not be weaker than the aim.
     AimLow,
     /// The blend must not be stronger than the aim.
@@ -43,7 +43,7 @@ pub(super) enum Part {
 impl Problem {
     /// The rows at the expected values. With `level_is_free` the level before
     /// the fill is a variable of its own, after those of the fuels.
-    pub(super) fn rows(&self, without: &[Part], level_is_free: bool) -> Vec<Row<Rule>> {
+    pub(super) fn rows(&self, without: &[Part], level_is_free: bool) -> Vec<Row<FillRule>> {
         let builder = Builder { problem: self, level_is_free };
         let mut rows = Vec::with_capacity(2 * self.offers.len() + 5);
         let keep = |part| !without.contains(&part);
@@ -52,10 +52,10 @@ impl Problem {
             // One row instead of two keeps the tableau small where both ends meet.
             let exact = high - low <= f64::EPSILON;
             let relation = if exact { Relation::Equal } else { Relation::AtLeast };
-            rows.push(builder.row(Rule::AimLow, relation, 0.0, |share, _| share - low));
+            rows.push(builder.row(FillRule::AimLow, relation, 0.0, |share, _| share - low));
             if !exact {
                 rows.push(
-                    builder.row(Rule::AimHigh, Relation::AtMost, 0.0, |share, _| share - high),
+                    builder.row(FillRule::AimHigh, Relation::AtMost, 0.0, |share, _| share - high),
                 );
             }
         }
@@ -64,22 +64,27 @@ impl Problem {
         }
         match (self.final_level(), keep(Part::Stop)) {
             (Some(level), true) => {
-                rows.push(builder.row(Rule::FinalLevel, Relation::Equal, level, |_, _| 1.0));
+                rows.push(builder.row(FillRule::FinalLevel, Relation::Equal, level, |_, _| 1.0));
             }
-            _ => rows.push(builder.row(Rule::Space, Relation::AtMost, self.capacity(), |_, _| 1.0)),
+            _ => rows.push(builder.row(
+                FillRule::Space,
+                Relation::AtMost,
+                self.capacity(),
+                |_, _| 1.0,
+            )),
         }
         if keep(Part::Stop) {
             match self.stop {
-                Stop::AtMost(most) => {
-                    rows.push(builder.added(Rule::AtMost, in_litres(most), |_| 1.0));
+                StopRule::AtMost(most) => {
+                    rows.push(builder.added(FillRule::AtMost, in_litres(most), |_| 1.0));
                 }
-                Stop::Budget(money) => {
+                StopRule::Budget(money) => {
                     let prices = self.prices().unwrap_or_default();
-                    rows.push(builder.added(Rule::Budget, money.amount(), |fuel| {
+                    rows.push(builder.added(FillRule::Budget, money.amount(), |fuel| {
                         prices.get(fuel).copied().unwrap_or(0.0)
                     }));
                 }
-                Stop::Brim | Stop::Level(_) | Stop::Least => {}
+                StopRule::Brim | StopRule::Level(_) | StopRule::Least => {}
             }
         }
         for (index, offer) in self.offers.iter().enumerate() {
@@ -90,14 +95,14 @@ impl Problem {
             };
             if let (Some(limit), true) = (offer.limit, keep(Part::FuelLimits)) {
                 if offer.use_all {
-                    single(Rule::UseAll(index), Relation::Equal, in_litres(limit));
+                    single(FillRule::UseAll(index), Relation::Equal, in_litres(limit));
                 } else {
-                    single(Rule::FuelLimit(index), Relation::AtMost, in_litres(limit));
+                    single(FillRule::FuelLimit(index), Relation::AtMost, in_litres(limit));
                 }
             }
             let poured = in_litres(offer.poured);
             if poured > 0.0 {
-                single(Rule::AlreadyIn(index), Relation::AtLeast, poured);
+                single(FillRule::AlreadyIn(index), Relation::AtLeast, poured);
             }
         }
         rows
@@ -115,11 +120,11 @@ impl Builder<'_> {
     /// A row over the whole contents: `weight(ethanol share, index)` per litre.
     fn row(
         &self,
-        rule: Rule,
+        rule: FillRule,
         relation: Relation,
         bound: f64,
         weight: impl Fn(f64, Option<usize>) -> f64,
-    ) -> Row<Rule> {
+    ) -> Row<FillRule> {
         let offers = self.problem.offers.iter().enumerate();
         let mut coefficients: Vec<f64> = offers
             .map(|(index, offer)| weight(offer.share.expected().fraction(), Some(index)))
@@ -135,7 +140,7 @@ impl Builder<'_> {
     }
 
     /// A row over what is added only, at most `bound`.
-    fn added(&self, rule: Rule, bound: f64, weight: impl Fn(usize) -> f64) -> Row<Rule> {
+    fn added(&self, rule: FillRule, bound: f64, weight: impl Fn(usize) -> f64) -> Row<FillRule> {
         let mut coefficients: Vec<f64> = (0..self.problem.offers.len()).map(weight).collect();
         if self.level_is_free {
             coefficients.push(0.0);
@@ -144,9 +149,9 @@ impl Builder<'_> {
     }
 
     /// Octane by moles: `sum n_j (RON_j - r) x_j >= 0` over the whole contents.
-    fn octane(&self, ron_min: f64) -> Row<Rule> {
+    fn octane(&self, ron_min: f64) -> Row<FillRule> {
         let problem = self.problem;
-        self.row(Rule::Octane, Relation::AtLeast, 0.0, |_, index| {
+        self.row(FillRule::Octane, Relation::AtLeast, 0.0, |_, index| {
             let (share, ron) = match index {
                 Some(index) => (problem.offers[index].share, problem.offers[index].ron),
                 None => (problem.tank.share, problem.tank.ron),

@@ -1,12 +1,12 @@
-use super::impossible::Impossible;
+use super::impossible::FillImpossible;
 use super::linear::{Relation, Row, Solved, minimise};
-use super::problem::{Objective, Problem, in_litres, litres};
-use super::rows::{Part, Rule};
+use super::problem::{FillObjective, Problem, in_litres, litres};
+use super::rows::{FillRule, Part};
 use crate::quantity::{Money, Share, Volume};
 
 /// What to pour of each fuel, and what that makes at the expected values.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Plan {
+pub struct FillPlan {
     /// Litres of each fuel, in the order of the offers, with what is already in.
     pub volumes: Vec<Volume>,
     /// All that is poured in this fill.
@@ -21,7 +21,7 @@ pub struct Plan {
     pub cost: Option<Money>,
 }
 
-impl Plan {
+impl FillPlan {
     /// Whether there is nothing to pour.
     pub fn is_nothing(&self) -> bool {
         in_litres(self.added) < 1e-9
@@ -32,9 +32,9 @@ impl Plan {
 #[derive(Clone, Debug, PartialEq)]
 pub enum Solution {
     /// The aim can be reached.
-    Plan(Plan),
+    Plan(FillPlan),
     /// It cannot, with the reasons and what can be done instead.
-    Impossible(Box<Impossible>),
+    Impossible(Box<FillImpossible>),
 }
 
 /// A drop, in litres: less is nothing.
@@ -43,12 +43,15 @@ const DROP: f64 = 1e-3;
 /// An empty tank that stays empty meets every row about its blend, and has none.
 /// So what pours nothing into it counts only where something could be poured too;
 /// else the row weights that prove the contrary are returned.
-pub(super) fn unless_hollow(x: Vec<f64>, rows: &mut Vec<Row<Rule>>) -> Result<Vec<f64>, Vec<f64>> {
+pub(super) fn unless_hollow(
+    x: Vec<f64>,
+    rows: &mut Vec<Row<FillRule>>,
+) -> Result<Vec<f64>, Vec<f64>> {
     if x.iter().sum::<f64>() >= DROP {
         return Ok(x);
     }
     rows.push(Row {
-        rule: Rule::Space,
+        rule: FillRule::Space,
         coefficients: vec![1.0; x.len()],
         relation: Relation::AtLeast,
         bound: DROP,
@@ -96,15 +99,15 @@ impl Problem {
         let dearest = prices.iter().flatten().copied().fold(1.0, f64::max);
         (0..self.offers.len())
             .map(|index| match self.objective {
-                Objective::LeastCost => price(index),
-                Objective::LeastVolume => 1.0 + 1e-7 * price(index) / dearest,
-                Objective::MostVolume => -1.0 + 1e-7 * price(index) / dearest,
+                FillObjective::LeastCost => price(index),
+                FillObjective::LeastVolume => 1.0 + 1e-7 * price(index) / dearest,
+                FillObjective::MostVolume => -1.0 + 1e-7 * price(index) / dearest,
             })
             .collect()
     }
 
     /// What these litres of each fuel make.
-    pub(super) fn plan(&self, x: &[f64]) -> Plan {
+    pub(super) fn plan(&self, x: &[f64]) -> FillPlan {
         let level = self.level();
         let added: f64 = x.iter().sum();
         let ethanol: f64 =
@@ -121,7 +124,7 @@ impl Problem {
             .filter(|(_, volume)| in_litres(**volume) > 0.0)
             .map(|(offer, volume)| offer.price.map(|price| price.of(*volume)))
             .try_fold(Money::default(), |sum, part| part.map(|part| sum + part));
-        Plan {
+        FillPlan {
             volumes,
             added: litres(added),
             level: litres(total),
@@ -133,7 +136,7 @@ impl Problem {
 
     /// What is in the tank when these litres of each fuel have been added: the
     /// reverse question.
-    pub fn after(&self, volumes: &[Volume]) -> Plan {
+    pub fn after(&self, volumes: &[Volume]) -> FillPlan {
         self.plan(&volumes.iter().map(|volume| in_litres(*volume)).collect::<Vec<_>>())
     }
 }

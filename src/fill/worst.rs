@@ -7,7 +7,7 @@ use crate::quantity::{Band, Share, Volume};
 
 /// One pour of a fill.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Pour {
+pub struct PlannedPour {
     /// The index of the fuel.
     pub fuel: usize,
     /// The litres still to pour, at the expected level.
@@ -17,7 +17,7 @@ pub struct Pour {
 }
 
 /// A fill as it is carried out: pours in order.
-pub type Pours = [Pour];
+pub type Pours = [PlannedPour];
 
 /// How a fill ends over the whole box of what is possible.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -32,7 +32,7 @@ pub struct Worst {
 
 /// A corner of the box: the values at which an outcome is worst.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Corner {
+pub struct WorstCorner {
     /// The level before the fill.
     pub level: Volume,
     /// The ethanol share of what was in the tank.
@@ -84,14 +84,14 @@ impl Problem {
     }
 
     /// Where in the box the share is weakest or strongest.
-    pub fn worst_corner(&self, pours: &Pours, strong: bool) -> Corner {
+    pub fn worst_corner(&self, pours: &Pours, strong: bool) -> WorstCorner {
         let extreme = self.extreme(pours, strong);
         let parts = extreme.map_or_else(Vec::new, |extreme| extreme.litres);
         let mut volumes = vec![0.0; self.offers.len()];
         for (fuel, x) in self.in_order(pours).zip(parts.iter().skip(1)) {
             volumes[fuel.fuel] += x;
         }
-        Corner {
+        WorstCorner {
             level: parts.first().map_or(self.tank.level.expected(), |level| litres(*level)),
             tank_share: end(&self.tank.share, strong),
             volumes: volumes.into_iter().map(litres).collect(),
@@ -138,8 +138,8 @@ impl Problem {
     }
 
     /// What is already in and then the pours, up to the one that fills the tank.
-    fn in_order<'a>(&'a self, pours: &'a Pours) -> impl Iterator<Item = Pour> + 'a {
-        let already = self.offers.iter().enumerate().map(|(fuel, offer)| Pour {
+    fn in_order<'a>(&'a self, pours: &'a Pours) -> impl Iterator<Item = PlannedPour> + 'a {
+        let already = self.offers.iter().enumerate().map(|(fuel, offer)| PlannedPour {
             fuel,
             volume: offer.poured,
             to_click: false,

@@ -4,10 +4,10 @@
 use uom::si::pressure::kilopascal;
 use uom::si::thermodynamic_temperature::degree_celsius;
 
-use crate::answers::fill::{Answer, interpret};
-use crate::answers::hardware::{HardwareAnswer, WorkshopReading};
-use crate::answers::tank::{Course, History};
-use crate::document::{BlendForm, Document, Fields, PartForm, PartKind, Place, Slot};
+use crate::answers::fill::{FillAnswer, interpret};
+use crate::answers::hardware::{HardwareAnswer, HardwareReading};
+use crate::answers::tank::{History, LogReading};
+use crate::document::{BlendForm, Document, Fields, HardwareField, MeasuredAt, PartForm, PartKind};
 use crate::power::{AirCorrection, AmbientAir};
 use crate::quantity::notation::{DecimalMark, Entry, Printer};
 use crate::quantity::{AbsolutePressure, Pressure, ThermodynamicTemperature};
@@ -28,7 +28,7 @@ impl Example {
     pub(super) fn new() -> Self {
         let document = Document::demo();
         let printer = document.settings.printer(DecimalMark::Point);
-        let course = Course::of(&document.here, &printer);
+        let course = LogReading::of(&document.here, &printer);
         let history = History::of(&course);
         let mut fill = fill(&document, &history, &printer);
         fill.extend(fill_of_too_full(document.clone(), &history, &printer));
@@ -43,7 +43,7 @@ impl Example {
 
 fn fill(document: &Document, history: &History, printer: &Printer) -> Vec<Working> {
     let reading = interpret(document, history.estimator.as_ref(), printer);
-    reading.asked.map(|asked| Answer::of(asked).workings()).unwrap_or_default()
+    reading.asked.map(|asked| FillAnswer::of(asked).workings()).unwrap_or_default()
 }
 
 /// The same with a blend that the tank is too full for.
@@ -61,22 +61,22 @@ fn hardware(mut document: Document, printer: &Printer) -> Vec<Working> {
     let id = document.here.next_id();
     let workshop = &mut document.here.workshop;
     if let Some(curve) = workshop.curves.iter_mut().find(|it| it.id == workshop.target) {
-        curve.place = Place::Wheel;
+        curve.place = MeasuredAt::Wheel;
     }
     let fields = Fields::from([
-        (Slot::Count, "4"),
-        (Slot::RatedFlow, "300"),
-        (Slot::RatedPressure, "3"),
-        (Slot::TestDensity, "684"),
-        (Slot::RailPressure, "4"),
-        (Slot::DeadTime, "0.95"),
+        (HardwareField::Count, "4"),
+        (HardwareField::RatedFlow, "300"),
+        (HardwareField::RatedPressure, "3"),
+        (HardwareField::TestDensity, "684"),
+        (HardwareField::RailPressure, "4"),
+        (HardwareField::DeadTime, "0.95"),
     ]);
     let part = PartForm::new(id, PartKind::PortInjectors);
     workshop.parts.insert(0, PartForm { fields, ..part });
-    workshop.engine.entry(Slot::PortShare).text = "40".into();
-    workshop.engine.entry(Slot::BlendShare).text = "E30".into();
+    workshop.engine.entry(HardwareField::PortShare).text = "40".into();
+    workshop.engine.entry(HardwareField::BlendShare).text = "E30".into();
     workshop.blend = BlendForm::Typed;
-    let reading = WorkshopReading::of(&document, None, printer);
+    let reading = HardwareReading::of(&document, None, printer);
     HardwareAnswer::of(&reading).map(|answer| answer.workings(&reading)).unwrap_or_default()
 }
 

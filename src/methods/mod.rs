@@ -51,7 +51,7 @@ pub struct Symbol {
 
 /// How far the word of a source goes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Standing {
+pub enum SourceStanding {
     /// Published: a standard, a law, a paper, a handbook, a data set, a library.
     Published,
     /// So by definition.
@@ -64,7 +64,7 @@ pub enum Standing {
     FromMemory,
 }
 
-impl Standing {
+impl SourceStanding {
     /// Of a source.
     pub fn of(source: &Source) -> Self {
         match source.kind {

@@ -1,10 +1,10 @@
 //! What of the car in use is shared.
 
-use super::link::ShareError;
+use super::link::LinkError;
 use super::{Kind, Shared};
-use crate::answers::fill::Asked;
+use crate::answers::fill::FillAsked;
 use crate::answers::reading::Stated;
-use crate::answers::trip::RoadAsked;
+use crate::answers::trip::TripAsked;
 use crate::document::{ContentsForm, Document, ExtrasForm, LevelForm, StartForm};
 use crate::fuel::Extras;
 use crate::quantity::notation::{Entry, Printer, print_number_short, round_down, round_up};
@@ -25,13 +25,13 @@ impl Shared {
     /// When the fill starts from the log and is not understood.
     pub fn fill_of(
         document: &Document,
-        asked: Option<&Asked>,
+        asked: Option<&FillAsked>,
         printer: &Printer,
-    ) -> Result<Self, ShareError> {
+    ) -> Result<Self, LinkError> {
         let mut shared = Self::of(Kind::Fill, document);
         let fill = &mut shared.document.here.fill;
         if fill.start == StartForm::Log {
-            let asked = asked.ok_or(ShareError::UnknownContents)?;
+            let asked = asked.ok_or(LinkError::UnknownContents)?;
             let tank = &asked.problem.tank;
             let stated = Stated {
                 level: tank.level,
@@ -60,13 +60,13 @@ impl Shared {
     /// When the route starts from the log and is not understood.
     pub fn trip_of(
         document: &Document,
-        asked: Option<&RoadAsked>,
+        asked: Option<&TripAsked>,
         printer: &Printer,
-    ) -> Result<Self, ShareError> {
+    ) -> Result<Self, LinkError> {
         let mut shared = Self::of(Kind::Trip, document);
         let route = &mut shared.document.here.route;
         if route.start == StartForm::Log {
-            let asked = asked.ok_or(ShareError::UnknownContents)?;
+            let asked = asked.ok_or(LinkError::UnknownContents)?;
             let tank = &asked.route.tank;
             let stated = Stated {
                 level: tank.level,

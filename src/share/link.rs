@@ -21,7 +21,7 @@ const SMALLEST: u8 = 10;
 
 /// Why something cannot be shared, or a link not be read.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
-pub enum ShareError {
+pub enum LinkError {
     /// The link is too long.
     #[error(
         "the link has {length} characters; at most {LONGEST_LINK} are read: ask for the file \
@@ -108,16 +108,16 @@ impl Shared {
     /// # Errors
     /// When there is nothing in it, it is too long for a link, or a text in it is out
     /// of bounds.
-    pub fn to_link(&self) -> Result<String, ShareError> {
+    pub fn to_link(&self) -> Result<String, LinkError> {
         if self.is_blank() {
-            return Err(ShareError::Blank { kind: self.kind });
+            return Err(LinkError::Blank { kind: self.kind });
         }
         let value = serde_json::to_value(&self.document).map_err(DocumentError::from)?;
         bounds::check(&value)?;
         let packed = compress_to_vec_zlib(value.to_string().as_bytes(), SMALLEST);
         let link = format!("{}{VERSION}.{}", self.kind.letter(), URL_SAFE_NO_PAD.encode(packed));
         if link.len() > LONGEST_LINK {
-            return Err(ShareError::TooMuch { length: link.len() });
+            return Err(LinkError::TooMuch { length: link.len() });
         }
         Ok(link)
     }
@@ -132,35 +132,35 @@ impl Shared {
     /// use fillwright::share::{Shared, ShareError};
     /// assert_eq!(Shared::from_link("f1.AAAA"), Err(ShareError::Damaged));
     /// ```
-    pub fn from_link(link: &str) -> Result<Self, ShareError> {
+    pub fn from_link(link: &str) -> Result<Self, LinkError> {
         if link.len() > LONGEST_LINK {
-            return Err(ShareError::LinkTooLong { length: link.len() });
+            return Err(LinkError::LinkTooLong { length: link.len() });
         }
-        let (tag, payload) = link.split_once('.').ok_or(ShareError::NoKind)?;
+        let (tag, payload) = link.split_once('.').ok_or(LinkError::NoKind)?;
         let kind = Kind::ALL.into_iter().find_map(|kind| {
             let version = tag.strip_prefix(kind.letter())?;
             Some((kind, version.parse::<u32>().ok()?))
         });
         let kind = match kind {
             Some((kind, VERSION)) => kind,
-            Some((_, found)) if found > VERSION => return Err(ShareError::TooNew { found }),
-            _ => return Err(ShareError::NoKind),
+            Some((_, found)) if found > VERSION => return Err(LinkError::TooNew { found }),
+            _ => return Err(LinkError::NoKind),
         };
-        let packed = URL_SAFE_NO_PAD.decode(payload).map_err(|_| ShareError::Damaged)?;
+        let packed = URL_SAFE_NO_PAD.decode(payload).map_err(|_| LinkError::Damaged)?;
         let bytes = decompress_to_vec_zlib_with_limit(&packed, LARGEST_PAYLOAD).map_err(
             |error| match error.status {
-                TINFLStatus::HasMoreOutput => ShareError::PayloadTooLarge,
-                _ => ShareError::Damaged,
+                TINFLStatus::HasMoreOutput => LinkError::PayloadTooLarge,
+                _ => LinkError::Damaged,
             },
         )?;
-        let text = String::from_utf8(bytes).map_err(|_| ShareError::Damaged)?;
+        let text = String::from_utf8(bytes).map_err(|_| LinkError::Damaged)?;
         let document = Document::from_json(&text)?;
         bounds::check(&serde_json::to_value(&document).map_err(DocumentError::from)?)?;
         let has_log = !document.here.log.all().is_empty() || document.here.draft.is_some();
         if has_log || !document.others.is_empty() {
-            return Err(ShareError::MoreThanSaid { kind });
+            return Err(LinkError::MoreThanSaid { kind });
         }
         let shared = Self::of(kind, &document);
-        if shared.is_blank() { Err(ShareError::Blank { kind }) } else { Ok(shared) }
+        if shared.is_blank() { Err(LinkError::Blank { kind }) } else { Ok(shared) }
     }
 }

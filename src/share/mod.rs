@@ -14,12 +14,12 @@ mod picture;
 mod take;
 
 pub use bounds::BoundsError;
-pub use link::{LARGEST_PAYLOAD, LONGEST_LINK, ShareError};
+pub use link::{LARGEST_PAYLOAD, LONGEST_LINK, LinkError};
 pub use picture::{Picture, PictureError, QUIET_ZONE};
 
 use crate::document::{
-    AimForm, CalibrationForm, Car, CarFile, Document, FillForm, FuelForm, Id, RouteForm, Settings,
-    Workshop,
+    AimForm, CalibrationForm, Car, CarFile, Document, FillForm, FuelForm, HardwareForm, Id,
+    Settings, TripForm,
 };
 
 /// What is shared.
@@ -132,12 +132,12 @@ impl Shared {
     }
 
     /// The trip; blank where something else is shared.
-    pub fn route(&self) -> &RouteForm {
+    pub fn route(&self) -> &TripForm {
         &self.document.here.route
     }
 
     /// Power curves and parts of a car.
-    pub fn workshop(&self) -> &Workshop {
+    pub fn workshop(&self) -> &HardwareForm {
         &self.document.here.workshop
     }
 

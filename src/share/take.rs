@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use super::{Kind, Shared};
 use crate::document::{
-    AimForm, CalibrationForm, Car, CarFile, Document, FillForm, FuelForm, Id, RouteForm,
-    name_price, name_sum,
+    AimForm, CalibrationForm, Car, CarFile, Document, FillForm, FuelForm, Id, TripForm, name_price,
+    name_sum,
 };
 
 /// New numbers by the numbers that things had where they come from.
@@ -136,7 +136,7 @@ fn fill(shared: &Shared, known: &Numbers, last: &mut u32) -> FillForm {
     fill
 }
 
-fn route(shared: &RouteForm, known: &Numbers, last: &mut u32) -> RouteForm {
+fn route(shared: &TripForm, known: &Numbers, last: &mut u32) -> TripForm {
     let mut route = shared.clone();
     for stop in &mut route.stops {
         let fuels = number_fuels(&mut stop.fuels, last);

@@ -2,8 +2,8 @@
 
 use super::model::Model;
 use super::objective::{Measure, Target};
-use super::plan::Impossible;
-use super::rule::Rule;
+use super::plan::TripImpossible;
+use super::rule::TripRule;
 use super::search::{Search, Standing};
 
 /// A route that takes more than this to decide is taken as undecided.
@@ -20,8 +20,8 @@ pub(super) struct Diagnosis {
     possible: usize,
     impossible: usize,
     asked: Option<(Question, Box<Search>)>,
-    waiting: Vec<Rule>,
-    rules: Vec<Rule>,
+    waiting: Vec<TripRule>,
+    rules: Vec<TripRule>,
     has_listed: bool,
     programmes: u32,
 }
@@ -31,7 +31,7 @@ enum Question {
     /// Whether so many legs can be driven.
     Legs(usize),
     /// Whether the leg could be driven without the rule.
-    Without(Rule),
+    Without(TripRule),
 }
 
 impl Diagnosis {
@@ -54,7 +54,7 @@ impl Diagnosis {
     }
 
     /// Solves one linear programme; the answer at the end.
-    pub(super) fn step(&mut self) -> Option<Impossible> {
+    pub(super) fn step(&mut self) -> Option<TripImpossible> {
         if let Some((question, mut search)) = self.asked.take() {
             search.step();
             let is_possible = search.best().is_some();
@@ -91,7 +91,7 @@ impl Diagnosis {
             self.ask(Question::Without(rule), model);
             return None;
         }
-        Some(Impossible { stop, rules: std::mem::take(&mut self.rules) })
+        Some(TripImpossible { stop, rules: std::mem::take(&mut self.rules) })
     }
 
     fn ask(&mut self, question: Question, model: Model) {
@@ -114,40 +114,40 @@ fn first_legs(model: &Model, legs: usize) -> Model {
 }
 
 /// The rules that could stand in the way of a leg, the last to be asked first.
-fn rules_of(model: &Model, leg: usize) -> Vec<Rule> {
+fn rules_of(model: &Model, leg: usize) -> Vec<TripRule> {
     let numbers = &model.legs[leg];
-    let mut rules = vec![Rule::Brim];
+    let mut rules = vec![TripRule::Brim];
     if model.at_stop(leg).any(|k| model.purchases[k].most < model.capacity) {
-        rules.push(Rule::Limit);
+        rules.push(TripRule::Limit);
     }
     if numbers.left > 0.0 {
         let is_final = leg > 0 && numbers.left > model.legs[leg - 1].left;
-        rules.push(if is_final { Rule::FinalLevel } else { Rule::Reserve });
+        rules.push(if is_final { TripRule::FinalLevel } else { TripRule::Reserve });
     }
     let has_window =
         numbers.options.iter().all(|option| option.share.0 > 0.0 || option.share.1 < 1.0);
     let has_octane = numbers.options.iter().all(|option| option.octane.is_some());
     if has_window && has_octane {
-        rules.push(Rule::Calibration);
+        rules.push(TripRule::Calibration);
     }
     if has_octane {
-        rules.push(Rule::Octane);
+        rules.push(TripRule::Octane);
     }
     if has_window {
-        rules.push(Rule::Window);
+        rules.push(TripRule::Window);
     }
     if model.budget.is_some() {
-        rules.push(Rule::Budget);
+        rules.push(TripRule::Budget);
     }
     rules
 }
 
 /// The same route without a rule of its last leg.
-fn without(mut model: Model, leg: usize, rule: Rule) -> Model {
+fn without(mut model: Model, leg: usize, rule: TripRule) -> Model {
     let any = model.option((0.0, 1.0), None);
     match rule {
-        Rule::Budget => model.budget = None,
-        Rule::Window => {
+        TripRule::Budget => model.budget = None,
+        TripRule::Window => {
             for option in &mut model.legs[leg].options {
                 (option.u, option.share) = (any.u, any.share);
                 if option.octane.is_none() {
@@ -155,7 +155,7 @@ fn without(mut model: Model, leg: usize, rule: Rule) -> Model {
                 }
             }
         }
-        Rule::Octane => {
+        TripRule::Octane => {
             for option in &mut model.legs[leg].options {
                 option.octane = None;
                 if option.share == any.share {
@@ -163,14 +163,14 @@ fn without(mut model: Model, leg: usize, rule: Rule) -> Model {
                 }
             }
         }
-        Rule::Calibration => model.legs[leg].options = vec![any],
-        Rule::Reserve | Rule::FinalLevel => model.legs[leg].left = 0.0,
-        Rule::Limit => {
+        TripRule::Calibration => model.legs[leg].options = vec![any],
+        TripRule::Reserve | TripRule::FinalLevel => model.legs[leg].left = 0.0,
+        TripRule::Limit => {
             for purchase in model.purchases.iter_mut().filter(|purchase| purchase.stop == leg) {
                 purchase.most = model.capacity;
             }
         }
-        Rule::Brim => {
+        TripRule::Brim => {
             for purchase in &mut model.purchases {
                 if purchase.most >= model.capacity {
                     purchase.most *= NO_BRIM;

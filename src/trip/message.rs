@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use crate::quantity::Share;
 
 use super::check::RouteError;
-use super::plan::{Bound, Done, Plan, Progress, Wish};
+use super::plan::{Bound, Done, PlanWanted, Progress, TripPlan};
 use super::planner::Planner;
 use super::route::{Bought, CheckedRoute, Route};
 
@@ -17,7 +17,7 @@ pub struct Question {
     /// The route.
     pub route: Route,
     /// What is wanted.
-    pub wish: Wish,
+    pub wish: PlanWanted,
 }
 
 /// How far a run is.
@@ -41,7 +41,7 @@ pub struct Report {
 
 impl Question {
     /// The question for a route.
-    pub fn new(run: u32, route: CheckedRoute, wish: Wish) -> Self {
+    pub fn new(run: u32, route: CheckedRoute, wish: PlanWanted) -> Self {
         Self { run, route: route.into_inner(), wish }
     }
 
@@ -58,7 +58,7 @@ impl Question {
 impl Report {
     /// What a planner found so far.
     pub fn of(run: u32, progress: Progress) -> Self {
-        let bought = |plan: Plan| plan.bought;
+        let bought = |plan: TripPlan| plan.bought;
         let is_rounded = progress.rounded.is_some();
         Self {
             run,

@@ -7,7 +7,7 @@
 //! one pool, Haugland 2016), and plans that cannot be improved by small changes may
 //! be far from the best. So a plan here comes with a bound ([`Planner`]): no plan
 //! can be better than that, and where there is no plan, that is proved and the stop
-//! and the rule are named ([`Impossible`]).
+//! and the rule are named ([`TripImpossible`]).
 
 mod amounts;
 mod blend;
@@ -37,8 +37,8 @@ mod track;
 pub use blend::BlendModel;
 pub use check::RouteError;
 pub use message::{Question, Report};
-pub use plan::{Bound, Done, Impossible, Objective, Plan, Progress, Wish};
+pub use plan::{Bound, Done, PlanWanted, Progress, TripImpossible, TripObjective, TripPlan};
 pub use planner::Planner;
 pub use route::{Bought, Burn, CheckedRoute, Leg, Pump, Route, Stop};
-pub use rule::{Breach, Rule};
-pub use simulate::{Course, Passage, TankState};
+pub use rule::{Breach, TripRule};
+pub use simulate::{LegCourse, TankState, TripCourse};

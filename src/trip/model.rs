@@ -17,7 +17,7 @@ use uom::si::volume::liter;
 use crate::quantity::{Money, Share, Volume};
 
 use super::check::{needs_octane, usable_calibrations};
-use super::plan::Wish;
+use super::plan::PlanWanted;
 use super::points::{self, Point};
 use super::route::{Bought, Burn, CheckedRoute, Leg};
 
@@ -116,7 +116,7 @@ pub(super) struct Model {
 impl Model {
     /// The numbers of a route: over the corners of its box when the plan must hold
     /// over the box, else as expected.
-    pub(super) fn new(route: &CheckedRoute, wish: &Wish) -> Self {
+    pub(super) fn new(route: &CheckedRoute, wish: &PlanWanted) -> Self {
         let blend = &route.blend;
         let petrol = blend.petrol_energy.megajoules_per_liter();
         let ratio = blend.ethanol_energy.megajoules_per_liter() / petrol;

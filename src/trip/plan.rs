@@ -6,12 +6,12 @@ use uom::si::volume::liter;
 use crate::quantity::{Money, Share, Volume};
 
 use super::route::{Bought, CheckedRoute};
-use super::rule::Rule;
-use super::simulate::Course;
+use super::rule::TripRule;
+use super::simulate::TripCourse;
 
 /// What makes one plan better than another.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-pub enum Objective {
+pub enum TripObjective {
     /// Fuel and stops cost the least.
     Cheapest,
     /// Fewest stops, and of those plans the cheapest.
@@ -23,9 +23,9 @@ pub enum Objective {
 
 /// What is wanted of a plan.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-pub struct Wish {
+pub struct PlanWanted {
     /// What to prefer.
-    pub objective: Objective,
+    pub objective: TripObjective,
     /// The most that fuel and stops may cost.
     pub budget: Option<Money>,
     /// Whether the plan has to hold whatever is true within the bands, or only if
@@ -42,10 +42,10 @@ pub struct Wish {
     pub step: Option<Volume>,
 }
 
-impl Default for Wish {
+impl Default for PlanWanted {
     fn default() -> Self {
         Self {
-            objective: Objective::Cheapest,
+            objective: TripObjective::Cheapest,
             budget: None,
             is_robust: false,
             margin: Share::ZERO,
@@ -57,14 +57,14 @@ impl Default for Wish {
 
 /// What to buy, and what comes of it.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Plan {
+pub struct TripPlan {
     /// Litres by stop and pump.
     pub bought: Bought,
     /// The exact course.
-    pub course: Course,
+    pub course: TripCourse,
 }
 
-impl Plan {
+impl TripPlan {
     pub(super) fn new(route: &CheckedRoute, bought: Bought) -> Self {
         let course = route.simulate(&bought);
         Self { bought, course }
@@ -104,13 +104,13 @@ pub enum Bound {
 /// Why there is no plan: up to the leg after this stop the route cannot be driven.
 /// It can up to the leg before, except where deciding that would have taken too long.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Impossible {
+pub struct TripImpossible {
     /// The stop, counted from 0.
     pub stop: usize,
     /// The rules of this stop and its leg of which each alone stands in the way:
     /// without it the route could be driven up to the end of the leg. Empty where
     /// several would have to give way together.
-    pub rules: Vec<Rule>,
+    pub rules: Vec<TripRule>,
 }
 
 /// Whether there is more to come.
@@ -121,7 +121,7 @@ pub enum Done {
     /// The plan is proved to be within the gap of the best possible.
     Certified,
     /// There is no plan, and that is proved.
-    Impossible(Impossible),
+    Impossible(TripImpossible),
     /// Nothing is left to try, but numbers were too delicate to prove more than the
     /// bound says.
     Unsettled,
@@ -131,10 +131,10 @@ pub enum Done {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Progress {
     /// The best plan so far; it holds exactly.
-    pub plan: Option<Plan>,
+    pub plan: Option<TripPlan>,
     /// The same in steps of the pump; it holds exactly as well. Only at the end, and
     /// where such a plan was found.
-    pub rounded: Option<Plan>,
+    pub rounded: Option<TripPlan>,
     /// What no plan can be better than.
     pub bound: Option<Bound>,
     /// How far the plan is from the bound, as a fraction of the plan's value. For

@@ -8,7 +8,7 @@ use super::descent::Found;
 use super::diagnosis::Diagnosis;
 use super::model::Model;
 use super::objective::{Measure, Target};
-use super::plan::{Bound, Done, Objective, Plan, Progress, Wish};
+use super::plan::{Bound, Done, PlanWanted, Progress, TripObjective, TripPlan};
 use super::robust::worst_point;
 use super::rounding::{Rounded, Rounding};
 use super::route::CheckedRoute;
@@ -77,13 +77,13 @@ use super::search::{ROUNDING, Search, Standing};
 #[derive(Debug)]
 pub struct Planner {
     route: Arc<CheckedRoute>,
-    wish: Wish,
+    wish: PlanWanted,
     stage: Stage,
     /// How many stops are needed at least, once they have been counted.
     fewest: Option<u32>,
     /// The best plan so far and what it was made from.
-    plan: Option<(Found, Plan)>,
-    rounded: Option<Plan>,
+    plan: Option<(Found, TripPlan)>,
+    rounded: Option<TripPlan>,
     /// The best bound of a search that is over.
     bound: Option<f64>,
     /// Programmes of searches that are over.
@@ -105,7 +105,7 @@ enum Stage {
 
 impl Planner {
     /// A planner that has not begun.
-    pub fn new(route: CheckedRoute, wish: Wish) -> Self {
+    pub fn new(route: CheckedRoute, wish: PlanWanted) -> Self {
         let model = Model::new(&route, &wish);
         let stage = Self::first_stage(model, &wish, None);
         Self {
@@ -121,7 +121,7 @@ impl Planner {
     }
 
     /// Looks for a plan, from one that nearly is where there is one.
-    fn first_stage(model: Model, wish: &Wish, start: Option<&Found>) -> Stage {
+    fn first_stage(model: Model, wish: &PlanWanted, start: Option<&Found>) -> Stage {
         let search = |measure| {
             let search = Search::new(model, Target::new(measure), wish.gap);
             Box::new(match start {
@@ -130,9 +130,9 @@ impl Planner {
             })
         };
         match wish.objective {
-            Objective::Cheapest => Stage::Plan(search(Measure::Cost)),
-            Objective::MostEthanol => Stage::Plan(search(Measure::LessEthanol)),
-            Objective::FewestStops => Stage::Stops(search(Measure::Stops)),
+            TripObjective::Cheapest => Stage::Plan(search(Measure::Cost)),
+            TripObjective::MostEthanol => Stage::Plan(search(Measure::LessEthanol)),
+            TripObjective::FewestStops => Stage::Stops(search(Measure::Stops)),
         }
     }
 
@@ -166,7 +166,7 @@ impl Planner {
                 Rounded::Working => Stage::Rounding(rounding, done),
                 Rounded::Plan(litres) => {
                     let plan =
-                        Plan::new(&self.route, rounding.model().bought(&self.route, &litres));
+                        TripPlan::new(&self.route, rounding.model().bought(&self.route, &litres));
                     self.rounded = plan.holds(self.wish.is_robust).then_some(plan);
                     self.programmes += rounding.programmes();
                     Stage::Over(done)
@@ -194,7 +194,7 @@ impl Planner {
         if self.plan.as_ref().is_some_and(|(known, _)| known.litres == found.litres) {
             return;
         }
-        let plan = Plan::new(&self.route, search.model.bought(&self.route, &found.litres));
+        let plan = TripPlan::new(&self.route, search.model.bought(&self.route, &found.litres));
         if plan.holds(self.wish.is_robust) {
             self.plan = Some((found.clone(), plan));
         }
@@ -289,8 +289,8 @@ impl Planner {
             (a, b) => a.or(b),
         };
         let value = self.plan.as_ref().map(|(found, _)| match self.wish.objective {
-            Objective::Cheapest | Objective::FewestStops => found.cost,
-            Objective::MostEthanol => found.value,
+            TripObjective::Cheapest | TripObjective::FewestStops => found.cost,
+            TripObjective::MostEthanol => found.value,
         });
         let gap = value.zip(bound).map(|(value, bound)| {
             // What costs nothing is no part of nothing away from its bound.
@@ -310,9 +310,9 @@ impl Planner {
     fn named_bound(&self, bound: Option<f64>) -> Option<Bound> {
         let money = |amount: f64| Money::new(amount.max(0.0)).ok();
         match self.wish.objective {
-            Objective::Cheapest => money(bound?).map(Bound::Cost),
-            Objective::MostEthanol => Some(Bound::EthanolPart(-bound?)),
-            Objective::FewestStops => match (&self.stage, self.fewest, bound) {
+            TripObjective::Cheapest => money(bound?).map(Bound::Cost),
+            TripObjective::MostEthanol => Some(Bound::EthanolPart(-bound?)),
+            TripObjective::FewestStops => match (&self.stage, self.fewest, bound) {
                 (_, Some(fewest), Some(bound)) if self.keeps_to_fewest() => {
                     money(bound).map(|money| Bound::StopsThenCost(fewest, money))
                 }

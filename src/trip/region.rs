@@ -7,7 +7,7 @@
 //! shows many a route to be impossible, and makes every relaxation tighter.
 
 use super::model::{Model, Scenario, Triple};
-use super::rule::{Breach, Rule};
+use super::rule::{Breach, TripRule};
 
 /// Bounds that miss each other by less than this only do so by rounding.
 const ROUNDING: f64 = 1e-9;
@@ -149,20 +149,20 @@ impl Region {
         state.h.at_least(before.h.low);
         state.h.at_most(before.h.high + sold.most);
         if !state.h.settle() {
-            return Err(broken(Rule::Brim));
+            return Err(broken(TripRule::Brim));
         }
         let kept = kept(before.h, state.h);
         state.u.within(blended(before.u, sold.u, kept));
         state.w.within(blended(before.w, sold.w, kept));
         self.within_choices(model, leg, &mut state);
         if !state.u.settle() || !state.w.settle() {
-            return Err(broken(Rule::Calibration));
+            return Err(broken(TripRule::Calibration));
         }
         let c = model.swelling;
         state.h.at_most(model.capacity / (1.0 + c * state.u.low));
         state.h.at_least(numbers.takes + numbers.left / (1.0 + c * state.u.high));
         if !state.h.settle() {
-            return Err(broken(Rule::Reserve));
+            return Err(broken(TripRule::Reserve));
         }
         self.states[scenario][leg] = state;
         Ok(())
@@ -219,7 +219,7 @@ impl Region {
             })
         });
         if self.choices[leg].is_empty() {
-            return Err(Breach { stop: leg, rule: Rule::Calibration });
+            return Err(Breach { stop: leg, rule: TripRule::Calibration });
         }
         Ok(())
     }
@@ -237,10 +237,10 @@ impl Region {
         state.u.within(unblended(after.u, sold.u, kept));
         state.w.within(unblended(after.w, sold.w, kept));
         if !state.h.settle() {
-            return Err(Breach { stop: leg, rule: Rule::Brim });
+            return Err(Breach { stop: leg, rule: TripRule::Brim });
         }
         if !state.u.settle() || !state.w.settle() {
-            return Err(Breach { stop: leg, rule: Rule::Calibration });
+            return Err(Breach { stop: leg, rule: TripRule::Calibration });
         }
         Ok(())
     }

@@ -1,7 +1,7 @@
 //! Where a plan fails although it holds at every corner.
 
 use super::model::Model;
-use super::plan::Wish;
+use super::plan::PlanWanted;
 use super::points::Point;
 use super::route::{Bought, CheckedRoute};
 use super::simulate::TOLERANCE;
@@ -14,7 +14,7 @@ pub(super) fn worst_point(route: &CheckedRoute, bought: &Bought) -> Option<Point
         return None;
     }
     let (points, _) = route.tried(bought);
-    let mut model = Model::new(route, &Wish::default());
+    let mut model = Model::new(route, &PlanWanted::default());
     model.scenarios.clear();
     for point in &points {
         model.add_scenario(route, point);

@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 /// A rule of the route.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
-pub enum Rule {
+pub enum TripRule {
     /// No more goes in than the tank holds.
     Brim,
     /// A pump gives no more than its limit, and nothing when closed.
@@ -30,5 +30,5 @@ pub struct Breach {
     /// The stop, or the leg after it, counted from 0.
     pub stop: usize,
     /// The rule.
-    pub rule: Rule,
+    pub rule: TripRule,
 }

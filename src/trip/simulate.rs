@@ -20,7 +20,7 @@ use super::check::usable_calibrations;
 use super::extremes;
 use super::points::{self, Point};
 use super::route::{Bought, Burn, CheckedRoute, Leg};
-use super::rule::{Breach, Rule};
+use super::rule::{Breach, TripRule};
 
 /// How far a rule may be missed, in litres, before it counts: a thousandth of what
 /// a pump shows.
@@ -30,9 +30,9 @@ const OCTANE_TOLERANCE: f64 = 1e-5;
 
 /// How a route goes under given purchases.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Course {
+pub struct TripCourse {
     /// What happens at each stop and on the leg after it.
-    pub passages: Vec<Passage>,
+    pub passages: Vec<LegCourse>,
     /// What fuel and stops cost together.
     pub cost: Money,
     /// At how many stops something is bought.
@@ -49,7 +49,7 @@ pub struct Course {
 
 /// A stop and the leg after it.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Passage {
+pub struct LegCourse {
     /// What is in the tank after the refill.
     pub departure: TankState,
     /// The level at the end of the leg; zero where the tank runs dry.
@@ -123,11 +123,11 @@ impl CheckedRoute {
     /// Purchases that are not given count as none; what does not fit the tank is
     /// reported as a breach and carried along all the same, so that one breach
     /// does not hide another.
-    pub fn simulate(&self, bought: &Bought) -> Course {
+    pub fn simulate(&self, bought: &Bought) -> TripCourse {
         let (_, runs) = self.tried(bought);
-        let passages: Vec<Passage> =
+        let passages: Vec<LegCourse> =
             (0..self.legs.len()).map(|leg| self.passage(leg, &runs)).collect();
-        Course {
+        TripCourse {
             cost: self.cost(bought),
             stops: bought.iter().filter(|stop| is_used(stop)).count(),
             ethanol_part: ethanol_part(&runs[0]),
@@ -204,7 +204,7 @@ impl CheckedRoute {
         cost
     }
 
-    fn passage(&self, leg: usize, runs: &[Vec<Passed>]) -> Passage {
+    fn passage(&self, leg: usize, runs: &[Vec<Passed>]) -> LegCourse {
         let level = enclosing(runs.iter().map(|run| run[leg].departure.volume))
             .map(|litres| VolumeUnit::Litre.quantity(litres));
         let share = all(runs.iter().map(|run| run[leg].departure.share()));
@@ -224,7 +224,7 @@ impl CheckedRoute {
             };
             self.calibrations.iter().map(judge).collect()
         });
-        Passage { departure: TankState { level, share, ron, air_fuel_ratio }, arrival, verdicts }
+        LegCourse { departure: TankState { level, share, ron, air_fuel_ratio }, arrival, verdicts }
     }
 
     /// The rules that do not hold in one of the runs.
@@ -237,25 +237,25 @@ impl CheckedRoute {
                 let most =
                     if fuel.closed { Some(0.0) } else { fuel.limit.map(|l| l.get::<liter>()) };
                 if litres < -TOLERANCE || most.is_some_and(|most| litres > most + TOLERANCE) {
-                    found(Rule::Limit);
+                    found(TripRule::Limit);
                 }
             }
             let full = self.tank.capacity.get::<liter>() + TOLERANCE;
             if runs.iter().any(|run| run[index].departure.volume > full) {
-                found(Rule::Brim);
+                found(TripRule::Brim);
             }
             if !leg.calibrations.is_empty() && !self.is_one_usable(leg, index, runs) {
-                found(Rule::Calibration);
+                found(TripRule::Calibration);
             }
             if let Some(least) = leg.ron_min
                 && !runs.iter().all(|run| has_octane(&run[index].departure, least))
             {
-                found(Rule::Octane);
+                found(TripRule::Octane);
             }
             let least = self.least_on_arrival(index).get::<liter>() - TOLERANCE;
             if runs.iter().any(|run| run[index].arrival < least) {
                 let is_final = self.least_on_arrival(index) > self.tank.reserve;
-                found(if is_final { Rule::FinalLevel } else { Rule::Reserve });
+                found(if is_final { TripRule::FinalLevel } else { TripRule::Reserve });
             }
         }
         breaches

@@ -1,6 +1,6 @@
 //! Between fills: what was recorded, what was read since, and what may be selected.
 
-use fillwright::answers::tank::{Course, History, TankAnswer, TankQuestion};
+use fillwright::answers::tank::{History, LogReading, TankAnswer, TankQuestion};
 use fillwright::calibration::Verdict;
 use fillwright::document::Document;
 use fillwright::quantity::notation::{DecimalMark, Printer};
@@ -185,7 +185,7 @@ impl Core {
     fn of(text: &str) -> Self {
         let document = Document::from_json(text).expect("a document");
         let printer = document.settings.printer(DecimalMark::Point);
-        let history = History::of(&Course::of(&document.here, &printer));
+        let history = History::of(&LogReading::of(&document.here, &printer));
         let question = TankQuestion::of(&document, &printer);
         let answer = TankAnswer::of(&question, &history).expect("an estimate");
         let [low, expected, high] = printer.grade_ends(answer.estimate.share);

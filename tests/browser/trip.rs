@@ -1,7 +1,7 @@
 //! The route: what to buy where, what is lost when a stop has no E85, and on to Fill.
 
 use fillwright::document::Document;
-use fillwright::document::HaltForm;
+use fillwright::document::TripStopForm;
 use fillwright::quantity::notation::Entry;
 
 use crate::app::{self, EXAMPLE, OPENER, PRICE, SHARE, start_own_car, texts, to_car};
@@ -212,7 +212,7 @@ pub(crate) fn long_route() -> String {
         }
         fuels[0].price = Entry::metric(&format!("14.{}", 90 - 7 * (number % 5)));
         fuels[1].price = Entry::metric(&format!("18.{}", 90 - 11 * (number % 4)));
-        car.route.stops.push(HaltForm {
+        car.route.stops.push(TripStopForm {
             id,
             place: format!("Place {number}"),
             fuels,

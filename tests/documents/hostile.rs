@@ -2,10 +2,10 @@
 //! refused in words or read into what passes the checks of a link, and the document
 //! beside it stays as it was.
 
-use fillwright::answers::fill::{Answer, interpret};
-use fillwright::answers::hardware::{HardwareAnswer, WorkshopReading};
-use fillwright::answers::tank::{Course, History};
-use fillwright::answers::trip::RoadReading;
+use fillwright::answers::fill::{FillAnswer, interpret};
+use fillwright::answers::hardware::{HardwareAnswer, HardwareReading};
+use fillwright::answers::tank::{History, LogReading};
+use fillwright::answers::trip::TripReading;
 use fillwright::document::{Document, Id, SCHEMA};
 use fillwright::quantity::notation::DecimalMark;
 use fillwright::share::{Kind, Shared};
@@ -155,15 +155,15 @@ fn meets(here: &Document, link: &str) -> bool {
 /// Works out all that is shown of a document.
 fn reckon(document: &Document) {
     let printer = document.settings.printer(DecimalMark::Comma);
-    let history = History::of(&Course::of(&document.here, &printer));
+    let history = History::of(&LogReading::of(&document.here, &printer));
     let estimate = history.estimate();
     let fill = interpret(document, history.estimator.as_ref(), &printer);
     if let Some(asked) = fill.asked {
-        let answer = Answer::of(asked);
+        let answer = FillAnswer::of(asked);
         assert!(answer.blend.is_none_or(|it| it.share.expected().percent() <= 100.0));
     }
-    drop(RoadReading::of(document, estimate.as_ref(), &printer));
-    let workshop = WorkshopReading::of(document, estimate.map(|it| it.content()), &printer);
+    drop(TripReading::of(document, estimate.as_ref(), &printer));
+    let workshop = HardwareReading::of(document, estimate.map(|it| it.content()), &printer);
     drop(HardwareAnswer::of(&workshop));
 }
 

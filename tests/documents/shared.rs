@@ -4,12 +4,12 @@
 use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use fillwright::answers::fill::interpret;
-use fillwright::answers::tank::{Course, History};
-use fillwright::answers::trip::RoadReading;
+use fillwright::answers::tank::{History, LogReading};
+use fillwright::answers::trip::TripReading;
 use fillwright::document::{AimForm, Document, Id, SCHEMA, StartForm};
 use fillwright::quantity::notation::{DecimalMark, Entry};
 use fillwright::share::{
-    BoundsError, Kind, LARGEST_PAYLOAD, LONGEST_LINK, Picture, PictureError, ShareError, Shared,
+    BoundsError, Kind, LARGEST_PAYLOAD, LONGEST_LINK, LinkError, Picture, PictureError, Shared,
 };
 use miniz_oxide::deflate::compress_to_vec_zlib;
 
@@ -17,9 +17,9 @@ use miniz_oxide::deflate::compress_to_vec_zlib;
 pub(crate) fn of_the_example() -> [Shared; 3] {
     let demo = Document::demo();
     let printer = demo.settings.printer(DecimalMark::Point);
-    let history = History::of(&Course::of(&demo.here, &printer));
+    let history = History::of(&LogReading::of(&demo.here, &printer));
     let fill = interpret(&demo, history.estimator.as_ref(), &printer);
-    let trip = RoadReading::of(&demo, history.estimate().as_ref(), &printer);
+    let trip = TripReading::of(&demo, history.estimate().as_ref(), &printer);
     [
         Shared::fill_of(&demo, fill.asked.as_ref(), &printer).unwrap(),
         Shared::car_of(&demo),
@@ -50,7 +50,7 @@ fn the_example_goes_through_a_link_unchanged() {
 fn what_the_log_tells_is_written_out_and_never_surer_than_it_was() {
     let demo = Document::demo();
     let printer = demo.settings.printer(DecimalMark::Point);
-    let history = History::of(&Course::of(&demo.here, &printer));
+    let history = History::of(&LogReading::of(&demo.here, &printer));
     let told = interpret(&demo, history.estimator.as_ref(), &printer).asked.unwrap();
     let [shared, ..] = of_the_example();
     assert_eq!(shared.fill().start, StartForm::Typed);
@@ -65,7 +65,7 @@ fn what_the_log_tells_is_written_out_and_never_surer_than_it_was() {
     let mut blank = demo.clone();
     blank.here.log = fillwright::document::Log::default();
     let asked = interpret(&blank, None, &printer).asked;
-    assert_eq!(Shared::fill_of(&blank, asked.as_ref(), &printer), Err(ShareError::UnknownContents));
+    assert_eq!(Shared::fill_of(&blank, asked.as_ref(), &printer), Err(LinkError::UnknownContents));
 }
 
 #[test]
@@ -93,7 +93,7 @@ fn a_taken_car_stands_beside_the_others_and_is_whole() {
     assert!(document.here.demo, "an invented car stays one");
     assert_eq!(document.others, [before]);
     let (came, now) = (car.workshop(), &document.here.workshop);
-    let target = |it: &fillwright::document::Workshop| {
+    let target = |it: &fillwright::document::HardwareForm| {
         it.curves.iter().find(|curve| curve.id == it.target).map(|curve| curve.name.clone())
     };
     assert!(target(came).is_some());
@@ -185,15 +185,15 @@ fn what_is_too_much_for_a_link_is_said() {
     let digits: String = digits.collect();
     demo.here.workshop.curves[0].table = Entry::metric(&digits);
     let error = Shared::car_of(&demo).to_link().unwrap_err();
-    assert!(matches!(error, ShareError::TooMuch { length } if length > LONGEST_LINK), "{error:?}");
+    assert!(matches!(error, LinkError::TooMuch { length } if length > LONGEST_LINK), "{error:?}");
     assert!(error.to_string().contains("Export everything"), "{error}");
     demo.here.car.name = "x".repeat(201);
     assert!(matches!(
         Shared::car_of(&demo).to_link(),
-        Err(ShareError::Bounds(BoundsError::TextTooLong { length: 201, most: 200, .. }))
+        Err(LinkError::Bounds(BoundsError::TextTooLong { length: 201, most: 200, .. }))
     ));
     let nothing = Document::empty(id());
-    assert_eq!(Shared::car_of(&nothing).to_link(), Err(ShareError::Blank { kind: Kind::Car }));
+    assert_eq!(Shared::car_of(&nothing).to_link(), Err(LinkError::Blank { kind: Kind::Car }));
     assert_eq!(Picture::of(&"x".repeat(2954)), Err(PictureError::TooLong { bytes: 2954 }));
 }
 
@@ -207,30 +207,30 @@ fn each_fault_of_a_link_has_its_own_words() {
     assert_ne!(text("E30", "E31"), text("E30", "E30"), "what is replaced is there");
     let read = |link: &str| Shared::from_link(link).unwrap_err();
     for nothing in ["", "f1", "x1.AAAA", "f.AAAA", "f-1.AA", "F1.AAAA", "fill.AAAA", "f0.AAAA"] {
-        assert_eq!(read(nothing), ShareError::NoKind, "{nothing}");
+        assert_eq!(read(nothing), LinkError::NoKind, "{nothing}");
     }
-    assert_eq!(read(&format!("f2.{payload}")), ShareError::TooNew { found: 2 });
+    assert_eq!(read(&format!("f2.{payload}")), LinkError::TooNew { found: 2 });
     for damaged in ["f1.", "f1.A", "f1.AAAA", "f1.=", "f1.%41"] {
-        assert_eq!(read(damaged), ShareError::Damaged, "{damaged}");
+        assert_eq!(read(damaged), LinkError::Damaged, "{damaged}");
     }
     let long = "f1.".to_owned() + &"A".repeat(LONGEST_LINK);
-    assert_eq!(read(&long), ShareError::LinkTooLong { length: LONGEST_LINK + 3 });
+    assert_eq!(read(&long), LinkError::LinkTooLong { length: LONGEST_LINK + 3 });
     let bomb = link_around("f1", &vec![b' '; LARGEST_PAYLOAD + 1]);
     assert!(bomb.len() < LONGEST_LINK);
-    assert_eq!(read(&bomb), ShareError::PayloadTooLarge);
-    assert_eq!(read(&format!("t1.{payload}")), ShareError::Blank { kind: Kind::Trip });
+    assert_eq!(read(&bomb), LinkError::PayloadTooLarge);
+    assert_eq!(read(&format!("t1.{payload}")), LinkError::Blank { kind: Kind::Trip });
     assert!(matches!(
         read(&text(&format!("\"schema\":{SCHEMA}"), "\"schema\":99")),
-        ShareError::Document(_)
+        LinkError::Document(_)
     ));
     assert!(matches!(
         read(&text("E30", "E3\u{202e}0")),
-        ShareError::Bounds(BoundsError::Control { code: 0x202e, .. })
+        LinkError::Bounds(BoundsError::Control { code: 0x202e, .. })
     ));
     let logged = super::mutated::logged().to_json().unwrap();
     assert_eq!(
         read(&link_around("f1", logged.as_bytes())),
-        ShareError::MoreThanSaid { kind: Kind::Fill }
+        LinkError::MoreThanSaid { kind: Kind::Fill }
     );
 }
 

@@ -2,7 +2,7 @@
 
 #![allow(clippy::unwrap_used, reason = "a test fails by panicking")]
 
-use fillwright::fill::{Aim, Objective, Offer, Pour, Problem, Stop, Tank};
+use fillwright::fill::{Aim, FillObjective, Offer, PlannedPour, Problem, StopRule, Tank};
 use fillwright::fuel::MolarDensity;
 use fillwright::quantity::{Band, Share, Volume};
 use uom::si::volume::liter;
@@ -30,8 +30,8 @@ fn problem(level: (f64, f64, f64), share: Band<Share>, offers: Vec<Offer>) -> Pr
         offers,
         aim: Aim::share(Share::ZERO),
         ron_min: None,
-        stop: Stop::Brim,
-        objective: Objective::LeastCost,
+        stop: StopRule::Brim,
+        objective: FillObjective::LeastCost,
         // Densities at 15 degrees and molar masses as in tests/published.
         molar_density: MolarDensity::default(),
         meter_error: 0.0,
@@ -40,8 +40,8 @@ fn problem(level: (f64, f64, f64), share: Band<Share>, offers: Vec<Offer>) -> Pr
     .unwrap()
 }
 
-fn pour(fuel: usize, volume: f64, to_click: bool) -> Pour {
-    Pour { fuel, volume: litres(volume), to_click }
+fn pour(fuel: usize, volume: f64, to_click: bool) -> PlannedPour {
+    PlannedPour { fuel, volume: litres(volume), to_click }
 }
 
 fn near(got: f64, wanted: f64, tolerance: f64) -> bool {

@@ -1,6 +1,6 @@
 //! A case read from its JSON input.
 
-use fillwright::fill::{Aim, Objective, Offer, Problem, Stop, Tank};
+use fillwright::fill::{Aim, FillObjective, Offer, Problem, StopRule, Tank};
 use fillwright::fuel::MolarDensity;
 use fillwright::quantity::{Band, Money, Share, UnitPrice, Volume};
 use serde_json::{Map, Value};
@@ -224,29 +224,29 @@ impl Case {
         capacity: f64,
         most_added: Option<f64>,
         most_cost: Option<f64>,
-    ) -> Checked<(Stop, Objective)> {
+    ) -> Checked<(StopRule, FillObjective)> {
         let budget = most_cost
-            .map(|cost| Money::new(cost).map(Stop::Budget).map_err(|error| error.to_string()))
+            .map(|cost| Money::new(cost).map(StopRule::Budget).map_err(|error| error.to_string()))
             .transpose()?;
-        let limit = match (most_added.map(|most| Stop::AtMost(litres(most))), budget) {
+        let limit = match (most_added.map(|most| StopRule::AtMost(litres(most))), budget) {
             (Some(_), Some(_)) => return Err("a limit of litres and one of money together".into()),
             (limit, budget) => limit.or(budget),
         };
         let to_full = || match (most_added, budget) {
-            (Some(most), None) => Ok(Stop::Level(litres((level + most).min(capacity)))),
-            (None, None) => Ok(Stop::Brim),
+            (Some(most), None) => Ok(StopRule::Level(litres((level + most).min(capacity)))),
+            (None, None) => Ok(StopRule::Brim),
             _ => Err("a limit of money when filling up".to_owned()),
         };
         Ok(match mode {
             "fill_full" | "fill_full_least_cost" | "fill_full_rounded" | "dose_then_top_up" => {
-                (to_full()?, Objective::LeastCost)
+                (to_full()?, FillObjective::LeastCost)
             }
             "least_litres" | "closest" | "robust_window_least_litres" => {
-                (limit.unwrap_or(Stop::Least), Objective::LeastVolume)
+                (limit.unwrap_or(StopRule::Least), FillObjective::LeastVolume)
             }
-            "exact_most_litres" => (limit.unwrap_or(Stop::Least), Objective::MostVolume),
-            "exact_least_cost" => (limit.unwrap_or(Stop::Least), Objective::LeastCost),
-            "cycles" | "evaluate_robust" => (Stop::Brim, Objective::LeastCost),
+            "exact_most_litres" => (limit.unwrap_or(StopRule::Least), FillObjective::MostVolume),
+            "exact_least_cost" => (limit.unwrap_or(StopRule::Least), FillObjective::LeastCost),
+            "cycles" | "evaluate_robust" => (StopRule::Brim, FillObjective::LeastCost),
             other => return Err(format!("unknown mode {other}")),
         })
     }

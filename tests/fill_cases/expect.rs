@@ -2,7 +2,7 @@
 
 use crate::case::{Case, Checked, fraction, interval, litres, number};
 use fillwright::fill::{
-    BurnDown, Impossible, Obstacle, Order, Plan, Pour, Problem, Rule, Solution,
+    BurnDown, FillImpossible, FillPlan, FillRule, Obstacle, Order, PlannedPour, Problem, Solution,
 };
 use fillwright::quantity::{Band, Share, Volume};
 use serde_json::{Map, Value};
@@ -16,9 +16,9 @@ const DECIMAL: f64 = 1e-6;
 /// Everything that the solver says about a case.
 struct Found {
     status: &'static str,
-    plan: Option<Plan>,
-    unrounded: Option<Plan>,
-    impossible: Option<Box<Impossible>>,
+    plan: Option<FillPlan>,
+    unrounded: Option<FillPlan>,
+    impossible: Option<Box<FillImpossible>>,
     order: Option<Order>,
     worst: Option<Band<Share>>,
     fits: Option<bool>,
@@ -99,8 +99,8 @@ fn find(case: &Case) -> Checked<Found> {
     Ok(found)
 }
 
-fn fixed(volumes: &[Volume]) -> Vec<Pour> {
-    let pour = |(fuel, &volume)| Pour { fuel, volume, to_click: false };
+fn fixed(volumes: &[Volume]) -> Vec<PlannedPour> {
+    let pour = |(fuel, &volume)| PlannedPour { fuel, volume, to_click: false };
     volumes.iter().enumerate().map(pour).collect()
 }
 
@@ -238,7 +238,7 @@ impl Against<'_> {
                     .binding
                     .iter()
                     .filter_map(|rule| match rule {
-                        Rule::FuelLimit(fuel) => Some(format!("limit of {}", case.ids[*fuel])),
+                        FillRule::FuelLimit(fuel) => Some(format!("limit of {}", case.ids[*fuel])),
                         _ => None,
                     })
                     .collect();
@@ -326,7 +326,7 @@ impl Against<'_> {
         }
     }
 
-    fn closest(&self, impossible: &Impossible, wanted: &Value) -> Checked<()> {
+    fn closest(&self, impossible: &FillImpossible, wanted: &Value) -> Checked<()> {
         let plan = impossible.closest.as_ref().ok_or("nothing comes close")?;
         let wanted = wanted.as_object().ok_or("closest is not an object")?;
         wanted.iter().try_for_each(|(key, value)| match key.as_str() {
@@ -340,7 +340,7 @@ impl Against<'_> {
 }
 
 /// The robust plan with as much as possible of the strongest fuel alone.
-fn robust_most(case: &Case) -> Checked<Plan> {
+fn robust_most(case: &Case) -> Checked<FillPlan> {
     let strongest = (0..case.ids.len())
         .max_by(|&a, &b| {
             let share = |fuel: usize| case.boxed.offers[fuel].share.expected().fraction();
@@ -351,7 +351,7 @@ fn robust_most(case: &Case) -> Checked<Plan> {
 }
 
 /// A unique optimum does not depend on the order in which fuels are listed.
-fn is_unique(problem: &Problem, plan: &Plan) -> bool {
+fn is_unique(problem: &Problem, plan: &FillPlan) -> bool {
     let mut reversed = problem.clone();
     reversed.offers.reverse();
     match reversed.solve() {
@@ -387,7 +387,7 @@ fn by_level(wanted: &Value, got: impl Fn(Volume) -> f64) -> Checked<()> {
 }
 
 /// Corners named like `A=0 B=70`, contents in percent.
-fn corners_of_contents(case: &Case, plan: &Plan, wanted: &Value) -> Checked<()> {
+fn corners_of_contents(case: &Case, plan: &FillPlan, wanted: &Value) -> Checked<()> {
     let wanted = wanted.as_object().ok_or("not an object")?;
     wanted.iter().try_for_each(|(corner, value)| {
         let mut really = case.problem.clone();
@@ -406,7 +406,7 @@ fn corners_of_contents(case: &Case, plan: &Plan, wanted: &Value) -> Checked<()> 
 }
 
 /// Corners named like `V0=12 low`: that level, all shares at one end.
-fn corners_of_box(case: &Case, plan: &Plan, wanted: &Value) -> Checked<()> {
+fn corners_of_box(case: &Case, plan: &FillPlan, wanted: &Value) -> Checked<()> {
     let wanted = wanted.as_object().ok_or("not an object")?;
     wanted.iter().try_for_each(|(corner, value)| {
         let (level, end) = corner.split_once(' ').ok_or("no corner")?;

@@ -1,5 +1,5 @@
 use fillwright::document::{
-    BeforeForm, Document, Draft, EntryPart, Field, FuelPart, Id, SensorForm, TripForm,
+    BeforeForm, Document, Draft, DriveForm, EntryPart, Field, FuelPart, Id, SensorForm,
     TubeTestForm, What,
 };
 use fillwright::quantity::notation::Entry;
@@ -36,7 +36,7 @@ fn a_good_entry_of_every_kind_is_kept() {
         boundary: "53".into(),
         step: "0.5".into(),
     };
-    let trip = TripForm { distance: Entry::metric("100 mi"), consumption: Entry::metric("9.1") };
+    let trip = DriveForm { distance: Entry::metric("100 mi"), consumption: Entry::metric("9.1") };
     let salt = TubeTestForm { boundary: "64".into(), ..TubeTestForm::default() };
     let sensor = SensorForm { reading: "E31".into(), pulse: "3.1".into(), old_fuel: false };
     let one = vec![fuel(1, "85", "16"), fuel(2, "10", "")];
@@ -81,7 +81,7 @@ fn what_is_missing_or_wrong_is_said_at_its_field() {
         (tube(falls), at(EntryPart::Boundary)),
         (tube(no_fuel), at(EntryPart::TubeFuel)),
         (drive(""), at(EntryPart::Distance)),
-        (What::Trip(TripForm::default()), at(EntryPart::Distance)),
+        (What::Trip(DriveForm::default()), at(EntryPart::Distance)),
         (What::Drain(Entry::metric("all of it")), at(EntryPart::Drained)),
         (What::Drain(Entry::default()), at(EntryPart::Drained)),
         (stated("", "30"), at(EntryPart::Level)),
@@ -149,7 +149,7 @@ fn changing_an_entry_keeps_its_identity_and_its_clock() {
 #[test]
 fn a_trip_computer_counts_litres() {
     let mut document = car();
-    let trip = TripForm { distance: Entry::metric("100"), consumption: Entry::metric("9.1") };
+    let trip = DriveForm { distance: Entry::metric("100"), consumption: Entry::metric("9.1") };
     write(
         &mut document.here,
         [

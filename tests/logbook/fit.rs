@@ -1,7 +1,7 @@
 //! What is odd about an entry: found before it is kept, and nothing that happens in life.
 
 use fillwright::answers::tank::Oddity;
-use fillwright::document::{BeforeForm, Document, Draft, Event, Id, Moment, TripForm, What};
+use fillwright::document::{BeforeForm, Document, Draft, DriveForm, Event, Id, Moment, What};
 use fillwright::quantity::notation::Entry;
 use uom::si::length::kilometer;
 
@@ -93,7 +93,7 @@ fn a_trip_computer_is_held_against_the_tank_too() {
     let document = with("8", [full()]);
     let trip = |distance, consumption| {
         let (distance, consumption) = (Entry::metric(distance), Entry::metric(consumption));
-        odd(&document, What::Trip(TripForm { distance, consumption }))
+        odd(&document, What::Trip(DriveForm { distance, consumption }))
     };
     assert!(matches!(trip("1800", "3")[..], [Oddity::Distance { .. }]));
     let found = trip("900", "9");

@@ -4,14 +4,14 @@
 //! 26.816; water 999.1 kg/m3, 2.4417 MJ/kg of vaporisation. Hydrous ethanol of 95.2 and 4.8 % v/v:
 //! 803.56 kg/m3, AFR 8.465, 20.145 MJ/L. E27: 758.15 kg/m3, AFR 12.997, 29.241 MJ/L.
 
-use fillwright::answers::Complaint;
-use fillwright::answers::fill::{Answer, interpret};
-use fillwright::answers::hardware::{HardwareAnswer, WorkshopReading};
-use fillwright::answers::trip::RoadReading;
+use fillwright::answers::FieldError;
+use fillwright::answers::fill::{FillAnswer, interpret};
+use fillwright::answers::hardware::{HardwareAnswer, HardwareReading};
+use fillwright::answers::trip::TripReading;
 use fillwright::calibration::FluidState;
 use fillwright::document::{
     AimForm, BeforeForm, CalibrationForm, CalibrationPart, ContentsForm, Document, ExtraPart,
-    ExtrasForm, Field, FuelForm, FuelPart, HaltForm, Id, Moment, What, csv,
+    ExtrasForm, Field, FuelForm, FuelPart, Id, Moment, TripStopForm, What, csv,
 };
 use fillwright::fuel::{Content, Extras, grades};
 use fillwright::quantity::notation::{Entry, Units};
@@ -57,14 +57,14 @@ fn in_brazil() -> Document {
     document
 }
 
-fn read(document: &Document) -> (Option<Answer>, Vec<Complaint>) {
+fn read(document: &Document) -> (Option<FillAnswer>, Vec<FieldError>) {
     let printer = printer(document);
     let history = history(document);
     let reading = interpret(document, history.estimator.as_ref(), &printer);
-    (reading.asked.map(Answer::of), reading.complaints)
+    (reading.asked.map(FillAnswer::of), reading.complaints)
 }
 
-fn answer(document: &Document) -> Answer {
+fn answer(document: &Document) -> FillAnswer {
     let (answer, complaints) = read(document);
     assert_eq!(complaints, []);
     answer.unwrap()
@@ -88,7 +88,7 @@ fn percent(value: f64) -> Share {
 /// gives 9.254, 1.346, 1.0550 and 0.746.
 #[test]
 fn hydrous_ethanol_is_not_petrol() {
-    let figures = |answer: &Answer| {
+    let figures = |answer: &FillAnswer| {
         let blend = answer.blend.as_ref().unwrap();
         let (_, _, price) = answer.break_even.unwrap();
         let litre = Volume::new::<uom::si::volume::liter>(1.0);
@@ -284,13 +284,13 @@ fn a_trip_goes_by_the_energy_that_is_there() {
         extras: water("4.8"),
         ..ContentsForm::default()
     };
-    route.stops = vec![HaltForm {
+    route.stops = vec![TripStopForm {
         id: 5,
         fuels: vec![hydrous(6, "")],
         distance: Entry::metric("100"),
-        ..HaltForm::default()
+        ..TripStopForm::default()
     }];
-    let reading = RoadReading::of(&document, None, &printer(&document));
+    let reading = TripReading::of(&document, None, &printer(&document));
     assert_eq!(reading.complaints, []);
     let asked = reading.asked.unwrap();
     let course = asked.route.simulate(&asked.route.nothing_bought());
@@ -306,7 +306,7 @@ fn a_trip_goes_by_the_energy_that_is_there() {
     let fuel = &mut document.here.route.stops[0].fuels[0];
     fuel.share = "20".into();
     fuel.extras = water("70");
-    let reading = RoadReading::of(&document, None, &printer(&document));
+    let reading = TripReading::of(&document, None, &printer(&document));
     assert!(reading.asked.is_none());
     assert!(reading.complaints[0].message.contains("hardly burns"), "{:?}", reading.complaints);
 }
@@ -319,7 +319,7 @@ fn the_fuel_system_has_to_pass_the_water_too() {
     let ethanol = Band::exact(percent(95.2));
     let extras = Extras { water: Band::exact(percent(4.8)), ..Extras::default() };
     let flow = |content: Content| {
-        let reading = WorkshopReading::of(&document, Some(content), &printer(&document));
+        let reading = HardwareReading::of(&document, Some(content), &printer(&document));
         let answer = HardwareAnswer::of(&reading).unwrap();
         let at = answer.peak().unwrap();
         answer.headroom.flows[at].expected().get::<gram_per_second>()

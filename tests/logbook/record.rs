@@ -1,4 +1,4 @@
-use fillwright::answers::fill::{Answer, interpret};
+use fillwright::answers::fill::{FillAnswer, interpret};
 use fillwright::document::{AimForm, BeforeForm, Document, Id, Moment, StartForm, What};
 use fillwright::quantity::notation::Entry;
 
@@ -18,12 +18,12 @@ fn at_the_pump() -> Document {
     document
 }
 
-fn answer(document: &Document) -> Answer {
+fn answer(document: &Document) -> FillAnswer {
     let printer = printer(document);
     let history = history(document);
     let reading = interpret(document, history.estimator.as_ref(), &printer);
     assert_eq!(reading.complaints, []);
-    Answer::of(reading.asked.unwrap())
+    FillAnswer::of(reading.asked.unwrap())
 }
 
 fn record(document: &mut Document, id: &str) -> bool {

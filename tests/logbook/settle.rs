@@ -1,7 +1,7 @@
 use fillwright::answers::tank::{Clearing, Need, Remedy, TankAnswer, TankQuestion};
 use fillwright::calibration::{FluidState, Verdict};
 use fillwright::document::{
-    BeforeForm, CalibrationForm, ContentsForm, Document, SensorForm, TripForm, What,
+    BeforeForm, CalibrationForm, ContentsForm, Document, DriveForm, SensorForm, What,
 };
 use fillwright::quantity::notation::Entry;
 use uom::si::volume::liter;
@@ -144,7 +144,7 @@ fn too_strong_and_full_is_driven_down() {
     };
     assert!((8.0..24.0).contains(&litres(down)), "{down:?}");
     let burned = litres(now(&document).level.expected()) - litres(down);
-    let trip = TripForm {
+    let trip = DriveForm {
         distance: Entry::metric("100"),
         consumption: Entry::metric(&format!("{burned:.3}")),
     };

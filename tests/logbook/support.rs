@@ -1,6 +1,6 @@
 //! A car with a tank of 60 litres, and entries to write into its log.
 
-use fillwright::answers::tank::{Course, History};
+use fillwright::answers::tank::{History, LogReading};
 use fillwright::document::{
     BeforeForm, CarFile, ContentsForm, Document, Event, FillEntry, FuelForm, Id, LevelForm, Moment,
     SensorForm, What,
@@ -75,7 +75,7 @@ pub(crate) fn sensor(reading: &str) -> What {
 }
 
 pub(crate) fn history(document: &Document) -> History {
-    History::of(&Course::of(&document.here, &printer(document)))
+    History::of(&LogReading::of(&document.here, &printer(document)))
 }
 
 /// What is in the tank after the last entry.

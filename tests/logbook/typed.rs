@@ -1,11 +1,11 @@
 //! What is made of texts that have two meanings, or say less than they seem to.
 
-use fillwright::answers::Complaint;
-use fillwright::answers::fill::{Answer, Asked, interpret};
-use fillwright::answers::trip::RoadReading;
+use fillwright::answers::FieldError;
+use fillwright::answers::fill::{FillAnswer, FillAsked, interpret};
+use fillwright::answers::trip::TripReading;
 use fillwright::document::{
-    BeforeForm, ContentsForm, Document, Field, FuelPart, HaltPart, LevelForm, RoutePart, StartForm,
-    StopForm, What,
+    BeforeForm, ContentsForm, Document, Field, FuelPart, LevelForm, StartForm, StopRuleForm,
+    TripPart, TripStopPart, What,
 };
 use fillwright::quantity::notation::{Currency, Entry, Measure};
 use fillwright::quantity::{Band, Share};
@@ -26,13 +26,13 @@ fn at_the_pump() -> Document {
     document
 }
 
-fn read(document: &Document) -> (Option<Asked>, Vec<Complaint>) {
+fn read(document: &Document) -> (Option<FillAsked>, Vec<FieldError>) {
     let history = history(document);
     let reading = interpret(document, history.estimator.as_ref(), &printer(document));
     (reading.asked, reading.complaints)
 }
 
-fn asked(document: &Document) -> Asked {
+fn asked(document: &Document) -> FillAsked {
     let (asked, complaints) = read(document);
     assert_eq!(complaints, []);
     asked.unwrap()
@@ -67,7 +67,7 @@ fn level_below_one_is_a_question_wherever_a_part_of_the_tank_is_usual() {
         assert_eq!(refused(&kept, Field::Level), question);
     }
     let mut document = at_the_pump();
-    document.here.fill.stop = StopForm::Level;
+    document.here.fill.stop = StopRuleForm::Level;
     document.here.fill.stop_level = Entry::metric(".5");
     assert!(refused(&document, Field::StopLevel).ends_with("Type 0.5 L or 1/2"));
 
@@ -215,7 +215,7 @@ fn no_band_of_a_level_is_nothing_and_empty_and_full_still_work() {
         let level = asked.problem.tank.level;
         near(litres(level.expected()), expected, 1e-9);
         assert!(litres(level.high()) - litres(level.low()) > 0.4, "{text}: {level:?}");
-        let answer = Answer::of(asked);
+        let answer = FillAnswer::of(asked);
         assert!(answer.blend.is_some(), "{text}");
     }
 }
@@ -275,17 +275,19 @@ fn distance_to_empty_counts_as_the_display_does() {
     assert!(refused(&document, Field::Level).contains("give the reserve under Car"));
     // A level to stop at is where the display shows that distance.
     document.here.car.reserve = Entry::metric("7");
-    document.here.fill.stop = StopForm::Level;
+    document.here.fill.stop = StopRuleForm::Level;
     document.here.fill.stop_level = Entry::metric("200 km");
     let stop = asked(&document).problem.stop;
-    assert!(matches!(stop, fillwright::fill::Stop::Level(it) if (litres(it) - 23.0).abs() < 1e-9));
+    assert!(
+        matches!(stop, fillwright::fill::StopRule::Level(it) if (litres(it) - 23.0).abs() < 1e-9)
+    );
 }
 
 fn price(document: &mut Document, index: usize, text: &str) {
     document.here.fill.offers[index].price = Entry::metric(text);
 }
 
-fn per_litre(asked: &Asked, index: usize) -> f64 {
+fn per_litre(asked: &FillAsked, index: usize) -> f64 {
     let litre = fillwright::quantity::notation::VolumeUnit::Litre.quantity(1.0);
     asked.problem.offers[index].price.unwrap().of(litre).amount()
 }
@@ -373,12 +375,12 @@ fn money_to_stop_after_is_changed_too() {
     document.settings.currency = "€".into();
     price(&mut document, 0, "1.20");
     price(&mut document, 1, "1.70");
-    document.here.fill.stop = StopForm::Budget;
+    document.here.fill.stop = StopRuleForm::Budget;
     document.here.fill.stop_money = "200 DKK".into();
     assert!(refused(&document, Field::StopMoney).contains("This is in DKK"));
     let crowns = Currency::named("DKK").unwrap();
     document.settings.set_rate(crowns, "0,134".into(), "2026-05-03".into());
-    let fillwright::fill::Stop::Budget(money) = asked(&document).problem.stop else {
+    let fillwright::fill::StopRule::Budget(money) = asked(&document).problem.stop else {
         panic!("not for money")
     };
     near(money.amount(), 26.80, 1e-9);
@@ -420,7 +422,7 @@ fn trip_changes_prices_fees_and_budget() {
     document.here.route.stops[1].fee = "50 DKK".into();
     document.here.route.stops[1].fuels[0].price = Entry::metric("12.90 DKK");
     let read = |document: &Document| {
-        let reading = RoadReading::of(document, None, &printer(document));
+        let reading = TripReading::of(document, None, &printer(document));
         (reading.asked, reading.complaints)
     };
     let (asked, complaints) = read(&document);
@@ -428,8 +430,8 @@ fn trip_changes_prices_fees_and_budget() {
     let wrong: Vec<Field> = complaints.iter().map(|it| it.field).collect();
     let (halt, fuel) = (document.here.route.stops[1].id, document.here.route.stops[1].fuels[0].id);
     for field in [
-        Field::Route(RoutePart::Budget),
-        Field::Halt(halt, HaltPart::Fee),
+        Field::Route(TripPart::Budget),
+        Field::Halt(halt, TripStopPart::Fee),
         Field::Fuel(fuel, FuelPart::Price),
     ] {
         assert!(wrong.contains(&field), "{field:?} in {complaints:?}");
@@ -449,7 +451,7 @@ fn trip_changes_prices_fees_and_budget() {
     document.here.route.final_level = Entry::metric(".25");
     let (asked, complaints) = read(&document);
     assert!(asked.is_none());
-    for part in [RoutePart::Level, RoutePart::FinalLevel] {
+    for part in [TripPart::Level, TripPart::FinalLevel] {
         let found = complaints.iter().find(|it| it.field == Field::Route(part));
         assert!(found.is_some_and(|it| it.message.contains("which one?")), "{complaints:?}");
     }

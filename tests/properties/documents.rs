@@ -2,11 +2,11 @@
 
 use fillwright::document::{
     BeforeForm, BlendForm, Car, CarFile, ColumnForm, ContentsForm, CurveForm, Document, Draft,
-    Event, ExtrasForm, Fields, FillEntry, FuelForm, Id, LevelForm, Log, Mark, Moment, PartForm,
-    PartKind, Place, SensorForm, Slot, StartForm, TripForm, TubeTestForm, ValueUnit, What,
-    Workshop,
+    DriveForm, Event, ExtrasForm, Fields, FillEntry, FuelForm, HardwareField, HardwareForm, Id,
+    LevelForm, Log, Mark, MeasuredAt, Moment, PartForm, PartKind, SensorForm, StartForm,
+    TubeTestForm, ValueUnit, What,
 };
-use fillwright::document::{HaltForm, PreferForm, RouteForm};
+use fillwright::document::{PreferForm, TripForm, TripStopForm};
 use fillwright::power::AirCorrection;
 use fillwright::quantity::notation::Entry;
 use fillwright::tank::{HowSure, LevelReading, TubeTestMethod};
@@ -75,7 +75,12 @@ prop_compose! {
 }
 
 fn fields() -> impl Strategy<Value = Fields> {
-    let slots = vec![Slot::Boost, Slot::RatedFlow, Slot::FlowTable, Slot::MixStrength];
+    let slots = vec![
+        HardwareField::Boost,
+        HardwareField::RatedFlow,
+        HardwareField::FlowTable,
+        HardwareField::MixStrength,
+    ];
     prop::collection::vec((select(slots), entry()), 0..4).prop_map(|texts| {
         let mut fields = Fields::default();
         for (slot, entry) in texts {
@@ -90,7 +95,7 @@ prop_compose! {
         id in 0_u32..9, name in words(), blend in words(), table in entry(), air in fields(),
         columns in prop::array::uniform2(prop::option::of(1_u32..4)),
         unit in prop::option::of(select(vec![ValueUnit::PoundFeet, ValueUnit::Kilowatts])),
-        place in select(vec![Place::Crank, Place::Wheel]), calibration in prop::option::of(0_u32..9),
+        place in select(vec![MeasuredAt::Crank, MeasuredAt::Wheel]), calibration in prop::option::of(0_u32..9),
         corrections in prop::array::uniform2(select(AirCorrection::ALL.to_vec())),
     ) -> CurveForm {
         let ([speed, value], [given, correction]) = (columns, corrections);
@@ -120,9 +125,9 @@ prop_compose! {
         target in 0_u32..9, compared_with in prop::option::of(0_u32..9),
         blend in select(vec![BlendForm::Tank, BlendForm::Typed]),
         tables in prop::array::uniform2(fields()), mix_by_mass in any::<bool>(),
-    ) -> Workshop {
+    ) -> HardwareForm {
         let [engine, mix] = tables;
-        Workshop { curves, target, compared_with, engine, blend, parts, mix, mix_by_mass }
+        HardwareForm { curves, target, compared_with, engine, blend, parts, mix, mix_by_mass }
     }
 }
 
@@ -132,10 +137,10 @@ prop_compose! {
         entries in prop::array::uniform2(entry()),
         fuels in prop::collection::vec(fuel().boxed(), 0..3),
         numbers in prop::array::uniform2(prop::collection::vec(0_u32..9, 0..3)),
-    ) -> HaltForm {
+    ) -> TripStopForm {
         let ([place, fee, factor], [distance, ron_min]) = (texts, entries);
         let [closed, calibrations] = numbers;
-        HaltForm { id, place, fuels, closed, fee, distance, factor, calibrations, ron_min }
+        TripStopForm { id, place, fuels, closed, fee, distance, factor, calibrations, ron_min }
     }
 }
 
@@ -145,9 +150,9 @@ prop_compose! {
         start in select(vec![StartForm::Log, StartForm::Typed]), contents in contents().boxed(),
         prefer in select(vec![PreferForm::Cheapest, PreferForm::FewestStops, PreferForm::MostEthanol]),
         texts in prop::array::uniform2(words()), flags in any::<(bool, bool)>(), final_level in entry(),
-    ) -> RouteForm {
+    ) -> TripForm {
         let ([budget, margin], (careful, filled)) = (texts, flags);
-        RouteForm { filled, stops, here, start, contents, prefer, budget, careful, margin, final_level }
+        TripForm { filled, stops, here, start, contents, prefer, budget, careful, margin, final_level }
     }
 }
 
@@ -171,7 +176,7 @@ fn what() -> BoxedStrategy<What> {
         }),
         entry().prop_map(What::Drive),
         (entry(), entry())
-            .prop_map(|(distance, consumption)| What::Trip(TripForm { distance, consumption })),
+            .prop_map(|(distance, consumption)| What::Trip(DriveForm { distance, consumption })),
         entry().prop_map(What::Drain),
         contents().prop_map(What::Correction),
         Just(What::Note),

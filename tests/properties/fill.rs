@@ -1,6 +1,8 @@
 //! Properties of the single fill, checked with arithmetic written out here.
 
-use fillwright::fill::{Aim, Objective, Offer, Order, Pour, Problem, Solution, Stop, Tank};
+use fillwright::fill::{
+    Aim, FillObjective, Offer, Order, PlannedPour, Problem, Solution, StopRule, Tank,
+};
 use fillwright::fuel::MolarDensity;
 use fillwright::quantity::{Band, Money, Share, UnitPrice, Volume};
 use proptest::prelude::*;
@@ -32,13 +34,13 @@ prop_compose! {
 }
 
 prop_compose! {
-    fn any_stop(capacity: f64)(kind in 0..5_u8, part in 0.2..1.0_f64) -> Stop {
+    fn any_stop(capacity: f64)(kind in 0..5_u8, part in 0.2..1.0_f64) -> StopRule {
         match kind {
-            0 => Stop::Brim,
-            1 => Stop::Level(litres(capacity * part)),
-            2 => Stop::AtMost(litres(capacity * part)),
-            3 => Stop::Budget(Money::new(capacity * part).unwrap()),
-            _ => Stop::Least,
+            0 => StopRule::Brim,
+            1 => StopRule::Level(litres(capacity * part)),
+            2 => StopRule::AtMost(litres(capacity * part)),
+            3 => StopRule::Budget(Money::new(capacity * part).unwrap()),
+            _ => StopRule::Least,
         }
     }
 }
@@ -88,7 +90,7 @@ fn tally(level: f64, present: f64, parts: &[(f64, f64)]) -> (f64, f64) {
 /// Pours an order into a tank, from scratch: litres in, share out; none where the
 /// tank stays empty.
 fn carry_out(
-    order: &[Pour],
+    order: &[PlannedPour],
     capacity: f64,
     level: f64,
     present: f64,
@@ -163,13 +165,13 @@ proptest! {
             prop_assert!(result <= problem.aim.high().fraction() + 1e-8);
         }
         match problem.stop {
-            Stop::Brim => prop_assert!((total - capacity).abs() < 1e-9),
-            Stop::Level(wanted) => prop_assert!((total - wanted.get::<liter>()).abs() < 1e-9),
-            Stop::AtMost(most) => prop_assert!(total - level <= most.get::<liter>() + 1e-9),
-            Stop::Budget(most) => {
+            StopRule::Brim => prop_assert!((total - capacity).abs() < 1e-9),
+            StopRule::Level(wanted) => prop_assert!((total - wanted.get::<liter>()).abs() < 1e-9),
+            StopRule::AtMost(most) => prop_assert!(total - level <= most.get::<liter>() + 1e-9),
+            StopRule::Budget(most) => {
                 prop_assert!(plan.cost.unwrap().amount() <= most.amount() + 1e-9);
             }
-            Stop::Least => {}
+            StopRule::Least => {}
         }
     }
 
@@ -199,8 +201,8 @@ proptest! {
     fn the_optimum_beats_a_fine_grid(problem in any_problem()) {
         let mut problem = problem;
         // Volume left open, aim a window: a grid can meet these.
-        problem.stop = Stop::Least;
-        problem.objective = Objective::LeastCost;
+        problem.stop = StopRule::Least;
+        problem.objective = FillObjective::LeastCost;
         problem.offers.truncate(2);
         let Ok(problem) = problem.checked() else { return Ok(()) };
         let level = problem.tank.level.expected().get::<liter>();
@@ -242,11 +244,11 @@ fn satisfies(problem: &Problem, x: &[f64]) -> bool {
         x.iter().zip(offers).map(|(x, o)| o.price.unwrap().of(litres(*x)).amount()).sum();
     let hair = -1e-7;
     let stop = match problem.stop {
-        Stop::Brim => (total - problem.tank.capacity.get::<liter>()).abs() < 1e-9,
-        Stop::Level(wanted) => (total - wanted.get::<liter>()).abs() < 1e-9,
-        Stop::AtMost(most) => total - level <= most.get::<liter>() + hair,
-        Stop::Budget(most) => cost <= most.amount() + hair,
-        Stop::Least => true,
+        StopRule::Brim => (total - problem.tank.capacity.get::<liter>()).abs() < 1e-9,
+        StopRule::Level(wanted) => (total - wanted.get::<liter>()).abs() < 1e-9,
+        StopRule::AtMost(most) => total - level <= most.get::<liter>() + hair,
+        StopRule::Budget(most) => cost <= most.amount() + hair,
+        StopRule::Least => true,
     };
     stop && total > 0.0
         && total <= problem.tank.capacity.get::<liter>() + 1e-9
@@ -346,11 +348,11 @@ proptest! {
 }
 
 /// Pours that may overflow: litres planned for an expected level that is wrong.
-pub(super) fn any_pours(offers: usize) -> impl Strategy<Value = Vec<Pour>> {
+pub(super) fn any_pours(offers: usize) -> impl Strategy<Value = Vec<PlannedPour>> {
     let pour = (0..offers, 0.0..40.0_f64, prop::bool::weighted(0.3));
     prop::collection::vec(pour, 1..4).prop_map(|pours| {
         let last = pours.len() - 1;
-        let pour = |(place, (fuel, volume, to_click))| Pour {
+        let pour = |(place, (fuel, volume, to_click))| PlannedPour {
             fuel,
             volume: litres(volume),
             to_click: to_click && place == last,

@@ -2,7 +2,7 @@
 //! what the pump's meter makes of each dose for itself. The litres are poured here from
 //! scratch.
 
-use fillwright::fill::{Aim, Pour, Problem};
+use fillwright::fill::{Aim, PlannedPour, Problem};
 use fillwright::quantity::Share;
 use proptest::prelude::*;
 use uom::si::volume::liter;
@@ -25,7 +25,7 @@ struct Part {
     to_click: bool,
 }
 
-fn parts(problem: &Problem, pours: &[Pour]) -> Vec<Part> {
+fn parts(problem: &Problem, pours: &[PlannedPour]) -> Vec<Part> {
     let level = problem.tank.level;
     let present = Part {
         fuel: None,
@@ -117,7 +117,7 @@ prop_compose! {
         meter_error in prop::sample::select(vec![0.0, 0.005, 0.02]),
         already in prop::collection::vec(prop::option::weighted(0.15, 0.5..6.0_f64), 4),
         to_click in any::<bool>(),
-    ) -> (Problem, Vec<Pour>) {
+    ) -> (Problem, Vec<PlannedPour>) {
         let mut problem = Problem { meter_error, ..problem };
         let mut pours = pours;
         for (offer, already) in problem.offers.iter_mut().zip(already) {

@@ -2,7 +2,9 @@
 
 use std::fmt;
 
-use fillwright::document::{AimForm, CalibrationForm, CarFile, Document, FuelForm, Id, StopForm};
+use fillwright::document::{
+    AimForm, CalibrationForm, CarFile, Document, FuelForm, Id, StopRuleForm,
+};
 use fillwright::quantity::notation::{Entry, Units};
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -83,8 +85,8 @@ prop_compose! {
         aim in 0_u32..=90,
         window in prop::option::weighted(0.3, (0_u32..60, 5_u32..30)),
         stop in select(vec![
-            StopForm::Brim, StopForm::Brim, StopForm::Level, StopForm::AtMost, StopForm::Budget,
-            StopForm::Least,
+            StopRuleForm::Brim, StopRuleForm::Brim, StopRuleForm::Level, StopRuleForm::AtMost, StopRuleForm::Budget,
+            StopRuleForm::Least,
         ]),
         stop_at in 0.3..1.0_f64,
         step in select(vec!["", "0.1", "0.5", "1"]),

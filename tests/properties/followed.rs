@@ -4,8 +4,8 @@
 //! another way than the plan was made (a bank of filters against a linear programme), so
 //! that the two agree is no matter of course.
 
-use fillwright::answers::fill::{Answer, interpret};
-use fillwright::answers::tank::{Course, History};
+use fillwright::answers::fill::{FillAnswer, interpret};
+use fillwright::answers::tank::{History, LogReading};
 use fillwright::document::{Document, Id, Moment};
 use fillwright::quantity::Share;
 use fillwright::quantity::notation::{DecimalMark, Entry, Printer};
@@ -22,18 +22,18 @@ fn printer(document: &Document) -> Printer {
 }
 
 fn history(document: &Document) -> History {
-    History::of(&Course::of(&document.here, &printer(document)))
+    History::of(&LogReading::of(&document.here, &printer(document)))
 }
 
-fn answer(document: &Document) -> Option<Answer> {
+fn answer(document: &Document) -> Option<FillAnswer> {
     let history = history(document);
     let reading = interpret(document, history.estimator.as_ref(), &printer(document));
-    reading.asked.map(Answer::of)
+    reading.asked.map(FillAnswer::of)
 }
 
 /// Whether a plan lies so close to the end of what counts as a hit that what plan and log
 /// may differ by decides: at the edge of a window, or half a point from a single share.
-fn is_at_the_end(plan: &Answer) -> bool {
+fn is_at_the_end(plan: &FillAnswer) -> bool {
     let aim = plan.asked.problem.aim;
     let share = plan.plan.share.map_or(0.0, Share::percent);
     let (low, high) = (aim.low().percent(), aim.high().percent());
@@ -77,7 +77,7 @@ proptest! {
             let reading = interpret(&document, history.estimator.as_ref(), &printer);
             let wrong: Vec<_> = reading.complaints.iter().filter(|it| !it.is_missing).collect();
             prop_assert!(wrong.is_empty(), "{wrong:?}");
-            let next = Answer::of(reading.asked.unwrap());
+            let next = FillAnswer::of(reading.asked.unwrap());
             prop_assert!(next.asked.doubt.is_none());
             prop_assert!(next.misses().is_none(), "{:?} {:?}", plan.plan, next.plight);
         }

@@ -1,10 +1,10 @@
 //! From typed texts to the answer: whatever is typed, nothing breaks and every
 //! number that is shown is one.
 
-use fillwright::answers::fill::{Answer, interpret};
-use fillwright::answers::tank::{Course, History};
+use fillwright::answers::fill::{FillAnswer, interpret};
+use fillwright::answers::tank::{History, LogReading};
 use fillwright::calibration::FluidState;
-use fillwright::document::{AimForm, Document, FuelForm, StartForm, StopForm};
+use fillwright::document::{AimForm, Document, FuelForm, StartForm, StopRuleForm};
 use fillwright::quantity::Volume;
 use fillwright::quantity::notation::{DecimalMark, Entry, Measure};
 use fillwright::tank::{HowSure, LevelReading};
@@ -77,7 +77,7 @@ prop_compose! {
         ]),
         aim_share in share(),
         stop in select(vec![
-            StopForm::Brim, StopForm::Level, StopForm::AtMost, StopForm::Budget, StopForm::Least,
+            StopRuleForm::Brim, StopRuleForm::Level, StopRuleForm::AtMost, StopRuleForm::Budget, StopRuleForm::Least,
         ]),
         stops in (volume(), volume(), typed(&["100", "20,50", ""])),
         fluid in select(vec![FluidState::Ready, FluidState::Unknown, FluidState::Absent]),
@@ -115,7 +115,7 @@ proptest! {
     #[test]
     fn whatever_is_typed_there_is_an_answer_or_a_complaint(document in document()) {
         let printer = document.settings.printer(DecimalMark::Point);
-        let history = History::of(&Course::of(&document.here, &printer));
+        let history = History::of(&LogReading::of(&document.here, &printer));
         let reading = interpret(&document, history.estimator.as_ref(), &printer);
         for complaint in &reading.complaints {
             let first = complaint.message.chars().next();
@@ -126,7 +126,7 @@ proptest! {
             prop_assert!(!reading.complaints.is_empty(), "neither an answer nor a complaint");
             return Ok(());
         };
-        let answer = Answer::of(asked);
+        let answer = FillAnswer::of(asked);
         let capacity = answer.asked.problem.tank.capacity;
         let slack = Volume::new::<liter>(1e-6);
         prop_assert!(answer.plan.level <= capacity + slack);

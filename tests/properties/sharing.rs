@@ -1,11 +1,11 @@
 //! Whatever a document holds: what is shared of it arrives.
 
 use fillwright::answers::fill::interpret;
-use fillwright::answers::tank::{Course, History};
-use fillwright::answers::trip::RoadReading;
+use fillwright::answers::tank::{History, LogReading};
+use fillwright::answers::trip::TripReading;
 use fillwright::document::{Document, StartForm};
 use fillwright::quantity::notation::DecimalMark;
-use fillwright::share::{ShareError, Shared};
+use fillwright::share::{LinkError, Shared};
 use proptest::prelude::*;
 
 use crate::documents::document;
@@ -13,9 +13,9 @@ use crate::documents::document;
 /// What there is to share, as far as it starts from something known.
 fn shared(document: &Document) -> Vec<Shared> {
     let printer = document.settings.printer(DecimalMark::Point);
-    let history = History::of(&Course::of(&document.here, &printer));
+    let history = History::of(&LogReading::of(&document.here, &printer));
     let fill = interpret(document, history.estimator.as_ref(), &printer);
-    let trip = RoadReading::of(document, history.estimate().as_ref(), &printer);
+    let trip = TripReading::of(document, history.estimate().as_ref(), &printer);
     let fill = Shared::fill_of(document, fill.asked.as_ref(), &printer);
     let trip = Shared::trip_of(document, trip.asked.as_ref(), &printer);
     assert!(fill.is_ok() || document.here.fill.start == StartForm::Log);
@@ -29,9 +29,9 @@ proptest! {
         for shared in shared(&document) {
             match shared.to_link() {
                 Ok(link) => prop_assert_eq!(Shared::from_link(&link), Ok(shared)),
-                Err(ShareError::Blank { kind }) => prop_assert_eq!(kind, shared.kind()),
+                Err(LinkError::Blank { kind }) => prop_assert_eq!(kind, shared.kind()),
                 Err(error) => prop_assert!(
-                    matches!(error, ShareError::Bounds(_) | ShareError::TooMuch { .. }),
+                    matches!(error, LinkError::Bounds(_) | LinkError::TooMuch { .. }),
                     "{error}"
                 ),
             }

@@ -6,8 +6,8 @@ use fillwright::fuel::Extras;
 use fillwright::quantity::notation::Consumption;
 use fillwright::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 use fillwright::trip::{
-    BlendModel, Bought, Bound, Burn, Done, Leg, Objective, Planner, Progress, Pump, Route, Stop,
-    Wish,
+    BlendModel, Bought, Bound, Burn, Done, Leg, PlanWanted, Planner, Progress, Pump, Route, Stop,
+    TripObjective,
 };
 use proptest::prelude::*;
 use uom::si::energy::megajoule;
@@ -123,7 +123,7 @@ fn bought_somehow(route: &Route, amounts: &[f64]) -> Bought {
 
 /// Runs a planner to its end, or as long as there is time. At each step the bound
 /// must be none that the plan undercuts.
-fn planned(route: &Route, wish: Wish) -> Result<Progress, TestCaseError> {
+fn planned(route: &Route, wish: PlanWanted) -> Result<Progress, TestCaseError> {
     let mut planner = Planner::new(route.clone().checked().unwrap(), wish);
     loop {
         let progress = planner.step();
@@ -239,11 +239,11 @@ proptest! {
     fn a_plan_holds_and_its_bound_is_one(
         route in any_route(),
         objective in prop::sample::select(vec![
-            Objective::Cheapest, Objective::FewestStops, Objective::MostEthanol,
+            TripObjective::Cheapest, TripObjective::FewestStops, TripObjective::MostEthanol,
         ]),
     ) {
         let step = litres(0.5);
-        let wish = Wish { objective, gap: 0.01, step: Some(step), ..Wish::default() };
+        let wish = PlanWanted { objective, gap: 0.01, step: Some(step), ..PlanWanted::default() };
         let progress = planned(&route, wish)?;
         let checked = route.checked().unwrap();
         for plan in [&progress.plan, &progress.rounded].into_iter().flatten() {
@@ -274,8 +274,8 @@ proptest! {
     ) {
         let with = |budget: f64| {
             let budget = Some(Money::new(budget).unwrap());
-            let objective = Objective::MostEthanol;
-            planned(&route, Wish { objective, budget, gap: 0.01, ..Wish::default() })
+            let objective = TripObjective::MostEthanol;
+            planned(&route, PlanWanted { objective, budget, gap: 0.01, ..PlanWanted::default() })
         };
         let less = with(budget)?;
         let Some(plan) = less.plan else { return Ok(()) };
@@ -342,13 +342,13 @@ proptest! {
     fn a_robust_plan_holds_wherever_the_truth_lies(
         route in any_unsure_route(),
         objective in prop::sample::select(vec![
-            Objective::Cheapest, Objective::FewestStops, Objective::MostEthanol,
+            TripObjective::Cheapest, TripObjective::FewestStops, TripObjective::MostEthanol,
         ]),
         parts in prop::collection::vec(
             prop_oneof![Just(0.0), Just(1.0), 0.0..1.0_f64], 40 * 14,
         ),
     ) {
-        let wish = Wish { objective, gap: 0.02, is_robust: true, ..Wish::default() };
+        let wish = PlanWanted { objective, gap: 0.02, is_robust: true, ..PlanWanted::default() };
         let Some(plan) = planned(&route, wish)?.plan else { return Ok(()) };
         let mut parts = parts.into_iter();
         let mut usable: Vec<Vec<usize>> =

@@ -7,8 +7,8 @@ use fillwright::fuel::Extras;
 use fillwright::quantity::notation::Consumption;
 use fillwright::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 use fillwright::trip::{
-    BlendModel, Burn, CheckedRoute, Done, Leg, Objective, Planner, Progress, Pump, Route, Stop,
-    Wish,
+    BlendModel, Burn, CheckedRoute, Done, Leg, PlanWanted, Planner, Progress, Pump, Route, Stop,
+    TripObjective,
 };
 use proptest::prelude::*;
 use uom::si::energy::megajoule;
@@ -248,7 +248,7 @@ fn driven_somehow(route: &CheckedRoute, tank: Contents, stop: usize) -> Option<V
         .or_else(|| to_the_brim.into_iter().find_map(|(x, fuel)| go_on(x, tank.plus(fuel))))
 }
 
-fn planned(route: CheckedRoute, wish: Wish) -> Progress {
+fn planned(route: CheckedRoute, wish: PlanWanted) -> Progress {
     let mut planner = Planner::new(route, wish);
     loop {
         let progress = planner.step();
@@ -267,7 +267,7 @@ proptest! {
     fn what_can_be_driven_is_not_called_impossible(
         route in any_route(),
         objective in prop::sample::select(vec![
-            Objective::Cheapest, Objective::FewestStops, Objective::MostEthanol,
+            TripObjective::Cheapest, TripObjective::FewestStops, TripObjective::MostEthanol,
         ]),
         is_robust in any::<bool>(),
         margin in prop::sample::select(vec![0.0, 0.02]),
@@ -281,8 +281,8 @@ proptest! {
             tank.ron.unwrap(),
         );
         let Some(way) = driven_somehow(&checked, start, 0) else { return Ok(()) };
-        let wish = Wish {
-            objective, is_robust, margin: share(margin), gap: 0.01, ..Wish::default()
+        let wish = PlanWanted {
+            objective, is_robust, margin: share(margin), gap: 0.01, ..PlanWanted::default()
         };
         let progress = planned(checked, wish);
         prop_assert!(!matches!(progress.done, Done::Impossible(_)), "{way:?} does it: {progress:?}");

@@ -6,8 +6,8 @@ use fillwright::fuel::{EnergyDensity, Extras};
 use fillwright::quantity::notation::Consumption;
 use fillwright::quantity::{Band, Energy, Length, Money, Share, UnitPrice, Volume};
 use fillwright::trip::{
-    BlendModel, Bound, Breach, Burn, Done, Leg, Objective, Planner, Progress, Pump, Route,
-    RouteError, Rule, Stop, Wish,
+    BlendModel, Bound, Breach, Burn, Done, Leg, PlanWanted, Planner, Progress, Pump, Route,
+    RouteError, Stop, TripObjective, TripRule,
 };
 use uom::si::energy::megajoule;
 use uom::si::length::kilometer;
@@ -85,7 +85,7 @@ fn by_energy(route: &mut Route) {
     route.burn = Burn::Energy { consumption, on: Share::ZERO };
 }
 
-fn planned(route: Route, wish: Wish) -> Progress {
+fn planned(route: Route, wish: PlanWanted) -> Progress {
     let mut planner = Planner::new(route.checked().unwrap(), wish);
     loop {
         let progress = planner.step();
@@ -96,7 +96,7 @@ fn planned(route: Route, wish: Wish) -> Progress {
     }
 }
 
-fn why_not(route: Route, wish: Wish) -> (usize, Vec<Rule>) {
+fn why_not(route: Route, wish: PlanWanted) -> (usize, Vec<TripRule>) {
     match planned(route, wish).done {
         Done::Impossible(why) => (why.stop, why.rules),
         other => panic!("{other:?}"),
@@ -160,10 +160,16 @@ fn each_rule_that_a_plan_breaks_is_named() {
     // 61 L at 72.7 %, of which the leg takes 60.
     assert_eq!(
         rules(51.0),
-        [Rule::Limit, Rule::Brim, Rule::Calibration, Rule::Octane, Rule::Reserve]
+        [
+            TripRule::Limit,
+            TripRule::Brim,
+            TripRule::Calibration,
+            TripRule::Octane,
+            TripRule::Reserve
+        ]
     );
     // 25 L at 55 %.
-    assert_eq!(rules(15.0), [Rule::Octane, Rule::Reserve]);
+    assert_eq!(rules(15.0), [TripRule::Octane, TripRule::Reserve]);
 }
 
 /// From 10 L of E10 to E50 with E85: `x (85 - 50) = 10 (50 - 10)`, 11.43 L; 25 L leave
@@ -176,38 +182,41 @@ fn what_stands_in_the_way_is_named() {
         route(stops, vec![leg(100.0, vec![0]), last])
     };
     // No strong fuel at the second stop, where E50 is wanted.
-    let (at, rules) = why_not(to_strong(leg(100.0, vec![1])), Wish::default());
+    let (at, rules) = why_not(to_strong(leg(100.0, vec![1])), PlanWanted::default());
     assert_eq!(at, 1);
-    assert!(rules.contains(&Rule::Window) && !rules.contains(&Rule::Reserve), "{rules:?}");
+    assert!(rules.contains(&TripRule::Window) && !rules.contains(&TripRule::Reserve), "{rules:?}");
     // 56 L would leave 4 of a full tank; without the reserve it could be done.
-    let (at, rules) = why_not(to_strong(leg(560.0, vec![])), Wish::default());
+    let (at, rules) = why_not(to_strong(leg(560.0, vec![])), PlanWanted::default());
     assert_eq!(at, 1);
-    assert!(rules.contains(&Rule::Reserve) && rules.contains(&Rule::Brim), "{rules:?}");
+    assert!(rules.contains(&TripRule::Reserve) && rules.contains(&TripRule::Brim), "{rules:?}");
     // 100 L are in no tank of 60.
-    let (at, rules) = why_not(to_strong(leg(1000.0, vec![])), Wish::default());
-    assert_eq!((at, rules), (1, vec![Rule::Brim]));
+    let (at, rules) = why_not(to_strong(leg(1000.0, vec![])), PlanWanted::default());
+    assert_eq!((at, rules), (1, vec![TripRule::Brim]));
     // 15 L are missing at 2: 30 and no less.
-    let wish = |budget: f64| Wish { budget: Some(Money::new(budget).unwrap()), ..Wish::default() };
+    let wish = |budget: f64| PlanWanted {
+        budget: Some(Money::new(budget).unwrap()),
+        ..PlanWanted::default()
+    };
     let route = || to_strong(leg(100.0, vec![]));
     assert_eq!(why_not(route(), wish(29.9)).0, 1);
-    assert!(why_not(route(), wish(29.9)).1.contains(&Rule::Budget));
+    assert!(why_not(route(), wish(29.9)).1.contains(&TripRule::Budget));
     assert_eq!(planned(route(), wish(30.1)).done, Done::Certified);
     // The last pump is out of use, and what fits before it does not last.
     let mut closed = to_strong(leg(560.0, vec![]));
     closed.stops[1].pumps[0].closed = true;
-    assert_eq!(why_not(closed, Wish::default()).0, 1);
+    assert_eq!(why_not(closed, PlanWanted::default()).0, 1);
     // No fuel of so much octane.
     let octane = Leg { ron_min: Some(99.0), ..leg(100.0, vec![]) };
-    let (at, rules) = why_not(to_strong(octane), Wish::default());
+    let (at, rules) = why_not(to_strong(octane), PlanWanted::default());
     assert_eq!(at, 1);
-    assert!(rules.contains(&Rule::Octane), "{rules:?}");
+    assert!(rules.contains(&TripRule::Octane), "{rules:?}");
     // More at the end than what is sold.
     let mut last = to_strong(leg(100.0, vec![]));
     last.final_level = Some(litres(50.0));
     last.stops[1].pumps[0].limit = Some(litres(1.0));
-    let (at, rules) = why_not(last, Wish::default());
+    let (at, rules) = why_not(last, PlanWanted::default());
     assert_eq!(at, 1);
-    assert!(rules.contains(&Rule::FinalLevel), "{rules:?}");
+    assert!(rules.contains(&TripRule::FinalLevel), "{rules:?}");
 }
 
 #[test]
@@ -216,7 +225,8 @@ fn a_plan_is_also_given_in_steps_of_the_pump() {
     let stops = vec![stop(pumps()), stop(pumps()), stop(pumps())];
     let legs = vec![leg(270.0, vec![1]), leg(310.0, vec![1]), leg(330.0, vec![1])];
     let step = litres(0.5);
-    let progress = planned(route(stops, legs), Wish { step: Some(step), ..Wish::default() });
+    let progress =
+        planned(route(stops, legs), PlanWanted { step: Some(step), ..PlanWanted::default() });
     assert_eq!(progress.done, Done::Certified);
     let (plan, rounded) = (progress.plan.unwrap(), progress.rounded.unwrap());
     assert!(plan.holds(false) && rounded.holds(false));
@@ -236,12 +246,12 @@ fn fewest_stops_and_least_cost_are_two_things() {
         let small = || Pump { limit: Some(litres(10.0)), ..pump(10.0, 1.5) };
         let stops = vec![first, stop(vec![small()]), stop(vec![small()])];
         let legs = vec![leg(50.0, vec![]), leg(100.0, vec![]), leg(100.0, vec![])];
-        planned(route(stops, legs), Wish { objective, ..Wish::default() })
+        planned(route(stops, legs), PlanWanted { objective, ..PlanWanted::default() })
     };
-    let cheapest = cheap_first(Objective::Cheapest).plan.unwrap().course;
+    let cheapest = cheap_first(TripObjective::Cheapest).plan.unwrap().course;
     assert_eq!(cheapest.stops, 2);
     assert!((cheapest.cost.amount() - 30.0).abs() < 0.05, "{:?}", cheapest.cost);
-    let fewest = cheap_first(Objective::FewestStops).plan.unwrap().course;
+    let fewest = cheap_first(TripObjective::FewestStops).plan.unwrap().course;
     assert_eq!(fewest.stops, 1);
     assert!((fewest.cost.amount() - 35.0).abs() < 0.05, "{:?}", fewest.cost);
 }
@@ -257,13 +267,14 @@ fn a_robust_plan_holds_whatever_is_true() {
     let stops = (0..3).map(|_| stop(vec![strong(), pump(10.0, 2.0)])).collect();
     let mut unsure = route(stops, (0..3).map(|_| leg(200.0, vec![1])).collect());
     unsure.tank.level = Band::new(litres(8.0), litres(10.0), litres(12.0)).unwrap();
-    let robust = planned(unsure.clone(), Wish { is_robust: true, gap: 0.01, ..Wish::default() });
+    let robust =
+        planned(unsure.clone(), PlanWanted { is_robust: true, gap: 0.01, ..PlanWanted::default() });
     let plan = robust.plan.unwrap();
     assert!(plan.holds(true), "{:?}", plan.course.possible_breaches);
-    let usable = |passage: &fillwright::trip::Passage| passage.verdicts[1].verdict;
+    let usable = |passage: &fillwright::trip::LegCourse| passage.verdicts[1].verdict;
     assert!(plan.course.passages.iter().all(|p| usable(p) != Verdict::DoNotSelect));
     // Being sure of less costs more.
-    let plain = planned(unsure, Wish::default()).plan.unwrap();
+    let plain = planned(unsure, PlanWanted::default()).plan.unwrap();
     assert!(plain.holds(false) && !plain.holds(true));
     assert!(plan.course.cost > plain.course.cost);
 }
@@ -307,7 +318,7 @@ fn a_margin_is_kept_where_it_can_be() {
     let strong = |limit| Pump { limit, ..pump(80.0, 2.0) };
     let planned = |margin, limit| {
         let stops = vec![stop(vec![strong(limit), pump(10.0, 1.0)])];
-        let wish = Wish { margin: percent(margin), gap: 1e-6, ..Wish::default() };
+        let wish = PlanWanted { margin: percent(margin), gap: 1e-6, ..PlanWanted::default() };
         planned(route(stops, vec![leg(200.0, vec![1])]), wish)
     };
     let of_strong = |progress: &Progress| {
@@ -349,7 +360,10 @@ fn one_stop_is_found_where_one_is_enough() {
     let asking = |low, high, ron| Calibration { ron_min: Some(ron), ..window(low, high) };
     route.calibrations =
         vec![asking(0.0, 20.0, 94.0), asking(25.0, 55.0, 98.0), asking(50.0, 85.0, 100.0)];
-    let progress = planned(route, Wish { objective: Objective::FewestStops, ..Wish::default() });
+    let progress = planned(
+        route,
+        PlanWanted { objective: TripObjective::FewestStops, ..PlanWanted::default() },
+    );
     assert_eq!(progress.plan.map(|plan| plan.course.stops), Some(1));
     assert!(matches!(progress.bound, Some(Bound::StopsThenCost(1, _))), "{:?}", progress.bound);
     assert_eq!(progress.done, Done::Certified);
@@ -376,8 +390,12 @@ fn stops_are_counted_for_all_that_may_be_true() {
     route.final_level = Some(litres(45.6));
     by_energy(&mut route);
     route.calibrations = vec![window(10.0, 17.97)];
-    let wish =
-        Wish { objective: Objective::FewestStops, is_robust: true, gap: 0.01, ..Wish::default() };
+    let wish = PlanWanted {
+        objective: TripObjective::FewestStops,
+        is_robust: true,
+        gap: 0.01,
+        ..PlanWanted::default()
+    };
     let progress = planned(route, wish);
     assert_eq!(progress.plan.map(|plan| plan.course.stops), Some(3), "{:?}", progress.done);
     assert!(matches!(progress.bound, Some(Bound::StopsThenCost(3, _))), "{:?}", progress.bound);
@@ -403,7 +421,7 @@ fn one_fuel_and_no_reserve_is_no_obstacle() {
         } else {
             Burn::Litres(consumption)
         };
-        let progress = planned(route, Wish::default());
+        let progress = planned(route, PlanWanted::default());
         assert_eq!(progress.done, Done::Certified);
         let cost = progress.plan.unwrap().course.cost.amount();
         assert!((cost - 96.0).abs() < 1e-3, "{cost}");
@@ -425,26 +443,26 @@ fn an_empty_tank_drives_nowhere() {
         }
         let checked = route.clone().checked().unwrap();
         let course = checked.simulate(&checked.nothing_bought());
-        assert_eq!(course.breaches, [Breach { stop: 0, rule: Rule::Reserve }]);
-        assert_eq!(planned(route.clone(), Wish::default()).done, Done::Certified);
+        assert_eq!(course.breaches, [Breach { stop: 0, rule: TripRule::Reserve }]);
+        assert_eq!(planned(route.clone(), PlanWanted::default()).done, Done::Certified);
     }
     // Without any way to go an empty tank will do, unless a blend is asked for.
     route.legs = vec![leg(0.0, vec![]), leg(0.0, vec![0])];
-    let progress = planned(route.clone(), Wish::default());
+    let progress = planned(route.clone(), PlanWanted::default());
     assert!(progress.plan.is_some_and(|plan| plan.bought[0][0] > litres(0.0)));
     route.stops[0] = Stop::default();
-    assert!(matches!(planned(route, Wish::default()).done, Done::Impossible(_)));
+    assert!(matches!(planned(route, PlanWanted::default()).done, Done::Impossible(_)));
 }
 
 /// Free fuel beside dear fuel, and a tank to be filled from nothing: 35 L for 300 km and the
 /// reserve of 5 L cost nothing, and nothing is no part away from nothing.
 #[test]
 fn what_costs_nothing_is_proved_to_be_the_best() {
-    for objective in [Objective::Cheapest, Objective::FewestStops] {
+    for objective in [TripObjective::Cheapest, TripObjective::FewestStops] {
         let mut route =
             route(vec![stop(vec![pump(10.0, 0.0), pump(0.0, 1.5)])], vec![leg(300.0, vec![])]);
         route.tank.level = Band::exact(litres(0.0));
-        let progress = planned(route, Wish { objective, ..Wish::default() });
+        let progress = planned(route, PlanWanted { objective, ..PlanWanted::default() });
         assert_eq!((progress.done, progress.gap), (Done::Certified, Some(0.0)));
         let plan = progress.plan.unwrap();
         assert!(plan.course.cost.amount() < 1e-9 && plan.bought[0][0] >= litres(35.0 - 1e-6));

@@ -8,7 +8,7 @@ use fillwright::fuel::{EnergyDensity, Extras, HydrocarbonBase, MolarDensity};
 use fillwright::quantity::notation::Consumption;
 use fillwright::quantity::{Band, Energy, Length, Money, Share, UnitPrice, Volume};
 use fillwright::trip::{
-    BlendModel, Bought, Burn, CheckedRoute, Leg, Objective, Pump, Route, Stop, Wish,
+    BlendModel, Bought, Burn, CheckedRoute, Leg, PlanWanted, Pump, Route, Stop, TripObjective,
 };
 use serde::Deserialize;
 use serde_json::Value;
@@ -177,19 +177,19 @@ impl Instance {
         }
     }
 
-    pub(crate) fn wish(&self, gap: f64) -> Checked<Wish> {
+    pub(crate) fn wish(&self, gap: f64) -> Checked<PlanWanted> {
         let objective = match self.objective {
-            Goal::MinCost { .. } => Objective::Cheapest,
-            Goal::MinStopsThenCost { .. } => Objective::FewestStops,
+            Goal::MinCost { .. } => TripObjective::Cheapest,
+            Goal::MinStopsThenCost { .. } => TripObjective::FewestStops,
             // By volume the part of ethanol in the energy is another number.
             Goal::MaxEthanolEnergyShare { .. } if self.consumption_model == Model::Volume => {
                 return Err("an energy share where consumption goes by volume".into());
             }
-            Goal::MaxEthanolEnergyShare { .. } => Objective::MostEthanol,
+            Goal::MaxEthanolEnergyShare { .. } => TripObjective::MostEthanol,
         };
         let budget = self.objective.budget().map(Money::new).transpose().map_err(text)?;
         let is_robust = self.uncertainty.is_some();
-        Ok(Wish { objective, budget, is_robust, gap, ..Wish::default() })
+        Ok(PlanWanted { objective, budget, is_robust, gap, ..PlanWanted::default() })
     }
 
     pub(crate) fn route(&self) -> Checked<CheckedRoute> {

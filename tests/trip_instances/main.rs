@@ -12,7 +12,7 @@ mod checker;
 mod instance;
 mod random_trips;
 
-use fillwright::trip::{Bound, Done, Plan, Planner, Progress};
+use fillwright::trip::{Bound, Done, Planner, Progress, TripPlan};
 use instance::{Checked, Goal, Instance};
 use serde_json::Value;
 
@@ -70,7 +70,7 @@ fn check(value: &Value, validator: &jsonschema::Validator) -> Checked<String> {
     }
 }
 
-fn optimal(instance: &Instance, progress: &Progress, plan: &Plan) -> Checked<f64> {
+fn optimal(instance: &Instance, progress: &Progress, plan: &TripPlan) -> Checked<f64> {
     let reference = &instance.reference;
     let number = |value: &Value| value.as_f64().ok_or("a number is missing");
     let wanted = number(&reference["objective_value"])?;

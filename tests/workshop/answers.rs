@@ -1,8 +1,8 @@
 //! Whether it holds, what gives first, and what would be enough.
 
 use approx::assert_relative_eq;
-use fillwright::answers::hardware::{HardwareAnswer, Standing};
-use fillwright::document::{Document, Mark, PartKind, Slot};
+use fillwright::answers::hardware::{HardwareAnswer, PartStanding};
+use fillwright::document::{Document, HardwareField, Mark, PartKind};
 use fillwright::hardware::{FuelProperties, PartOf, Requirement};
 use fillwright::quantity::Share;
 use uom::si::angular_velocity::revolution_per_minute;
@@ -24,7 +24,7 @@ fn tightest_at(answer: &HardwareAnswer, of: PartOf) -> f64 {
 fn the_pump_gives_first_at_peak_torque_and_injectors_at_peak_power() {
     let mut document = car();
     high_pressure(&mut document);
-    set(&mut document, Slot::BlendShare, "E30");
+    set(&mut document, HardwareField::BlendShare, "E30");
     let answer = answer(&document);
     // What a pump gives goes with speed, so demand per cycle counts: torque. The window
     // shrinks with speed, so demand per second counts: power.
@@ -66,10 +66,10 @@ fn port_injectors_by_hand() {
 fn what_would_be_enough_is_enough() {
     let mut document = car();
     high_pressure(&mut document);
-    set(&mut document, Slot::BlendShare, "E85");
-    set(&mut document, Slot::Reserve, "12");
+    set(&mut document, HardwareField::BlendShare, "E85");
+    set(&mut document, HardwareField::Reserve, "12");
     let before = answer(&document);
-    assert_eq!(before.standing, Some(Standing::Short));
+    assert_eq!(before.standing, Some(PartStanding::Short));
     let [Requirement::StrokeVolume(stroke), _] = part(&before, PartOf::Plungers).enough.unwrap()
     else {
         panic!("another requirement")
@@ -85,16 +85,16 @@ fn what_would_be_enough_is_enough() {
         document.here.workshop.parts[at].fields.entry(slot).text = text;
     };
     let mut larger = document.clone();
-    fields(&mut larger, 1, Slot::Lift, format!("{lift:.6}"));
+    fields(&mut larger, 1, HardwareField::Lift, format!("{lift:.6}"));
     let grams = rated.rated_mass().get::<gram_per_second>();
-    fields(&mut larger, 0, Slot::RatedMassFlow, format!("{grams:.6}"));
+    fields(&mut larger, 0, HardwareField::RatedMassFlow, format!("{grams:.6}"));
     let after = answer(&larger);
     assert_relative_eq!(reserve(&after, PartOf::Plungers), 0.12, epsilon = 1e-5);
     assert_relative_eq!(reserve(&after, PartOf::Direct), 0.12, epsilon = 1e-5);
     // Or the rail pressure, with the injectors as they are; twice and more that of
     // petrol, as power on E85 costs 2.07 times the pressure.
-    fields(&mut larger, 0, Slot::RatedMassFlow, "15".into());
-    fields(&mut larger, 0, Slot::RailPressure, format!("{:.6}", rail.get().get::<bar>()));
+    fields(&mut larger, 0, HardwareField::RatedMassFlow, "15".into());
+    fields(&mut larger, 0, HardwareField::RailPressure, format!("{:.6}", rail.get().get::<bar>()));
     assert_relative_eq!(reserve(&answer(&larger), PartOf::Direct), 0.12, epsilon = 1e-5);
 }
 
@@ -127,13 +127,16 @@ fn pressure_beyond_the_table_is_no_figure() {
     let mut document = car();
     supply(&mut document);
     port(&mut document);
-    set(&mut document, Slot::Boost, "3.5");
+    set(&mut document, HardwareField::Boost, "3.5");
     let answer = answer(&document);
     let supply = part(&answer, PartOf::Supply);
-    assert_eq!((supply.standing, supply.power, supply.enough), (Standing::NoFigure, None, None));
+    assert_eq!(
+        (supply.standing, supply.power, supply.enough),
+        (PartStanding::NoFigure, None, None)
+    );
     assert!(supply.over_speed.no_figure().unwrap().to_string().contains('7'));
     // What cannot be judged is not passed over.
-    assert_eq!(answer.standing, Some(Standing::NoFigure));
+    assert_eq!(answer.standing, Some(PartStanding::NoFigure));
     assert_eq!(answer.largest_share.expected, None);
     assert!(part(&answer, PartOf::Port(0)).power.is_some());
 }
@@ -142,12 +145,12 @@ fn pressure_beyond_the_table_is_no_figure() {
 fn at_the_largest_share_nothing_is_left() {
     let mut document = car();
     high_pressure(&mut document);
-    document.here.workshop.parts[1].fields.entry(Slot::Lift).text = "5".into();
+    document.here.workshop.parts[1].fields.entry(HardwareField::Lift).text = "5".into();
     let largest = answer(&document).largest_share;
     let share = largest.expected.unwrap();
     assert!((0.1..0.95).contains(&share.fraction()), "{share:?}");
     assert!(largest.at_worst.unwrap() < share);
-    set(&mut document, Slot::BlendShare, &format!("{:.4}", share.percent()));
+    set(&mut document, HardwareField::BlendShare, &format!("{:.4}", share.percent()));
     let at = answer(&document);
     let least = at.headroom.first_to_give().unwrap().1.reserve.expected();
     assert!(least.abs() < 1e-3, "{least}");
@@ -165,13 +168,13 @@ fn at_the_largest_share_nothing_is_left() {
 fn injection_fluid_gets_no_credit() {
     let mut document = car();
     high_pressure(&mut document);
-    set(&mut document, Slot::BlendShare, "E50");
+    set(&mut document, HardwareField::BlendShare, "E50");
     let without = answer(&document);
     let fields = [
-        (Slot::RatedFlow, "500"),
-        (Slot::RatedPressure, "7"),
-        (Slot::FluidPressure, "10"),
-        (Slot::Strength, "50"),
+        (HardwareField::RatedFlow, "500"),
+        (HardwareField::RatedPressure, "7"),
+        (HardwareField::FluidPressure, "10"),
+        (HardwareField::Strength, "50"),
     ];
     add(&mut document, PartKind::FluidNozzle, &[], fields);
     let with = answer(&document);
@@ -210,14 +213,14 @@ fn port_and_direct_share_the_fuel() {
     high_pressure(&mut document);
     let alone = answer(&document);
     port(&mut document);
-    set(&mut document, Slot::PortShare, "25");
+    set(&mut document, HardwareField::PortShare, "25");
     let shared = answer(&document);
     // Three quarters of the fuel: capacity over demand is a third more.
     for part in [PartOf::Direct, PartOf::Plungers] {
         let (alone, shared) = (reserve(&alone, part) + 1.0, reserve(&shared, part) + 1.0);
         assert_relative_eq!(shared / alone, 4.0 / 3.0, max_relative = 1e-9);
     }
-    set(&mut document, Slot::PortShare, "100");
+    set(&mut document, HardwareField::PortShare, "100");
     let all_port = answer(&document);
     assert_eq!(all_port.parts.len(), 1, "what passes no fuel is not judged");
 }
@@ -227,7 +230,7 @@ fn two_pumps_of_a_kind_give_twice_as_much() {
     let mut document = car();
     high_pressure(&mut document);
     let one = reserve(&answer(&document), PartOf::Plungers);
-    document.here.workshop.parts[1].fields.entry(Slot::Count).text = "2".into();
+    document.here.workshop.parts[1].fields.entry(HardwareField::Count).text = "2".into();
     let two = reserve(&answer(&document), PartOf::Plungers);
     assert_relative_eq!((1.0 + two) / (1.0 + one), 2.0, max_relative = 1e-9);
 }
@@ -236,7 +239,7 @@ fn two_pumps_of_a_kind_give_twice_as_much() {
 fn air_for_the_compressor() {
     let mut document = car();
     port(&mut document);
-    add(&mut document, PartKind::AirLimit, &[], [(Slot::LimitAir, "0.2")]);
+    add(&mut document, PartKind::AirLimit, &[], [(HardwareField::LimitAir, "0.2")]);
     let answer = answer(&document);
     let air = &answer.air[0];
     // 19.0066 g/s x 0.80 x AFR of this petrol.
@@ -260,38 +263,38 @@ fn nothing_holds_above_a_crossed_limit_and_the_first_one_is_named_first() {
     let mut document = car();
     port(&mut document);
     let within = answer(&document);
-    assert_eq!((within.overall(), within.crossed), (Some(Standing::Enough), vec![]));
-    let air = add(&mut document, PartKind::AirLimit, &[], [(Slot::LimitAir, "0.2")]);
-    let torque = [(Slot::LimitTorque, "380")];
+    assert_eq!((within.overall(), within.crossed), (Some(PartStanding::Enough), vec![]));
+    let air = add(&mut document, PartKind::AirLimit, &[], [(HardwareField::LimitAir, "0.2")]);
+    let torque = [(HardwareField::LimitTorque, "380")];
     let gearbox = add(&mut document, PartKind::TorqueLimit, &[], torque);
     let crossed = answer(&document);
     assert_eq!(forms(&crossed), [(gearbox, true), (air, true)]);
     assert_relative_eq!(rpm(&crossed, 0), 2600.0, max_relative = 1e-9);
     assert!((4800.0..4900.0).contains(&rpm(&crossed, 1)), "{}", rpm(&crossed, 1));
     // The fuel system holds for itself, and that is not the verdict.
-    assert_eq!(crossed.standing, Some(Standing::Enough));
-    assert_eq!(crossed.overall(), Some(Standing::Short));
+    assert_eq!(crossed.standing, Some(PartStanding::Enough));
+    assert_eq!(crossed.overall(), Some(PartStanding::Short));
 
     // A limit that counts from 5000 rpm on comes after that of the air.
     let late = document.here.workshop.parts.last_mut().unwrap();
-    late.fields.entry(Slot::LimitTorque).text = "350".into();
-    late.fields.entry(Slot::FromSpeed).text = "5000".into();
+    late.fields.entry(HardwareField::LimitTorque).text = "350".into();
+    late.fields.entry(HardwareField::FromSpeed).text = "5000".into();
     assert_eq!(forms(&answer(&document)), [(air, true), (gearbox, true)]);
 
     // What is crossed at worst only comes last, wherever that is, and is no more than tight.
-    document.here.workshop.parts[1].fields.entry(Slot::LimitAir).text = "0.23".into();
-    set(&mut document, Slot::ConsumptionError, "40");
+    document.here.workshop.parts[1].fields.entry(HardwareField::LimitAir).text = "0.23".into();
+    set(&mut document, HardwareField::ConsumptionError, "40");
     assert_eq!(forms(&answer(&document)), [(gearbox, true), (air, false)]);
     document.here.workshop.parts[2].mark(Mark::SetAside, true);
     let at_worst = answer(&document);
     assert_eq!(forms(&at_worst), [(air, false)]);
-    assert_eq!(at_worst.overall(), Some(Standing::Tight));
+    assert_eq!(at_worst.overall(), Some(PartStanding::Tight));
 
     // Without a part a limit is judged all the same.
     document.here.workshop.parts[2].mark(Mark::SetAside, false);
     document.here.workshop.parts[0].mark(Mark::SetAside, true);
     let alone = answer(&document);
-    assert_eq!((alone.standing, alone.overall()), (None, Some(Standing::Short)));
+    assert_eq!((alone.standing, alone.overall()), (None, Some(PartStanding::Short)));
 }
 
 #[test]
@@ -300,10 +303,10 @@ fn the_air_route_checks_the_power_route() {
     port(&mut document);
     assert_eq!(answer(&document).by_air, None);
     for (slot, text) in [
-        (Slot::Displacement, "2,0 L"),
-        (Slot::VolumetricEfficiency, "95"),
-        (Slot::ManifoldTemperature, "45"),
-        (Slot::AmbientPressure, "1000"),
+        (HardwareField::Displacement, "2,0 L"),
+        (HardwareField::VolumetricEfficiency, "95"),
+        (HardwareField::ManifoldTemperature, "45"),
+        (HardwareField::AmbientPressure, "1000"),
     ] {
         set(&mut document, slot, text);
     }
@@ -322,7 +325,7 @@ fn the_air_route_checks_the_power_route() {
 #[test]
 fn mixing_by_volume_and_by_mass() {
     let mut document = car();
-    let mix = |document: &mut Document, fields: [(Slot, &str); 3]| {
+    let mix = |document: &mut Document, fields: [(HardwareField, &str); 3]| {
         for (slot, text) in fields {
             document.here.workshop.mix.entry(slot).text = text.into();
         }
@@ -332,16 +335,21 @@ fn mixing_by_volume_and_by_mass() {
     };
     assert_eq!(read(&document).mix, None);
     // Half and half by volume: as much of both, and 10 L of it from more than 10 L.
-    let amount = (Slot::MixAmount, "10");
-    let half = mix(&mut document, [amount, (Slot::MixStrength, "50"), (Slot::MixConcentrate, "")]);
+    let amount = (HardwareField::MixAmount, "10");
+    let half = mix(
+        &mut document,
+        [amount, (HardwareField::MixStrength, "50"), (HardwareField::MixConcentrate, "")],
+    );
     assert_relative_eq!(half.concentrate.value, half.water.value, max_relative = 1e-9);
     let poured = (half.concentrate + half.water).get::<uom::si::volume::liter>();
     // 926.9 kg/m3 (CoolProp 8.0.0) against 894.6 if volumes added up: 3.6 % more.
     assert_relative_eq!(poured, 10.0 * 926.9 / 894.6, max_relative = 1e-3);
     // By mass: 10 kg at 30 % from a concentrate of 60 % takes 5 kg of each.
     document.here.workshop.mix_by_mass = true;
-    let third =
-        mix(&mut document, [amount, (Slot::MixStrength, "30"), (Slot::MixConcentrate, "60")]);
+    let third = mix(
+        &mut document,
+        [amount, (HardwareField::MixStrength, "30"), (HardwareField::MixConcentrate, "60")],
+    );
     let kilograms = |mass: fillwright::quantity::Mass| mass.get::<uom::si::mass::kilogram>();
     assert_relative_eq!(kilograms(third.concentrate_mass), 5.0, max_relative = 1e-9);
     assert_relative_eq!(kilograms(third.water_mass), 5.0, max_relative = 1e-9);
@@ -360,12 +368,12 @@ fn a_gain_in_efficiency_takes_off_that_much_fuel() {
     let mut document = car();
     let blends = ["E10", "E30", "E85"];
     let on = |document: &mut Document, blend: &str| {
-        set(document, Slot::BlendShare, blend);
+        set(document, HardwareField::BlendShare, blend);
         grams(document)
     };
-    set(&mut document, Slot::ConsumptionFuel, "E10");
+    set(&mut document, HardwareField::ConsumptionFuel, "E10");
     let without = blends.map(|blend| on(&mut document, blend));
-    set(&mut document, Slot::EfficiencyGain, "4");
+    set(&mut document, HardwareField::EfficiencyGain, "4");
     let with = blends.map(|blend| on(&mut document, blend));
     // 4 % at E85; at E30 20 of the 75 points from E10 on: 1.0667 %.
     let expected = [1.0, 1.0 + 0.04 * 20.0 / 75.0, 1.04];
@@ -383,23 +391,23 @@ fn three_words_for_how_a_part_stands() {
     port(&mut document);
     let standing = |document: &Document| answer(document).standing.unwrap();
     // About 19.0 g/s of petrol against 4 x 13.7 g/s at 80 % of the time: plenty.
-    assert_eq!(standing(&document), Standing::Enough);
+    assert_eq!(standing(&document), PartStanding::Enough);
     let left = reserve(&answer(&document), PartOf::Port(0));
     assert!(left > 1.0, "{left}");
     // More wanted than there is.
-    document.here.workshop.parts[0].fields.entry(Slot::Count).text = "2".into();
+    document.here.workshop.parts[0].fields.entry(HardwareField::Count).text = "2".into();
     let left = reserve(&answer(&document), PartOf::Port(0));
     assert!((0.1..0.3).contains(&left), "{left}");
-    assert_eq!(standing(&document), Standing::Enough);
-    set(&mut document, Slot::Reserve, "50");
-    assert_eq!(standing(&document), Standing::Tight);
+    assert_eq!(standing(&document), PartStanding::Enough);
+    set(&mut document, HardwareField::Reserve, "50");
+    assert_eq!(standing(&document), PartStanding::Tight);
     // Enough as expected, but not at worst.
-    set(&mut document, Slot::Reserve, "5");
-    set(&mut document, Slot::ConsumptionError, "40");
-    assert_eq!(standing(&document), Standing::Tight);
-    set(&mut document, Slot::ConsumptionError, "0");
-    set(&mut document, Slot::BlendShare, "E85");
-    assert_eq!(standing(&document), Standing::Short);
+    set(&mut document, HardwareField::Reserve, "5");
+    set(&mut document, HardwareField::ConsumptionError, "40");
+    assert_eq!(standing(&document), PartStanding::Tight);
+    set(&mut document, HardwareField::ConsumptionError, "0");
+    set(&mut document, HardwareField::BlendShare, "E85");
+    assert_eq!(standing(&document), PartStanding::Short);
     // All of the time is not enough either: with 1 ms of 20 lost, two injectors pass
     // 2 q x 95 %, and lambda rises by what is missing.
     let answer = answer(&document);

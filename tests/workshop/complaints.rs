@@ -1,7 +1,9 @@
 //! What is missing or wrong is said beside its field, and nothing is guessed.
 
 use fillwright::answers::hardware::HardwareAnswer;
-use fillwright::document::{BlendForm, Document, Field, Id, Mark, PartForm, PartKind, Slot};
+use fillwright::document::{
+    BlendForm, Document, Field, HardwareField, Id, Mark, PartForm, PartKind,
+};
 
 use super::support::{add, answer, car, high_pressure, port, read, set, supply};
 
@@ -23,29 +25,50 @@ fn every_part_says_what_it_needs() {
         AirLimit, DirectInjectors, FluidNozzle, PlungerPump, PortInjectors, PowerLimit, SupplyLine,
         SupplyPump, TorqueLimit,
     };
-    let needs: [(PartKind, &[Slot]); 9] = [
+    let needs: [(PartKind, &[HardwareField]); 9] = [
         (
             PortInjectors,
             &[
-                Slot::Count,
-                Slot::RatedFlow,
-                Slot::RatedPressure,
-                Slot::TestDensity,
-                Slot::RailPressure,
-                Slot::DeadTime,
+                HardwareField::Count,
+                HardwareField::RatedFlow,
+                HardwareField::RatedPressure,
+                HardwareField::TestDensity,
+                HardwareField::RailPressure,
+                HardwareField::DeadTime,
             ],
         ),
         (
             DirectInjectors,
-            &[Slot::RatedFlow, Slot::RatedPressure, Slot::TestDensity, Slot::RailPressure],
+            &[
+                HardwareField::RatedFlow,
+                HardwareField::RatedPressure,
+                HardwareField::TestDensity,
+                HardwareField::RailPressure,
+            ],
         ),
-        (PlungerPump, &[Slot::Bore, Slot::Lift, Slot::Lobes, Slot::RailPressure]),
-        (SupplyPump, &[Slot::FlowTable]),
-        (SupplyLine, &[Slot::RailPressure]),
-        (FluidNozzle, &[Slot::RatedFlow, Slot::RatedPressure, Slot::FluidPressure, Slot::Strength]),
-        (PowerLimit, &[Slot::LimitPower]),
-        (TorqueLimit, &[Slot::LimitTorque]),
-        (AirLimit, &[Slot::LimitAir]),
+        (
+            PlungerPump,
+            &[
+                HardwareField::Bore,
+                HardwareField::Lift,
+                HardwareField::Lobes,
+                HardwareField::RailPressure,
+            ],
+        ),
+        (SupplyPump, &[HardwareField::FlowTable]),
+        (SupplyLine, &[HardwareField::RailPressure]),
+        (
+            FluidNozzle,
+            &[
+                HardwareField::RatedFlow,
+                HardwareField::RatedPressure,
+                HardwareField::FluidPressure,
+                HardwareField::Strength,
+            ],
+        ),
+        (PowerLimit, &[HardwareField::LimitPower]),
+        (TorqueLimit, &[HardwareField::LimitTorque]),
+        (AirLimit, &[HardwareField::LimitAir]),
     ];
     for (kind, slots) in needs {
         let mut document = car();
@@ -68,41 +91,41 @@ fn every_slip_is_said_beside_its_field() {
     port(&mut document);
     high_pressure(&mut document);
     supply(&mut document);
-    set(&mut document, Slot::PortShare, "30");
+    set(&mut document, HardwareField::PortShare, "30");
     answer(&document);
     let slips = [
-        (0, Slot::Count, "four"),
-        (0, Slot::Count, "2.5"),
-        (0, Slot::RatedFlow, "1000 bar"),
-        (0, Slot::RailPressure, "-4"),
-        (0, Slot::DeadTime, "1 s"),
-        (0, Slot::UseLimit, "120"),
-        (1, Slot::Window, "0"),
-        (1, Slot::BackPressure, "x"),
-        (2, Slot::Bore, "0"),
-        (2, Slot::Lobes, "40"),
-        (2, Slot::Efficiency, "150 %"),
-        (2, Slot::EfficiencyRange, "90-80"),
-        (2, Slot::EfficiencyRange, "10-20"),
-        (3, Slot::Voltage, "9"),
-        (3, Slot::FlowTable, "3 285 340"),
-        (4, Slot::LineLength, "4 kg"),
-        (4, Slot::LineBore, "wide"),
+        (0, HardwareField::Count, "four"),
+        (0, HardwareField::Count, "2.5"),
+        (0, HardwareField::RatedFlow, "1000 bar"),
+        (0, HardwareField::RailPressure, "-4"),
+        (0, HardwareField::DeadTime, "1 s"),
+        (0, HardwareField::UseLimit, "120"),
+        (1, HardwareField::Window, "0"),
+        (1, HardwareField::BackPressure, "x"),
+        (2, HardwareField::Bore, "0"),
+        (2, HardwareField::Lobes, "40"),
+        (2, HardwareField::Efficiency, "150 %"),
+        (2, HardwareField::EfficiencyRange, "90-80"),
+        (2, HardwareField::EfficiencyRange, "10-20"),
+        (3, HardwareField::Voltage, "9"),
+        (3, HardwareField::FlowTable, "3 285 340"),
+        (4, HardwareField::LineLength, "4 kg"),
+        (4, HardwareField::LineBore, "wide"),
     ];
     for (at, slot, text) in slips {
         let mut wrong = document.clone();
         let part = &mut wrong.here.workshop.parts[at];
         // The efficiency lies outside a range that is otherwise right.
         if text == "10-20" {
-            part.fields.entry(Slot::Efficiency).text = "85".into();
+            part.fields.entry(HardwareField::Efficiency).text = "85".into();
         }
         part.fields.entry(slot).text = text.into();
         let id = part.id;
         let said = read(&wrong).complaints;
         let about = |field: Field| match field {
             // A table is read at a voltage: what is wrong shows where the table is.
-            Field::Part(it, Slot::FlowTable) => {
-                it == id && slot == Slot::Voltage || field == Field::Part(id, slot)
+            Field::Part(it, HardwareField::FlowTable) => {
+                it == id && slot == HardwareField::Voltage || field == Field::Part(id, slot)
             }
             field => field == Field::Part(id, slot),
         };
@@ -110,16 +133,16 @@ fn every_slip_is_said_beside_its_field() {
         assert!(HardwareAnswer::of(&read(&wrong)).is_none(), "{slot:?} {text:?}");
     }
     let engine = [
-        (Slot::SpecificConsumption, ""),
-        (Slot::SpecificConsumption, "5"),
-        (Slot::Lambda, "11.7"),
-        (Slot::Lambda, ""),
-        (Slot::Boost, ""),
-        (Slot::BlendShare, "E120"),
-        (Slot::PortShare, ""),
-        (Slot::EfficiencyGain, "50"),
-        (Slot::Reserve, "-5"),
-        (Slot::AmbientPressure, "10"),
+        (HardwareField::SpecificConsumption, ""),
+        (HardwareField::SpecificConsumption, "5"),
+        (HardwareField::Lambda, "11.7"),
+        (HardwareField::Lambda, ""),
+        (HardwareField::Boost, ""),
+        (HardwareField::BlendShare, "E120"),
+        (HardwareField::PortShare, ""),
+        (HardwareField::EfficiencyGain, "50"),
+        (HardwareField::Reserve, "-5"),
+        (HardwareField::AmbientPressure, "10"),
     ];
     for (slot, text) in engine {
         let mut wrong = document.clone();
@@ -135,7 +158,7 @@ fn the_tanks_blend_is_asked_for_where_the_log_is_silent() {
     let mut document = car();
     port(&mut document);
     document.here.workshop.blend = BlendForm::Tank;
-    assert_eq!(fields(&document), vec![Field::Engine(Slot::BlendShare)]);
+    assert_eq!(fields(&document), vec![Field::Engine(HardwareField::BlendShare)]);
 }
 
 #[test]
@@ -147,7 +170,7 @@ fn there_is_one_line_and_one_set_of_direct_injectors() {
     document.here.workshop.parts.push(again);
     assert_eq!(fields(&document), vec![Field::PartName(direct + 50)]);
     let mut document = car();
-    let table = [(Slot::FlowTable, "3 285\n7 165")];
+    let table = [(HardwareField::FlowTable, "3 285\n7 165")];
     let pump = add(&mut document, PartKind::SupplyPump, &[], table);
-    assert_eq!(fields(&document), vec![Field::Part(pump, Slot::FlowTable)]);
+    assert_eq!(fields(&document), vec![Field::Part(pump, HardwareField::FlowTable)]);
 }

@@ -2,7 +2,7 @@
 
 use approx::assert_relative_eq;
 use fillwright::document::{
-    CurveForm, CurvePart, Document, Field, Mark, PartKind, Place, Slot, ValueUnit,
+    CurveForm, CurvePart, Document, Field, HardwareField, Mark, MeasuredAt, PartKind, ValueUnit,
 };
 use fillwright::power::AirCorrection;
 use fillwright::quantity::notation::Entry;
@@ -29,7 +29,7 @@ fn at_the_wheels() -> Document {
     *curve(&mut document) = CurveForm {
         id: 1,
         table: Entry::metric("rpm,whp\n4000,420\n5000,540\n6000,600\n6500,560"),
-        place: Place::Wheel,
+        place: MeasuredAt::Wheel,
         ..CurveForm::default()
     };
     document
@@ -39,10 +39,10 @@ fn at_the_wheels() -> Document {
 #[test]
 fn a_loss_is_a_share_of_the_crank() {
     let mut document = at_the_wheels();
-    set(&mut document, Slot::DrivelineLoss, "9.0909");
+    set(&mut document, HardwareField::DrivelineLoss, "9.0909");
     assert_relative_eq!(peak(&document), 660.0, max_relative = 1e-5);
     // 10 % of the crank, which is not 10 % added to the wheels.
-    set(&mut document, Slot::DrivelineLoss, "10");
+    set(&mut document, HardwareField::DrivelineLoss, "10");
     assert_relative_eq!(peak(&document), 600.0 / 0.9, max_relative = 1e-5);
     assert!((peak(&document) - 660.0).abs() > 5.0);
     // A band where none was given, and it is said.
@@ -50,7 +50,7 @@ fn a_loss_is_a_share_of_the_crank() {
     let loss = reading.curves[0].loss.unwrap();
     assert_relative_eq!(loss.add_on().expected(), 0.1111, max_relative = 1e-3);
     assert!(loss.share_of_crank().low() < 0.10 && loss.share_of_crank().high() > 0.10);
-    let field = Field::Engine(Slot::DrivelineLossRange);
+    let field = Field::Engine(HardwareField::DrivelineLossRange);
     assert!(reading.assumptions.iter().any(|it| it.field == field));
     // What was measured stays exact.
     let at_crank = reading.curves[0].at_crank.as_ref().unwrap().peak_power().value;
@@ -66,7 +66,7 @@ fn a_curve_at_the_wheels_needs_a_loss() {
     let document = at_the_wheels();
     let reading = read(&document);
     let fields: Vec<_> = reading.complaints.iter().map(|it| it.field).collect();
-    assert!(fields.contains(&Field::Engine(Slot::DrivelineLoss)), "{fields:?}");
+    assert!(fields.contains(&Field::Engine(HardwareField::DrivelineLoss)), "{fields:?}");
     assert_eq!(reading.curves[0].at_crank, None);
     assert!(!reading.curves[0].table.rows.is_empty(), "the table is still there to look at");
 }
@@ -77,9 +77,11 @@ fn a_curve_at_the_wheels_needs_a_loss() {
 fn figures_that_carry_a_correction_are_freed_of_it() {
     let mut document = car();
     let plain = peak(&document);
-    for (slot, text) in
-        [(Slot::AirTemperature, "30"), (Slot::AirPressure, "980"), (Slot::Humidity, "50")]
-    {
+    for (slot, text) in [
+        (HardwareField::AirTemperature, "30"),
+        (HardwareField::AirPressure, "980"),
+        (HardwareField::Humidity, "50"),
+    ] {
         curve(&mut document).air.entry(slot).text = text.into();
     }
     curve(&mut document).given = AirCorrection::StandardJ607;
@@ -94,9 +96,9 @@ fn figures_that_carry_a_correction_are_freed_of_it() {
     curve(&mut document).correction = AirCorrection::StandardJ607;
     assert!(!read(&document).curves[0].corrected.unwrap().is_usual(), "1.083 is beyond 1.07");
     // Without the air there is no correction.
-    curve(&mut document).air.entry(Slot::Humidity).text.clear();
+    curve(&mut document).air.entry(HardwareField::Humidity).text.clear();
     let complaints = read(&document).complaints;
-    let field = Field::Curve(1, CurvePart::Air(Slot::Humidity));
+    let field = Field::Curve(1, CurvePart::Air(HardwareField::Humidity));
     assert!(complaints.iter().any(|it| it.field == field), "{complaints:?}");
 }
 
@@ -135,9 +137,10 @@ fn limits_are_named_where_they_are_crossed() {
         &mut document,
         PartKind::TorqueLimit,
         &[],
-        [(Slot::LimitTorque, "380"), (Slot::ToSpeed, "3500")],
+        [(HardwareField::LimitTorque, "380"), (HardwareField::ToSpeed, "3500")],
     );
-    let builder = add(&mut document, PartKind::PowerLimit, &[], [(Slot::LimitPower, "250")]);
+    let builder =
+        add(&mut document, PartKind::PowerLimit, &[], [(HardwareField::LimitPower, "250")]);
     let reading = read(&document);
     let crossings = &reading.curves[0].crossings;
     assert_eq!(crossings.len(), 1, "207 kW stay below the {builder}th limit");

@@ -1,8 +1,8 @@
 //! A car to work on, and its parts.
 
-use fillwright::answers::hardware::{HardwareAnswer, PartAnswer, WorkshopReading};
+use fillwright::answers::hardware::{HardwareAnswer, HardwareReading, PartAnswer};
 use fillwright::document::{
-    BlendForm, CurveForm, Document, Fields, Id, Mark, PartForm, PartKind, Slot,
+    BlendForm, CurveForm, Document, Fields, HardwareField, Id, Mark, PartForm, PartKind,
 };
 use fillwright::hardware::PartOf;
 use fillwright::quantity::notation::{DecimalMark, Entry};
@@ -23,17 +23,17 @@ pub(crate) fn car() -> Document {
     workshop.target = 1;
     workshop.blend = BlendForm::Typed;
     workshop.engine = Fields::from([
-        (Slot::SpecificConsumption, "330"),
-        (Slot::ConsumptionError, "0"),
-        (Slot::Lambda, "0.80"),
-        (Slot::Boost, "1.5"),
-        (Slot::Cylinders, "4"),
-        (Slot::BlendShare, "E0"),
+        (HardwareField::SpecificConsumption, "330"),
+        (HardwareField::ConsumptionError, "0"),
+        (HardwareField::Lambda, "0.80"),
+        (HardwareField::Boost, "1.5"),
+        (HardwareField::Cylinders, "4"),
+        (HardwareField::BlendShare, "E0"),
     ]);
     document
 }
 
-pub(crate) fn set(document: &mut Document, slot: Slot, text: &str) {
+pub(crate) fn set(document: &mut Document, slot: HardwareField, text: &str) {
     document.here.workshop.engine.entry(slot).text = text.into();
 }
 
@@ -42,7 +42,7 @@ pub(crate) fn add<const N: usize>(
     document: &mut Document,
     kind: PartKind,
     marks: &[Mark],
-    fields: [(Slot, &str); N],
+    fields: [(HardwareField, &str); N],
 ) -> u32 {
     let id = document.here.next_id() + 10;
     let mut part = PartForm::new(id, kind);
@@ -55,12 +55,12 @@ pub(crate) fn add<const N: usize>(
 /// Four port injectors of 1000 cc/min n-heptane at 3 bar, on 4 bar.
 pub(crate) fn port(document: &mut Document) -> u32 {
     let fields = [
-        (Slot::Count, "4"),
-        (Slot::RatedFlow, "1000"),
-        (Slot::RatedPressure, "3"),
-        (Slot::TestDensity, "683.8"),
-        (Slot::RailPressure, "4"),
-        (Slot::DeadTime, "1"),
+        (HardwareField::Count, "4"),
+        (HardwareField::RatedFlow, "1000"),
+        (HardwareField::RatedPressure, "3"),
+        (HardwareField::TestDensity, "683.8"),
+        (HardwareField::RailPressure, "4"),
+        (HardwareField::DeadTime, "1"),
     ];
     add(document, PartKind::PortInjectors, &[], fields)
 }
@@ -68,14 +68,18 @@ pub(crate) fn port(document: &mut Document) -> u32 {
 /// Direct injectors and a high-pressure pump, each with a little to spare on petrol.
 pub(crate) fn high_pressure(document: &mut Document) -> [u32; 2] {
     let injectors = [
-        (Slot::RatedMassFlow, "15"),
-        (Slot::RatedPressure, "100"),
-        (Slot::TestDensity, "745"),
-        (Slot::RailPressure, "200"),
-        (Slot::Window, "240"),
+        (HardwareField::RatedMassFlow, "15"),
+        (HardwareField::RatedPressure, "100"),
+        (HardwareField::TestDensity, "745"),
+        (HardwareField::RailPressure, "200"),
+        (HardwareField::Window, "240"),
     ];
-    let pump =
-        [(Slot::Bore, "8"), (Slot::Lift, "4"), (Slot::Lobes, "4"), (Slot::RailPressure, "200")];
+    let pump = [
+        (HardwareField::Bore, "8"),
+        (HardwareField::Lift, "4"),
+        (HardwareField::Lobes, "4"),
+        (HardwareField::RailPressure, "200"),
+    ];
     [
         add(document, PartKind::DirectInjectors, &[Mark::ByMass], injectors),
         add(document, PartKind::PlungerPump, &[], pump),
@@ -85,14 +89,14 @@ pub(crate) fn high_pressure(document: &mut Document) -> [u32; 2] {
 /// A supply with one pump, whose table is that of the worked example.
 pub(crate) fn supply(document: &mut Document) -> [u32; 2] {
     let table = "12 13.5\n3 285 340\n4 255 310\n5 225 280\n6 195 250\n7 165 220";
-    let pump = [(Slot::FlowTable, table), (Slot::Voltage, "13")];
-    let line = [(Slot::RailPressure, "4"), (Slot::OtherLosses, "0.15")];
+    let pump = [(HardwareField::FlowTable, table), (HardwareField::Voltage, "13")];
+    let line = [(HardwareField::RailPressure, "4"), (HardwareField::OtherLosses, "0.15")];
     [add(document, PartKind::SupplyPump, &[], pump), add(document, PartKind::SupplyLine, &[], line)]
 }
 
-pub(crate) fn read(document: &Document) -> WorkshopReading {
+pub(crate) fn read(document: &Document) -> HardwareReading {
     let printer = document.settings.printer(DecimalMark::Point);
-    WorkshopReading::of(document, None, &printer)
+    HardwareReading::of(document, None, &printer)
 }
 
 /// The answer, where nothing is wrong with the texts.

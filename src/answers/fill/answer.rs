@@ -1,10 +1,10 @@
 //! The answer to a fill: what to pour, what that makes, and how sure that is.
 
-use super::choice::{Chosen, GivenUp, Miss, Plight, Promise, choose, hits, reference};
-use super::reading::{Asked, octane_missing};
+use super::choice::{Chosen, GivenUp, Infeasible, Miss, Promise, choose, hits, reference};
+use super::reading::{FillAsked, octane_missing};
 use crate::calibration::{Contents, Judgement, Reason};
 use crate::document::Field;
-use crate::fill::{Order, Plan, Problem, economics};
+use crate::fill::{FillPlan, Order, Problem, economics};
 use crate::fuel::{Content, Extras, Mixture};
 use crate::quantity::notation::VolumeUnit;
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
@@ -12,7 +12,7 @@ use crate::workings::Working;
 
 /// One thing to do at the pump.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Step {
+pub struct FillStep {
     /// The fuel's place among the offers.
     pub fuel: usize,
     /// What is still to pour.
@@ -27,7 +27,7 @@ pub struct Step {
 
 /// What the tank holds afterwards.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Blend {
+pub struct BlendAnswer {
     /// The level.
     pub level: Band<Volume>,
     /// The ethanol share: as expected, and the worst cases.
@@ -46,7 +46,7 @@ pub struct Blend {
     pub mixture: Mixture,
 }
 
-impl Blend {
+impl BlendAnswer {
     /// What it may be made of.
     pub fn content(&self) -> Content {
         Content { ethanol: self.share, extras: self.extras }
@@ -63,25 +63,25 @@ impl Blend {
 
 /// The answer to a fill.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Answer {
+pub struct FillAnswer {
     /// What was asked, less what gave way to the aim.
-    pub asked: Asked,
+    pub asked: FillAsked,
     /// What gave way to the aim, where something had to.
     pub given_up: Option<GivenUp>,
     /// The plan shown: what was asked for, or the closest to it.
-    pub plan: Plan,
+    pub plan: FillPlan,
     /// How to carry it out.
     pub order: Order,
     /// The other orders, for comparison, the given one first.
     pub orders: Vec<Order>,
     /// What to do at the pump, first step first.
-    pub steps: Vec<Step>,
+    pub steps: Vec<FillStep>,
     /// What is promised; `None` where the aim is not met.
     pub promise: Option<Promise>,
     /// Why the aim is not met.
-    pub plight: Option<Plight>,
+    pub plight: Option<Infeasible>,
     /// What the tank holds afterwards; `None` when it stays empty.
-    pub blend: Option<Blend>,
+    pub blend: Option<BlendAnswer>,
     /// The verdict on each calibration, with its id.
     pub verdicts: Vec<(u32, Judgement)>,
     /// What this fill costs.
@@ -95,11 +95,11 @@ pub struct Answer {
     pub break_even: Option<(usize, usize, UnitPrice)>,
 }
 
-impl Answer {
+impl FillAnswer {
     /// Works out the answer.
-    pub fn of(asked: Asked) -> Self {
+    pub fn of(asked: FillAsked) -> Self {
         let Chosen { problem, plan, order, promise, plight, given_up } = choose(&asked);
-        let asked = Asked { problem, ..asked };
+        let asked = FillAsked { problem, ..asked };
         let problem = &asked.problem;
         let (plan, order, promise) = rounded(problem, plan, &order, promise, asked.pump_step);
         let mut orders = vec![order.clone()];
@@ -199,19 +199,19 @@ const SHOWN_L: f64 = 0.1;
 /// promise; where that takes finer litres, in those that are shown.
 fn rounded(
     problem: &Problem,
-    plan: Plan,
+    plan: FillPlan,
     order: &Order,
     promise: Option<Promise>,
     step: Option<Volume>,
-) -> (Plan, Order, Option<Promise>) {
-    let keeps_promise = |candidate: &Plan| {
+) -> (FillPlan, Order, Option<Promise>) {
+    let keeps_promise = |candidate: &FillPlan| {
         let worst = problem.again(candidate, order).worst;
         let inside = |share| problem.aim.admits(share);
         promise != Some(Promise::Safe)
             || (worst.fits && inside(worst.share.low()) && inside(worst.share.high()))
     };
     let is_hit = hits(problem.aim, &plan);
-    let is_as_good = |it: &Plan| keeps_promise(it) && (hits(problem.aim, it) || !is_hit);
+    let is_as_good = |it: &FillPlan| keeps_promise(it) && (hits(problem.aim, it) || !is_hit);
     let shown = VolumeUnit::Litre.quantity(SHOWN_L);
     let in_steps = [step.unwrap_or(shown), shown]
         .into_iter()
@@ -225,12 +225,12 @@ fn rounded(
     (plan, order, promise)
 }
 
-fn steps(problem: &Problem, order: &Order) -> Vec<Step> {
+fn steps(problem: &Problem, order: &Order) -> Vec<FillStep> {
     let range = problem.top_up_volumes(order);
     order
         .pours
         .iter()
-        .map(|pour| Step {
+        .map(|pour| FillStep {
             fuel: pour.fuel,
             volume: pour.volume,
             poured: problem.offers[pour.fuel].poured,
@@ -240,7 +240,7 @@ fn steps(problem: &Problem, order: &Order) -> Vec<Step> {
         .collect()
 }
 
-fn blend(asked: &Asked, plan: &Plan, order: &Order) -> Option<Blend> {
+fn blend(asked: &FillAsked, plan: &FillPlan, order: &Order) -> Option<BlendAnswer> {
     let problem = &asked.problem;
     let tank = &problem.tank;
     let mixture = asked.present() + asked.mixture_of(&plan.volumes);
@@ -252,7 +252,7 @@ fn blend(asked: &Asked, plan: &Plan, order: &Order) -> Option<Blend> {
     let content = Content { ethanol: share, extras };
     let ron: Vec<Option<f64>> = problem.offers.iter().map(|offer| offer.ron).collect();
     let mon: Vec<Option<f64>> = asked.fuels.iter().map(|fuel| fuel.mon).collect();
-    Some(Blend {
+    Some(BlendAnswer {
         level: order.worst.level,
         share,
         extras,
@@ -266,7 +266,7 @@ fn blend(asked: &Asked, plan: &Plan, order: &Order) -> Option<Blend> {
 
 /// What there is beside petrol and ethanol after the pours. Each kind mixes as ethanol
 /// does, so its worst cases are found in the same way.
-fn extras_after(asked: &Asked, order: &Order) -> Extras {
+fn extras_after(asked: &FillAsked, order: &Order) -> Extras {
     let fuels = || asked.fuels.iter().map(|fuel| fuel.content.extras);
     if asked.tank_extras.is_none() && fuels().all(|it| it.is_none()) {
         return Extras::default();
@@ -282,7 +282,7 @@ fn extras_after(asked: &Asked, order: &Order) -> Extras {
 }
 
 /// The strongest fuel against the weakest.
-fn break_even(asked: &Asked) -> Option<(usize, usize, UnitPrice)> {
+fn break_even(asked: &FillAsked) -> Option<(usize, usize, UnitPrice)> {
     let share = |index: &usize| asked.problem.offers[*index].share.expected().fraction();
     let indices = 0..asked.fuels.len();
     let strongest = indices.clone().max_by(|a, b| share(a).total_cmp(&share(b)))?;

@@ -3,10 +3,10 @@
 //! The aim is a promise, and how full the tank gets is a wish: where both cannot be had,
 //! the plan keeps the aim, unless the person says otherwise.
 
-use super::reading::Asked;
+use super::reading::FillAsked;
 use crate::fill::{
-    Aim, BurnDown, Impossible, NoRobustPlan, Objective, Obstacle, Offer, Order, Plan, Problem,
-    Solution, Stop, economics,
+    Aim, BurnDown, FillImpossible, FillObjective, FillPlan, NoRobustPlan, Obstacle, Offer, Order,
+    Problem, Solution, StopRule, economics,
 };
 use crate::fuel::{HydrocarbonBase, Mixture};
 use crate::quantity::notation::VolumeUnit;
@@ -26,18 +26,18 @@ pub enum Promise {
 
 /// Why the aim is not met, and what helps.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Plight {
+pub struct Infeasible {
     /// The obstacle and the ways out.
-    pub impossible: Impossible,
+    pub impossible: FillImpossible,
     /// How far to drive until the tank is down to where the aim can be reached.
     pub burn_distance: Option<Length>,
 }
 
 /// A wish that gives way to the aim.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Wish {
+pub enum YieldingWish {
     /// To fill as far as this stop rule says.
-    Level(Stop),
+    Level(StopRule),
     /// To use all there is of the fuel with this index.
     UseAll(usize),
 }
@@ -46,9 +46,9 @@ pub enum Wish {
 #[derive(Clone, Debug, PartialEq)]
 pub struct GivenUp {
     /// The wishes.
-    pub wishes: Vec<Wish>,
+    pub wishes: Vec<YieldingWish>,
     /// The plan that comes closest to the aim with all of them.
-    pub otherwise: Plan,
+    pub otherwise: FillPlan,
 }
 
 /// In what the plan misses the aim.
@@ -64,10 +64,10 @@ pub enum Miss {
 pub(crate) struct Chosen {
     /// What was asked, less what gave way.
     pub(crate) problem: Problem,
-    pub(crate) plan: Plan,
+    pub(crate) plan: FillPlan,
     pub(crate) order: Order,
     pub(crate) promise: Option<Promise>,
-    pub(crate) plight: Option<Plight>,
+    pub(crate) plight: Option<Infeasible>,
     pub(crate) given_up: Option<GivenUp>,
 }
 
@@ -79,7 +79,7 @@ const HALF_A_POINT: f64 = 0.005;
 const AT_THE_EDGE: f64 = 0.0005;
 
 /// Whether the expected share of a plan is what was aimed at.
-pub(crate) fn hits(aim: Aim, plan: &Plan) -> bool {
+pub(crate) fn hits(aim: Aim, plan: &FillPlan) -> bool {
     let slack = if aim.low() == aim.high() { HALF_A_POINT } else { AT_THE_EDGE };
     plan.share.is_none_or(|share| {
         let share = share.fraction();
@@ -88,7 +88,7 @@ pub(crate) fn hits(aim: Aim, plan: &Plan) -> bool {
 }
 
 /// Chooses the plan.
-pub(crate) fn choose(asked: &Asked) -> Chosen {
+pub(crate) fn choose(asked: &FillAsked) -> Chosen {
     let problem = asked.problem.clone();
     if asked.as_poured {
         let plan = problem.after(&poured(&problem));
@@ -115,19 +115,19 @@ pub(crate) fn choose(asked: &Asked) -> Chosen {
     }
     let order = best_order(&problem, &plan);
     let burn_distance = impossible.burn_down.as_ref().and_then(|burn| distance(asked, burn));
-    let plight = Some(Plight { impossible: *impossible, burn_distance });
+    let plight = Some(Infeasible { impossible: *impossible, burn_distance });
     Chosen { problem, plan, order, promise: None, plight, given_up: None }
 }
 
 /// The best way to carry a plan out.
-fn best_order(problem: &Problem, plan: &Plan) -> Order {
+fn best_order(problem: &Problem, plan: &FillPlan) -> Order {
     // At least the order with fixed litres is always there.
     let order = problem.orders(plan).into_iter().next();
     order.unwrap_or_else(|| problem.fixed_order(plan))
 }
 
 /// A problem that has a plan which keeps the aim, with the plan that is safest.
-fn keeping(problem: Problem, plan: Plan) -> Chosen {
+fn keeping(problem: Problem, plan: FillPlan) -> Chosen {
     let (plight, given_up) = (None, None);
     if problem.aim.low() == problem.aim.high() {
         let order = best_order(&problem, &plan);
@@ -155,7 +155,7 @@ fn keeping(problem: Problem, plan: Plan) -> Chosen {
 }
 
 /// The plan for the middle of a window, which is furthest from both of its ends.
-fn in_the_middle(problem: &Problem) -> Option<Plan> {
+fn in_the_middle(problem: &Problem) -> Option<FillPlan> {
     let aim = Aim::share(problem.aim.middle());
     match (Problem { aim, ..problem.clone() }).solve() {
         Solution::Plan(plan) => Some(plan),
@@ -165,22 +165,22 @@ fn in_the_middle(problem: &Problem) -> Option<Plan> {
 
 /// The fill without the wishes that stand against the aim, as few of them as possible,
 /// and its plan; `None` where that does not help either.
-fn less_wished(problem: &Problem) -> Option<(Vec<Wish>, Chosen)> {
+fn less_wished(problem: &Problem) -> Option<(Vec<YieldingWish>, Chosen)> {
     let level = |problem: &Problem| {
         let (stop, room) = (problem.stop, problem.room()?);
         let less = Problem {
-            stop: Stop::AtMost(room),
-            objective: Objective::MostVolume,
+            stop: StopRule::AtMost(room),
+            objective: FillObjective::MostVolume,
             ..problem.clone()
         };
-        Some((vec![Wish::Level(stop)], less))
+        Some((vec![YieldingWish::Level(stop)], less))
     };
     let all_of_it = |problem: &Problem| {
         let mut less = problem.clone();
         let mut wishes = Vec::new();
         for (index, offer) in less.offers.iter_mut().enumerate().filter(|it| it.1.use_all) {
             offer.use_all = false;
-            wishes.push(Wish::UseAll(index));
+            wishes.push(YieldingWish::UseAll(index));
         }
         (!wishes.is_empty()).then_some((wishes, less))
     };
@@ -201,7 +201,7 @@ fn less_wished(problem: &Problem) -> Option<(Vec<Wish>, Chosen)> {
 
 /// The tank as it is, where that is what was aimed at within what rounding leaves: then
 /// there is nothing to do, whatever was wished.
-fn as_it_is(problem: &Problem) -> Option<(Vec<Wish>, Chosen)> {
+fn as_it_is(problem: &Problem) -> Option<(Vec<YieldingWish>, Chosen)> {
     let plan = problem.after(&poured(problem));
     let is_there = plan.share.is_some() && hits(problem.aim, &plan);
     if !is_there || problem.ron_min.is_some_and(|least| plan.ron < Some(least)) {
@@ -209,8 +209,8 @@ fn as_it_is(problem: &Problem) -> Option<(Vec<Wish>, Chosen)> {
     }
     let unused = |it: &(usize, &Offer)| it.1.use_all && it.1.limit != Some(it.1.poured);
     let unused = problem.offers.iter().enumerate().filter(unused);
-    let wishes = problem.room().map(|_| Wish::Level(problem.stop)).into_iter();
-    let wishes = wishes.chain(unused.map(|(fuel, _)| Wish::UseAll(fuel))).collect();
+    let wishes = problem.room().map(|_| YieldingWish::Level(problem.stop)).into_iter();
+    let wishes = wishes.chain(unused.map(|(fuel, _)| YieldingWish::UseAll(fuel))).collect();
     let order = problem.fixed_order(&plan);
     let problem = problem.clone();
     let (promise, plight, given_up) = (Some(Promise::Expected), None, None);
@@ -218,11 +218,11 @@ fn as_it_is(problem: &Problem) -> Option<(Vec<Wish>, Chosen)> {
 }
 
 /// Whether a plan misses a single share by next to nothing.
-fn is_near_enough(problem: &Problem, plan: &Plan) -> bool {
+fn is_near_enough(problem: &Problem, plan: &FillPlan) -> bool {
     let wanted = match problem.stop {
-        Stop::Brim => problem.tank.capacity,
-        Stop::Level(level) => level,
-        Stop::AtMost(_) | Stop::Budget(_) | Stop::Least => return false,
+        StopRule::Brim => problem.tank.capacity,
+        StopRule::Level(level) => level,
+        StopRule::AtMost(_) | StopRule::Budget(_) | StopRule::Least => return false,
     };
     (in_litres(plan.level) - in_litres(wanted)).abs() < 1e-6
         && problem.aim.low() == problem.aim.high()
@@ -239,20 +239,20 @@ pub(crate) fn poured(problem: &Problem) -> Vec<Volume> {
     problem.offers.iter().map(|offer| offer.poured).collect()
 }
 
-fn distance(asked: &Asked, burn: &BurnDown) -> Option<Length> {
+fn distance(asked: &FillAsked, burn: &BurnDown) -> Option<Length> {
     let present = tank_mixture(asked)?;
     let share_burned = in_litres(burn.away) / in_litres(present.volume());
     economics::range(&(present * share_burned), asked.consumption?, &reference(asked))
 }
 
 /// What is in the tank, with what was already poured.
-fn tank_mixture(asked: &Asked) -> Option<Mixture> {
+fn tank_mixture(asked: &FillAsked) -> Option<Mixture> {
     let all = asked.present() + asked.mixture_of(&poured(&asked.problem));
     (in_litres(all.volume()) > 0.0).then_some(all)
 }
 
 /// One litre of the reference fuel.
-pub(crate) fn reference(asked: &Asked) -> Mixture {
+pub(crate) fn reference(asked: &FillAsked) -> Mixture {
     let litre = VolumeUnit::Litre.quantity(1.0);
     Mixture::splash(litre, asked.reference, &HydrocarbonBase::default())
 }

@@ -7,6 +7,6 @@ mod reading;
 mod refusal;
 mod workings;
 
-pub use answer::{Answer, Blend, Step};
-pub use choice::{GivenUp, Miss, Plight, Promise, Wish};
-pub use reading::{Asked, Interpretation, interpret};
+pub use answer::{BlendAnswer, FillAnswer, FillStep};
+pub use choice::{GivenUp, Infeasible, Miss, Promise, YieldingWish};
+pub use reading::{FillAsked, FillReading, interpret};

@@ -1,11 +1,13 @@
 //! From typed texts to the fill they describe. All input is checked here, once.
 
 use super::refusal::say;
-use crate::answers::field_error::Complaint;
-use crate::answers::reading::{ContentsFields, ContentsTexts, Fuel, Known, LevelFields, Reader};
+use crate::answers::field_error::FieldError;
+use crate::answers::reading::{
+    ContentsFields, ContentsTexts, FuelRead, Known, LevelFields, Reader,
+};
 use crate::calibration::{Calibration, FluidState};
-use crate::document::{AimForm, Document, Field, FillForm, FuelPart, StartForm, StopForm};
-use crate::fill::{Aim, Offer, Problem, Stop, Tank};
+use crate::document::{AimForm, Document, Field, FillForm, FuelPart, StartForm, StopRuleForm};
+use crate::fill::{Aim, Offer, Problem, StopRule, Tank};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture, MolarDensity};
 use crate::quantity::notation::{Consumption, Printer, VolumeUnit, parse_share};
 use crate::quantity::{Band, Share, Volume};
@@ -16,11 +18,11 @@ const LEVEL_FIELDS: LevelFields = LevelFields { level: Field::Level, error: Fiel
 
 /// The fill that the texts describe.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Asked {
+pub struct FillAsked {
     /// The fill.
     pub problem: Problem,
     /// The fuels on offer, in the order of the problem's offers.
-    pub fuels: Vec<Fuel>,
+    pub fuels: Vec<FuelRead>,
     /// What is in the tank beside petrol and ethanol.
     pub tank_extras: Extras,
     /// The motor octane number of what is in the tank.
@@ -47,7 +49,7 @@ pub struct Asked {
     pub pump_step: Option<Volume>,
 }
 
-impl Asked {
+impl FillAsked {
     /// What is in the tank, as expected.
     pub(crate) fn present(&self) -> Mixture {
         let tank = &self.problem.tank;
@@ -67,11 +69,11 @@ impl Asked {
 
 /// What the texts mean, and what is wrong with them.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Interpretation {
+pub struct FillReading {
     /// The fill, when enough of it is understood.
-    pub asked: Option<Asked>,
+    pub asked: Option<FillAsked>,
     /// What is wrong, in the order of the fields.
-    pub complaints: Vec<Complaint>,
+    pub complaints: Vec<FieldError>,
 }
 
 /// What a fill starts from.
@@ -85,18 +87,14 @@ struct Start {
 /// Reads the document's texts.
 ///
 /// `log` is what the log tells of the tank, for a fill that starts from there.
-pub fn interpret(
-    document: &Document,
-    log: Option<&Estimator>,
-    printer: &Printer,
-) -> Interpretation {
+pub fn interpret(document: &Document, log: Option<&Estimator>, printer: &Printer) -> FillReading {
     let mut reader = Reader::of_money(printer, &document.settings);
     let asked = reader.asked(document, log);
-    Interpretation { asked, complaints: reader.complaints }
+    FillReading { asked, complaints: reader.complaints }
 }
 
 impl Reader<'_> {
-    fn asked(&mut self, document: &Document, log: Option<&Estimator>) -> Option<Asked> {
+    fn asked(&mut self, document: &Document, log: Option<&Estimator>) -> Option<FillAsked> {
         let (car, fill) = (&document.here.car, &document.here.fill);
         let known = self.car(car);
         let (capacity, consumption) = (known.capacity, known.consumption);
@@ -131,7 +129,7 @@ impl Reader<'_> {
             tank.level = level_by_click(&tank, &offers);
         }
         let is_empty = tank.level.expected() <= tank.capacity * 0.0;
-        if is_empty && stop == Stop::Least && fill.aim != AimForm::AsPoured {
+        if is_empty && stop == StopRule::Least && fill.aim != AimForm::AsPoured {
             self.complain(
                 Field::Stop,
                 "An empty tank has no blend to change: choose how much to fill.",
@@ -152,7 +150,7 @@ impl Reader<'_> {
             meter_error: DISPENSER_ERROR.value,
         };
         match problem.checked() {
-            Ok(problem) => Some(Asked {
+            Ok(problem) => Some(FillAsked {
                 problem,
                 fuels,
                 tank_extras: extras,
@@ -271,27 +269,27 @@ impl Reader<'_> {
         }
     }
 
-    fn stop(&mut self, fill: &FillForm, known: &Known) -> Option<Stop> {
+    fn stop(&mut self, fill: &FillForm, known: &Known) -> Option<StopRule> {
         if fill.aim == AimForm::AsPoured {
-            return Some(Stop::Least);
+            return Some(StopRule::Least);
         }
         match fill.stop {
-            StopForm::Brim => Some(Stop::Brim),
-            StopForm::Least => Some(Stop::Least),
-            StopForm::Level => {
+            StopRuleForm::Brim => Some(StopRule::Brim),
+            StopRuleForm::Least => Some(StopRule::Least),
+            StopRuleForm::Level => {
                 let level = self.level_wanted(Field::StopLevel, &fill.stop_level, known);
                 self.required(Field::StopLevel, level, "Give the level to stop at, such as 3/4.")
-                    .map(Stop::Level)
+                    .map(StopRule::Level)
             }
-            StopForm::AtMost => {
+            StopRuleForm::AtMost => {
                 let most = self.volume(Field::StopVolume, &fill.stop_volume, known.capacity);
                 self.required(Field::StopVolume, most, "Give the volume to stop after.")
-                    .map(Stop::AtMost)
+                    .map(StopRule::AtMost)
             }
-            StopForm::Budget => {
+            StopRuleForm::Budget => {
                 let money = self.money(Field::StopMoney, &fill.stop_money);
                 self.required(Field::StopMoney, money, "Give the sum of money to stop after.")
-                    .map(Stop::Budget)
+                    .map(StopRule::Budget)
             }
         }
     }
@@ -301,7 +299,7 @@ impl Reader<'_> {
 /// `octane` tells that of a fuel by its place, or that the fuel does not count.
 pub(crate) fn octane_missing(
     tank: &Tank,
-    fuels: &[Fuel],
+    fuels: &[FuelRead],
     octane: impl Fn(usize) -> Option<Option<f64>>,
 ) -> Vec<Field> {
     let of_tank = tank.ron.is_none() && tank.level.expected() > Volume::default();

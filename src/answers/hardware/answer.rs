@@ -2,7 +2,7 @@
 
 use super::crossed::CrossedLimit;
 use super::engine::SetLimit;
-use super::reading::{HardwareAsked, WorkshopReading};
+use super::reading::{HardwareAsked, HardwareReading};
 use crate::hardware::{
     AtShare, FluidEffect, Headroom, LargestShare, Load, LoadPoint, PartOf, PartOverSpeed,
     Requirement,
@@ -11,7 +11,7 @@ use crate::quantity::{AngularVelocity, Band, CrankPower, MassRate, Share};
 
 /// How a part stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Standing {
+pub enum PartStanding {
     /// It has the reserve that is wanted, and stays within its limit at worst.
     Enough,
     /// It stays within its limit as expected, but has less than the reserve wanted
@@ -23,7 +23,7 @@ pub enum Standing {
     NoFigure,
 }
 
-impl Standing {
+impl PartStanding {
     /// How a part stands with a reserve, of which so much is wanted.
     fn of(reserve: Option<Band<f64>>, wanted: f64) -> Self {
         match reserve {
@@ -48,7 +48,7 @@ pub struct PartAnswer {
     /// any. It decides nothing.
     pub with_fluid: Option<PartOverSpeed>,
     /// How it stands, without injection fluid.
-    pub standing: Standing,
+    pub standing: PartStanding,
     /// The power that it supports: that of the whole curve, grown until the part is
     /// at its limit somewhere.
     pub power: Option<Band<CrankPower>>,
@@ -90,7 +90,7 @@ pub struct HardwareAnswer {
     /// The parts, judged.
     pub parts: Vec<PartAnswer>,
     /// How the fuel system stands: as its weakest part. Nothing without a part.
-    pub standing: Option<Standing>,
+    pub standing: Option<PartStanding>,
     /// The part that gives first, by its place among the parts.
     pub first: Option<usize>,
     /// What is left of every part over all ethanol shares.
@@ -114,7 +114,7 @@ impl HardwareAnswer {
     }
 
     /// Works out the answer; nothing while too little is understood.
-    pub fn of(reading: &WorkshopReading) -> Option<Self> {
+    pub fn of(reading: &HardwareReading) -> Option<Self> {
         let asked = reading.asked.clone()?;
         let (system, load) = (&asked.parts.system, &asked.load);
         let blends = asked.blends();
@@ -194,11 +194,12 @@ impl HardwareAnswer {
     /// How it all stands, fuel system and limits together: nothing holds where a limit
     /// is crossed, whatever the fuel system does. Nothing without a part, as long as no
     /// limit is crossed.
-    pub fn overall(&self) -> Option<Standing> {
-        let of_limit =
-            |it: &CrossedLimit| if it.is_expected { Standing::Short } else { Standing::Tight };
+    pub fn overall(&self) -> Option<PartStanding> {
+        let of_limit = |it: &CrossedLimit| {
+            if it.is_expected { PartStanding::Short } else { PartStanding::Tight }
+        };
         match (self.standing, self.crossed.iter().map(of_limit).max()) {
-            (_, Some(Standing::Short)) => Some(Standing::Short),
+            (_, Some(PartStanding::Short)) => Some(PartStanding::Short),
             (Some(fuel), Some(limit)) => Some(fuel.max(limit)),
             (fuel, limit) => fuel.or(limit),
         }
@@ -235,7 +236,7 @@ fn part(
     PartAnswer {
         part: over_speed.part,
         forms,
-        standing: Standing::of(reserve, asked.engine.reserve),
+        standing: PartStanding::of(reserve, asked.engine.reserve),
         power: reserve
             .map(|reserve| reserve.map(|it| CrankPower::new(peak.get() * (1.0 + it).max(0.0)))),
         largest_share,

@@ -1,7 +1,7 @@
 //! The limits that the load crosses, and which of them comes first.
 
 use super::engine::SetLimit;
-use super::reading::WorkshopReading;
+use super::reading::HardwareReading;
 use crate::hardware::Headroom;
 use crate::quantity::{AngularVelocity, Band, MassRate};
 
@@ -21,7 +21,7 @@ impl CrossedLimit {
     /// worst, and of these the one at the lowest speed first, since an engine that is
     /// driven up meets it first.
     pub(super) fn all(
-        reading: &WorkshopReading,
+        reading: &HardwareReading,
         target: usize,
         speeds: &[AngularVelocity],
         headroom: &Headroom,

@@ -1,9 +1,11 @@
 //! Power curves, from the texts.
 
 use super::engine::SetLimit;
-use super::texts::{Texts, WorkshopReader};
+use super::texts::{HardwareReader, Texts};
 use crate::answers::hardware::curve_table::{ColumnChoice, CurveTable, CurveTableError, ValueIs};
-use crate::document::{ColumnForm, CurveForm, CurvePart, Field, Place, Slot, ValueUnit, Workshop};
+use crate::document::{
+    ColumnForm, CurveForm, CurvePart, Field, HardwareField, HardwareForm, MeasuredAt, ValueUnit,
+};
 use crate::power::{
     AirCorrection, AmbientAir, Crossing, CurvePoint, DrivelineLoss, PowerCurve, is_in_usual_range,
 };
@@ -37,7 +39,7 @@ pub struct CurveRead {
     /// Its name.
     pub name: String,
     /// Where it was measured.
-    pub place: Place,
+    pub place: MeasuredAt,
     /// The calibration that was selected.
     pub calibration: Option<u32>,
     /// The blend that was in the tank.
@@ -62,7 +64,7 @@ impl CurveRead {
     /// there, a band where only the wheels were measured.
     pub fn crank(&self, expected: CrankPower) -> Band<CrankPower> {
         match (self.place, self.loss) {
-            (Place::Wheel, Some(loss)) => loss.crank(measured_at_wheel(expected, loss)),
+            (MeasuredAt::Wheel, Some(loss)) => loss.crank(measured_at_wheel(expected, loss)),
             _ => Band::exact(expected),
         }
     }
@@ -71,8 +73,8 @@ impl CurveRead {
     pub fn wheel(&self, crank: CrankPower) -> Option<Band<WheelPower>> {
         let loss = self.loss?;
         Some(match self.place {
-            Place::Crank => loss.wheel(crank),
-            Place::Wheel => Band::exact(measured_at_wheel(crank, loss)),
+            MeasuredAt::Crank => loss.wheel(crank),
+            MeasuredAt::Wheel => Band::exact(measured_at_wheel(crank, loss)),
         })
     }
 }
@@ -123,10 +125,10 @@ impl CurveForm {
     }
 }
 
-impl WorkshopReader<'_> {
+impl HardwareReader<'_> {
     pub(super) fn curves(
         &mut self,
-        workshop: &Workshop,
+        workshop: &HardwareForm,
         loss: Option<DrivelineLoss>,
         limits: &[(u32, SetLimit)],
     ) -> Vec<CurveRead> {
@@ -168,8 +170,10 @@ impl WorkshopReader<'_> {
             self.reader.complain(field(CurvePart::Table), bad);
         }
         let wheel_to_crank = match (form.place, loss) {
-            (Place::Crank, _) => Some(1.0),
-            (Place::Wheel, loss) => loss.map(|it| 1.0 / (1.0 - it.share_of_crank().expected())),
+            (MeasuredAt::Crank, _) => Some(1.0),
+            (MeasuredAt::Wheel, loss) => {
+                loss.map(|it| 1.0 / (1.0 - it.share_of_crank().expected()))
+            }
         };
         let carried = taken_off.map_or(1.0, |it| it.factor);
         let at_crank = wheel_to_crank.filter(|_| !table.rows.is_empty()).and_then(|factor| {
@@ -207,28 +211,32 @@ impl WorkshopReader<'_> {
     fn corrections(&mut self, form: &CurveForm) -> Option<(Option<Corrected>, Option<Corrected>)> {
         let place = |slot| Field::Curve(form.id, CurvePart::Air(slot));
         let texts = Texts { fields: &form.air, field: &place };
-        let temperature = self.quantity(&texts, Slot::AirTemperature, &TEMPERATURE);
-        let pressure = self.quantity(&texts, Slot::AirPressure, &AIR_PRESSURE);
-        let humidity = self.fraction(&texts, Slot::Humidity, 0.0..=1.0);
+        let temperature = self.quantity(&texts, HardwareField::AirTemperature, &TEMPERATURE);
+        let pressure = self.quantity(&texts, HardwareField::AirPressure, &AIR_PRESSURE);
+        let humidity = self.fraction(&texts, HardwareField::Humidity, 0.0..=1.0);
         if form.given == AirCorrection::None && form.correction == AirCorrection::None {
             return Some((None, None));
         }
         let temperature = self.needed(
             &texts,
-            Slot::AirTemperature,
+            HardwareField::AirTemperature,
             temperature,
             "Give the temperature of the air that the engine drew in.",
         );
         let pressure = self.needed(
             &texts,
-            Slot::AirPressure,
+            HardwareField::AirPressure,
             pressure,
             "Give the pressure of the air around, as a barometer shows it there.",
         );
-        let humidity =
-            self.needed(&texts, Slot::Humidity, humidity, "Give the relative humidity: 50 %, say.");
+        let humidity = self.needed(
+            &texts,
+            HardwareField::Humidity,
+            humidity,
+            "Give the relative humidity: 50 %, say.",
+        );
         let air = AmbientAir::new(temperature?, pressure?, humidity?);
-        let air = self.reader.take(place(Slot::AirTemperature), air)?;
+        let air = self.reader.take(place(HardwareField::AirTemperature), air)?;
         let by = |rule: AirCorrection| {
             (rule != AirCorrection::None).then(|| Corrected {
                 rule,

@@ -2,9 +2,11 @@
 
 use uom::si::angular_velocity::revolution_per_minute;
 
-use super::texts::{Texts, WorkshopReader};
+use super::texts::{HardwareReader, Texts};
 use crate::answers::reading::{Optional, ShareOf};
-use crate::document::{BlendForm, Field, Mark, PartForm, PartKind, Place, Slot, Workshop};
+use crate::document::{
+    BlendForm, Field, HardwareField, HardwareForm, Mark, MeasuredAt, PartForm, PartKind,
+};
 use crate::fuel::Content;
 use crate::hardware::{AirRoute, BrakeSpecificFuelConsumption, Demand, FuelProperties, PowerRoute};
 use crate::power::{DrivelineLoss, Limit, LimitOf};
@@ -88,39 +90,51 @@ pub enum SetLimit {
     Air(MassRate),
 }
 
-impl WorkshopReader<'_> {
-    pub(super) fn engine(&mut self, workshop: &Workshop) -> Option<Engine> {
+impl HardwareReader<'_> {
+    pub(super) fn engine(&mut self, workshop: &HardwareForm) -> Option<Engine> {
         let texts = Texts { fields: &workshop.engine, field: &Field::Engine };
-        let consumption = self.quantity(&texts, Slot::SpecificConsumption, &SPECIFIC_CONSUMPTION);
+        let consumption =
+            self.quantity(&texts, HardwareField::SpecificConsumption, &SPECIFIC_CONSUMPTION);
         let consumption = self.needed(
             &texts,
-            Slot::SpecificConsumption,
+            HardwareField::SpecificConsumption,
             consumption,
             "Give the fuel that a unit of work takes at full load: 330 g/kWh, say.",
         );
-        let doubt = self.fraction(&texts, Slot::ConsumptionError, 0.0..=0.5);
-        let doubt = self.usual(&texts, Slot::ConsumptionError, doubt, USUAL_DOUBT, "± 8 %");
-        let reference = self.text(&texts, Slot::ConsumptionFuel, |text, _| parse_share(text));
+        let doubt = self.fraction(&texts, HardwareField::ConsumptionError, 0.0..=0.5);
+        let doubt =
+            self.usual(&texts, HardwareField::ConsumptionError, doubt, USUAL_DOUBT, "± 8 %");
         let reference =
-            self.usual(&texts, Slot::ConsumptionFuel, reference, Share::ZERO, "petrol, E0");
-        let gain = self.fraction(&texts, Slot::EfficiencyGain, 0.0..=LARGEST_GAIN);
-        let gain = self.usual(&texts, Slot::EfficiencyGain, gain, 0.0, "no gain");
-        let lambda = self.text(&texts, Slot::Lambda, parse_lambda);
-        let lambda =
-            self.needed(&texts, Slot::Lambda, lambda, "Give lambda at full load: 0.82, say.");
-        let boost = self.quantity(&texts, Slot::Boost, &BOOST);
-        let ambient = self.quantity(&texts, Slot::AmbientPressure, &AIR_PRESSURE);
+            self.text(&texts, HardwareField::ConsumptionFuel, |text, _| parse_share(text));
+        let reference = self.usual(
+            &texts,
+            HardwareField::ConsumptionFuel,
+            reference,
+            Share::ZERO,
+            "petrol, E0",
+        );
+        let gain = self.fraction(&texts, HardwareField::EfficiencyGain, 0.0..=LARGEST_GAIN);
+        let gain = self.usual(&texts, HardwareField::EfficiencyGain, gain, 0.0, "no gain");
+        let lambda = self.text(&texts, HardwareField::Lambda, parse_lambda);
+        let lambda = self.needed(
+            &texts,
+            HardwareField::Lambda,
+            lambda,
+            "Give lambda at full load: 0.82, say.",
+        );
+        let boost = self.quantity(&texts, HardwareField::Boost, &BOOST);
+        let ambient = self.quantity(&texts, HardwareField::AmbientPressure, &AIR_PRESSURE);
         let standard = AbsolutePressure::standard_atmosphere();
         let shown = self.reader.printer.air_pressure(standard);
-        let ambient = self.usual(&texts, Slot::AmbientPressure, ambient, standard, shown);
-        let displacement = self.quantity(&texts, Slot::Displacement, &LITRES);
-        let cylinders = self.count(&texts, Slot::Cylinders, 16);
-        let efficiency = self.fraction(&texts, Slot::VolumetricEfficiency, 0.3..=1.5);
-        let temperature = self.quantity(&texts, Slot::ManifoldTemperature, &TEMPERATURE);
-        let port_share = self.fraction(&texts, Slot::PortShare, 0.0..=1.0);
+        let ambient = self.usual(&texts, HardwareField::AmbientPressure, ambient, standard, shown);
+        let displacement = self.quantity(&texts, HardwareField::Displacement, &LITRES);
+        let cylinders = self.count(&texts, HardwareField::Cylinders, 16);
+        let efficiency = self.fraction(&texts, HardwareField::VolumetricEfficiency, 0.3..=1.5);
+        let temperature = self.quantity(&texts, HardwareField::ManifoldTemperature, &TEMPERATURE);
+        let port_share = self.fraction(&texts, HardwareField::PortShare, 0.0..=1.0);
         let port_share = self.port_share(&texts, workshop, port_share);
-        let reserve = self.fraction(&texts, Slot::Reserve, 0.0..=1.0);
-        let reserve = self.usual(&texts, Slot::Reserve, reserve, USUAL_RESERVE, "10 %");
+        let reserve = self.fraction(&texts, HardwareField::Reserve, 0.0..=1.0);
+        let reserve = self.usual(&texts, HardwareField::Reserve, reserve, USUAL_RESERVE, "10 %");
         let reference = reference?;
         let breathing = match (displacement?, efficiency?, temperature?) {
             (Some(displacement), Some(volumetric_efficiency), Some(temperature)) => {
@@ -156,7 +170,7 @@ impl WorkshopReader<'_> {
     fn port_share(
         &mut self,
         texts: &Texts<'_>,
-        workshop: &Workshop,
+        workshop: &HardwareForm,
         given: Optional<f64>,
     ) -> Option<f64> {
         let has = |kinds: &[PartKind]| {
@@ -168,7 +182,7 @@ impl WorkshopReader<'_> {
         if has_port && has_direct {
             self.needed(
                 texts,
-                Slot::PortShare,
+                HardwareField::PortShare,
                 given,
                 "Give the share of the fuel that goes through the port injectors.",
             )
@@ -179,16 +193,16 @@ impl WorkshopReader<'_> {
 
     /// The loss between crank and wheels. It has to be given where a curve was
     /// measured at the wheels.
-    pub(super) fn driveline_loss(&mut self, workshop: &Workshop) -> Option<DrivelineLoss> {
+    pub(super) fn driveline_loss(&mut self, workshop: &HardwareForm) -> Option<DrivelineLoss> {
         let texts = Texts { fields: &workshop.engine, field: &Field::Engine };
-        let given = self.fraction(&texts, Slot::DrivelineLoss, 0.0..=0.4);
-        let range = self.fraction_range(&texts, Slot::DrivelineLossRange, 0.0, 0.4);
+        let given = self.fraction(&texts, HardwareField::DrivelineLoss, 0.0..=0.4);
+        let range = self.fraction_range(&texts, HardwareField::DrivelineLossRange, 0.0, 0.4);
         let (given, range) = (given?, range?);
         let band = match (given, range) {
             (None, None) => {
-                if workshop.curves.iter().any(|curve| curve.place == Place::Wheel) {
+                if workshop.curves.iter().any(|curve| curve.place == MeasuredAt::Wheel) {
                     self.reader.ask_for(
-                        Field::Engine(Slot::DrivelineLoss),
+                        Field::Engine(HardwareField::DrivelineLoss),
                         "Give the loss between crank and wheels as a share of crank power: a curve \
                          is measured at the wheels.",
                     );
@@ -198,7 +212,7 @@ impl WorkshopReader<'_> {
             (Some(given), None) => {
                 let (low, high) = ((given - LOSS_DOUBT).max(0.0), (given + LOSS_DOUBT).min(0.4));
                 let shown = format!("{:.0} to {:.0} %", low * 100.0, high * 100.0);
-                let slot = Slot::DrivelineLossRange;
+                let slot = HardwareField::DrivelineLossRange;
                 return self
                     .usual(&texts, slot, Some(None), Band::new(low, given, high), shown)?
                     .ok()
@@ -210,21 +224,25 @@ impl WorkshopReader<'_> {
         };
         let Ok(band) = band else {
             self.reader.complain(
-                Field::Engine(Slot::DrivelineLossRange),
+                Field::Engine(HardwareField::DrivelineLossRange),
                 "The loss lies outside what it may be. Correct one of them.",
             );
             return None;
         };
-        self.reader.take(Field::Engine(Slot::DrivelineLoss), DrivelineLoss::of_crank(band))
+        self.reader.take(Field::Engine(HardwareField::DrivelineLoss), DrivelineLoss::of_crank(band))
     }
 
     /// The blend that is judged. `tank` is what the log says is in there.
-    pub(super) fn blend(&mut self, workshop: &Workshop, tank: Option<Content>) -> Option<Content> {
+    pub(super) fn blend(
+        &mut self,
+        workshop: &HardwareForm,
+        tank: Option<Content>,
+    ) -> Option<Content> {
         match workshop.blend {
             BlendForm::Tank => {
                 if tank.is_none() {
                     self.reader.ask_for(
-                        Field::Engine(Slot::BlendShare),
+                        Field::Engine(HardwareField::BlendShare),
                         "The log does not say what is in the tank: record it under Tank, or type \
                          the blend here.",
                     );
@@ -234,8 +252,8 @@ impl WorkshopReader<'_> {
             BlendForm::Typed => {
                 let text = |slot| workshop.engine.get(slot).map_or("", |entry| &entry.text);
                 let share = self.reader.share(
-                    (Field::Engine(Slot::BlendShare), text(Slot::BlendShare)),
-                    (Field::Engine(Slot::BlendRange), text(Slot::BlendRange)),
+                    (Field::Engine(HardwareField::BlendShare), text(HardwareField::BlendShare)),
+                    (Field::Engine(HardwareField::BlendRange), text(HardwareField::BlendRange)),
                     ShareOf::Supposed,
                     "Give the blend to reckon with: E30, or a range.",
                 );
@@ -245,7 +263,7 @@ impl WorkshopReader<'_> {
     }
 
     /// The limits that people set, each with its form.
-    pub(super) fn limits(&mut self, workshop: &Workshop) -> Vec<(u32, SetLimit)> {
+    pub(super) fn limits(&mut self, workshop: &HardwareForm) -> Vec<(u32, SetLimit)> {
         let parts = workshop.parts.iter().filter(|part| !part.is(Mark::SetAside));
         parts.filter_map(|form| Some((form.id, self.limit_of(form)?))).collect()
     }
@@ -256,29 +274,34 @@ impl WorkshopReader<'_> {
         let missing = "Give the limit, or set it aside.";
         let of = match form.kind {
             PartKind::PowerLimit => {
-                let most = self.quantity(&texts, Slot::LimitPower, &POWER);
-                let most = self.needed(&texts, Slot::LimitPower, most, missing)?;
+                let most = self.quantity(&texts, HardwareField::LimitPower, &POWER);
+                let most = self.needed(&texts, HardwareField::LimitPower, most, missing)?;
                 LimitOf::Power(CrankPower::new(most))
             }
             PartKind::TorqueLimit => {
-                let most = self.quantity(&texts, Slot::LimitTorque, &TORQUE);
-                LimitOf::Torque(self.needed(&texts, Slot::LimitTorque, most, missing)?)
+                let most = self.quantity(&texts, HardwareField::LimitTorque, &TORQUE);
+                LimitOf::Torque(self.needed(&texts, HardwareField::LimitTorque, most, missing)?)
             }
             PartKind::AirLimit => {
-                let most = self.quantity(&texts, Slot::LimitAir, &AIR_FLOW);
-                return Some(SetLimit::Air(self.needed(&texts, Slot::LimitAir, most, missing)?));
+                let most = self.quantity(&texts, HardwareField::LimitAir, &AIR_FLOW);
+                return Some(SetLimit::Air(self.needed(
+                    &texts,
+                    HardwareField::LimitAir,
+                    most,
+                    missing,
+                )?));
             }
             _ => return None,
         };
-        let from = self.quantity(&texts, Slot::FromSpeed, &ENGINE_SPEED)?;
-        let to = self.quantity(&texts, Slot::ToSpeed, &ENGINE_SPEED)?;
+        let from = self.quantity(&texts, HardwareField::FromSpeed, &ENGINE_SPEED)?;
+        let to = self.quantity(&texts, HardwareField::ToSpeed, &ENGINE_SPEED)?;
         let speeds = (from.is_some() || to.is_some()).then(|| {
             let fastest = AngularVelocity::new::<revolution_per_minute>(FASTEST_RPM);
             (from.unwrap_or_default(), to.unwrap_or(fastest))
         });
         if speeds.is_some_and(|(from, to)| from >= to) {
             self.reader.complain(
-                field(Slot::ToSpeed),
+                field(HardwareField::ToSpeed),
                 "The range ends before it begins: give the lower speed first.",
             );
             return None;

@@ -14,14 +14,14 @@ mod texts;
 mod workings;
 
 pub use crate::document::{
-    BlendForm, ColumnForm, CurveForm, Fields, Mark, PartForm, PartKind, Place, Slot, ValueUnit,
-    Workshop,
+    BlendForm, ColumnForm, CurveForm, Fields, HardwareField, HardwareForm, Mark, MeasuredAt,
+    PartForm, PartKind, ValueUnit,
 };
-pub use answer::{AirAnswer, FluidAnswer, HardwareAnswer, PartAnswer, Standing};
+pub use answer::{AirAnswer, FluidAnswer, HardwareAnswer, PartAnswer, PartStanding};
 pub use crossed::CrossedLimit;
 pub use curves::{Corrected, CurveRead};
 pub use engine::{Breathing, Engine, SetLimit};
 pub use parts::Parts;
-pub use reading::{HardwareAsked, WorkshopReading};
+pub use reading::{HardwareAsked, HardwareReading};
 pub use rows::{ByAir, SpeedRow};
 pub use texts::Assumption;

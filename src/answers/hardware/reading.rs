@@ -6,10 +6,10 @@ use uom::si::mass::kilogram;
 use super::curves::CurveRead;
 use super::engine::{Engine, SetLimit};
 use super::parts::Parts;
-use super::texts::{Assumption, Texts, WorkshopReader};
-use crate::answers::field_error::Complaint;
+use super::texts::{Assumption, HardwareReader, Texts};
+use crate::answers::field_error::FieldError;
 use crate::answers::reading::{Optional, Reader};
-use crate::document::{Document, Field, Mark, PartKind, Slot, Workshop};
+use crate::document::{Document, Field, HardwareField, HardwareForm, Mark, PartKind};
 use crate::fuel::{Content, Extras};
 use crate::hardware::{Blend, Load, LoadPoint, MethanolWater, Recipe, Wanted, recipe};
 use crate::power::{CurvePoint, PowerCurve};
@@ -52,7 +52,7 @@ impl HardwareAsked {
 
 /// The workshop as its texts describe it, and what is wrong with them.
 #[derive(Clone, Debug, PartialEq)]
-pub struct WorkshopReading {
+pub struct HardwareReading {
     /// The curves that can be read.
     pub curves: Vec<CurveRead>,
     /// The curve to compare with, by its place among those.
@@ -64,18 +64,18 @@ pub struct WorkshopReading {
     /// What to pour for the injection fluid that is wanted.
     pub mix: Option<Recipe>,
     /// What is wrong.
-    pub complaints: Vec<Complaint>,
+    pub complaints: Vec<FieldError>,
     /// What was taken where nothing was typed.
     pub assumptions: Vec<Assumption>,
 }
 
-impl WorkshopReading {
+impl HardwareReading {
     /// Reads the workshop of the car in use. `tank` is what the log says of the blend
     /// in its tank.
     pub fn of(document: &Document, tank: Option<Content>, printer: &Printer) -> Self {
         let workshop = &document.here.workshop;
         let reader = Reader::new(printer);
-        let mut reader = WorkshopReader { reader, assumptions: Vec::new() };
+        let mut reader = HardwareReader { reader, assumptions: Vec::new() };
         let limits = reader.limits(workshop);
         let loss = reader.driveline_loss(workshop);
         let curves = reader.curves(workshop, loss, &limits);
@@ -107,10 +107,10 @@ impl WorkshopReading {
     }
 }
 
-impl WorkshopReader<'_> {
+impl HardwareReader<'_> {
     fn asked(
         &mut self,
-        workshop: &Workshop,
+        workshop: &HardwareForm,
         curves: &[CurveRead],
         tank: Option<Content>,
         has_parts: bool,
@@ -127,7 +127,7 @@ impl WorkshopReader<'_> {
         let knows_boost = points.iter().all(|point| point.boost.is_some());
         if has_parts && engine.boost.is_none() && !knows_boost {
             self.reader.ask_for(
-                Field::Engine(Slot::Boost),
+                Field::Engine(HardwareField::Boost),
                 "Give the boost at full load, or a curve with a column of boost: what injectors \
                  and pumps give depends on it.",
             );
@@ -148,19 +148,19 @@ impl WorkshopReader<'_> {
     }
 
     /// What to pour for the injection fluid that is wanted; nothing while none is.
-    fn mix(&mut self, workshop: &Workshop) -> Option<Recipe> {
+    fn mix(&mut self, workshop: &HardwareForm) -> Option<Recipe> {
         let texts = Texts { fields: &workshop.mix, field: &Field::Mix };
         if workshop.mix.all_blank() {
             return None;
         }
         let by_mass = workshop.mix_by_mass;
         let wanted = if by_mass {
-            self.text(&texts, Slot::MixAmount, |text, _| {
+            self.text(&texts, HardwareField::MixAmount, |text, _| {
                 let text = text.trim().trim_end_matches("kg");
                 parse_factor(text, 0.01..=999.0).map(|it| Wanted::Mass(Mass::new::<kilogram>(it)))
             })
         } else {
-            self.text(&texts, Slot::MixAmount, |text, units| {
+            self.text(&texts, HardwareField::MixAmount, |text, units| {
                 let field = VolumeField {
                     units,
                     tank: None,
@@ -171,26 +171,27 @@ impl WorkshopReader<'_> {
                 parse_volume(text, &field).map(Wanted::Volume)
             })
         };
-        let wanted = self.needed(&texts, Slot::MixAmount, wanted, "Give how much is wanted.");
-        let strength = self.strength(&texts, Slot::MixStrength, by_mass);
+        let wanted =
+            self.needed(&texts, HardwareField::MixAmount, wanted, "Give how much is wanted.");
+        let strength = self.strength(&texts, HardwareField::MixStrength, by_mass);
         let strength = self.needed(
             &texts,
-            Slot::MixStrength,
+            HardwareField::MixStrength,
             strength,
             "Give the methanol that is wanted: 50 %, say.",
         );
-        let concentrate = self.strength(&texts, Slot::MixConcentrate, by_mass);
+        let concentrate = self.strength(&texts, HardwareField::MixConcentrate, by_mass);
         let neat = MethanolWater::of_mass_share(1.0).ok()?;
         let concentrate =
-            self.usual(&texts, Slot::MixConcentrate, concentrate, neat, "neat methanol");
+            self.usual(&texts, HardwareField::MixConcentrate, concentrate, neat, "neat methanol");
         let made = recipe(wanted?, strength?, concentrate?);
-        self.reader.take(Field::Mix(Slot::MixStrength), made)
+        self.reader.take(Field::Mix(HardwareField::MixStrength), made)
     }
 
     fn strength(
         &mut self,
         texts: &Texts<'_>,
-        slot: Slot,
+        slot: HardwareField,
         by_mass: bool,
     ) -> Optional<MethanolWater> {
         match self.fraction(texts, slot, 0.0..=1.0)? {

@@ -4,14 +4,14 @@ use std::fmt::Display;
 use std::ops::RangeInclusive;
 
 use crate::answers::reading::{Optional, Reader};
-use crate::document::{Field, Fields, Slot};
+use crate::document::{Field, Fields, HardwareField};
 use crate::quantity::notation::Units;
 use crate::quantity::notation::hardware::{InSi, QuantityField, parse_factor, parse_fraction};
 
 /// The texts of one thing, and where each stands on the page.
 pub(super) struct Texts<'a> {
     pub(super) fields: &'a Fields,
-    pub(super) field: &'a dyn Fn(Slot) -> Field,
+    pub(super) field: &'a dyn Fn(HardwareField) -> Field,
 }
 
 /// What was taken where a field was left blank.
@@ -25,17 +25,17 @@ pub struct Assumption {
 
 /// Reads the texts of the workshop, collects what is wrong with them, and notes
 /// what is taken for those that were left blank.
-pub(super) struct WorkshopReader<'a> {
+pub(super) struct HardwareReader<'a> {
     pub(super) reader: Reader<'a>,
     pub(super) assumptions: Vec<Assumption>,
 }
 
-impl WorkshopReader<'_> {
+impl HardwareReader<'_> {
     /// The text of a field by whatever reads it.
     pub(super) fn text<T, E: Display>(
         &mut self,
         texts: &Texts<'_>,
-        slot: Slot,
+        slot: HardwareField,
         read: impl FnOnce(&str, Units) -> Result<T, E>,
     ) -> Optional<T> {
         let Some(entry) = texts.fields.get(slot) else { return Some(None) };
@@ -45,7 +45,7 @@ impl WorkshopReader<'_> {
     pub(super) fn quantity<Q: InSi>(
         &mut self,
         texts: &Texts<'_>,
-        slot: Slot,
+        slot: HardwareField,
         kind: &QuantityField<Q>,
     ) -> Optional<Q> {
         self.text(texts, slot, |text, units| kind.parse(text, units))
@@ -55,7 +55,7 @@ impl WorkshopReader<'_> {
     pub(super) fn fraction(
         &mut self,
         texts: &Texts<'_>,
-        slot: Slot,
+        slot: HardwareField,
         allowed: RangeInclusive<f64>,
     ) -> Optional<f64> {
         self.text(texts, slot, |text, _| parse_fraction(text, allowed))
@@ -65,14 +65,19 @@ impl WorkshopReader<'_> {
     pub(super) fn factor(
         &mut self,
         texts: &Texts<'_>,
-        slot: Slot,
+        slot: HardwareField,
         allowed: RangeInclusive<f64>,
     ) -> Optional<f64> {
         self.text(texts, slot, |text, _| parse_factor(text, allowed))
     }
 
     /// A whole number from 1.
-    pub(super) fn count(&mut self, texts: &Texts<'_>, slot: Slot, most: u32) -> Optional<u32> {
+    pub(super) fn count(
+        &mut self,
+        texts: &Texts<'_>,
+        slot: HardwareField,
+        most: u32,
+    ) -> Optional<u32> {
         self.text(texts, slot, |text, _| {
             let value = parse_factor(text, 1.0..=f64::from(most)).map_err(|it| it.to_string())?;
             // In range, so only a fraction can be lost.
@@ -90,7 +95,7 @@ impl WorkshopReader<'_> {
     pub(super) fn needed<T>(
         &mut self,
         texts: &Texts<'_>,
-        slot: Slot,
+        slot: HardwareField,
         value: Optional<T>,
         missing: &str,
     ) -> Option<T> {
@@ -101,7 +106,7 @@ impl WorkshopReader<'_> {
     pub(super) fn usual<T>(
         &mut self,
         texts: &Texts<'_>,
-        slot: Slot,
+        slot: HardwareField,
         value: Optional<T>,
         usual: T,
         shown: impl Into<String>,

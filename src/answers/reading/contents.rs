@@ -85,7 +85,7 @@ pub(crate) struct Stated {
 
 /// What is known of a fuel beyond what the fill's rows need.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Fuel {
+pub struct FuelRead {
     /// Tells it apart, as in the document.
     pub id: u32,
     /// Its name.
@@ -262,7 +262,7 @@ impl Reader<'_> {
         form: &FuelForm,
         field: impl Fn(FuelPart) -> Field,
         capacity: Option<Volume>,
-    ) -> Option<(Offer, Fuel)> {
+    ) -> Option<(Offer, FuelRead)> {
         let share = self.share(
             (field(FuelPart::Share), &form.share),
             (field(FuelPart::ShareRange), &form.share_range),
@@ -290,7 +290,7 @@ impl Reader<'_> {
             use_all: form.use_all && limit.is_some(),
             poured: poured?.unwrap_or(litre * 0.0),
         };
-        let fuel = Fuel {
+        let fuel = FuelRead {
             id: form.id,
             name: form.name.clone(),
             mon,

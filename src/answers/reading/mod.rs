@@ -4,12 +4,12 @@ mod contents;
 mod exchange;
 mod stated_share;
 
-pub(crate) use contents::{ContentsFields, ContentsTexts, Fuel, Known, LevelFields, Stated};
+pub(crate) use contents::{ContentsFields, ContentsTexts, FuelRead, Known, LevelFields, Stated};
 pub(crate) use stated_share::ShareOf;
 
 use std::fmt::Display;
 
-use super::field_error::Complaint;
+use super::field_error::FieldError;
 use crate::document::{ExtraPart, ExtrasForm, Field, Settings};
 use crate::fuel::{Content, Extras, ethers_of_oxygen, ron_mon_from_aki};
 use crate::quantity::notation::{
@@ -27,7 +27,7 @@ pub(crate) type Optional<T> = Option<Option<T>>;
 /// Reads texts and collects what is wrong with them.
 pub(crate) struct Reader<'a> {
     pub(crate) printer: &'a Printer,
-    pub(crate) complaints: Vec<Complaint>,
+    pub(crate) complaints: Vec<FieldError>,
     /// How money in other currencies is changed; where it is told alone, it is not.
     pub(crate) exchange: Option<Exchange<'a>>,
 }
@@ -57,7 +57,7 @@ impl<'a> Reader<'a> {
         let mut letters = message.chars();
         let first = letters.next().map(|c| c.to_uppercase().to_string()).unwrap_or_default();
         let message = first + letters.as_str();
-        self.complaints.push(Complaint { field, message, is_missing });
+        self.complaints.push(FieldError { field, message, is_missing });
     }
 
     pub(crate) fn take<T, E: Display>(&mut self, field: Field, read: Result<T, E>) -> Option<T> {

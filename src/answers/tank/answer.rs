@@ -2,7 +2,7 @@
 
 use uom::si::volume::milliliter;
 
-use super::history::{Course, History, OldBlend};
+use super::history::{History, LogReading, OldBlend};
 use super::settle::{Need, NoneUsable, Prospects, Remedy, Standing, Station, contents};
 use crate::answers::reading::Reader;
 use crate::calibration::{Calibration, Judgement, Verdict};
@@ -35,7 +35,7 @@ impl TankVerdict {
 /// All that an answer depends on: equal questions have equal answers.
 #[derive(Clone, Debug, PartialEq)]
 pub struct TankQuestion {
-    course: Course,
+    course: LogReading,
     offers: Vec<FuelForm>,
     step: Entry,
 }
@@ -44,7 +44,7 @@ impl TankQuestion {
     /// The question that a document asks.
     pub fn of(document: &Document, printer: &Printer) -> Self {
         Self {
-            course: Course::of(&document.here, printer),
+            course: LogReading::of(&document.here, printer),
             offers: document.here.fuels_to_pour(),
             step: document.settings.pump_step.clone(),
         }

@@ -1,6 +1,6 @@
 //! The entry that is being written, checked before it is kept.
 
-use crate::answers::field_error::Complaint;
+use crate::answers::field_error::FieldError;
 use crate::answers::reading::Reader;
 use crate::document::{CarFile, EntryPart, Event, Field, Moment, What};
 use crate::quantity::ThermodynamicTemperature;
@@ -9,12 +9,15 @@ use crate::tank::temperature_of_pulse;
 
 impl CarFile {
     /// What is wrong with the entry being written.
-    pub fn draft_complaints(&self, printer: &Printer) -> Vec<Complaint> {
+    pub fn draft_complaints(&self, printer: &Printer) -> Vec<FieldError> {
         self.checked_draft(printer).err().unwrap_or_default()
     }
 
     /// The entry being written, or what is wrong with it.
-    pub(crate) fn checked_draft(&self, printer: &Printer) -> Result<Option<Event>, Vec<Complaint>> {
+    pub(crate) fn checked_draft(
+        &self,
+        printer: &Printer,
+    ) -> Result<Option<Event>, Vec<FieldError>> {
         let Some(draft) = &self.draft else { return Ok(None) };
         let mut reader = Reader::new(printer);
         let known = reader.car(&self.car);

@@ -4,8 +4,8 @@ use uom::si::volume::milliliter;
 
 use crate::answers::reading::{ContentsFields, ContentsTexts, Known, LevelFields, Reader};
 use crate::document::{
-    BeforeForm, ContentsForm, EntryPart, Field, FillEntry, FuelForm, LevelForm, SensorForm,
-    TripForm, TubeTestForm, What,
+    BeforeForm, ContentsForm, DriveForm, EntryPart, Field, FillEntry, FuelForm, LevelForm,
+    SensorForm, TubeTestForm, What,
 };
 use crate::quantity::notation::{
     Entry, SensorFigure, parse_consumption, parse_distance, parse_millilitres, parse_pulse_width,
@@ -37,14 +37,14 @@ const CONTENTS_FIELDS: ContentsFields = ContentsFields {
 
 /// What an entry tells.
 #[derive(Default)]
-pub(crate) struct Told {
+pub(crate) struct ReadEvidence {
     /// What it tells of the tank, in order; what happened itself comes last.
     pub(crate) evidence: Vec<Evidence>,
     /// How far the car was driven.
     pub(crate) driven: Length,
 }
 
-impl Told {
+impl ReadEvidence {
     fn only(evidence: Evidence) -> Self {
         Self { evidence: vec![evidence], ..Self::default() }
     }
@@ -53,28 +53,33 @@ impl Told {
 impl Reader<'_> {
     /// What an entry tells; `None` where it cannot be read, and the complaints
     /// say why.
-    pub(crate) fn told(&mut self, what: &What, known: &Known, scale: SensorScale) -> Option<Told> {
+    pub(crate) fn told(
+        &mut self,
+        what: &What,
+        known: &Known,
+        scale: SensorScale,
+    ) -> Option<ReadEvidence> {
         match what {
             What::Fill(fill) => self.fill_told(fill, known),
-            What::Level(form) => self.level_told(form, known).map(Told::only),
+            What::Level(form) => self.level_told(form, known).map(ReadEvidence::only),
             What::Sensor(form) => self.sensor_told(form, scale),
-            What::TubeTest(form) => self.tube_test_told(form).map(Told::only),
+            What::TubeTest(form) => self.tube_test_told(form).map(ReadEvidence::only),
             What::Drive(distance) => {
                 let driven = self.distance(distance)?;
-                Some(Told { evidence: vec![Evidence::Drive { distance: driven }], driven })
+                Some(ReadEvidence { evidence: vec![Evidence::Drive { distance: driven }], driven })
             }
             What::Trip(form) => self.trip_told(form),
             What::Drain(entry) => {
                 let field = Field::Entry(EntryPart::Drained);
                 let volume = self.volume(field, entry, known.capacity)?;
-                Some(Told::only(Evidence::Drain { volume }))
+                Some(ReadEvidence::only(Evidence::Drain { volume }))
             }
-            What::Correction(form) => self.correction_told(form, known).map(Told::only),
-            What::Note => Some(Told::default()),
+            What::Correction(form) => self.correction_told(form, known).map(ReadEvidence::only),
+            What::Note => Some(ReadEvidence::default()),
         }
     }
 
-    fn fill_told(&mut self, fill: &FillEntry, known: &Known) -> Option<Told> {
+    fn fill_told(&mut self, fill: &FillEntry, known: &Known) -> Option<ReadEvidence> {
         let before = match &fill.before {
             BeforeForm::Nothing => Some(None),
             BeforeForm::Level(form) => self.level_told(form, known).map(Some),
@@ -104,7 +109,10 @@ impl Reader<'_> {
             return None;
         }
         let fill = Evidence::Fill { pours, clicked: fill.clicked };
-        Some(Told { evidence: before.into_iter().chain([fill]).collect(), ..Told::default() })
+        Some(ReadEvidence {
+            evidence: before.into_iter().chain([fill]).collect(),
+            ..ReadEvidence::default()
+        })
     }
 
     fn level_told(&mut self, form: &LevelForm, known: &Known) -> Option<Evidence> {
@@ -138,7 +146,7 @@ impl Reader<'_> {
         })
     }
 
-    fn sensor_told(&mut self, form: &SensorForm, scale: SensorScale) -> Option<Told> {
+    fn sensor_told(&mut self, form: &SensorForm, scale: SensorScale) -> Option<ReadEvidence> {
         let field = Field::Entry(EntryPart::Sensor);
         let figure = self.optional(field, &form.reading, parse_sensor);
         let figure = self.required(field, figure, "Give what the sensor shows: 31 % or 81 Hz.");
@@ -154,10 +162,10 @@ impl Reader<'_> {
             }
         };
         if form.old_fuel {
-            return Some(Told::default());
+            return Some(ReadEvidence::default());
         }
         let standard_error = Share::clamped(SENSOR_ERROR.value);
-        Some(Told::only(Evidence::Share(ShareReading {
+        Some(ReadEvidence::only(Evidence::Share(ShareReading {
             share,
             standard_error,
             kind: ShareReadingKind::Sensor,
@@ -195,7 +203,7 @@ impl Reader<'_> {
         self.required(field, distance, "Give the distance driven.")
     }
 
-    fn trip_told(&mut self, form: &TripForm) -> Option<Told> {
+    fn trip_told(&mut self, form: &DriveForm) -> Option<ReadEvidence> {
         let driven = self.distance(&form.distance);
         let field = Field::Entry(EntryPart::Consumption);
         let units = form.consumption.typed_in;
@@ -205,6 +213,6 @@ impl Reader<'_> {
             self.required(field, consumption, "Give the mean consumption that it showed.");
         let (driven, consumption) = (driven?, consumption?);
         let volume = consumption.over(driven);
-        Some(Told { evidence: vec![Evidence::Burned { volume }], driven })
+        Some(ReadEvidence { evidence: vec![Evidence::Burned { volume }], driven })
     }
 }

@@ -6,7 +6,7 @@ use std::ops::Add;
 
 use uom::si::volume::liter;
 
-use super::history::{Course, History};
+use super::history::{History, LogReading};
 use crate::answers::reading::Reader;
 use crate::document::{CarFile, EntryPart, Event, Field, Log, Moment};
 use crate::quantity::notation::Printer;
@@ -135,6 +135,6 @@ impl CarFile {
         let is_before =
             |it: &&Event| it.id != event.id && (it.time, it.sequence) < (event.time, sequence);
         let log: Log = self.log.events().filter(is_before).cloned().collect();
-        History::of(&Course::of(&Self { log, ..self.clone() }, printer)).estimator
+        History::of(&LogReading::of(&Self { log, ..self.clone() }, printer)).estimator
     }
 }

@@ -17,7 +17,7 @@ use crate::tank::{Doubt, Estimate, Estimator, Evidence};
 /// It keeps the estimators themselves: an estimate takes longer to say than to
 /// keep up, and of a long log only a part is ever shown.
 #[derive(Clone, Debug)]
-pub struct Passage {
+pub struct Replayed {
     /// The entry.
     pub event: Id,
     /// When it happened.
@@ -30,7 +30,7 @@ pub struct Passage {
     pub unused: Option<String>,
 }
 
-impl Passage {
+impl Replayed {
     /// What was known just before a fill, after the level read then.
     pub fn before(&self) -> Option<Estimate> {
         self.before.as_ref().map(|it| it.estimate())
@@ -62,13 +62,13 @@ pub struct OldBlend {
 
 /// What all of it depends on: equal inputs have equal histories.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Course {
+pub struct LogReading {
     log: Log,
     car: Car,
     printer: Printer,
 }
 
-impl Course {
+impl LogReading {
     /// What the history of this car depends on.
     pub fn of(file: &CarFile, printer: &Printer) -> Self {
         Self { log: file.log.clone(), car: file.car.clone(), printer: printer.clone() }
@@ -94,7 +94,7 @@ impl Course {
 #[derive(Clone, Debug)]
 pub struct History {
     /// What each entry made of the estimate, by time.
-    pub passages: Arc<Vec<Passage>>,
+    pub passages: Arc<Vec<Replayed>>,
     /// The estimator after the last entry; `None` while nothing is known.
     pub estimator: Option<Estimator>,
     /// The old blend after the last fill.
@@ -105,7 +105,7 @@ pub struct History {
 
 impl History {
     /// Replays the log.
-    pub fn of(course: &Course) -> Self {
+    pub fn of(course: &LogReading) -> Self {
         let mut reader = Reader::new(&course.printer);
         let known = reader.car(&course.car);
         let mut replay = Replay { known, estimator: None, last_fill: None, passages: Vec::new() };
@@ -128,7 +128,7 @@ impl History {
     }
 
     /// What an entry made of the estimate.
-    pub fn passage(&self, event: &Id) -> Option<&Passage> {
+    pub fn passage(&self, event: &Id) -> Option<&Replayed> {
         self.passages.iter().find(|passage| passage.event == *event)
     }
 }
@@ -138,12 +138,12 @@ struct Replay {
     estimator: Option<Estimator>,
     /// Where among the passages the last fill is, and how far was driven since.
     last_fill: Option<(usize, Length)>,
-    passages: Vec<Passage>,
+    passages: Vec<Replayed>,
 }
 
 impl Replay {
-    fn take(&mut self, event: &Event, course: &Course) {
-        let mut passage = Passage {
+    fn take(&mut self, event: &Event, course: &LogReading) {
+        let mut passage = Replayed {
             event: event.id.clone(),
             time: event.time,
             before: None,

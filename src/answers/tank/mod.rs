@@ -10,5 +10,5 @@ mod workings;
 
 pub use answer::{TankAnswer, TankQuestion, TankVerdict};
 pub use fit::Oddity;
-pub use history::{Course, History, OldBlend, Passage};
+pub use history::{History, LogReading, OldBlend, Replayed};
 pub use settle::{Clearing, Need, NoneUsable, Remedy};

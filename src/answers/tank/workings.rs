@@ -4,7 +4,7 @@
 use uom::si::frequency::hertz;
 use uom::si::volume::milliliter;
 
-use super::history::{Course, History, Passage};
+use super::history::{History, LogReading, Replayed};
 use crate::answers::reading::Reader;
 use crate::answers::working::{CONSERVATION, derived, letter, litres};
 use crate::document::{FillEntry, SensorForm, TubeTestForm, What};
@@ -34,7 +34,7 @@ impl History {
     /// How the estimate came about: the balance of the last fill, the last
     /// readings, and the way of the old blend. Weighing them against
     /// each other is the estimator's part.
-    pub fn workings(&self, course: &Course) -> Vec<Working> {
+    pub fn workings(&self, course: &LogReading) -> Vec<Working> {
         let events = || course.log().events().rev();
         let last = |wanted: fn(&What) -> bool| {
             events().find(|event| wanted(&event.what)).and_then(|event| {
@@ -55,7 +55,7 @@ impl History {
         lines
     }
 
-    fn way_of_old_blend(&self, course: &Course) -> Option<Working> {
+    fn way_of_old_blend(&self, course: &LogReading) -> Option<Working> {
         let old = self.old_blend?;
         let mut reader = Reader::new(course.printer());
         let known = reader.car(course.car());
@@ -75,7 +75,7 @@ impl History {
 }
 
 /// The share after a fill: `(V0 e0 + sum x c) / (V0 + sum x)`.
-fn balance(what: &What, fill: &FillEntry, passage: &Passage, course: &Course) -> Vec<Working> {
+fn balance(what: &What, fill: &FillEntry, passage: &Replayed, course: &LogReading) -> Vec<Working> {
     let mut reader = Reader::new(course.printer());
     let known = reader.car(course.car());
     let told = reader.told(what, &known, course.car().sensor_scale);
@@ -151,7 +151,7 @@ mod tests {
     #[test]
     fn every_line_can_be_checked_by_hand() {
         let demo = Document::demo();
-        let course = Course::of(&demo.here, &demo.settings.printer(DecimalMark::Point));
+        let course = LogReading::of(&demo.here, &demo.settings.printer(DecimalMark::Point));
         let history = History::of(&course);
         let lines = history.workings(&course);
         for line in &lines {

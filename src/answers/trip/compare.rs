@@ -1,6 +1,6 @@
 //! Two plans beside each other, and a plan beside what no plan can be better than.
 
-use super::plan::RoadPlan;
+use super::plan::TripAnswer;
 use crate::calibration::Verdict;
 use crate::trip::Bound;
 
@@ -17,7 +17,7 @@ pub struct Turn {
     pub after: Verdict,
 }
 
-impl RoadPlan {
+impl TripAnswer {
     /// How far the plan is from the bound, as a fraction of the bound: above it in
     /// cost, below it in ethanol. None where the bound speaks of something else, or
     /// where nothing is no measure.

@@ -2,27 +2,27 @@
 
 use uom::si::volume::liter;
 
-use crate::answers::tank::{Course, History};
-use crate::answers::trip::{RoadAsked, RoadPlan, RoadReading};
+use crate::answers::tank::{History, LogReading};
+use crate::answers::trip::{TripAnswer, TripAsked, TripReading};
 use crate::calibration::Verdict;
 use crate::document::Document;
 use crate::fuel::grades;
 use crate::quantity::Volume;
 use crate::quantity::notation::DecimalMark;
-use crate::trip::{Done, Planner, Rule};
+use crate::trip::{Done, Planner, TripRule};
 
 /// What the route of the example asks.
-pub(crate) fn asked() -> RoadAsked {
+pub(crate) fn asked() -> TripAsked {
     let demo = Document::demo();
     let printer = demo.settings.printer(DecimalMark::Point);
-    let estimate = History::of(&Course::of(&demo.here, &printer)).estimate();
-    let reading = RoadReading::of(&demo, estimate.as_ref(), &printer);
+    let estimate = History::of(&LogReading::of(&demo.here, &printer)).estimate();
+    let reading = TripReading::of(&demo, estimate.as_ref(), &printer);
     assert_eq!(reading.complaints, []);
     reading.asked.unwrap()
 }
 
 /// The tank filled to the brim at every stop with its cheapest petrol.
-pub(crate) fn on_petrol(asked: RoadAsked) -> RoadPlan {
+pub(crate) fn on_petrol(asked: TripAsked) -> TripAnswer {
     let mut bought = asked.route.nothing_bought();
     for stop in 0..bought.len() {
         let pumps = &asked.route.stops[stop].pumps;
@@ -40,10 +40,10 @@ pub(crate) fn on_petrol(asked: RoadAsked) -> RoadPlan {
         let room = (asked.route.tank.capacity - arrival).get::<liter>().floor();
         bought[stop][cheapest] = Volume::new::<liter>(room);
     }
-    RoadPlan::of(asked, bought)
+    TripAnswer::of(asked, bought)
 }
 
-fn planned(asked: RoadAsked) -> RoadPlan {
+fn planned(asked: TripAsked) -> TripAnswer {
     let mut planner = Planner::new(asked.route.clone(), asked.wish);
     let progress = loop {
         let progress = planner.step();
@@ -52,11 +52,11 @@ fn planned(asked: RoadAsked) -> RoadPlan {
         }
     };
     assert_eq!(progress.done, Done::Certified);
-    RoadPlan::of(asked, progress.rounded.or(progress.plan).unwrap().bought)
+    TripAnswer::of(asked, progress.rounded.or(progress.plan).unwrap().bought)
 }
 
 /// The verdict on the calibration to keep, way by way.
-fn verdicts(plan: &RoadPlan) -> Vec<Verdict> {
+fn verdicts(plan: &TripAnswer) -> Vec<Verdict> {
     let legs = plan.asked.route.legs.iter().zip(&plan.course.passages);
     legs.map(|(leg, passage)| passage.verdicts[leg.calibrations[0]].verdict).collect()
 }
@@ -69,10 +69,12 @@ fn on_petrol_the_mid_blend_is_lost_and_with_the_plan_it_is_kept() {
 
     let lost = on_petrol(asked());
     assert!(verdicts(&lost).contains(&Verdict::DoNotSelect), "{:?}", verdicts(&lost));
-    let rules: Vec<Rule> = lost.course.breaches.iter().map(|it| it.rule).collect();
+    let rules: Vec<TripRule> = lost.course.breaches.iter().map(|it| it.rule).collect();
     assert!(!rules.is_empty(), "the car gets there, but not on that calibration");
     assert!(
-        rules.iter().all(|it| matches!(it, Rule::Calibration | Rule::Window | Rule::Octane)),
+        rules
+            .iter()
+            .all(|it| matches!(it, TripRule::Calibration | TripRule::Window | TripRule::Octane)),
         "{rules:?}"
     );
     assert!(!lost.turns_from(&kept).is_empty());

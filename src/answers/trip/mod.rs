@@ -6,7 +6,7 @@ mod example;
 mod plan;
 mod reading;
 
-pub use crate::document::{HaltForm, PreferForm, RouteForm};
+pub use crate::document::{PreferForm, TripForm, TripStopForm};
 pub use compare::Turn;
-pub use plan::{InShort, Place, RoadPlan};
-pub use reading::{Halt, RoadAsked, RoadFuel, RoadReading};
+pub use plan::{InShort, TankAtPlace, TripAnswer};
+pub use reading::{TripAsked, TripFuel, TripReading, TripStop};

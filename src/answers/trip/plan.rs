@@ -1,23 +1,23 @@
 //! What a plan makes of the route.
 
-use super::reading::RoadAsked;
+use super::reading::TripAsked;
 use crate::quantity::{Band, Length, Money, Share, Volume};
-use crate::trip::{Bought, Course, Passage};
+use crate::trip::{Bought, LegCourse, TripCourse};
 
 /// A plan for a route, worked out exactly.
 #[derive(Clone, Debug, PartialEq)]
-pub struct RoadPlan {
+pub struct TripAnswer {
     /// What it is for.
-    pub asked: RoadAsked,
+    pub asked: TripAsked,
     /// Litres by stop and fuel.
     pub bought: Bought,
     /// What comes of it.
-    pub course: Course,
+    pub course: TripCourse,
 }
 
 /// The tank at a place of the route.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Place {
+pub struct TankAtPlace {
     /// How far it is from the start.
     pub distance: Length,
     /// How much is in the tank.
@@ -41,31 +41,34 @@ pub struct InShort {
     pub ron: Option<f64>,
 }
 
-impl RoadPlan {
+impl TripAnswer {
     /// What these litres make of the route.
-    pub fn of(asked: RoadAsked, bought: Bought) -> Self {
+    pub fn of(asked: TripAsked, bought: Bought) -> Self {
         let course = asked.route.simulate(&bought);
         Self { asked, bought, course }
     }
 
     /// The level after a stop. What does not go in is no part of it.
-    pub fn level_after(&self, passage: &Passage) -> Band<Volume> {
+    pub fn level_after(&self, passage: &LegCourse) -> Band<Volume> {
         let full = self.asked.route.tank.capacity;
         passage.departure.level.map(|level| if level < full { level } else { full })
     }
 
     /// The tank before and after each stop, and at the end.
-    pub fn places(&self) -> Vec<Place> {
+    pub fn places(&self) -> Vec<TankAtPlace> {
         let tank = &self.asked.route.tank;
-        let mut places =
-            vec![Place { distance: Length::default(), level: tank.level, share: Some(tank.share) }];
+        let mut places = vec![TankAtPlace {
+            distance: Length::default(),
+            level: tank.level,
+            share: Some(tank.share),
+        }];
         let mut distance = Length::default();
         for (passage, leg) in self.course.passages.iter().zip(&self.asked.route.legs) {
             let departure = &passage.departure;
             let level = self.level_after(passage);
-            places.push(Place { distance, level, share: departure.share });
+            places.push(TankAtPlace { distance, level, share: departure.share });
             distance += leg.distance;
-            places.push(Place { distance, level: passage.arrival, share: departure.share });
+            places.push(TankAtPlace { distance, level: passage.arrival, share: departure.share });
         }
         places
     }

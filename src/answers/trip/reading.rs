@@ -1,10 +1,11 @@
 //! The route that the texts describe.
 
-use crate::answers::field_error::Complaint;
+use crate::answers::field_error::FieldError;
 use crate::answers::reading::{ContentsFields, ContentsTexts, Known, Reader};
 use crate::calibration::Calibration;
 use crate::document::{
-    Document, Field, FuelPart, HaltForm, HaltPart, PreferForm, RouteForm, RoutePart, StartForm,
+    Document, Field, FuelPart, PreferForm, StartForm, TripForm, TripPart, TripStopForm,
+    TripStopPart,
 };
 use crate::fill::Tank;
 use crate::fuel::{Content, Corner, EnergyDensity, Extras, HydrocarbonBase};
@@ -12,7 +13,9 @@ use crate::quantity::notation::hardware::{parse_factor, parse_fraction};
 use crate::quantity::notation::{Consumption, Printer, Rate, parse_distance};
 use crate::quantity::{Share, Volume};
 use crate::tank::Estimate;
-use crate::trip::{BlendModel, Burn, CheckedRoute, Leg, Objective, Pump, Route, Stop, Wish};
+use crate::trip::{
+    BlendModel, Burn, CheckedRoute, Leg, PlanWanted, Pump, Route, Stop, TripObjective,
+};
 
 /// How far inside the windows the blend stays where nothing else is typed: about what
 /// a sensor of the share may be off (common practice, no source).
@@ -25,7 +28,7 @@ const LARGEST_MARGIN: f64 = 0.2;
 
 /// A fuel on the route, with what a plan does not need to know of it.
 #[derive(Clone, Debug, PartialEq)]
-pub struct RoadFuel {
+pub struct TripFuel {
     /// Its number in the document.
     pub id: u32,
     /// Its name.
@@ -36,38 +39,38 @@ pub struct RoadFuel {
 
 /// A stop on the route, with what a plan does not need to know of it.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Halt {
+pub struct TripStop {
     /// Its number in the document.
     pub id: u32,
     /// Where it is.
     pub place: String,
     /// Its fuels, in the order of the plan's pumps.
-    pub fuels: Vec<RoadFuel>,
+    pub fuels: Vec<TripFuel>,
 }
 
 /// What is to be planned.
 #[derive(Clone, Debug, PartialEq)]
-pub struct RoadAsked {
+pub struct TripAsked {
     /// The route from where the car is.
     pub route: CheckedRoute,
     /// What is wanted.
-    pub wish: Wish,
+    pub wish: PlanWanted,
     /// Its stops.
-    pub halts: Vec<Halt>,
+    pub halts: Vec<TripStop>,
     /// The numbers of the calibrations, in the order of the route's.
     pub calibrations: Vec<u32>,
 }
 
 /// What the texts mean, and what is wrong with them.
 #[derive(Clone, Debug, PartialEq)]
-pub struct RoadReading {
+pub struct TripReading {
     /// What is to be planned, when enough of it is understood.
-    pub asked: Option<RoadAsked>,
+    pub asked: Option<TripAsked>,
     /// What is wrong.
-    pub complaints: Vec<Complaint>,
+    pub complaints: Vec<FieldError>,
 }
 
-impl RoadReading {
+impl TripReading {
     /// Reads the route of the car in use. `estimate` is what the log tells of its tank.
     pub fn of(document: &Document, estimate: Option<&Estimate>, printer: &Printer) -> Self {
         let mut reader = Reader::of_money(printer, &document.settings);
@@ -82,7 +85,7 @@ impl RoadReading {
 }
 
 impl Reader<'_> {
-    fn road(&mut self, document: &Document, estimate: Option<&Estimate>) -> Option<RoadAsked> {
+    fn road(&mut self, document: &Document, estimate: Option<&Estimate>) -> Option<TripAsked> {
         let (car, form) = (&document.here.car, &document.here.route);
         let known = self.car(car);
         if known.consumption.is_none() && car.consumption.is_blank() {
@@ -103,23 +106,23 @@ impl Reader<'_> {
             // What was bought here is in the tank.
             stop.pumps.iter_mut().for_each(|pump| pump.closed = true);
         }
-        let budget = self.money(Field::Route(RoutePart::Budget), &form.budget);
-        let margin = self.optional(Field::Route(RoutePart::Margin), &form.margin, |text| {
+        let budget = self.money(Field::Route(TripPart::Budget), &form.budget);
+        let margin = self.optional(Field::Route(TripPart::Margin), &form.margin, |text| {
             parse_fraction(text, 0.0..=LARGEST_MARGIN)
         });
         let final_level =
-            self.level_wanted(Field::Route(RoutePart::FinalLevel), &form.final_level, &known);
-        let wish = Wish {
+            self.level_wanted(Field::Route(TripPart::FinalLevel), &form.final_level, &known);
+        let wish = PlanWanted {
             objective: match form.prefer {
-                PreferForm::Cheapest => Objective::Cheapest,
-                PreferForm::FewestStops => Objective::FewestStops,
-                PreferForm::MostEthanol => Objective::MostEthanol,
+                PreferForm::Cheapest => TripObjective::Cheapest,
+                PreferForm::FewestStops => TripObjective::FewestStops,
+                PreferForm::MostEthanol => TripObjective::MostEthanol,
             },
             budget: budget?,
             is_robust: form.careful,
             margin: Share::clamped(margin?.unwrap_or(USUAL_MARGIN)),
             step,
-            ..Wish::default()
+            ..PlanWanted::default()
         };
         let (tank, extras) = tank?;
         let corner = if form.careful { Corner::High } else { Corner::Expected };
@@ -143,9 +146,9 @@ impl Reader<'_> {
             route.stops.push(stop);
             route.legs.push(leg);
         }
-        let route = self.take(Field::Route(RoutePart::Stops), route.checked())?;
+        let route = self.take(Field::Route(TripPart::Stops), route.checked())?;
         let calibrations = calibrations.into_iter().map(|(id, _)| id).collect();
-        Some(RoadAsked { route, wish, halts, calibrations })
+        Some(TripAsked { route, wish, halts, calibrations })
     }
 
     /// The consumption with which no fuel of the route goes less far than is planned.
@@ -158,7 +161,7 @@ impl Reader<'_> {
         consumption: Consumption,
         corner: Corner,
         at_start: Content,
-        read: &[Option<(Halt, Stop, Leg)>],
+        read: &[Option<(TripStop, Stop, Leg)>],
     ) -> Option<Consumption> {
         let pumps = read.iter().flatten().flat_map(|(_, stop, _)| &stop.pumps);
         let contents = pumps.map(|pump| Content { ethanol: pump.share, extras: pump.extras });
@@ -174,7 +177,7 @@ impl Reader<'_> {
         for factor in contents.chain([at_start]).filter_map(factor) {
             if !(0.0..=LARGEST_LACK).contains(&factor) {
                 let message = "A fuel of the route hardly burns: correct the water in it.";
-                self.complain(Field::Route(RoutePart::Stops), message);
+                self.complain(Field::Route(TripPart::Stops), message);
                 return None;
             }
             most = most.max(factor);
@@ -189,7 +192,7 @@ impl Reader<'_> {
     /// What is in the tank where the route begins.
     fn road_start(
         &mut self,
-        form: &RouteForm,
+        form: &TripForm,
         known: &Known,
         estimate: Option<&Estimate>,
     ) -> Option<(Tank, Extras)> {
@@ -198,7 +201,7 @@ impl Reader<'_> {
             StartForm::Log => {
                 let Some(estimate) = estimate else {
                     self.ask_for(
-                        Field::Route(RoutePart::Start),
+                        Field::Route(TripPart::Start),
                         "The log tells nothing of the tank yet: type what is in it.",
                     );
                     return None;
@@ -214,13 +217,13 @@ impl Reader<'_> {
             }
             StartForm::Typed => {
                 let fields = ContentsFields {
-                    level: Field::Route(RoutePart::Level),
-                    error: Field::Route(RoutePart::LevelError),
-                    share: Field::Route(RoutePart::Share),
-                    range: Field::Route(RoutePart::ShareRange),
-                    extras: |part| Field::Route(RoutePart::Extra(part)),
-                    octane: Field::Route(RoutePart::Octane),
-                    mon: Field::Route(RoutePart::Mon),
+                    level: Field::Route(TripPart::Level),
+                    error: Field::Route(TripPart::LevelError),
+                    share: Field::Route(TripPart::Share),
+                    range: Field::Route(TripPart::ShareRange),
+                    extras: |part| Field::Route(TripPart::Extra(part)),
+                    octane: Field::Route(TripPart::Octane),
+                    mon: Field::Route(TripPart::Mon),
                 };
                 let contents = &form.contents;
                 let texts = ContentsTexts {
@@ -249,25 +252,26 @@ impl Reader<'_> {
 
     fn halt(
         &mut self,
-        form: &HaltForm,
+        form: &TripStopForm,
         known: &Known,
         calibrations: &[(u32, Calibration)],
-    ) -> Option<(Halt, Stop, Leg)> {
+    ) -> Option<(TripStop, Stop, Leg)> {
         let field = |part| Field::Halt(form.id, part);
-        let fee = self.money(field(HaltPart::Fee), &form.fee);
+        let fee = self.money(field(TripStopPart::Fee), &form.fee);
         let unit = form.distance.typed_in.distance();
-        let distance = self.optional(field(HaltPart::Distance), &form.distance.text, |text| {
+        let distance = self.optional(field(TripStopPart::Distance), &form.distance.text, |text| {
             parse_distance(text, unit)
         });
         let distance =
-            self.required(field(HaltPart::Distance), distance, "Give how far it is from here.");
-        let factor = self
-            .optional(field(HaltPart::Factor), &form.factor, |text| parse_factor(text, 0.1..=10.0));
+            self.required(field(TripStopPart::Distance), distance, "Give how far it is from here.");
+        let factor = self.optional(field(TripStopPart::Factor), &form.factor, |text| {
+            parse_factor(text, 0.1..=10.0)
+        });
         let mut wanted = Vec::new();
         for id in &form.calibrations {
             let Some(place) = calibrations.iter().position(|(it, _)| it == id) else {
                 self.complain(
-                    field(HaltPart::Calibrations),
+                    field(TripStopPart::Calibrations),
                     "A calibration to keep is incomplete or gone: see Car, or choose anew.",
                 );
                 return None;
@@ -277,7 +281,7 @@ impl Reader<'_> {
         // A least AKI is asked of the blend that is kept; of petrol where none is.
         let kept = wanted.iter().map(|&place: &usize| calibrations[place].1.written_for);
         let blend = kept.fold(Share::ZERO, |most, it| if it > most { it } else { most });
-        let ron_min = self.octane(field(HaltPart::RonMin), &form.ron_min, Some(blend));
+        let ron_min = self.octane(field(TripStopPart::RonMin), &form.ron_min, Some(blend));
         let (mut pumps, mut fuels) = (Vec::new(), Vec::new());
         let mut whole = true;
         for fuel in &form.fuels {
@@ -287,7 +291,7 @@ impl Reader<'_> {
             let (pump, rate) = read.unzip();
             pumps.extend(pump);
             let rate = rate.flatten();
-            fuels.push(RoadFuel { id: fuel.id, name: fuel.name.clone(), rate });
+            fuels.push(TripFuel { id: fuel.id, name: fuel.name.clone(), rate });
         }
         let stop = Stop { pumps, fixed_cost: fee?.unwrap_or_default() };
         let leg = Leg {
@@ -296,7 +300,7 @@ impl Reader<'_> {
             calibrations: wanted,
             ron_min: ron_min?.map(|(ron, _)| ron),
         };
-        let halt = Halt { id: form.id, place: form.place.clone(), fuels };
+        let halt = TripStop { id: form.id, place: form.place.clone(), fuels };
         whole.then_some((halt, stop, leg))
     }
 

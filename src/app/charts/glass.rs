@@ -1,4 +1,4 @@
-use fillwright::answers::fill::Answer;
+use fillwright::answers::fill::FillAnswer;
 use fillwright::quantity::Volume;
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
@@ -43,7 +43,7 @@ fn whole(value: f64) -> i32 {
 }
 
 impl Picture {
-    fn of(answer: &Answer, printer: &Printer) -> Self {
+    fn of(answer: &FillAnswer, printer: &Printer) -> Self {
         let problem = &answer.asked.problem;
         let tank = &problem.tank;
         let part = |volume: Volume| (volume / tank.capacity).value;
@@ -80,7 +80,7 @@ impl Picture {
 }
 
 /// The picture in words.
-fn words(answer: &Answer, printer: &Printer) -> String {
+fn words(answer: &FillAnswer, printer: &Printer) -> String {
     let tank = &answer.asked.problem.tank;
     let tank = format!(
         "Sight glass of a {} tank: {} in it",

@@ -1,4 +1,4 @@
-use fillwright::share::{Kind, Picture, ShareError, Shared};
+use fillwright::share::{Kind, LinkError, Picture, Shared};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -17,7 +17,7 @@ fn heading(kind: Kind) -> (&'static str, &'static str) {
 }
 
 /// The address that shares what is entered now.
-fn address(state: State, kind: Kind) -> Result<String, ShareError> {
+fn address(state: State, kind: Kind) -> Result<String, LinkError> {
     let shared = state.document.with(|document| {
         state.printer.with(|printer| match kind {
             Kind::Fill => {

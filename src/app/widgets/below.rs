@@ -1,4 +1,4 @@
-use fillwright::answers::Complaint;
+use fillwright::answers::FieldError;
 use fillwright::document::Field;
 use leptos::prelude::*;
 
@@ -20,9 +20,9 @@ impl Below {
     /// the hint.
     pub(super) fn of(field: Field, hint: &'static str, focused: Signal<bool>) -> Self {
         let state = State::here();
-        let complaint = Memo::new(move |before: Option<&Option<Complaint>>| {
+        let complaint = Memo::new(move |before: Option<&Option<FieldError>>| {
             let now = state.complaint(field);
-            let is_wrong = |it: &Option<Complaint>| it.as_ref().is_some_and(|it| !it.is_missing);
+            let is_wrong = |it: &Option<FieldError>| it.as_ref().is_some_and(|it| !it.is_missing);
             let already = before.is_some_and(is_wrong);
             if focused.get() && !already && is_wrong(&now) { None } else { now }
         });

@@ -1,6 +1,6 @@
 //! What a folded part of the question needs, said on its head.
 
-use fillwright::answers::Complaint;
+use fillwright::answers::FieldError;
 use fillwright::document::Field;
 use leptos::prelude::*;
 
@@ -19,8 +19,8 @@ pub(crate) enum Need {
 
 impl Need {
     /// What is needed by the fields that are meant.
-    pub(crate) fn of(complaints: &[Complaint], is_meant: impl Fn(Field) -> bool) -> Self {
-        let of = |it: &Complaint| if it.is_missing { Self::FillingIn } else { Self::Mending };
+    pub(crate) fn of(complaints: &[FieldError], is_meant: impl Fn(Field) -> bool) -> Self {
+        let of = |it: &FieldError| if it.is_missing { Self::FillingIn } else { Self::Mending };
         let meant = complaints.iter().filter(|it| is_meant(it.field));
         meant.map(of).max().unwrap_or(Self::Nothing)
     }

@@ -1,4 +1,4 @@
-use fillwright::answers::Complaint;
+use fillwright::answers::FieldError;
 use fillwright::document::Field;
 use leptos::prelude::*;
 
@@ -11,7 +11,7 @@ use crate::app::wording::fields;
 const NAMED: usize = 6;
 
 /// What is missing or wrong in a sentence, with the first that is wrong.
-pub(crate) fn in_a_sentence(complaints: &[Complaint]) -> String {
+pub(crate) fn in_a_sentence(complaints: &[FieldError]) -> String {
     let summary = fields::summary(complaints);
     match complaints.iter().find(|it| !it.is_missing) {
         Some(wrong) => format!("{summary}: {}", wrong.message),
@@ -27,7 +27,7 @@ pub(crate) fn ToMend(
     id: &'static str,
     /// The view that the fields stand in, but for those of the car.
     view: View,
-    complaints: Signal<Vec<Complaint>>,
+    complaints: Signal<Vec<FieldError>>,
     /// What that means for the answer.
     #[prop(optional, into)]
     lead: Signal<String>,
@@ -44,7 +44,7 @@ pub(crate) fn ToMend(
     let class = said(move || {
         if is_wrong.get() { "note caution to-mend" } else { "note to-mend" }.to_owned()
     });
-    let item = move |complaint: &Complaint| {
+    let item = move |complaint: &FieldError| {
         // The size of the tank can be given where it is first needed.
         let elsewhere = complaint.field.is_of_car()
             && !(view == View::Fill && complaint.field == Field::Capacity);

@@ -1,8 +1,8 @@
 //! What fields are called where they are only named: in a list of what is still to be
 //! filled in.
 
-use fillwright::answers::Complaint;
-use fillwright::document::{EntryPart, Field, FuelPart, HaltPart, RoutePart};
+use fillwright::answers::FieldError;
+use fillwright::document::{EntryPart, Field, FuelPart, TripPart, TripStopPart};
 
 use super::counted;
 
@@ -14,11 +14,11 @@ fn name(field: Field) -> Option<&'static str> {
     Some(match field {
         Field::Capacity => "tank size",
         Field::Consumption => "consumption",
-        Field::Level | Field::Route(RoutePart::Level) | Field::Entry(EntryPart::Level) => "level",
-        Field::TankShare | Field::Route(RoutePart::Share) | Field::Entry(EntryPart::Share) => {
+        Field::Level | Field::Route(TripPart::Level) | Field::Entry(EntryPart::Level) => "level",
+        Field::TankShare | Field::Route(TripPart::Share) | Field::Entry(EntryPart::Share) => {
             "ethanol in the tank"
         }
-        Field::Start | Field::Route(RoutePart::Start) => "what is in the tank",
+        Field::Start | Field::Route(TripPart::Start) => "what is in the tank",
         Field::Offers | Field::Entry(EntryPart::Fuels) => "fuels",
         Field::Fuel(_, FuelPart::Share) | Field::Poured(_, FuelPart::Share) => {
             "ethanol of each fuel"
@@ -28,16 +28,16 @@ fn name(field: Field) -> Option<&'static str> {
         Field::AimShare => "blend",
         Field::StopLevel | Field::StopVolume | Field::StopMoney => "how far to fill",
         Field::AimCalibration | Field::Calibration(..) => "calibration",
-        Field::Route(RoutePart::Stops) => "stops",
-        Field::Halt(_, HaltPart::Distance) => "distances",
+        Field::Route(TripPart::Stops) => "stops",
+        Field::Halt(_, TripStopPart::Distance) => "distances",
         _ => return None,
     })
 }
 
 /// What a list of complaints comes to: `Still to fill in: tank size, level`, or
 /// `2 entries are wrong`, or both. What is wrong comes first.
-pub(crate) fn summary(complaints: &[Complaint]) -> String {
-    let (missing, wrong): (Vec<&Complaint>, Vec<&Complaint>) =
+pub(crate) fn summary(complaints: &[FieldError]) -> String {
+    let (missing, wrong): (Vec<&FieldError>, Vec<&FieldError>) =
         complaints.iter().partition(|it| it.is_missing);
     match (wrong.len(), missing.len()) {
         (0, 0) => String::new(),
@@ -52,7 +52,7 @@ fn are_wrong(count: usize) -> String {
 }
 
 /// The names, each once; those without one, and those after the first few, as a number.
-fn listed(missing: &[&Complaint]) -> String {
+fn listed(missing: &[&FieldError]) -> String {
     let mut names: Vec<&str> = Vec::new();
     let mut more = 0;
     for complaint in missing {
@@ -75,8 +75,8 @@ fn listed(missing: &[&Complaint]) -> String {
 mod tests {
     use super::*;
 
-    fn complaint(field: Field, is_missing: bool) -> Complaint {
-        Complaint { field, message: String::new(), is_missing }
+    fn complaint(field: Field, is_missing: bool) -> FieldError {
+        FieldError { field, message: String::new(), is_missing }
     }
 
     #[test]

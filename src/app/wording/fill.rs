@@ -1,7 +1,7 @@
 //! What is said of a fill.
 
-use fillwright::answers::fill::{Answer, GivenUp, Miss, Plight, Promise, Wish};
-use fillwright::fill::{Cycles, Impossible, Obstacle, Rule, Stop};
+use fillwright::answers::fill::{FillAnswer, GivenUp, Infeasible, Miss, Promise, YieldingWish};
+use fillwright::fill::{Cycles, FillImpossible, FillRule, Obstacle, StopRule};
 use fillwright::quantity::notation::{Printer, VolumeUnit};
 use fillwright::quantity::{Share, Volume};
 use fillwright::tank::Estimate;
@@ -9,7 +9,7 @@ use fillwright::tank::Estimate;
 /// The plan in one line, for the foot of a phone.
 ///
 /// A plan that misses the aim says so in its first word: nobody at a pump reads on.
-pub(crate) fn in_short(answer: &Answer, printer: &Printer) -> String {
+pub(crate) fn in_short(answer: &FillAnswer, printer: &Printer) -> String {
     if answer.asked.as_poured {
         return "You have".into();
     }
@@ -30,8 +30,8 @@ pub(crate) fn in_short(answer: &Answer, printer: &Printer) -> String {
 
 /// What is still to be poured: `16.0 L of E85, then 29.0 L of Petrol`, with the word between
 /// the litres and the fuel.
-fn steps(answer: &Answer, printer: &Printer, of: &str) -> String {
-    let step = |step: &fillwright::answers::fill::Step| {
+fn steps(answer: &FillAnswer, printer: &Printer, of: &str) -> String {
+    let step = |step: &fillwright::answers::fill::FillStep| {
         let name = &answer.asked.fuels[step.fuel].name;
         format!("{} {of}{name}", printer.volume(step.volume))
     };
@@ -44,7 +44,7 @@ fn lower(text: &str) -> String {
 }
 
 /// What is aimed at: `E30`, or `E24 to E40`.
-fn wanted(answer: &Answer, printer: &Printer) -> String {
+fn wanted(answer: &FillAnswer, printer: &Printer) -> String {
     let aim = answer.asked.problem.aim;
     if aim.low() == aim.high() {
         printer.edge(aim.low())
@@ -54,7 +54,7 @@ fn wanted(answer: &Answer, printer: &Printer) -> String {
 }
 
 /// The plan that keeps the aim, and what the tank would be with what was wished instead.
-pub(crate) fn given_up(given_up: &GivenUp, answer: &Answer, printer: &Printer) -> String {
+pub(crate) fn given_up(given_up: &GivenUp, answer: &FillAnswer, printer: &Printer) -> String {
     let share = |share: Option<Share>| share.map_or_else(String::new, |it| printer.grade(it));
     let makes = share(answer.blend.as_ref().map(|it| it.share.expected()));
     let steps = steps(answer, printer, "of ");
@@ -69,11 +69,11 @@ pub(crate) fn given_up(given_up: &GivenUp, answer: &Answer, printer: &Printer) -
     format!("{act} {} it would be {}.", capital(&wishes), share(given_up.otherwise.share))
 }
 
-fn wish(wish: Wish, answer: &Answer, printer: &Printer) -> String {
+fn wish(wish: YieldingWish, answer: &FillAnswer, printer: &Printer) -> String {
     match wish {
-        Wish::Level(Stop::Level(level)) => format!("at {}", printer.volume(level)),
-        Wish::Level(_) => "full".into(),
-        Wish::UseAll(fuel) => {
+        YieldingWish::Level(StopRule::Level(level)) => format!("at {}", printer.volume(level)),
+        YieldingWish::Level(_) => "full".into(),
+        YieldingWish::UseAll(fuel) => {
             let limit = answer.asked.problem.offers[fuel].limit.unwrap_or_default();
             format!("with all {} of {}", printer.volume(limit), answer.asked.fuels[fuel].name)
         }
@@ -88,7 +88,7 @@ fn capital(text: &str) -> String {
 
 /// Whether how far to fill is among what gave way.
 pub(crate) fn is_level_given_up(given_up: &GivenUp) -> bool {
-    given_up.wishes.iter().any(|it| matches!(it, Wish::Level(_)))
+    given_up.wishes.iter().any(|it| matches!(it, YieldingWish::Level(_)))
 }
 
 /// What the log says right after a fill was recorded: `About E30, full.`
@@ -103,7 +103,7 @@ pub(crate) fn recorded(estimate: &Estimate, capacity: Volume, printer: &Printer)
 const FULL_FROM: f64 = 0.985;
 
 /// What the blend comes to: `E30`, and between what.
-pub(crate) fn outcome(answer: &Answer, printer: &Printer) -> Option<(String, String)> {
+pub(crate) fn outcome(answer: &FillAnswer, printer: &Printer) -> Option<(String, String)> {
     let share = answer.blend.as_ref()?.share;
     let [low, expected, high] = printer.grade_ends(share);
     let between = if low == high { String::new() } else { format!("between {low} and {high}") };
@@ -111,7 +111,7 @@ pub(crate) fn outcome(answer: &Answer, printer: &Printer) -> Option<(String, Str
 }
 
 /// What is promised of the plan.
-pub(crate) fn promise(answer: &Answer, printer: &Printer) -> Option<String> {
+pub(crate) fn promise(answer: &FillAnswer, printer: &Printer) -> Option<String> {
     let window = || wanted(answer, printer);
     match answer.promise.as_ref()? {
         Promise::Safe => Some(format!(
@@ -123,7 +123,7 @@ pub(crate) fn promise(answer: &Answer, printer: &Printer) -> Option<String> {
             window()
         )),
         Promise::NotSafe(proofs) => {
-            let mut rules: Vec<Rule> = Vec::new();
+            let mut rules: Vec<FillRule> = Vec::new();
             for proof in proofs {
                 for (rule, _) in &proof.proof {
                     if !rules.contains(rule) {
@@ -142,7 +142,7 @@ pub(crate) fn promise(answer: &Answer, printer: &Printer) -> Option<String> {
 }
 
 /// Rules, as parts of a sentence.
-fn together(rules: &[Rule], answer: &Answer) -> String {
+fn together(rules: &[FillRule], answer: &FillAnswer) -> String {
     let names: Vec<String> = rules.iter().map(|rule| rule_name(*rule, answer)).collect();
     match names.split_last() {
         None => "the rules".into(),
@@ -151,30 +151,30 @@ fn together(rules: &[Rule], answer: &Answer) -> String {
     }
 }
 
-fn rule_name(rule: Rule, answer: &Answer) -> String {
+fn rule_name(rule: FillRule, answer: &FillAnswer) -> String {
     let name = |fuel: usize| answer.asked.fuels[fuel].name.clone();
     match rule {
-        Rule::AimLow if answer.asked.problem.aim.low() == answer.asked.problem.aim.high() => {
+        FillRule::AimLow if answer.asked.problem.aim.low() == answer.asked.problem.aim.high() => {
             "the blend wanted".into()
         }
-        Rule::AimLow => "the weakest blend allowed".into(),
-        Rule::AimHigh => "the strongest blend allowed".into(),
-        Rule::Space => "the space in the tank".into(),
-        Rule::FinalLevel => match answer.asked.problem.stop {
-            Stop::Brim => "filling to the brim".into(),
+        FillRule::AimLow => "the weakest blend allowed".into(),
+        FillRule::AimHigh => "the strongest blend allowed".into(),
+        FillRule::Space => "the space in the tank".into(),
+        FillRule::FinalLevel => match answer.asked.problem.stop {
+            StopRule::Brim => "filling to the brim".into(),
             _ => "the level to stop at".into(),
         },
-        Rule::AtMost => "the volume to stop after".into(),
-        Rule::Budget => "the money to stop after".into(),
-        Rule::Octane => "the octane number needed".into(),
-        Rule::FuelLimit(fuel) => format!("how much there is of {}", name(fuel)),
-        Rule::UseAll(fuel) => format!("using all of {}", name(fuel)),
-        Rule::AlreadyIn(fuel) => format!("the {} already put in", name(fuel)),
+        FillRule::AtMost => "the volume to stop after".into(),
+        FillRule::Budget => "the money to stop after".into(),
+        FillRule::Octane => "the octane number needed".into(),
+        FillRule::FuelLimit(fuel) => format!("how much there is of {}", name(fuel)),
+        FillRule::UseAll(fuel) => format!("using all of {}", name(fuel)),
+        FillRule::AlreadyIn(fuel) => format!("the {} already put in", name(fuel)),
     }
 }
 
 /// What stands in the way of the aim, and what helps: sentences.
-pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec<String> {
+pub(crate) fn plight(plight: &Infeasible, answer: &FillAnswer, printer: &Printer) -> Vec<String> {
     let impossible = &plight.impossible;
     let wanted = wanted(answer, printer);
     let mut lines = vec![obstacle(impossible, &wanted, answer, printer)];
@@ -206,9 +206,14 @@ pub(crate) fn plight(plight: &Plight, answer: &Answer, printer: &Printer) -> Vec
     lines
 }
 
-fn obstacle(impossible: &Impossible, wanted: &str, answer: &Answer, printer: &Printer) -> String {
-    let those = |is_meant: fn(&Rule) -> bool| {
-        let rules: Vec<Rule> = impossible.binding.iter().copied().filter(is_meant).collect();
+fn obstacle(
+    impossible: &FillImpossible,
+    wanted: &str,
+    answer: &FillAnswer,
+    printer: &Printer,
+) -> String {
+    let those = |is_meant: fn(&FillRule) -> bool| {
+        let rules: Vec<FillRule> = impossible.binding.iter().copied().filter(is_meant).collect();
         (!rules.is_empty()).then(|| together(&rules, answer))
     };
     match impossible.obstacle {
@@ -220,7 +225,7 @@ fn obstacle(impossible: &Impossible, wanted: &str, answer: &Answer, printer: &Pr
             "{wanted} cannot be reached with these fuels: the weakest is {}. A weaker fuel is needed.",
             printer.grade(limit)
         ),
-        Obstacle::TooFull => match those(|rule| matches!(rule, Rule::AlreadyIn(_))) {
+        Obstacle::TooFull => match those(|rule| matches!(rule, FillRule::AlreadyIn(_))) {
             Some(already) => format!("{wanted} cannot be reached any more, because of {already}."),
             None => format!("{wanted} cannot be reached now: the tank is too full."),
         },
@@ -229,7 +234,7 @@ fn obstacle(impossible: &Impossible, wanted: &str, answer: &Answer, printer: &Pr
             together(&impossible.binding, answer)
         ),
         Obstacle::FuelLimit => {
-            let limits = those(|rule| matches!(rule, Rule::FuelLimit(_) | Rule::UseAll(_)));
+            let limits = those(|rule| matches!(rule, FillRule::FuelLimit(_) | FillRule::UseAll(_)));
             let limits = limits.unwrap_or_else(|| "a limit".into());
             format!("{wanted} cannot be reached: {limits} does not allow it.")
         }
@@ -251,7 +256,12 @@ fn obstacle(impossible: &Impossible, wanted: &str, answer: &Answer, printer: &Pr
     }
 }
 
-fn burn_down(plight: &Plight, wanted: &str, answer: &Answer, printer: &Printer) -> Option<String> {
+fn burn_down(
+    plight: &Infeasible,
+    wanted: &str,
+    answer: &FillAnswer,
+    printer: &Printer,
+) -> Option<String> {
     let burn = plight.impossible.burn_down.as_ref()?;
     // Less than a gauge shows is no advice.
     if VolumeUnit::Litre.value_of(burn.away) < LEAST_TO_BURN_L {
@@ -286,7 +296,7 @@ const LEAST_TO_BURN_L: f64 = 0.5;
 
 /// Whether a miss is worth the danger and the trouble of draining a tank: at least three
 /// points of blend, and more than what no gauge shows.
-fn is_worth_draining(plight: &Plight, answer: &Answer) -> bool {
+fn is_worth_draining(plight: &Infeasible, answer: &FillAnswer) -> bool {
     const POINTS: f64 = 0.03;
     const LITRES: f64 = 1.0;
     let aim = answer.asked.problem.aim;
@@ -299,7 +309,7 @@ fn is_worth_draining(plight: &Plight, answer: &Answer) -> bool {
     missed >= POINTS && litres >= LITRES
 }
 
-fn refills(cycles: &Cycles, answer: &Answer, printer: &Printer) -> String {
+fn refills(cycles: &Cycles, answer: &FillAnswer, printer: &Printer) -> String {
     let shares: Vec<String> = cycles.shares.iter().map(|share| printer.grade(*share)).collect();
     format!(
         "Without going below the reserve: burn down to it and fill up with {}, {} {}. The blend after each fill: {}.",
@@ -334,7 +344,7 @@ mod tests {
         ) {
             let printer = document.settings.printer(DecimalMark::Point);
             let Some(asked) = interpret(&document, None, &printer).asked else { return Ok(()) };
-            let answer = Answer::of(asked);
+            let answer = FillAnswer::of(asked);
             let line = in_short(&answer, &printer);
             let number = |text: &str| -> f64 {
                 text.trim_start_matches('E').trim_end_matches(['%', 'L', ' ']).parse().unwrap()

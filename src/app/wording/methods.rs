@@ -1,7 +1,7 @@
 //! What is said of methods: how sure a source is, limits, cautions.
 
 use fillwright::fuel::Grade;
-use fillwright::methods::Standing;
+use fillwright::methods::SourceStanding;
 use fillwright::quantity::Share;
 use fillwright::quantity::notation::Printer;
 use fillwright::source::{Confidence, Source};
@@ -13,17 +13,17 @@ const MOST_DECIMALS: usize = 6;
 
 /// How far a source can be relied on.
 pub(crate) fn standing(source: &Source) -> String {
-    let kind = match Standing::of(source) {
-        Standing::Published => "published",
-        Standing::Defined => "by definition",
-        Standing::Derived => "follows by arithmetic",
-        Standing::CommonPractice => "common practice",
-        Standing::FromMemory => "from memory",
+    let kind = match SourceStanding::of(source) {
+        SourceStanding::Published => "published",
+        SourceStanding::Defined => "by definition",
+        SourceStanding::Derived => "follows by arithmetic",
+        SourceStanding::CommonPractice => "common practice",
+        SourceStanding::FromMemory => "from memory",
     };
-    let how = match (Standing::of(source), source.confidence) {
-        (Standing::Published, Confidence::Checked) => ", read or computed there",
+    let how = match (SourceStanding::of(source), source.confidence) {
+        (SourceStanding::Published, Confidence::Checked) => ", read or computed there",
         (_, Confidence::Secondary) => ", read in a text that reports it",
-        (Standing::Published, Confidence::Weak) => ", not read there: use with care",
+        (SourceStanding::Published, Confidence::Weak) => ", not read there: use with care",
         _ => "",
     };
     format!("{kind}{how}")

@@ -2,9 +2,9 @@
 
 use fillwright::document::{
     AimForm, CalibrationForm, Car, CarFile, Document, ExtrasForm, FillForm, FuelForm, PartForm,
-    StopForm,
+    StopRuleForm,
 };
-use fillwright::document::{HaltForm, RouteForm};
+use fillwright::document::{TripForm, TripStopForm};
 use fillwright::quantity::notation::{Entry, Measure, Printer};
 use fillwright::share::{Kind, Shared};
 
@@ -169,15 +169,15 @@ fn aim(fill: &FillForm, car: &Car, printer: &Printer) -> String {
 fn stop(fill: &FillForm, printer: &Printer) -> String {
     let given = |word: &str, text: String| after(word, &text).unwrap_or_else(|| joined([]));
     match fill.stop {
-        StopForm::Brim => "full, to the click".into(),
-        StopForm::Level => given("to a level of ", level(&fill.stop_level, printer)),
-        StopForm::AtMost => given("at most ", volume(&fill.stop_volume, printer)),
-        StopForm::Budget => given("for at most ", money(&fill.stop_money, printer)),
-        StopForm::Least => "as soon as the aim is reached".into(),
+        StopRuleForm::Brim => "full, to the click".into(),
+        StopRuleForm::Level => given("to a level of ", level(&fill.stop_level, printer)),
+        StopRuleForm::AtMost => given("at most ", volume(&fill.stop_volume, printer)),
+        StopRuleForm::Budget => given("for at most ", money(&fill.stop_money, printer)),
+        StopRuleForm::Least => "as soon as the aim is reached".into(),
     }
 }
 
-fn of_trip(route: &RouteForm, car: &Car, printer: &Printer) -> Vec<Fact> {
+fn of_trip(route: &TripForm, car: &Car, printer: &Printer) -> Vec<Fact> {
     let form = &route.contents;
     let octane = octane(&form.octane, printer);
     let texts = [&form.share, &form.share_range, &octane].map(String::as_str);
@@ -203,7 +203,7 @@ fn of_trip(route: &RouteForm, car: &Car, printer: &Printer) -> Vec<Fact> {
 }
 
 /// Which calibrations stay usable on the way after a stop.
-fn kept(stop: &HaltForm, car: &Car, printer: &Printer) -> String {
+fn kept(stop: &TripStopForm, car: &Car, printer: &Printer) -> String {
     let kept = car.calibrations.iter().filter(|it| stop.calibrations.contains(&it.id));
     let names: Vec<String> = kept.map(|it| named(&it.name, || calibration(it, printer))).collect();
     if names.is_empty() { String::new() } else { format!("keeping {}", names.join(" or ")) }

@@ -1,7 +1,7 @@
 //! What is said of the tank between fills.
 
 use fillwright::answers::tank::{
-    Clearing, Need, Oddity, OldBlend, Passage, Remedy, TankAnswer, TankVerdict,
+    Clearing, Need, Oddity, OldBlend, Remedy, Replayed, TankAnswer, TankVerdict,
 };
 use fillwright::document::{BeforeForm, Event, FillEntry, FuelForm, What};
 use fillwright::quantity::notation::{Entry, Measure, OctaneScale, Printer, parse_number};
@@ -300,7 +300,7 @@ fn fill_detail(fill: &FillEntry, printer: &Printer) -> String {
 }
 
 /// What an entry made of the estimate, in short.
-pub(crate) fn then(passage: &Passage, printer: &Printer) -> Option<String> {
+pub(crate) fn then(passage: &Replayed, printer: &Printer) -> Option<String> {
     let estimate = passage.after()?;
     let (blend, between) = blend(estimate.share, printer);
     let level: Volume = estimate.level.expected();

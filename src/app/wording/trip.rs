@@ -1,10 +1,10 @@
 //! What is said of a route and its plan.
 
-use fillwright::answers::trip::{RoadAsked, RoadPlan};
-use fillwright::document::{HaltForm, PreferForm};
+use fillwright::answers::trip::{TripAnswer, TripAsked};
+use fillwright::document::{PreferForm, TripStopForm};
 use fillwright::quantity::notation::{Printer, Rate};
 use fillwright::quantity::{Money, Volume};
-use fillwright::trip::{Bound, Done, Impossible, Report, Rule};
+use fillwright::trip::{Bound, Done, Report, TripImpossible, TripRule};
 use uom::si::volume::liter;
 
 use super::hardware::Fact;
@@ -41,12 +41,12 @@ pub(crate) fn stop(place: &str, at: usize) -> String {
 }
 
 /// What a stop of a plan is called.
-pub(crate) fn halt(asked: &RoadAsked, at: usize) -> String {
+pub(crate) fn halt(asked: &TripAsked, at: usize) -> String {
     asked.halts.get(at).map_or_else(|| stop("", at), |it| stop(&it.place, at))
 }
 
 /// The fuels of a stop and how far the next is, in one line.
-pub(crate) fn halt_in_short(stop: &HaltForm, printer: &Printer) -> String {
+pub(crate) fn halt_in_short(stop: &TripStopForm, printer: &Printer) -> String {
     let name = |id: u32, name: &str| {
         let closed = if stop.closed.contains(&id) { " (not to be had)" } else { "" };
         format!("{name}{closed}")
@@ -64,7 +64,7 @@ pub(crate) fn halt_in_short(stop: &HaltForm, printer: &Printer) -> String {
 }
 
 /// What is bought at a stop: how much, and of what.
-pub(crate) fn bought(plan: &RoadPlan, at: usize, printer: &Printer) -> Vec<(String, String)> {
+pub(crate) fn bought(plan: &TripAnswer, at: usize, printer: &Printer) -> Vec<(String, String)> {
     let halt = plan.asked.halts.get(at);
     let fuels = halt.map_or(&[][..], |it| &it.fuels);
     let volumes = plan.bought.get(at).map_or(&[][..], |it| it);
@@ -81,7 +81,7 @@ pub(crate) fn purchase(parts: &[(String, String)]) -> String {
 }
 
 /// What to buy next, and what comes after that.
-pub(crate) fn next(plan: &RoadPlan, printer: &Printer) -> (String, Option<String>) {
+pub(crate) fn next(plan: &TripAnswer, printer: &Printer) -> (String, Option<String>) {
     let count = plan.asked.halts.len();
     let buys = |from: usize| {
         (from..count).find_map(|at| {
@@ -101,7 +101,7 @@ pub(crate) fn next(plan: &RoadPlan, printer: &Printer) -> (String, Option<String
 }
 
 /// How good the plan is at least.
-pub(crate) fn quality(plan: &RoadPlan, report: &Report, printer: &Printer) -> Option<String> {
+pub(crate) fn quality(plan: &TripAnswer, report: &Report, printer: &Printer) -> Option<String> {
     let bound = report.bound.as_ref()?;
     // Rounded up: it must not look better than it is.
     let percent = |gap: f64| {
@@ -144,7 +144,7 @@ fn at_least(stops: u32, done: &Done) -> String {
 }
 
 /// That the margin had to go, if it had.
-pub(crate) fn on_the_edge(plan: &RoadPlan, report: &Report, printer: &Printer) -> Option<String> {
+pub(crate) fn on_the_edge(plan: &TripAnswer, report: &Report, printer: &Printer) -> Option<String> {
     let wished = plan.asked.wish.margin;
     (report.margin < wished).then(|| {
         format!(
@@ -202,7 +202,7 @@ pub(crate) fn in_the_bar(standing: Standing) -> &'static str {
 }
 
 /// Why there is no plan, and what would help: the first is where.
-pub(crate) fn impossible(impossible: &Impossible, asked: &RoadAsked) -> Vec<String> {
+pub(crate) fn impossible(impossible: &TripImpossible, asked: &TripAsked) -> Vec<String> {
     let place = halt(asked, impossible.stop);
     let next = impossible.stop + 1;
     let onwards = if next < asked.halts.len() {
@@ -221,37 +221,37 @@ pub(crate) fn impossible(impossible: &Impossible, asked: &RoadAsked) -> Vec<Stri
     lines
 }
 
-fn in_the_way(rule: Rule, place: &str) -> String {
+fn in_the_way(rule: TripRule, place: &str) -> String {
     match rule {
-        Rule::Brim => format!(
+        TripRule::Brim => format!(
             "What the tank holds stands in the way at {place}: add a stop, or make the way after it shorter."
         ),
-        Rule::Limit => format!(
+        TripRule::Limit => format!(
             "What may be bought at {place} stands in the way: raise “At most” of a fuel, or take one that is marked as not to be had."
         ),
-        Rule::Reserve => format!(
+        TripRule::Reserve => format!(
             "The reserve would be used after {place}: add a stop, a fuel before it, or a smaller reserve under Car."
         ),
-        Rule::FinalLevel => {
+        TripRule::FinalLevel => {
             "The level at the end stands in the way: ask for less, or add a stop before the end."
                 .into()
         }
-        Rule::Calibration => format!(
+        TripRule::Calibration => format!(
             "No calibration to keep stays usable after {place}, for its window and its octane number together: tick another one, or add a fuel."
         ),
-        Rule::Window => format!(
+        TripRule::Window => format!(
             "The blend after {place} cannot be inside the window of a calibration to keep: add a stronger or a weaker fuel there or before, or do not keep it on this way."
         ),
-        Rule::Octane => format!(
+        TripRule::Octane => format!(
             "The octane number after {place} is out of reach: add a fuel of a higher one, or ask for less."
         ),
-        Rule::Budget => "The money to spend stands in the way: allow more.".into(),
+        TripRule::Budget => "The money to spend stands in the way: allow more.".into(),
     }
 }
 
 /// What may fail where everything is as bad as the bands allow, rule by rule.
-pub(crate) fn left_open(plan: &RoadPlan) -> Vec<String> {
-    let open = |rules: &[Rule]| {
+pub(crate) fn left_open(plan: &TripAnswer) -> Vec<String> {
+    let open = |rules: &[TripRule]| {
         let mut places: Vec<String> = Vec::new();
         for breach in plan.course.possible_breaches.iter().filter(|it| rules.contains(&it.rule)) {
             let place = halt(&plan.asked, breach.stop);
@@ -261,18 +261,20 @@ pub(crate) fn left_open(plan: &RoadPlan) -> Vec<String> {
         }
         (!places.is_empty()).then(|| places.join(", "))
     };
-    let line = |rules: &[Rule], say: fn(String) -> String| open(rules).map(say);
+    let line = |rules: &[TripRule], say: fn(String) -> String| open(rules).map(say);
     let lines = [
-        line(&[Rule::Brim], |places| {
+        line(&[TripRule::Brim], |places| {
             format!("The tank may be full before all of it is in at {places}.")
         }),
-        line(&[Rule::Calibration, Rule::Window], |places| {
+        line(&[TripRule::Calibration, TripRule::Window], |places| {
             format!(
                 "The blend after {places} may be outside the window of the calibration to keep: measure the share there first."
             )
         }),
-        line(&[Rule::Octane], |places| format!("The octane number after {places} may be too low.")),
-        line(&[Rule::Reserve, Rule::FinalLevel], |places| {
+        line(&[TripRule::Octane], |places| {
+            format!("The octane number after {places} may be too low.")
+        }),
+        line(&[TripRule::Reserve, TripRule::FinalLevel], |places| {
             format!("The reserve may be used on the way after {places}: watch the gauge.")
         }),
     ];
@@ -280,7 +282,7 @@ pub(crate) fn left_open(plan: &RoadPlan) -> Vec<String> {
 }
 
 /// What the fuel costs in the currencies that it was priced in, where those are others.
-fn elsewhere(plan: &RoadPlan, printer: &Printer) -> String {
+fn elsewhere(plan: &TripAnswer, printer: &Printer) -> String {
     let mut sums: Vec<(Rate, Money)> = Vec::new();
     let stops = plan.asked.halts.iter().zip(&plan.asked.route.stops).zip(&plan.bought);
     for ((halt, stop), bought) in stops {
@@ -299,7 +301,7 @@ fn elsewhere(plan: &RoadPlan, printer: &Printer) -> String {
 }
 
 /// A plan in figures.
-pub(crate) fn in_short(plan: &RoadPlan, printer: &Printer) -> Vec<Fact> {
+pub(crate) fn in_short(plan: &TripAnswer, printer: &Printer) -> Vec<Fact> {
     let short = plan.in_short();
     let none = || "—".to_owned();
     let grade = |share: Option<_>| share.map_or_else(none, |it| printer.grade(it));

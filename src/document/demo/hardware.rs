@@ -1,8 +1,10 @@
 //! The workshop of the invented example. Every figure of it is made up.
 
 use crate::document::file::CarFile;
-use crate::document::hardware::{CurveForm, Fields, Mark, PartForm, PartKind, Place, Workshop};
-use crate::document::hardware_field::Slot;
+use crate::document::hardware::{
+    CurveForm, Fields, HardwareForm, Mark, MeasuredAt, PartForm, PartKind,
+};
+use crate::document::hardware_field::HardwareField;
 use crate::quantity::notation::Entry;
 
 const ON_MID_BLEND: &str = "rpm, torque Nm, boost bar
@@ -36,7 +38,7 @@ const PUMP_TABLE: &str = "V 12 13.5
 6 113 145
 7 100 131";
 
-impl Workshop {
+impl HardwareForm {
     /// The workshop of the example, whose calibrations have these numbers.
     pub(crate) fn demo(car: &mut CarFile, petrol: u32, mid_blend: u32) -> Self {
         let table = Entry::metric;
@@ -55,7 +57,7 @@ impl Workshop {
                 id: before,
                 name: "Petrol, on the rollers".into(),
                 table: table(ON_PETROL),
-                place: Place::Wheel,
+                place: MeasuredAt::Wheel,
                 calibration: Some(petrol),
                 blend: "E10".into(),
                 ..CurveForm::default()
@@ -67,14 +69,14 @@ impl Workshop {
             target,
             compared_with: Some(before),
             engine: Fields::from([
-                (Slot::Displacement, "1.9"),
-                (Slot::Cylinders, "4"),
-                (Slot::SpecificConsumption, "325"),
-                (Slot::Lambda, "0.84"),
-                (Slot::VolumetricEfficiency, "93"),
-                (Slot::ManifoldTemperature, "42"),
-                (Slot::DrivelineLoss, "12"),
-                (Slot::DrivelineLossRange, "10-14"),
+                (HardwareField::Displacement, "1.9"),
+                (HardwareField::Cylinders, "4"),
+                (HardwareField::SpecificConsumption, "325"),
+                (HardwareField::Lambda, "0.84"),
+                (HardwareField::VolumetricEfficiency, "93"),
+                (HardwareField::ManifoldTemperature, "42"),
+                (HardwareField::DrivelineLoss, "12"),
+                (HardwareField::DrivelineLossRange, "10-14"),
             ]),
             parts,
             ..Self::default()
@@ -96,11 +98,11 @@ fn parts(car: &mut CarFile) -> Vec<PartForm> {
             "",
             &[Mark::ByMass],
             Fields::from([
-                (Slot::RatedMassFlow, "15.6"),
-                (Slot::RatedPressure, "100"),
-                (Slot::TestDensity, "745"),
-                (Slot::RailPressure, "200"),
-                (Slot::Window, "240"),
+                (HardwareField::RatedMassFlow, "15.6"),
+                (HardwareField::RatedPressure, "100"),
+                (HardwareField::TestDensity, "745"),
+                (HardwareField::RailPressure, "200"),
+                (HardwareField::Window, "240"),
             ]),
         ),
         part(
@@ -108,27 +110,27 @@ fn parts(car: &mut CarFile) -> Vec<PartForm> {
             "",
             &[],
             Fields::from([
-                (Slot::Bore, "9"),
-                (Slot::Lift, "4.2"),
-                (Slot::Lobes, "4"),
-                (Slot::RailPressure, "200"),
+                (HardwareField::Bore, "9"),
+                (HardwareField::Lift, "4.2"),
+                (HardwareField::Lobes, "4"),
+                (HardwareField::RailPressure, "200"),
             ]),
         ),
         part(
             PartKind::SupplyPump,
             "Tank pump",
             &[],
-            Fields::from([(Slot::FlowTable, PUMP_TABLE), (Slot::Voltage, "13")]),
+            Fields::from([(HardwareField::FlowTable, PUMP_TABLE), (HardwareField::Voltage, "13")]),
         ),
         part(
             PartKind::SupplyLine,
             "",
             &[Mark::FixedRail],
             Fields::from([
-                (Slot::RailPressure, "5"),
-                (Slot::LineLength, "4"),
-                (Slot::LineBore, "8"),
-                (Slot::OtherLosses, "0.15"),
+                (HardwareField::RailPressure, "5"),
+                (HardwareField::LineLength, "4"),
+                (HardwareField::LineBore, "8"),
+                (HardwareField::OtherLosses, "0.15"),
             ]),
         ),
         part(
@@ -136,24 +138,29 @@ fn parts(car: &mut CarFile) -> Vec<PartForm> {
             "",
             &[],
             Fields::from([
-                (Slot::RatedFlow, "250"),
-                (Slot::RatedPressure, "7"),
-                (Slot::FluidPressure, "10"),
-                (Slot::Strength, "50"),
+                (HardwareField::RatedFlow, "250"),
+                (HardwareField::RatedPressure, "7"),
+                (HardwareField::FluidPressure, "10"),
+                (HardwareField::Strength, "50"),
             ]),
         ),
         part(
             PartKind::PowerLimit,
             "Engine builder",
             &[],
-            Fields::from([(Slot::LimitPower, "230")]),
+            Fields::from([(HardwareField::LimitPower, "230")]),
         ),
         part(
             PartKind::TorqueLimit,
             "Gearbox",
             &[],
-            Fields::from([(Slot::LimitTorque, "385"), (Slot::ToSpeed, "4000")]),
+            Fields::from([(HardwareField::LimitTorque, "385"), (HardwareField::ToSpeed, "4000")]),
         ),
-        part(PartKind::AirLimit, "Compressor", &[], Fields::from([(Slot::LimitAir, "0.26")])),
+        part(
+            PartKind::AirLimit,
+            "Compressor",
+            &[],
+            Fields::from([(HardwareField::LimitAir, "0.26")]),
+        ),
     ]
 }

@@ -12,11 +12,11 @@ use super::event::{
 use super::file::Document;
 use super::fill::StartForm;
 use super::fuel::FuelForm;
-use super::hardware::Workshop;
+use super::hardware::HardwareForm;
 use super::id::Id;
 use super::log::Log;
 use super::moment::Moment;
-use super::trip::RouteForm;
+use super::trip::TripForm;
 use crate::calibration::FluidState;
 use crate::quantity::notation::Entry;
 use crate::tank::LevelReading;
@@ -75,8 +75,8 @@ impl Document {
         document.here.fill.start = StartForm::Log;
         document.here.fill.aim_share = "E30".into();
         document.here.log = log(&document.here.fill.offers);
-        document.here.workshop = Workshop::demo(&mut document.here, petrol, mid_blend);
-        document.here.route = RouteForm::demo(&mut document.here, mid_blend);
+        document.here.workshop = HardwareForm::demo(&mut document.here, petrol, mid_blend);
+        document.here.route = TripForm::demo(&mut document.here, mid_blend);
         document
     }
 }
@@ -153,7 +153,7 @@ fn log(offers: &[FuelForm]) -> Log {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::answers::tank::{Course, History};
+    use crate::answers::tank::{History, LogReading};
     use crate::quantity::notation::DecimalMark;
 
     #[test]
@@ -167,7 +167,7 @@ mod tests {
     fn every_entry_of_the_example_is_used_and_fits() {
         let demo = Document::demo();
         let printer = demo.settings.printer(DecimalMark::Comma);
-        let history = History::of(&Course::of(&demo.here, &printer));
+        let history = History::of(&LogReading::of(&demo.here, &printer));
         assert_eq!(history.passages.len(), 9);
         for passage in history.passages.iter() {
             assert_eq!((&passage.unused, &passage.doubts), (&None, &vec![]), "{passage:?}");

@@ -4,7 +4,7 @@
 use crate::document::file::CarFile;
 use crate::document::fill::StartForm;
 use crate::document::fuel::FuelForm;
-use crate::document::trip::{HaltForm, RouteForm};
+use crate::document::trip::{TripForm, TripStopForm};
 use crate::quantity::notation::Entry;
 
 /// A fuel of the example: grade, name, share, range, RON, MON.
@@ -26,7 +26,7 @@ const HALTS: [Halt; 5] = [
     ("Harz", &[(E10, "19.40"), (E5, "21.10")], "90", "1.5"),
 ];
 
-impl RouteForm {
+impl TripForm {
     /// The route of the invented example, on which the calibration `keep` has to stay
     /// usable.
     pub(crate) fn demo(car: &mut CarFile, keep: u32) -> Self {
@@ -44,14 +44,14 @@ impl RouteForm {
                     price: Entry::metric(price),
                     ..FuelForm::default()
                 };
-            HaltForm {
+            TripStopForm {
                 id,
                 place: place.into(),
                 fuels: fuels.iter().map(&mut fuel).collect(),
                 distance: Entry::metric(distance),
                 factor: factor.into(),
                 calibrations: vec![keep],
-                ..HaltForm::default()
+                ..TripStopForm::default()
             }
         };
         Self { stops: HALTS.map(&mut halt).into(), start: StartForm::Log, ..Self::default() }

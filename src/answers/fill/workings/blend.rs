@@ -3,7 +3,7 @@
 use uom::si::molar_concentration::mole_per_liter;
 
 use super::{CONSERVATION, Derivation, constant, derived, letter, litres};
-use crate::answers::fill::answer::Blend;
+use crate::answers::fill::answer::BlendAnswer;
 use crate::fuel::{Constant, Corner, MixtureParts, MolarDensity, constants as c};
 use crate::quantity::notation::VolumeUnit;
 use crate::quantity::{Share, Volume};
@@ -192,7 +192,7 @@ impl Derivation<'_> {
         OfBlend { afr: sum(air) / density.clone(), density }
     }
 
-    pub(crate) fn blend(&mut self, blend: &Blend) {
+    pub(crate) fn blend(&mut self, blend: &BlendAnswer) {
         let densities = [CONSERVATION, c::ETHANOL_DENSITY.source, c::PETROL_DENSITY.source];
         let neat = self.neat();
         let parts = blend.content().parts(Corner::Expected);
@@ -287,7 +287,7 @@ impl Derivation<'_> {
         self.lines.add(name, which, &(sum(octane) / sum(moles)), (1, ""), &sources);
     }
 
-    pub(crate) fn calibrations(&mut self, blend: &Blend) {
+    pub(crate) fn calibrations(&mut self, blend: &BlendAnswer) {
         let neat = (
             number("AFR_g", self.lines.value_of("AFR_g")),
             number("AFR_e", self.lines.value_of("AFR_e")),

@@ -3,7 +3,7 @@
 use uom::si::volume::liter;
 
 use super::{Derivation, derived, letter, litres};
-use crate::answers::fill::answer::Answer;
+use crate::answers::fill::answer::FillAnswer;
 use crate::fuel::{EnergyDensity, HydrocarbonBase, Mixture};
 use crate::quantity::Volume;
 use crate::quantity::notation::Consumption;
@@ -14,7 +14,7 @@ const EQUAL_ENERGY: Source = derived("equal energy per distance, whatever the bl
 
 impl Derivation<'_> {
     /// Range, running cost and the price at which the stronger fuel pays.
-    pub(crate) fn road(&mut self, answer: &Answer) {
+    pub(crate) fn road(&mut self, answer: &FillAnswer) {
         let heat = |fuel: &Mixture| {
             fuel.energy_density().map_or(f64::NAN, EnergyDensity::megajoules_per_liter)
         };

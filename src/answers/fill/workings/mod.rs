@@ -5,15 +5,15 @@ mod distance;
 mod blend;
 mod pours;
 
-use super::answer::Answer;
-use super::reading::Asked;
+use super::answer::FillAnswer;
+use super::reading::FillAsked;
 use crate::answers::working::{CONSERVATION, constant, derived, letter, litres};
-use crate::fill::Plan;
+use crate::fill::FillPlan;
 use crate::workings::{Expression, Lines, Working, number};
 
 /// Works out every number of the answer again, as expressions. Volumes are in
 /// litres and distances in kilometres, whatever the person reads elsewhere.
-pub(crate) fn workings(answer: &Answer) -> Vec<Working> {
+pub(crate) fn workings(answer: &FillAnswer) -> Vec<Working> {
     let mut derivation =
         Derivation { asked: &answer.asked, plan: &answer.plan, lines: Lines::default() };
     derivation.fill();
@@ -29,8 +29,8 @@ pub(crate) fn workings(answer: &Answer) -> Vec<Working> {
 }
 
 struct Derivation<'a> {
-    asked: &'a Asked,
-    plan: &'a Plan,
+    asked: &'a FillAsked,
+    plan: &'a FillPlan,
     lines: Lines,
 }
 
@@ -66,23 +66,23 @@ impl Derivation<'_> {
 mod tests {
     use uom::si::volume::liter;
 
-    use super::super::answer::Answer;
+    use super::super::answer::FillAnswer;
     use super::super::interpret;
-    use crate::answers::tank::{Course, History};
+    use crate::answers::tank::{History, LogReading};
     use crate::document::Document;
     use crate::quantity::Volume;
     use crate::quantity::notation::{DecimalMark, Entry};
 
-    fn demo_answer() -> Answer {
+    fn demo_answer() -> FillAnswer {
         answer_to(&Document::demo())
     }
 
-    fn answer_to(document: &Document) -> Answer {
+    fn answer_to(document: &Document) -> FillAnswer {
         let printer = document.settings.printer(DecimalMark::Point);
-        let history = History::of(&Course::of(&document.here, &printer));
+        let history = History::of(&LogReading::of(&document.here, &printer));
         let reading = interpret(document, history.estimator.as_ref(), &printer);
         assert_eq!(reading.complaints, []);
-        Answer::of(reading.asked.unwrap())
+        FillAnswer::of(reading.asked.unwrap())
     }
 
     /// Every line, evaluated by exmex 0.21, a general-purpose expression

@@ -1,8 +1,8 @@
 //! The fill itself, its worst cases, and the level to burn down to.
 
 use super::{CONSERVATION, Derivation, derived, letter, litres};
-use crate::answers::fill::answer::Answer;
-use crate::fill::{Order, Stop};
+use crate::answers::fill::answer::FillAnswer;
+use crate::fill::{Order, StopRule};
 use crate::source::Source;
 use crate::tank::DISPENSER_ERROR;
 use crate::workings::{number, sum};
@@ -15,7 +15,7 @@ impl Derivation<'_> {
     pub(crate) fn fill(&mut self) {
         let problem = &self.asked.problem;
         let taken = self.taken();
-        if problem.stop == Stop::Brim && problem.aim.low() == problem.aim.high() {
+        if problem.stop == StopRule::Brim && problem.aim.low() == problem.aim.high() {
             let capacity = number("C", litres(problem.tank.capacity));
             let target = number("T", problem.aim.low().fraction());
             let space = capacity.clone() - self.level();
@@ -92,13 +92,13 @@ impl Derivation<'_> {
 
     /// The level from which the aim can be reached, where one share is wanted
     /// and nothing but the space stands in the way.
-    pub(crate) fn burn_down(&mut self, answer: &Answer) {
+    pub(crate) fn burn_down(&mut self, answer: &FillAnswer) {
         let problem = &self.asked.problem;
         let Some(plight) = &answer.plight else { return };
         let Some(burn) = &plight.impossible.burn_down else { return };
         let poured: Vec<usize> =
             (0..burn.then.len()).filter(|&fuel| litres(burn.then[fuel]) > 1e-9).collect();
-        let (Stop::Brim, [fuel]) = (problem.stop, &poured[..]) else { return };
+        let (StopRule::Brim, [fuel]) = (problem.stop, &poured[..]) else { return };
         let nothing_in = problem.offers.iter().all(|offer| litres(offer.poured) <= 0.0);
         if problem.aim.low() != problem.aim.high() || !nothing_in {
             return;

@@ -2,7 +2,7 @@
 
 use super::header::Meaning;
 use super::layout::{Layout, Line};
-use super::{Chosen, CurveValue, Row, ValueIs};
+use super::{Chosen, CurveRow, CurveValue, ValueIs};
 use crate::quantity::notation::hardware::{FigureTextError, InSi, QuantityField, Unit};
 use crate::quantity::notation::{DecimalMark, NumberError, Units, hardware};
 
@@ -44,7 +44,7 @@ impl Cells {
     }
 
     /// A row, or why not.
-    pub(super) fn row(&self, line: &Line, chosen: &Chosen) -> Result<Row, String> {
+    pub(super) fn row(&self, line: &Line, chosen: &Chosen) -> Result<CurveRow, String> {
         let cell = |at: usize| line.cells.get(at).map_or("", String::as_str);
         let (at, unit) = chosen.speed;
         let speed = self.quantity(&hardware::ENGINE_SPEED, unit, cell(at), Meaning::EngineSpeed)?;
@@ -63,7 +63,7 @@ impl Cells {
             }
             _ => None,
         };
-        Ok(Row { line: line.number, speed, value, boost })
+        Ok(CurveRow { line: line.number, speed, value, boost })
     }
 
     /// The quantity in a cell, or why there is none.

@@ -1,5 +1,6 @@
 //! What the header of a column says of it.
 
+use crate::document::MeasuredAt;
 use crate::quantity::notation::hardware::Unit;
 use crate::quantity::notation::{Units, hardware};
 use crate::quantity::{AngularVelocity, GaugePressure, Power, Torque};
@@ -32,15 +33,6 @@ impl Meaning {
     }
 }
 
-/// Where torque or power was measured, as far as a header tells.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Place {
-    /// At the wheels, on rollers or hubs.
-    Wheels,
-    /// At the crank, measured or reckoned.
-    Crank,
-}
-
 /// The unit that a header names.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) enum Named {
@@ -55,7 +47,7 @@ pub(super) enum Named {
 pub(super) struct Understood {
     pub(super) meaning: Meaning,
     pub(super) unit: Option<Named>,
-    pub(super) place: Option<Place>,
+    pub(super) place: Option<MeasuredAt>,
 }
 
 /// Headers longer than this are titles.
@@ -99,9 +91,9 @@ pub(super) fn understood(header: &str, units: Units) -> Understood {
         None
     } else if says(&["wheel", "wheels", "hub", "hubs", "whp", "rwhp", "fwhp", "awhp", "wkw", "wtq"])
     {
-        Some(Place::Wheels)
+        Some(MeasuredAt::Wheel)
     } else if says(&["crank", "crankshaft", "flywheel", "engine", "brake", "bhp", "chp", "bkw"]) {
-        Some(Place::Crank)
+        Some(MeasuredAt::Crank)
     } else {
         None
     };
@@ -160,7 +152,7 @@ impl Named {
 mod tests {
     use super::*;
 
-    fn read(header: &str) -> (Meaning, Option<&'static str>, Option<Place>) {
+    fn read(header: &str) -> (Meaning, Option<&'static str>, Option<MeasuredAt>) {
         let it = understood(header, Units::METRIC);
         (it.meaning, it.unit.map(Named::symbol), it.place)
     }
@@ -181,10 +173,10 @@ mod tests {
             ("P [kW]", Power, Some("kW"), None),
             ("P/kW", Power, Some("kW"), None),
             ("Power (PS) corrected", Power, Some("PS"), None),
-            ("whp", Power, Some("hp"), Some(Place::Wheels)),
-            ("Wheel power (hp)", Power, Some("hp"), Some(Place::Wheels)),
-            ("BHP", Power, Some("hp"), Some(Place::Crank)),
-            ("Flywheel power kW", Power, Some("kW"), Some(Place::Crank)),
+            ("whp", Power, Some("hp"), Some(MeasuredAt::Wheel)),
+            ("Wheel power (hp)", Power, Some("hp"), Some(MeasuredAt::Wheel)),
+            ("BHP", Power, Some("hp"), Some(MeasuredAt::Crank)),
+            ("Flywheel power kW", Power, Some("kW"), Some(MeasuredAt::Crank)),
             ("Boost (psi)", Boost, Some("psi"), None),
             ("boost pressure", Boost, None, None),
             // A pressure that is not boost, and what a header may say besides.

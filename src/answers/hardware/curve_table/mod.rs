@@ -29,6 +29,7 @@ use uom::si::angular_velocity::radian_per_second;
 use uom::si::power::watt;
 use uom::si::torque::newton_meter;
 
+use crate::document::MeasuredAt;
 use crate::quantity::notation::hardware::Unit;
 use crate::quantity::notation::{DecimalMark, Units, hardware};
 use crate::quantity::{AngularVelocity, GaugePressure, Power, Torque};
@@ -36,7 +37,7 @@ use cell::Cells;
 use header::{Named, Understood};
 use layout::Layout;
 
-pub use header::{Meaning, Place};
+pub use header::Meaning;
 pub use split::Separator;
 
 /// The longest text that is read, in bytes.
@@ -144,7 +145,7 @@ pub struct Column {
     /// Whether the table names no such unit: it was chosen, or is the system's own.
     pub unit_is_assumed: bool,
     /// Where it was measured, if the header tells.
-    pub place: Option<Place>,
+    pub place: Option<MeasuredAt>,
     /// Whether its values are in [`CurveTable::rows`].
     pub is_read: bool,
 }
@@ -182,7 +183,7 @@ impl CurveValue {
 
 /// A row that was read.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Row {
+pub struct CurveRow {
     /// Its line in the text, counted from 1.
     pub line: usize,
     /// Engine speed.
@@ -227,7 +228,7 @@ pub struct CurveTable {
     pub value: Option<(usize, ValueIs)>,
     /// The rows that were read, in the order of the text; none as long as the columns
     /// of speed and value are not both known.
-    pub rows: Vec<Row>,
+    pub rows: Vec<CurveRow>,
     /// The rows that cannot be read.
     pub bad: Vec<BadRow>,
     /// The lines before the table that are neither header nor row: their numbers.

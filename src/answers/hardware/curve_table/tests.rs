@@ -86,7 +86,7 @@ fn power_is_taken_before_torque_unless_chosen() {
     );
     // 1 hp is 0.745 699 872 kW.
     assert_eq!(numbers(&table), [(3000.0, 149.139_974), (4000.0, 223.709_961)]);
-    assert_eq!(table.columns[2].place, Some(Place::Wheels));
+    assert_eq!(table.columns[2].place, Some(MeasuredAt::Wheel));
     let boost = table.rows[1].boost.unwrap().get().get::<bar>();
     // 20.3 psi x 0.068 947 57 bar.
     approx::assert_relative_eq!(boost, 1.399_636, max_relative = 1e-6);

@@ -7,8 +7,8 @@ use uom::si::time::millisecond;
 
 use super::MOST;
 use crate::answers::hardware::tables;
-use crate::answers::hardware::texts::{Texts, WorkshopReader};
-use crate::document::{Field, Mark, PartForm, Slot};
+use crate::answers::hardware::texts::{HardwareReader, Texts};
+use crate::document::{Field, HardwareField, Mark, PartForm};
 use crate::hardware::constants::{PORT_DUTY_LIMIT, WINDOW_LIMIT};
 use crate::hardware::{DirectInjectors, FluidNozzle, MethanolWater, PortInjectors, RatedFlow};
 use crate::quantity::notation::hardware::{
@@ -16,21 +16,21 @@ use crate::quantity::notation::hardware::{
 };
 use crate::quantity::{Angle, GaugePressure, MassDensity, Pressure, Time};
 
-impl WorkshopReader<'_> {
+impl HardwareReader<'_> {
     pub(super) fn port_injectors(&mut self, form: &PartForm) -> Option<PortInjectors> {
         let field = |slot| Field::Part(form.id, slot);
         let texts = Texts { fields: &form.fields, field: &field };
-        let count = self.count(&texts, Slot::Count, MOST);
-        let count = self.needed(&texts, Slot::Count, count, "Give how many there are.");
+        let count = self.count(&texts, HardwareField::Count, MOST);
+        let count = self.needed(&texts, HardwareField::Count, count, "Give how many there are.");
         let rated = self.rated(&texts, form.is(Mark::ByMass), None);
         let regulator = self.regulator(&texts, form.is(Mark::FixedRail));
-        let voltage = self.quantity(&texts, Slot::Voltage, &VOLTAGE);
-        let dead_time = self.text(&texts, Slot::DeadTime, |text, system| {
+        let voltage = self.quantity(&texts, HardwareField::Voltage, &VOLTAGE);
+        let dead_time = self.text(&texts, HardwareField::DeadTime, |text, system| {
             tables::dead_time(text, voltage.flatten(), system)
         });
         let dead_time = self.needed(
             &texts,
-            Slot::DeadTime,
+            HardwareField::DeadTime,
             dead_time,
             "Give the dead time from the injector's own data: 0.95 ms, say, or a table.",
         );
@@ -52,30 +52,30 @@ impl WorkshopReader<'_> {
     ) -> Option<DirectInjectors> {
         let field = |slot| Field::Part(form.id, slot);
         let texts = Texts { fields: &form.fields, field: &field };
-        let count = self.count(&texts, Slot::Count, MOST);
+        let count = self.count(&texts, HardwareField::Count, MOST);
         let count = match cylinders {
             Some(cylinders) => {
-                self.usual(&texts, Slot::Count, count, cylinders, "one per cylinder")
+                self.usual(&texts, HardwareField::Count, count, cylinders, "one per cylinder")
             }
-            None => self.needed(&texts, Slot::Count, count, "Give how many there are."),
+            None => self.needed(&texts, HardwareField::Count, count, "Give how many there are."),
         };
         let rated = self.rated(&texts, form.is(Mark::ByMass), None);
         let rail = self.rail(&texts);
-        let back = self.quantity(&texts, Slot::BackPressure, &PRESSURE);
+        let back = self.quantity(&texts, HardwareField::BackPressure, &PRESSURE);
         let ten = Pressure::new::<bar>(10.0);
         let shown = self.reader.printer.figure(&PRESSURE, ten);
-        let back = self.usual(&texts, Slot::BackPressure, back, ten, shown);
-        let window = self.quantity(&texts, Slot::Window, &ANGLE);
+        let back = self.usual(&texts, HardwareField::BackPressure, back, ten, shown);
+        let window = self.quantity(&texts, HardwareField::Window, &ANGLE);
         let usual = Angle::new::<degree>(210.0);
-        let window = self.usual(&texts, Slot::Window, window, usual, "210°");
-        let offset = self.quantity(&texts, Slot::OpeningOffset, &TIME);
+        let window = self.usual(&texts, HardwareField::Window, window, usual, "210°");
+        let offset = self.quantity(&texts, HardwareField::OpeningOffset, &TIME);
         let usual = Time::new::<millisecond>(0.3);
         let shown = self.reader.printer.figure(&TIME, usual);
-        let offset = self.usual(&texts, Slot::OpeningOffset, offset, usual, shown);
+        let offset = self.usual(&texts, HardwareField::OpeningOffset, offset, usual, shown);
         let limit = self.limit(&texts, &WINDOW_LIMIT);
         if window.is_some_and(|window| window <= Angle::new::<degree>(0.0)) {
             self.reader.complain(
-                field(Slot::Window),
+                field(HardwareField::Window),
                 "Give the degrees between the earliest start and the latest end, above zero.",
             );
             return None;
@@ -94,16 +94,17 @@ impl WorkshopReader<'_> {
     pub(super) fn fluid_nozzle(&mut self, form: &PartForm) -> Option<FluidNozzle> {
         let field = |slot| Field::Part(form.id, slot);
         let texts = Texts { fields: &form.fields, field: &field };
-        let count = self.count(&texts, Slot::Count, MOST);
-        let count = self.usual(&texts, Slot::Count, count, 1, "1");
+        let count = self.count(&texts, HardwareField::Count, MOST);
+        let count = self.usual(&texts, HardwareField::Count, count, 1, "1");
         let water = crate::fuel::constants::WATER_DENSITY.value;
         let rated = self.rated(&texts, false, Some(water));
-        let pump = self.quantity(&texts, Slot::FluidPressure, &PRESSURE);
-        let pump = self.needed(&texts, Slot::FluidPressure, pump, "Give its pump's pressure.");
-        let strength = self.fraction(&texts, Slot::Strength, 0.0..=1.0);
+        let pump = self.quantity(&texts, HardwareField::FluidPressure, &PRESSURE);
+        let pump =
+            self.needed(&texts, HardwareField::FluidPressure, pump, "Give its pump's pressure.");
+        let strength = self.fraction(&texts, HardwareField::Strength, 0.0..=1.0);
         let strength = self.needed(
             &texts,
-            Slot::Strength,
+            HardwareField::Strength,
             strength,
             "Give the methanol in the fluid: 50 %, and by volume or by mass.",
         );
@@ -113,7 +114,7 @@ impl WorkshopReader<'_> {
             } else {
                 MethanolWater::of_volume_share(share)
             };
-            self.reader.take(field(Slot::Strength), fluid)
+            self.reader.take(field(HardwareField::Strength), fluid)
         });
         Some(FluidNozzle {
             count: count?,
@@ -124,40 +125,41 @@ impl WorkshopReader<'_> {
     }
     /// What a nozzle passes, as rated.
     fn rated(&mut self, texts: &Texts<'_>, by_mass: bool, fluid: Option<f64>) -> Option<RatedFlow> {
-        let pressure = self.quantity(texts, Slot::RatedPressure, &PRESSURE);
+        let pressure = self.quantity(texts, HardwareField::RatedPressure, &PRESSURE);
         let pressure = self.needed(
             texts,
-            Slot::RatedPressure,
+            HardwareField::RatedPressure,
             pressure,
             "Give the pressure at which it was rated: 3 bar, say.",
         );
-        let density = self.quantity(texts, Slot::TestDensity, &DENSITY);
+        let density = self.quantity(texts, HardwareField::TestDensity, &DENSITY);
         let density = match fluid {
             Some(usual) => self.usual(
                 texts,
-                Slot::TestDensity,
+                HardwareField::TestDensity,
                 density,
                 MassDensity::new::<kilogram_per_cubic_meter>(usual),
                 "water",
             ),
             None => self.needed(
                 texts,
-                Slot::TestDensity,
+                HardwareField::TestDensity,
                 density,
                 "Give the density of the fluid it was rated with: 684 kg/m3 for n-heptane, about \
                  770 for mineral spirits, about 745 for petrol.",
             ),
         };
         if by_mass {
-            let flow = self.quantity(texts, Slot::RatedMassFlow, &MASS_FLOW);
-            let flow = self.needed(texts, Slot::RatedMassFlow, flow, "Give the flow of one.");
+            let flow = self.quantity(texts, HardwareField::RatedMassFlow, &MASS_FLOW);
+            let flow =
+                self.needed(texts, HardwareField::RatedMassFlow, flow, "Give the flow of one.");
             let rated = RatedFlow::of_mass(flow?, pressure?, density?);
-            self.reader.take((texts.field)(Slot::RatedMassFlow), rated)
+            self.reader.take((texts.field)(HardwareField::RatedMassFlow), rated)
         } else {
-            let flow = self.quantity(texts, Slot::RatedFlow, &INJECTOR_FLOW);
-            let flow = self.needed(texts, Slot::RatedFlow, flow, "Give the flow of one.");
+            let flow = self.quantity(texts, HardwareField::RatedFlow, &INJECTOR_FLOW);
+            let flow = self.needed(texts, HardwareField::RatedFlow, flow, "Give the flow of one.");
             let rated = RatedFlow::of_volume(flow?, pressure?, density?);
-            self.reader.take((texts.field)(Slot::RatedFlow), rated)
+            self.reader.take((texts.field)(HardwareField::RatedFlow), rated)
         }
     }
 }

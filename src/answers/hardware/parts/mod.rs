@@ -4,9 +4,9 @@ mod injectors;
 mod plungers;
 mod supply;
 
-use super::texts::{Texts, WorkshopReader};
+use super::texts::{HardwareReader, Texts};
 use crate::answers::reading::Optional;
-use crate::document::{Field, Mark, PartForm, PartKind, Slot, Workshop};
+use crate::document::{Field, HardwareField, HardwareForm, Mark, PartForm, PartKind};
 use crate::fuel::Constant;
 use crate::hardware::{FluidNozzle, FuelSystem, PlungerPump, PumpCurve, Regulator, Supply};
 use crate::quantity::GaugePressure;
@@ -32,12 +32,12 @@ pub struct Parts {
     pub fluid: Option<(u32, FluidNozzle)>,
 }
 
-impl WorkshopReader<'_> {
+impl HardwareReader<'_> {
     /// Reads the parts that are not set aside. `None` where one of them cannot be
     /// understood: a system without it would be another one.
     pub(super) fn parts(
         &mut self,
-        workshop: &Workshop,
+        workshop: &HardwareForm,
         cylinders: Option<u32>,
         port_share: f64,
     ) -> Option<Parts> {
@@ -87,7 +87,7 @@ impl WorkshopReader<'_> {
         }
         if let (Some((id, _)), None) = (pumps.first(), &line) {
             self.reader.complain(
-                Field::Part(*id, Slot::FlowTable),
+                Field::Part(*id, HardwareField::FlowTable),
                 "A pump needs the line that it feeds: add it, with the pressure to hold.",
             );
             whole = false;
@@ -136,10 +136,10 @@ impl WorkshopReader<'_> {
 
     /// How a rail's pressure is held.
     fn regulator(&mut self, texts: &Texts<'_>, fixed: bool) -> Option<Regulator> {
-        let pressure = self.quantity(texts, Slot::RailPressure, &PRESSURE);
+        let pressure = self.quantity(texts, HardwareField::RailPressure, &PRESSURE);
         let pressure = self.needed(
             texts,
-            Slot::RailPressure,
+            HardwareField::RailPressure,
             pressure,
             "Give the pressure that the regulator holds.",
         )?;
@@ -152,15 +152,19 @@ impl WorkshopReader<'_> {
 
     /// The use beyond which nobody should plan.
     fn limit(&mut self, texts: &Texts<'_>, usual: &Constant) -> Option<f64> {
-        let limit = self.fraction(texts, Slot::UseLimit, 0.2..=1.0);
+        let limit = self.fraction(texts, HardwareField::UseLimit, 0.2..=1.0);
         let shown = format!("{:.0} %", usual.value * 100.0);
-        self.usual(texts, Slot::UseLimit, limit, usual.value, shown)
+        self.usual(texts, HardwareField::UseLimit, limit, usual.value, shown)
     }
 
     fn rail(&mut self, texts: &Texts<'_>) -> Option<GaugePressure> {
-        let rail = self.quantity(texts, Slot::RailPressure, &PRESSURE);
-        let rail =
-            self.needed(texts, Slot::RailPressure, rail, "Give the rail pressure at full load.");
+        let rail = self.quantity(texts, HardwareField::RailPressure, &PRESSURE);
+        let rail = self.needed(
+            texts,
+            HardwareField::RailPressure,
+            rail,
+            "Give the rail pressure at full load.",
+        );
         rail.map(GaugePressure::new)
     }
 
@@ -168,7 +172,7 @@ impl WorkshopReader<'_> {
     pub(super) fn fraction_range(
         &mut self,
         texts: &Texts<'_>,
-        slot: Slot,
+        slot: HardwareField,
         low: f64,
         high: f64,
     ) -> Optional<(f64, f64)> {

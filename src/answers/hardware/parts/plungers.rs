@@ -3,39 +3,44 @@
 use uom::si::pressure::{bar, megapascal};
 
 use super::MOST;
-use crate::answers::hardware::texts::{Texts, WorkshopReader};
-use crate::document::{Field, PartForm, Slot};
+use crate::answers::hardware::texts::{HardwareReader, Texts};
+use crate::document::{Field, HardwareField, PartForm};
 use crate::hardware::PlungerPump;
 use crate::hardware::constants::PLUNGER_LIMIT;
 use crate::quantity::notation::hardware::{BULK_MODULUS, LENGTH, PRESSURE};
 use crate::quantity::{Band, GaugePressure, Length, Pressure};
 
-impl WorkshopReader<'_> {
+impl HardwareReader<'_> {
     /// Equal high-pressure pumps, as many as there are.
     pub(super) fn plunger_pump(&mut self, form: &PartForm) -> Option<Vec<PlungerPump>> {
         let field = |slot| Field::Part(form.id, slot);
         let texts = Texts { fields: &form.fields, field: &field };
-        let count = self.count(&texts, Slot::Count, MOST);
-        let count = self.usual(&texts, Slot::Count, count, 1, "1");
-        let bore = self.length(&texts, Slot::Bore, "Give the plunger's diameter.");
-        let lift = self.length(&texts, Slot::Lift, "Give the plunger's way.");
-        let lobes = self.count(&texts, Slot::Lobes, 12);
-        let lobes =
-            self.needed(&texts, Slot::Lobes, lobes, "Give the strokes per turn of its cam.");
-        let drive = self.factor(&texts, Slot::DriveRatio, 0.1..=3.0);
-        let drive = self.usual(&texts, Slot::DriveRatio, drive, 0.5, "camshaft speed, 0.5");
-        let dead = self.factor(&texts, Slot::DeadVolume, 0.0..=5.0);
-        let dead = self.usual(&texts, Slot::DeadVolume, dead, 1.0, "1 times the stroke");
-        let stiff = self.quantity(&texts, Slot::BulkModulus, &BULK_MODULUS);
+        let count = self.count(&texts, HardwareField::Count, MOST);
+        let count = self.usual(&texts, HardwareField::Count, count, 1, "1");
+        let bore = self.length(&texts, HardwareField::Bore, "Give the plunger's diameter.");
+        let lift = self.length(&texts, HardwareField::Lift, "Give the plunger's way.");
+        let lobes = self.count(&texts, HardwareField::Lobes, 12);
+        let lobes = self.needed(
+            &texts,
+            HardwareField::Lobes,
+            lobes,
+            "Give the strokes per turn of its cam.",
+        );
+        let drive = self.factor(&texts, HardwareField::DriveRatio, 0.1..=3.0);
+        let drive =
+            self.usual(&texts, HardwareField::DriveRatio, drive, 0.5, "camshaft speed, 0.5");
+        let dead = self.factor(&texts, HardwareField::DeadVolume, 0.0..=5.0);
+        let dead = self.usual(&texts, HardwareField::DeadVolume, dead, 1.0, "1 times the stroke");
+        let stiff = self.quantity(&texts, HardwareField::BulkModulus, &BULK_MODULUS);
         let usual = PlungerPump::usual_bulk_modulus();
         let shown = format!("{:.0} MPa", usual.get::<megapascal>());
-        let stiff = self.usual(&texts, Slot::BulkModulus, stiff, usual, shown);
+        let stiff = self.usual(&texts, HardwareField::BulkModulus, stiff, usual, shown);
         let efficiency = self.efficiency(&texts);
         let rail = self.rail(&texts);
-        let inlet = self.quantity(&texts, Slot::InletPressure, &PRESSURE);
+        let inlet = self.quantity(&texts, HardwareField::InletPressure, &PRESSURE);
         let usual = Pressure::new::<bar>(5.0);
         let shown = self.reader.printer.figure(&PRESSURE, usual);
-        let inlet = self.usual(&texts, Slot::InletPressure, inlet, usual, shown);
+        let inlet = self.usual(&texts, HardwareField::InletPressure, inlet, usual, shown);
         let limit = self.limit(&texts, &PLUNGER_LIMIT);
         let pump = PlungerPump {
             bore: bore?,
@@ -52,7 +57,7 @@ impl WorkshopReader<'_> {
         Some((0..count?).map(|_| pump).collect())
     }
 
-    fn length(&mut self, texts: &Texts<'_>, slot: Slot, missing: &str) -> Option<Length> {
+    fn length(&mut self, texts: &Texts<'_>, slot: HardwareField, missing: &str) -> Option<Length> {
         let value = self.quantity(texts, slot, &LENGTH);
         let value = self.needed(texts, slot, value, missing)?;
         if value <= Length::default() {
@@ -64,8 +69,8 @@ impl WorkshopReader<'_> {
 
     /// Filling and leakage of a high-pressure pump, with what they may be.
     fn efficiency(&mut self, texts: &Texts<'_>) -> Option<Band<f64>> {
-        let given = self.fraction(texts, Slot::Efficiency, 0.1..=1.0);
-        let range = self.fraction_range(texts, Slot::EfficiencyRange, 0.1, 1.0);
+        let given = self.fraction(texts, HardwareField::Efficiency, 0.1..=1.0);
+        let range = self.fraction_range(texts, HardwareField::EfficiencyRange, 0.1, 1.0);
         let (given, range) = (given?, range?);
         let usual = PlungerPump::usual_efficiency();
         match (given, range) {
@@ -76,7 +81,7 @@ impl WorkshopReader<'_> {
                     usual.low() * 100.0,
                     usual.high() * 100.0
                 );
-                self.usual(texts, Slot::Efficiency, Some(None), usual, shown)
+                self.usual(texts, HardwareField::Efficiency, Some(None), usual, shown)
             }
             (Some(given), None) => Some(Band::exact(given)),
             (given, Some((low, high))) => {
@@ -84,7 +89,7 @@ impl WorkshopReader<'_> {
                 let band = Band::new(low, expected, high);
                 if band.is_err() {
                     self.reader.complain(
-                        (texts.field)(Slot::EfficiencyRange),
+                        (texts.field)(HardwareField::EfficiencyRange),
                         "The efficiency lies outside what it may be. Correct one of them.",
                     );
                 }

@@ -14,8 +14,8 @@ use uom::si::volume::liter;
 
 use super::answer::HardwareAnswer;
 use super::engine::Breathing;
-use super::reading::WorkshopReading;
-use crate::document::Place;
+use super::reading::HardwareReading;
+use crate::document::MeasuredAt;
 use crate::fuel::Constant;
 use crate::hardware::constants::AIR_GAS_CONSTANT;
 use crate::hardware::{Blend, LoadPoint};
@@ -49,7 +49,7 @@ fn grams(flow: MassRate) -> f64 {
 impl HardwareAnswer {
     /// How each number came about: the demand at the highest power, and each part
     /// where it is tightest.
-    pub fn workings(&self, reading: &WorkshopReading) -> Vec<Working> {
+    pub fn workings(&self, reading: &HardwareReading) -> Vec<Working> {
         let mut derivation = Derivation { answer: self, lines: Lines::default() };
         derivation.curve(reading);
         if let Some(at) = self.peak() {
@@ -71,12 +71,12 @@ struct Derivation<'a> {
 
 impl Derivation<'_> {
     /// The corrections of the curve, and its power at the crank.
-    fn curve(&mut self, reading: &WorkshopReading) {
+    fn curve(&mut self, reading: &HardwareReading) {
         let Some(curve) = reading.curves.get(self.answer.asked.target) else { return };
         for corrected in [curve.taken_off, curve.corrected].into_iter().flatten() {
             self.lines.extend(corrected.rule.working(&corrected.air));
         }
-        let (Place::Wheel, Some(loss)) = (curve.place, curve.loss) else { return };
+        let (MeasuredAt::Wheel, Some(loss)) = (curve.place, curve.loss) else { return };
         let Some(point) = self.answer.peak().and_then(|at| self.point(at)) else { return };
         let Some(wheel) = curve.wheel(point.power.expected()) else { return };
         let wheel = number("P_w", wheel.expected().get().get::<kilowatt>());
@@ -212,29 +212,29 @@ impl Derivation<'_> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::document::{BlendForm, Document, Fields, PartForm, PartKind, Slot};
+    use crate::document::{BlendForm, Document, Fields, HardwareField, PartForm, PartKind};
     use crate::hardware::PartOf;
     use crate::quantity::notation::DecimalMark;
 
     /// The example with port injectors too, on a stated blend.
-    fn read() -> WorkshopReading {
+    fn read() -> HardwareReading {
         let mut document = Document::demo();
         let workshop = &mut document.here.workshop;
         let fields = Fields::from([
-            (Slot::Count, "4"),
-            (Slot::RatedFlow, "300"),
-            (Slot::RatedPressure, "3"),
-            (Slot::TestDensity, "684"),
-            (Slot::RailPressure, "4"),
-            (Slot::DeadTime, "0.95"),
+            (HardwareField::Count, "4"),
+            (HardwareField::RatedFlow, "300"),
+            (HardwareField::RatedPressure, "3"),
+            (HardwareField::TestDensity, "684"),
+            (HardwareField::RailPressure, "4"),
+            (HardwareField::DeadTime, "0.95"),
         ]);
         let part = PartForm::new(90, PartKind::PortInjectors);
         workshop.parts.push(PartForm { fields, ..part });
-        workshop.engine.entry(Slot::PortShare).text = "40".into();
-        workshop.engine.entry(Slot::BlendShare).text = "E85".into();
+        workshop.engine.entry(HardwareField::PortShare).text = "40".into();
+        workshop.engine.entry(HardwareField::BlendShare).text = "E85".into();
         workshop.blend = BlendForm::Typed;
         let printer = document.settings.printer(DecimalMark::Point);
-        WorkshopReading::of(&document, None, &printer)
+        HardwareReading::of(&document, None, &printer)
     }
 
     /// exmex 0.21, a general-purpose expression evaluator.

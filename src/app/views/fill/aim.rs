@@ -1,4 +1,4 @@
-use fillwright::document::{AimForm, Field, StopForm};
+use fillwright::document::{AimForm, Field, StopRuleForm};
 use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
@@ -10,12 +10,12 @@ use crate::app::widgets::{
 const SHARE: &str = "share";
 const AS_POURED: &str = "as-poured";
 
-const STOPS: [(StopForm, &str, &str); 5] = [
-    (StopForm::Brim, "brim", "Full, to the click"),
-    (StopForm::Level, "level", "At a level"),
-    (StopForm::AtMost, "volume", "After a volume, at most"),
-    (StopForm::Budget, "money", "After a sum of money, at most"),
-    (StopForm::Least, "least", "As soon as the aim is reached"),
+const STOPS: [(StopRuleForm, &str, &str); 5] = [
+    (StopRuleForm::Brim, "brim", "Full, to the click"),
+    (StopRuleForm::Level, "level", "At a level"),
+    (StopRuleForm::AtMost, "volume", "After a volume, at most"),
+    (StopRuleForm::Budget, "money", "After a sum of money, at most"),
+    (StopRuleForm::Least, "least", "As soon as the aim is reached"),
 ];
 
 /// The blend that is wanted, and when to stop.
@@ -97,13 +97,13 @@ pub(super) fn AimCard() -> impl IntoView {
 
 /// The field that the chosen stop rule needs.
 #[component]
-fn StopFields(stop: Memo<StopForm>, wants_more: Signal<bool>) -> impl IntoView {
+fn StopFields(stop: Memo<StopRuleForm>, wants_more: Signal<bool>) -> impl IntoView {
     let state = State::here();
     let unit = state.volume_unit();
     let currency = said(move || state.printer.with(|it| it.currency.clone()));
-    let stops_at = move |form: StopForm| holds(move || stop.get() == form && wants_more.get());
+    let stops_at = move |form: StopRuleForm| holds(move || stop.get() == form && wants_more.get());
     view! {
-        <When condition=stops_at(StopForm::Level)>
+        <When condition=stops_at(StopRuleForm::Level)>
             <TextField
                 field=Field::StopLevel
                 label="Level to stop at"
@@ -114,7 +114,7 @@ fn StopFields(stop: Memo<StopForm>, wants_more: Signal<bool>) -> impl IntoView {
                 on_text=state.set_entry(|it| Some(&mut it.here.fill.stop_level))
             />
         </When>
-        <When condition=stops_at(StopForm::AtMost)>
+        <When condition=stops_at(StopRuleForm::AtMost)>
             <TextField
                 field=Field::StopVolume
                 label="Volume to stop after"
@@ -124,7 +124,7 @@ fn StopFields(stop: Memo<StopForm>, wants_more: Signal<bool>) -> impl IntoView {
                 on_text=state.set_entry(|it| Some(&mut it.here.fill.stop_volume))
             />
         </When>
-        <When condition=stops_at(StopForm::Budget)>
+        <When condition=stops_at(StopRuleForm::Budget)>
             <TextField
                 field=Field::StopMoney
                 label="Money to stop after"

@@ -1,6 +1,6 @@
 //! Where an octane number has to be given before anything can be said that depends on it.
 
-use fillwright::answers::fill::Answer;
+use fillwright::answers::fill::FillAnswer;
 use fillwright::document::Field;
 use leptos::prelude::*;
 
@@ -45,7 +45,7 @@ pub(super) fn OctaneMissing(
 }
 
 /// What an octane number belongs to.
-fn owner(answer: &Answer, field: Field) -> Option<String> {
+fn owner(answer: &FillAnswer, field: Field) -> Option<String> {
     match field {
         Field::TankOctane => Some("what is in the tank".to_owned()),
         Field::Fuel(id, _) => {

@@ -1,7 +1,7 @@
 //! What to put in: the answer, and how it stands.
 
-use fillwright::answers::Complaint;
-use fillwright::answers::fill::Answer;
+use fillwright::answers::FieldError;
+use fillwright::answers::fill::FillAnswer;
 use fillwright::quantity::Volume;
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
@@ -20,7 +20,7 @@ use crate::app::widgets::{
 use crate::app::wording::{fields, fill};
 
 /// What has to be filled in or put right before there is an answer.
-fn complaints(state: State) -> Signal<Vec<Complaint>> {
+fn complaints(state: State) -> Signal<Vec<FieldError>> {
     Memo::new(move |_| state.reading.with(|it| it.complaints.clone())).into()
 }
 
@@ -30,7 +30,7 @@ pub(super) fn is_current(state: State) -> Signal<bool> {
 }
 
 /// A text made of the answer on show.
-fn of_answer(state: State, words: fn(&Answer, &Printer) -> String) -> Signal<String> {
+fn of_answer(state: State, words: fn(&FillAnswer, &Printer) -> String) -> Signal<String> {
     said(move || {
         state.answer().map_or_else(String::new, |answer| {
             state.printer.with(|printer| words(&answer, printer))
@@ -191,7 +191,7 @@ pub(super) const LAST_WORD: &str =
     "This is an estimate. The author of your calibration has the last word.";
 
 /// Whether the blend may hold more ethanol than pump petrol does.
-pub(super) fn may_be_above_ten(answer: &Answer) -> bool {
+pub(super) fn may_be_above_ten(answer: &FillAnswer) -> bool {
     answer.blend.as_ref().is_some_and(|blend| blend.share.high().percent() > 10.5)
 }
 
@@ -283,6 +283,6 @@ pub(super) fn ShortAnswer() -> impl IntoView {
 }
 
 /// Whether anything was put in yet.
-pub(super) fn some_is_in(answer: &Answer) -> bool {
+pub(super) fn some_is_in(answer: &FillAnswer) -> bool {
     answer.asked.problem.offers.iter().any(|offer| offer.poured > Volume::default())
 }

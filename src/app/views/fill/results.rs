@@ -1,4 +1,4 @@
-use fillwright::answers::fill::Answer;
+use fillwright::answers::fill::FillAnswer;
 use fillwright::quantity::notation::{OctaneScale, Printer};
 use fillwright::quantity::{Band, Money, Volume};
 use leptos::prelude::*;
@@ -16,7 +16,7 @@ fn banded(band: Band<f64>, decimals: usize, printer: &Printer) -> (String, Strin
 }
 
 /// A cost in the currency that all of what is poured was priced in, if that is another.
-fn elsewhere(answer: &Answer, cost: Money, printer: &Printer) -> String {
+fn elsewhere(answer: &FillAnswer, cost: Money, printer: &Printer) -> String {
     let poured = answer.asked.fuels.iter().zip(&answer.plan.volumes);
     let mut rates = poured.filter(|it| *it.1 > Volume::default()).map(|it| it.0.rate);
     let first = rates.next().flatten();
@@ -27,7 +27,7 @@ fn elsewhere(answer: &Answer, cost: Money, printer: &Printer) -> String {
 }
 
 /// The figures of the blend.
-pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
+pub(super) fn figures(answer: &FillAnswer, printer: &Printer) -> Vec<Fact> {
     let mut facts = Vec::new();
     let mut push =
         |what: &str, value: String, aside: String| facts.push(Fact::new(what, value, aside));
@@ -102,7 +102,7 @@ pub(super) fn figures(answer: &Answer, printer: &Printer) -> Vec<Fact> {
 }
 
 /// The verdict on each calibration.
-pub(super) fn verdicts(answer: &Answer, printer: &Printer) -> Vec<AnyView> {
+pub(super) fn verdicts(answer: &FillAnswer, printer: &Printer) -> Vec<AnyView> {
     let calibration_of = |id: u32| answer.asked.calibrations.iter().find(|(it, _)| *it == id);
     answer
         .verdicts
@@ -121,7 +121,7 @@ pub(super) fn verdicts(answer: &Answer, printer: &Printer) -> Vec<AnyView> {
 pub(super) fn Results() -> impl IntoView {
     let state = State::here();
     let none = holds(move || state.answer().is_some_and(|answer| answer.verdicts.is_empty()));
-    let of_answer = move |words: fn(&Answer, &Printer) -> Vec<AnyView>| {
+    let of_answer = move |words: fn(&FillAnswer, &Printer) -> Vec<AnyView>| {
         Callback::new(move |()| {
             state.answer().map_or_else(Vec::new, |answer| {
                 state.printer.with(|printer| words(&answer, printer))

@@ -1,6 +1,6 @@
 //! What is printed.
 
-use fillwright::answers::fill::Answer;
+use fillwright::answers::fill::FillAnswer;
 use fillwright::document::CarFile;
 use fillwright::quantity::Volume;
 use fillwright::quantity::notation::Printer;
@@ -28,7 +28,7 @@ pub(super) fn Paper() -> impl IntoView {
     view! { <Drawn what=content /> }
 }
 
-fn drawn(answer: &Answer, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
+fn drawn(answer: &FillAnswer, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
     let tank = &answer.asked.problem.tank;
     let before = format!(
         "In a tank of {} were {} ({}) of {} ({}).",
@@ -99,7 +99,7 @@ fn drawn(answer: &Answer, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
 }
 
 /// The fuels on offer as they were given.
-fn fuels(answer: &Answer, printer: &Printer) -> AnyView {
+fn fuels(answer: &FillAnswer, printer: &Printer) -> AnyView {
     let headings = ["Fuel", "Ethanol", "RON", "MON", "Price", "Put in"];
     let headings = headings.map(|it| heading(it.to_owned())).into();
     let octane = |it: Option<f64>| it.map_or_else(|| "—".into(), |it| printer.number(it, 1));

@@ -1,6 +1,6 @@
 //! The steps at the pump, one at a time.
 
-use fillwright::answers::fill::Answer;
+use fillwright::answers::fill::FillAnswer;
 use fillwright::document::{Document, Field, FuelForm, FuelPart};
 use fillwright::quantity::notation::{Entry, Measure, Printer};
 use fillwright::quantity::{Band, Volume};
@@ -36,7 +36,7 @@ enum Turn {
 
 /// Fuels in the order of the steps; first those that are in and done with. When
 /// only what was put in counts, all that can have been.
-pub(super) fn step_ids(answer: &Answer) -> Vec<u32> {
+pub(super) fn step_ids(answer: &FillAnswer) -> Vec<u32> {
     let id = |fuel: usize| answer.asked.fuels[fuel].id;
     if answer.asked.as_poured {
         return (0..answer.asked.fuels.len()).map(id).collect();
@@ -48,7 +48,7 @@ pub(super) fn step_ids(answer: &Answer) -> Vec<u32> {
     done.chain(answer.steps.iter().map(|step| step.fuel)).map(id).collect()
 }
 
-pub(super) fn step_shown(answer: &Answer, printer: &Printer, id: u32) -> Option<Shown> {
+pub(super) fn step_shown(answer: &FillAnswer, printer: &Printer, id: u32) -> Option<Shown> {
     let fuel = answer.asked.fuels.iter().position(|fuel| fuel.id == id)?;
     let name = answer.asked.fuels[fuel].name.clone();
     let poured = answer.asked.problem.offers[fuel].poured;

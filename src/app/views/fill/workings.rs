@@ -1,4 +1,4 @@
-use fillwright::answers::fill::Answer;
+use fillwright::answers::fill::FillAnswer;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Band, Share};
 use leptos::prelude::*;
@@ -66,7 +66,7 @@ pub(super) fn Workings() -> impl IntoView {
     }
 }
 
-fn order_rows(answer: &Answer, printer: &Printer) -> Vec<[String; 3]> {
+fn order_rows(answer: &FillAnswer, printer: &Printer) -> Vec<[String; 3]> {
     let told = |band: Band<Share>| {
         let [low, _, high] = printer.number_ends(band.map(Share::percent), 1);
         format!("{low} to {high}\u{202f}%")

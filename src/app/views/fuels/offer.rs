@@ -1,4 +1,4 @@
-use fillwright::document::{Document, Field, FuelForm, FuelPart, HaltForm};
+use fillwright::document::{Document, Field, FuelForm, FuelPart, TripStopForm};
 use fillwright::fuel::grades;
 use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
@@ -23,8 +23,8 @@ fn find_mut(document: &mut Document, id: u32) -> Option<&mut FuelForm> {
 }
 
 /// The stop of the route that a fuel is on offer at; none at the pump.
-fn stop_of(document: &Document, id: u32) -> Option<&HaltForm> {
-    let has = |stop: &&HaltForm| stop.fuels.iter().any(|fuel| fuel.id == id);
+fn stop_of(document: &Document, id: u32) -> Option<&TripStopForm> {
+    let has = |stop: &&TripStopForm| stop.fuels.iter().any(|fuel| fuel.id == id);
     document.here.route.stops.iter().find(has)
 }
 

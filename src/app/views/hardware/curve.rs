@@ -1,4 +1,4 @@
-use fillwright::document::{CurveForm, CurvePart, Document, Field, Place, Slot};
+use fillwright::document::{CurveForm, CurvePart, Document, Field, HardwareField, MeasuredAt};
 use fillwright::power::AirCorrection;
 use leptos::prelude::*;
 
@@ -13,15 +13,15 @@ use crate::app::widgets::{
 };
 use crate::app::wording::hardware;
 
-const PLACES: [(Place, &str, &str); 2] =
-    [(Place::Crank, "crank", "At the crank"), (Place::Wheel, "wheel", "At the wheels")];
+const PLACES: [(MeasuredAt, &str, &str); 2] =
+    [(MeasuredAt::Crank, "crank", "At the crank"), (MeasuredAt::Wheel, "wheel", "At the wheels")];
 
 const NO_CALIBRATION: &str = "none";
 
 static AIR: [Row; 3] = [
-    Row::quantity(Slot::AirTemperature, "Temperature", "Of the air drawn in"),
-    Row::quantity(Slot::AirPressure, "Pressure", "As a barometer shows it there"),
-    Row::percent(Slot::Humidity, "Relative humidity", "50 %, say"),
+    Row::quantity(HardwareField::AirTemperature, "Temperature", "Of the air drawn in"),
+    Row::quantity(HardwareField::AirPressure, "Pressure", "As a barometer shows it there"),
+    Row::percent(HardwareField::Humidity, "Relative humidity", "50 %, say"),
 ];
 
 pub(super) fn find(document: &Document, id: u32) -> Option<&CurveForm> {

@@ -1,5 +1,5 @@
-use fillwright::answers::hardware::{CurveRead, SetLimit, WorkshopReading};
-use fillwright::document::Workshop;
+use fillwright::answers::hardware::{CurveRead, HardwareReading, SetLimit};
+use fillwright::document::HardwareForm;
 use fillwright::power::{Limit as PowerLimit, LimitOf, PowerCurve};
 use fillwright::quantity::AngularVelocity;
 use fillwright::quantity::notation::Printer;
@@ -72,8 +72,8 @@ pub(super) fn CurvesCard() -> impl IntoView {
 /// Power or torque of every curve, with the limits that people set.
 pub(super) fn graph(
     shown: Shown,
-    reading: &WorkshopReading,
-    workshop: &Workshop,
+    reading: &HardwareReading,
+    workshop: &HardwareForm,
     printer: &Printer,
 ) -> Graph {
     let curves = reading.curves.iter().filter_map(|it| Some((it, it.at_crank.as_ref()?)));
@@ -187,7 +187,7 @@ mod tests {
     fn demo(shown: Shown) -> Graph {
         let document = Document::demo();
         let printer = document.settings.printer(DecimalMark::Point);
-        let reading = WorkshopReading::of(&document, None, &printer);
+        let reading = HardwareReading::of(&document, None, &printer);
         graph(shown, &reading, &document.here.workshop, &printer)
     }
 

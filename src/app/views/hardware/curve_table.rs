@@ -1,9 +1,9 @@
 //! The table of a curve: typed, pasted or from a file, and what was understood.
 
 use fillwright::answers::hardware::curve_table::{
-    ColumnChoice, CurveTable, CurveTableError, LONGEST_TABLE, Place as InHeading,
+    ColumnChoice, CurveTable, CurveTableError, LONGEST_TABLE,
 };
-use fillwright::document::{ColumnForm, CurveForm, CurvePart, Field, Place, ValueUnit};
+use fillwright::document::{ColumnForm, CurveForm, CurvePart, Field, MeasuredAt, ValueUnit};
 use fillwright::quantity::notation::{Entry, Printer};
 use leptos::prelude::*;
 
@@ -102,11 +102,8 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
 }
 
 /// Where a table says that it was measured.
-fn place_in(table: &CurveTable) -> Option<Place> {
-    table.columns.iter().filter(|it| it.is_read).find_map(|it| it.place).map(|it| match it {
-        InHeading::Wheels => Place::Wheel,
-        InHeading::Crank => Place::Crank,
-    })
+fn place_in(table: &CurveTable) -> Option<MeasuredAt> {
+    table.columns.iter().filter(|it| it.is_read).find_map(|it| it.place)
 }
 
 fn no_table(error: &CurveTableError) -> String {

@@ -1,4 +1,4 @@
-use fillwright::document::{CurveForm, Document, Field, Workshop};
+use fillwright::document::{CurveForm, Document, Field, HardwareForm};
 use leptos::prelude::*;
 
 use super::curve::one;
@@ -22,7 +22,7 @@ fn is_here(field: Field) -> bool {
 }
 
 /// The curve to serve: the one that was chosen, or else the first.
-pub(super) fn target(workshop: &Workshop) -> Option<&CurveForm> {
+pub(super) fn target(workshop: &HardwareForm) -> Option<&CurveForm> {
     let chosen = workshop.curves.iter().find(|it| it.id == workshop.target);
     chosen.or(workshop.curves.first())
 }

@@ -1,4 +1,4 @@
-use fillwright::document::{Field, Mark, PartKind, Slot};
+use fillwright::document::{Field, HardwareField, Mark, PartKind};
 use leptos::prelude::*;
 
 use super::section::need;
@@ -10,43 +10,54 @@ use crate::app::wording::hardware;
 /// How much fuel the engine takes.
 pub(super) static FUEL: [Row; 5] = [
     Row::quantity(
-        Slot::SpecificConsumption,
+        HardwareField::SpecificConsumption,
         "Fuel per work at full load (BSFC)",
         "330 g/kWh or 0.54 lb/hph, say",
     ),
-    Row::percent(Slot::ConsumptionError, "Its doubt, either way", "8 % where blank"),
-    Row::words(Slot::ConsumptionFuel, "It is given for", "%", "The blend; E0 where blank"),
+    Row::percent(HardwareField::ConsumptionError, "Its doubt, either way", "8 % where blank"),
+    Row::words(HardwareField::ConsumptionFuel, "It is given for", "%", "The blend; E0 where blank"),
     Row::percent(
-        Slot::EfficiencyGain,
+        HardwareField::EfficiencyGain,
         "Gain in efficiency at E85",
         "Against that blend; none where blank",
     ),
-    Row::quantity(Slot::Lambda, "Mixture at full load", "λ 0.82, say"),
+    Row::quantity(HardwareField::Lambda, "Mixture at full load", "λ 0.82, say"),
 ];
 
 /// What surrounds the engine.
 pub(super) static ENGINE: [Row; 4] = [
-    Row::quantity(Slot::Displacement, "Displacement", "For the check by air"),
-    Row::number(Slot::Cylinders, "Cylinders", ""),
-    Row::quantity(Slot::Boost, "Boost at full load", "Where a curve has no column of it"),
-    Row::quantity(Slot::AmbientPressure, "Pressure of the air around", "Standard where blank"),
+    Row::quantity(HardwareField::Displacement, "Displacement", "For the check by air"),
+    Row::number(HardwareField::Cylinders, "Cylinders", ""),
+    Row::quantity(HardwareField::Boost, "Boost at full load", "Where a curve has no column of it"),
+    Row::quantity(
+        HardwareField::AmbientPressure,
+        "Pressure of the air around",
+        "Standard where blank",
+    ),
 ];
 
 /// What the check by air needs.
 pub(super) static AIR: [Row; 2] = [
-    Row::percent(Slot::VolumetricEfficiency, "Volumetric efficiency", "Referred to the manifold"),
-    Row::quantity(Slot::ManifoldTemperature, "Temperature in the manifold", ""),
+    Row::percent(
+        HardwareField::VolumetricEfficiency,
+        "Volumetric efficiency",
+        "Referred to the manifold",
+    ),
+    Row::quantity(HardwareField::ManifoldTemperature, "Temperature in the manifold", ""),
 ];
 
 /// What is lost between crank and wheels.
 pub(super) static LOSS: [Row; 2] = [
-    Row::percent(Slot::DrivelineLoss, "Driveline loss, of crank power", "10 %, say"),
-    Row::words(Slot::DrivelineLossRange, "Loss may be", "%", "From–to; ± 3 where blank"),
+    Row::percent(HardwareField::DrivelineLoss, "Driveline loss, of crank power", "10 %, say"),
+    Row::words(HardwareField::DrivelineLossRange, "Loss may be", "%", "From–to; ± 3 where blank"),
 ];
 
 /// Which way the fuel goes, where there are both ways.
-pub(super) static SPLIT: [Row; 1] =
-    [Row::percent(Slot::PortShare, "Fuel through the port injectors", "Of all fuel, at full load")];
+pub(super) static SPLIT: [Row; 1] = [Row::percent(
+    HardwareField::PortShare,
+    "Fuel through the port injectors",
+    "Of all fuel, at full load",
+)];
 
 /// All fields of the engine that stand here.
 pub(super) static ALL: [&[Row]; 5] = [&FUEL, &ENGINE, &SPLIT, &LOSS, &AIR];
@@ -54,7 +65,7 @@ pub(super) static ALL: [&[Row]; 5] = [&FUEL, &ENGINE, &SPLIT, &LOSS, &AIR];
 fn is_here(field: Field) -> bool {
     matches!(
         field,
-        Field::Engine(slot) if !matches!(slot, Slot::BlendShare | Slot::BlendRange | Slot::Reserve)
+        Field::Engine(slot) if !matches!(slot, HardwareField::BlendShare | HardwareField::BlendRange | HardwareField::Reserve)
     )
 }
 

@@ -1,4 +1,4 @@
-use fillwright::answers::hardware::WorkshopReading;
+use fillwright::answers::hardware::HardwareReading;
 use fillwright::power::compare;
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
@@ -26,7 +26,7 @@ pub(super) fn Gains() -> impl IntoView {
 }
 
 /// The figures of the curves, each group with its title.
-pub(super) fn groups(reading: &WorkshopReading, printer: &Printer) -> Vec<(String, Vec<Fact>)> {
+pub(super) fn groups(reading: &HardwareReading, printer: &Printer) -> Vec<(String, Vec<Fact>)> {
     let mut groups = Vec::new();
     for curve in &reading.curves {
         let Some(at_crank) = &curve.at_crank else { continue };

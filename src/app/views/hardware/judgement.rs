@@ -1,5 +1,5 @@
-use fillwright::answers::hardware::Standing;
-use fillwright::document::{Field, Workshop};
+use fillwright::answers::hardware::PartStanding;
+use fillwright::document::{Field, HardwareForm};
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
@@ -15,12 +15,12 @@ use crate::app::widgets::{
 use crate::app::wording::hardware;
 
 /// The shape beside the word, which also gives the colour.
-fn shape(standing: Option<Standing>) -> Shape {
+fn shape(standing: Option<PartStanding>) -> Shape {
     match standing {
-        Some(Standing::Enough) => Shape::Disc,
-        Some(Standing::Tight) => Shape::Half,
-        Some(Standing::Short) => Shape::Ring,
-        Some(Standing::NoFigure) | None => Shape::Stroke,
+        Some(PartStanding::Enough) => Shape::Disc,
+        Some(PartStanding::Tight) => Shape::Half,
+        Some(PartStanding::Short) => Shape::Ring,
+        Some(PartStanding::NoFigure) | None => Shape::Stroke,
     }
 }
 
@@ -42,7 +42,7 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
     let complaints = Memo::new(move |_| state.workshop.with(|it| it.complaints.clone()));
     let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
     let spoken = said(move || {
-        let said = |judged: &Judged, workshop: &Workshop, printer: &Printer| {
+        let said = |judged: &Judged, workshop: &HardwareForm, printer: &Printer| {
             let said = hardware::judgement(&judged.answer, workshop, printer);
             format!("{}. {}", said.word, said.more)
         };
@@ -50,7 +50,7 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
         if wrong.is_empty() { of_judged(state, said).unwrap_or_default() } else { wrong }
     });
     let short = said(move || {
-        let word = |judged: &Judged, workshop: &Workshop, printer: &Printer| {
+        let word = |judged: &Judged, workshop: &HardwareForm, printer: &Printer| {
             hardware::judgement(&judged.answer, workshop, printer).short
         };
         match (of_judged(state, word), stale.get()) {
@@ -95,7 +95,7 @@ fn owner_of(state: State, field: Field) -> String {
 }
 
 /// The verdict with its reasons.
-fn drawn(judged: &Judged, workshop: &Workshop, printer: &Printer) -> Vec<AnyView> {
+fn drawn(judged: &Judged, workshop: &HardwareForm, printer: &Printer) -> Vec<AnyView> {
     let answer = &judged.answer;
     let said = hardware::judgement(answer, workshop, printer);
     let class = if answer.crossed.is_empty() { "word" } else { "word long" };
@@ -121,7 +121,7 @@ fn drawn(judged: &Judged, workshop: &Workshop, printer: &Printer) -> Vec<AnyView
 }
 
 /// Limits that the curve crosses, and corrections that go too far.
-pub(super) fn warnings(judged: &Judged, workshop: &Workshop, printer: &Printer) -> Vec<String> {
+pub(super) fn warnings(judged: &Judged, workshop: &HardwareForm, printer: &Printer) -> Vec<String> {
     let Some(curve) = judged.reading.curves.get(judged.answer.asked.target) else {
         return Vec::new();
     };

@@ -1,4 +1,4 @@
-use fillwright::document::{BlendForm, Field, Slot};
+use fillwright::document::{BlendForm, Field, HardwareField};
 use leptos::prelude::*;
 
 use super::section::need;
@@ -13,12 +13,12 @@ const BLENDS: [(BlendForm, &str, &str); 2] =
     [(BlendForm::Tank, "tank", "What is in the tank"), (BlendForm::Typed, "typed", "What I type")];
 
 static TYPED: [Row; 2] = [
-    Row::words(Slot::BlendShare, "Blend", "%", "E30, say"),
-    Row::words(Slot::BlendRange, "Blend may be", "%", "From–to: 26–34"),
+    Row::words(HardwareField::BlendShare, "Blend", "%", "E30, say"),
+    Row::words(HardwareField::BlendRange, "Blend may be", "%", "From–to: 26–34"),
 ];
 
 static WANTED: [Row; 1] = [Row::percent(
-    Slot::Reserve,
+    HardwareField::Reserve,
     "Reserve wanted",
     "Flow above what the engine takes, before the limit; 10 % where blank",
 )];
@@ -27,7 +27,12 @@ static WANTED: [Row; 1] = [Row::percent(
 pub(super) static ALL: [&[Row]; 2] = [&TYPED, &WANTED];
 
 fn is_here(field: Field) -> bool {
-    matches!(field, Field::Engine(Slot::BlendShare | Slot::BlendRange | Slot::Reserve))
+    matches!(
+        field,
+        Field::Engine(
+            HardwareField::BlendShare | HardwareField::BlendRange | HardwareField::Reserve
+        )
+    )
 }
 
 /// What is asked of the fuel system: the curve, the blend and the reserve.
@@ -63,7 +68,7 @@ pub(super) fn LoadSection() -> impl IntoView {
     let is_typed =
         holds(move || state.document.with(|it| it.here.workshop.blend) == BlendForm::Typed);
     let by_the_log = said(move || state.by_the_log());
-    let no_blend = said(move || state.message(Field::Engine(Slot::BlendShare)));
+    let no_blend = said(move || state.message(Field::Engine(HardwareField::BlendShare)));
     let nothing_known = holds(move || !is_typed.get() && no_blend.with(|it| !it.is_empty()));
     let short = said(move || {
         state.judged.with(|judged| {
@@ -98,7 +103,7 @@ pub(super) fn LoadSection() -> impl IntoView {
             <When condition=nothing_known>
                 <p
                     class="note caution"
-                    id=Field::Engine(Slot::BlendShare).id()
+                    id=Field::Engine(HardwareField::BlendShare).id()
                     tabindex="-1"
                 >
                     {no_blend}

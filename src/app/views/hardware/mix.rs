@@ -1,4 +1,4 @@
-use fillwright::document::{Field, Slot};
+use fillwright::document::{Field, HardwareField};
 use leptos::prelude::*;
 
 use super::section::need;
@@ -12,8 +12,8 @@ use crate::app::wording::hardware;
 const BASES: [(bool, &str, &str); 2] = [(false, "volume", "By volume"), (true, "mass", "By mass")];
 
 pub(super) static STRENGTHS: [Row; 2] = [
-    Row::percent(Slot::MixStrength, "Methanol wanted in it", "50 %, say"),
-    Row::percent(Slot::MixConcentrate, "Methanol in the concentrate", "Neat where blank"),
+    Row::percent(HardwareField::MixStrength, "Methanol wanted in it", "50 %, say"),
+    Row::percent(HardwareField::MixConcentrate, "Methanol in the concentrate", "Neat where blank"),
 ];
 
 fn is_here(field: Field) -> bool {
@@ -39,7 +39,8 @@ pub(super) fn MixSection() -> impl IntoView {
     });
     // A mass means the same in all units, so it is shown as typed.
     let amount = said(move || {
-        let entry = state.document.with(|it| it.here.workshop.mix.get(Slot::MixAmount).cloned());
+        let entry =
+            state.document.with(|it| it.here.workshop.mix.get(HardwareField::MixAmount).cloned());
         let entry = entry.unwrap_or_default();
         if by_mass.get() { entry.text } else { state.printer.with(|it| it.shown(&entry, measure)) }
     });
@@ -72,12 +73,12 @@ pub(super) fn MixSection() -> impl IntoView {
                 on_choice=choose
             />
             <TextField
-                field=Field::Mix(Slot::MixAmount)
+                field=Field::Mix(HardwareField::MixAmount)
                 label="Amount wanted"
                 unit=unit
                 words=true
                 value=amount
-                on_text=state.set_entry(|it| Some(it.here.workshop.mix.entry(Slot::MixAmount)))
+                on_text=state.set_entry(|it| Some(it.here.workshop.mix.entry(HardwareField::MixAmount)))
             />
             {fields(Owner::Mix, &STRENGTHS)}
             <When condition=known>

@@ -1,6 +1,6 @@
 //! What is asked of each kind of part.
 
-use fillwright::document::{Mark, PartKind, Slot};
+use fillwright::document::{HardwareField, Mark, PartKind};
 
 use super::slots::Row;
 
@@ -18,67 +18,80 @@ pub(super) const PARTS: [PartKind; 6] = [
 pub(super) const LIMITS: [PartKind; 3] =
     [PartKind::PowerLimit, PartKind::TorqueLimit, PartKind::AirLimit];
 
-const HOW_MANY: Row = Row::number(Slot::Count, "How many", "Equal ones; 1 where blank");
+const HOW_MANY: Row = Row::number(HardwareField::Count, "How many", "Equal ones; 1 where blank");
 const RATED_PRESSURE: Row =
-    Row::quantity(Slot::RatedPressure, "Rated across", "A pressure difference");
+    Row::quantity(HardwareField::RatedPressure, "Rated across", "A pressure difference");
 const TEST_DENSITY: Row = Row::quantity(
-    Slot::TestDensity,
+    HardwareField::TestDensity,
     "Density of the test fluid",
     "n-heptane 684, mineral spirits about 770 kg/m³",
 );
-const USE_LIMIT: Row = Row::percent(Slot::UseLimit, "Use at most", "85 % where blank");
-const RATED_FLOW: Row = Row::quantity(Slot::RatedFlow, "Rated flow of one", "Static");
-const RATED_MASS: Row = Row::quantity(Slot::RatedMassFlow, "Rated flow of one", "Static, by mass");
+const USE_LIMIT: Row = Row::percent(HardwareField::UseLimit, "Use at most", "85 % where blank");
+const RATED_FLOW: Row = Row::quantity(HardwareField::RatedFlow, "Rated flow of one", "Static");
+const RATED_MASS: Row =
+    Row::quantity(HardwareField::RatedMassFlow, "Rated flow of one", "Static, by mass");
 
 static PORT_INJECTORS: [Row; 9] = [
-    Row::number(Slot::Count, "How many", ""),
+    Row::number(HardwareField::Count, "How many", ""),
     RATED_FLOW.only(Mark::ByMass, false),
     RATED_MASS.only(Mark::ByMass, true),
     RATED_PRESSURE,
     TEST_DENSITY,
-    Row::quantity(Slot::RailPressure, "Rail pressure", "Above the manifold, unless fixed"),
-    Row::quantity(Slot::Voltage, "Voltage at the injector", "Loaded, for a table of dead times"),
+    Row::quantity(HardwareField::RailPressure, "Rail pressure", "Above the manifold, unless fixed"),
+    Row::quantity(
+        HardwareField::Voltage,
+        "Voltage at the injector",
+        "Loaded, for a table of dead times",
+    ),
     USE_LIMIT,
-    Row::lines(Slot::DeadTime, "Dead time", 3, "One time, or lines of voltage and time"),
+    Row::lines(HardwareField::DeadTime, "Dead time", 3, "One time, or lines of voltage and time"),
 ];
 
 static DIRECT_INJECTORS: [Row; 10] = [
-    Row::number(Slot::Count, "How many", "One per cylinder where blank"),
+    Row::number(HardwareField::Count, "How many", "One per cylinder where blank"),
     RATED_FLOW.only(Mark::ByMass, false),
     RATED_MASS.only(Mark::ByMass, true),
     RATED_PRESSURE,
     TEST_DENSITY,
-    Row::quantity(Slot::RailPressure, "Rail pressure at full load", ""),
+    Row::quantity(HardwareField::RailPressure, "Rail pressure at full load", ""),
     Row::quantity(
-        Slot::BackPressure,
+        HardwareField::BackPressure,
         "Pressure in the cylinder",
         "During injection; 10 bar where blank",
     ),
-    Row::quantity(Slot::Window, "Window to inject in", "Of crank angle; 210° where blank"),
-    Row::quantity(Slot::OpeningOffset, "From command to flow", "0.3 ms where blank"),
+    Row::quantity(HardwareField::Window, "Window to inject in", "Of crank angle; 210° where blank"),
+    Row::quantity(HardwareField::OpeningOffset, "From command to flow", "0.3 ms where blank"),
     USE_LIMIT,
 ];
 
 static PLUNGER_PUMP: [Row; 12] = [
     HOW_MANY,
-    Row::quantity(Slot::Bore, "Plunger diameter", ""),
-    Row::quantity(Slot::Lift, "Stroke", "The cam's lift"),
-    Row::number(Slot::Lobes, "Lobes", "Strokes per turn of its cam"),
-    Row::quantity(Slot::RailPressure, "Rail pressure at full load", ""),
-    Row::number(Slot::DriveRatio, "Cam turns per crank turn", "0.5, a camshaft, where blank"),
-    Row::quantity(Slot::InletPressure, "Pressure at its inlet", "5 bar where blank"),
-    Row::percent(Slot::Efficiency, "Filling and leakage leave", "85 % where blank"),
-    Row::words(Slot::EfficiencyRange, "They may leave", "%", "From–to: 80–90"),
-    Row::number(Slot::DeadVolume, "Dead volume", "Times the stroke's; 1 where blank"),
-    Row::quantity(Slot::BulkModulus, "Bulk modulus of the fuel", "Usual for fuel where blank"),
+    Row::quantity(HardwareField::Bore, "Plunger diameter", ""),
+    Row::quantity(HardwareField::Lift, "Stroke", "The cam's lift"),
+    Row::number(HardwareField::Lobes, "Lobes", "Strokes per turn of its cam"),
+    Row::quantity(HardwareField::RailPressure, "Rail pressure at full load", ""),
+    Row::number(
+        HardwareField::DriveRatio,
+        "Cam turns per crank turn",
+        "0.5, a camshaft, where blank",
+    ),
+    Row::quantity(HardwareField::InletPressure, "Pressure at its inlet", "5 bar where blank"),
+    Row::percent(HardwareField::Efficiency, "Filling and leakage leave", "85 % where blank"),
+    Row::words(HardwareField::EfficiencyRange, "They may leave", "%", "From–to: 80–90"),
+    Row::number(HardwareField::DeadVolume, "Dead volume", "Times the stroke's; 1 where blank"),
+    Row::quantity(
+        HardwareField::BulkModulus,
+        "Bulk modulus of the fuel",
+        "Usual for fuel where blank",
+    ),
     USE_LIMIT,
 ];
 
 static SUPPLY_PUMP: [Row; 3] = [
     HOW_MANY,
-    Row::quantity(Slot::Voltage, "Voltage at the pump", "Under load, not at rest"),
+    Row::quantity(HardwareField::Voltage, "Voltage at the pump", "Under load, not at rest"),
     Row::lines(
-        Slot::FlowTable,
+        HardwareField::FlowTable,
         "Measured flow",
         5,
         "Pressure and flow in each line; for several voltages, begin with a line of them",
@@ -86,12 +99,16 @@ static SUPPLY_PUMP: [Row; 3] = [
 ];
 
 static SUPPLY_LINE: [Row; 7] = [
-    Row::quantity(Slot::RailPressure, "Pressure to hold", "Above the manifold, unless fixed"),
-    Row::quantity(Slot::OtherLosses, "Lost in filter and fittings", "None where blank"),
-    Row::quantity(Slot::LineLength, "Length of the line", ""),
-    Row::quantity(Slot::LineBore, "Its inner diameter", ""),
-    Row::quantity(Slot::LineRoughness, "Roughness", "Drawn tube where blank"),
-    Row::quantity(Slot::LineRise, "Rise from pump to rail", "None where blank"),
+    Row::quantity(
+        HardwareField::RailPressure,
+        "Pressure to hold",
+        "Above the manifold, unless fixed",
+    ),
+    Row::quantity(HardwareField::OtherLosses, "Lost in filter and fittings", "None where blank"),
+    Row::quantity(HardwareField::LineLength, "Length of the line", ""),
+    Row::quantity(HardwareField::LineBore, "Its inner diameter", ""),
+    Row::quantity(HardwareField::LineRoughness, "Roughness", "Drawn tube where blank"),
+    Row::quantity(HardwareField::LineRise, "Rise from pump to rail", "None where blank"),
     USE_LIMIT,
 ];
 
@@ -99,22 +116,26 @@ static FLUID_NOZZLE: [Row; 6] = [
     HOW_MANY,
     RATED_FLOW,
     RATED_PRESSURE,
-    Row::quantity(Slot::TestDensity, "Density of the test fluid", "Water where blank"),
-    Row::quantity(Slot::FluidPressure, "Pressure of its pump", ""),
-    Row::percent(Slot::Strength, "Methanol in the fluid", "By volume, unless ticked below"),
+    Row::quantity(HardwareField::TestDensity, "Density of the test fluid", "Water where blank"),
+    Row::quantity(HardwareField::FluidPressure, "Pressure of its pump", ""),
+    Row::percent(
+        HardwareField::Strength,
+        "Methanol in the fluid",
+        "By volume, unless ticked below",
+    ),
 ];
 
-const FROM: Row = Row::quantity(Slot::FromSpeed, "From", "Any speed where blank");
-const TO: Row = Row::quantity(Slot::ToSpeed, "To", "Any speed where blank");
+const FROM: Row = Row::quantity(HardwareField::FromSpeed, "From", "Any speed where blank");
+const TO: Row = Row::quantity(HardwareField::ToSpeed, "To", "Any speed where blank");
 
 static POWER_LIMIT: [Row; 3] =
-    [Row::quantity(Slot::LimitPower, "Power at the crank, at most", ""), FROM, TO];
+    [Row::quantity(HardwareField::LimitPower, "Power at the crank, at most", ""), FROM, TO];
 
 static TORQUE_LIMIT: [Row; 3] =
-    [Row::quantity(Slot::LimitTorque, "Torque at the crank, at most", ""), FROM, TO];
+    [Row::quantity(HardwareField::LimitTorque, "Torque at the crank, at most", ""), FROM, TO];
 
 static AIR_LIMIT: [Row; 1] = [Row::quantity(
-    Slot::LimitAir,
+    HardwareField::LimitAir,
     "Air of the compressor, at most",
     "From its map, at the pressure ratio that is run",
 )];

@@ -1,4 +1,4 @@
-use fillwright::document::{Field, Slot};
+use fillwright::document::{Field, HardwareField};
 use leptos::prelude::*;
 
 use super::part::{adders, ids, names, one};
@@ -7,10 +7,14 @@ use super::section::need;
 use crate::app::widgets::{Section, UndoableRows};
 
 /// Whether a field belongs to a limit.
-pub(super) fn is_of_limit(slot: Slot) -> bool {
+pub(super) fn is_of_limit(slot: HardwareField) -> bool {
     matches!(
         slot,
-        Slot::LimitPower | Slot::LimitTorque | Slot::LimitAir | Slot::FromSpeed | Slot::ToSpeed
+        HardwareField::LimitPower
+            | HardwareField::LimitTorque
+            | HardwareField::LimitAir
+            | HardwareField::FromSpeed
+            | HardwareField::ToSpeed
     )
 }
 

@@ -1,4 +1,4 @@
-use fillwright::document::{BlendForm, Document, Workshop};
+use fillwright::document::{BlendForm, Document, HardwareForm};
 use fillwright::quantity::notation::hardware::POWER;
 use fillwright::quantity::notation::{Printer, parse_share};
 use fillwright::quantity::{Band, CrankPower};
@@ -17,7 +17,7 @@ const ABOVE: f64 = 1.05;
 /// The power that each part supports, over the ethanol share.
 pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> Graph {
     let answer = &judged.answer;
-    let workshop: &Workshop = &document.here.workshop;
+    let workshop: &HardwareForm = &document.here.workshop;
     let unit = POWER.own(printer.units);
     let wanted = unit.value_of(answer.asked.load.peak_power().get());
     let lines: Vec<Line> = answer

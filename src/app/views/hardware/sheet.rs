@@ -1,7 +1,7 @@
 //! What is printed.
 
-use fillwright::answers::hardware::WorkshopReading;
-use fillwright::document::{CarFile, Field, Fields, Mark, Workshop};
+use fillwright::answers::hardware::HardwareReading;
+use fillwright::document::{CarFile, Field, Fields, HardwareForm, Mark};
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
@@ -113,7 +113,11 @@ fn group(title: String, list: Vec<Fact>) -> AnyView {
     .into_any()
 }
 
-fn engine_facts(workshop: &Workshop, reading: &WorkshopReading, printer: &Printer) -> Vec<Fact> {
+fn engine_facts(
+    workshop: &HardwareForm,
+    reading: &HardwareReading,
+    printer: &Printer,
+) -> Vec<Fact> {
     let rows = load::ALL.iter().chain(&engine::ALL).flat_map(|rows| rows.iter());
     let mut list = values(rows, &workshop.engine, &Field::Engine, reading, printer);
     if let Some(loss) = reading.curves.iter().find_map(|curve| curve.loss) {
@@ -127,8 +131,8 @@ fn engine_facts(workshop: &Workshop, reading: &WorkshopReading, printer: &Printe
 fn values<'a>(
     rows: impl Iterator<Item = &'a Row>,
     texts: &Fields,
-    field: &dyn Fn(fillwright::document::Slot) -> Field,
-    reading: &WorkshopReading,
+    field: &dyn Fn(fillwright::document::HardwareField) -> Field,
+    reading: &HardwareReading,
     printer: &Printer,
 ) -> Vec<Fact> {
     rows.filter_map(|row| {

@@ -1,7 +1,7 @@
 //! The fields of the workshop: one widget draws them all, from tables.
 
 use fillwright::document::{CurvePart, Document, Field};
-use fillwright::document::{Fields, Mark, PartForm, Slot};
+use fillwright::document::{Fields, HardwareField, Mark, PartForm};
 use fillwright::quantity::notation::{Entry, Measure, Printer};
 use leptos::prelude::*;
 
@@ -24,7 +24,7 @@ pub(super) enum Owner {
 
 impl Owner {
     /// The field of a slot.
-    pub(super) fn field(self, slot: Slot) -> Field {
+    pub(super) fn field(self, slot: HardwareField) -> Field {
         match self {
             Self::Engine => Field::Engine(slot),
             Self::Part(id) => Field::Part(id, slot),
@@ -75,7 +75,7 @@ enum Kind {
 /// One row of a form: a field, what is asked there, and how.
 #[derive(Debug)]
 pub(super) struct Row {
-    pub(super) slot: Slot,
+    pub(super) slot: HardwareField,
     pub(super) label: &'static str,
     hint: &'static str,
     kind: Kind,
@@ -84,28 +84,40 @@ pub(super) struct Row {
 }
 
 impl Row {
-    const fn of(slot: Slot, label: &'static str, hint: &'static str, kind: Kind) -> Self {
+    const fn of(slot: HardwareField, label: &'static str, hint: &'static str, kind: Kind) -> Self {
         Self { slot, label, hint, kind, only: None }
     }
 
     /// A quantity, whose unit the slot knows.
-    pub(super) const fn quantity(slot: Slot, label: &'static str, hint: &'static str) -> Self {
+    pub(super) const fn quantity(
+        slot: HardwareField,
+        label: &'static str,
+        hint: &'static str,
+    ) -> Self {
         Self::of(slot, label, hint, Kind::Quantity)
     }
 
     /// A percentage.
-    pub(super) const fn percent(slot: Slot, label: &'static str, hint: &'static str) -> Self {
+    pub(super) const fn percent(
+        slot: HardwareField,
+        label: &'static str,
+        hint: &'static str,
+    ) -> Self {
         Self::of(slot, label, hint, Kind::Number("%"))
     }
 
     /// A bare number.
-    pub(super) const fn number(slot: Slot, label: &'static str, hint: &'static str) -> Self {
+    pub(super) const fn number(
+        slot: HardwareField,
+        label: &'static str,
+        hint: &'static str,
+    ) -> Self {
         Self::of(slot, label, hint, Kind::Number(""))
     }
 
     /// A range of percentages, or a blend.
     pub(super) const fn words(
-        slot: Slot,
+        slot: HardwareField,
         label: &'static str,
         unit: &'static str,
         hint: &'static str,
@@ -115,7 +127,7 @@ impl Row {
 
     /// A small table.
     pub(super) const fn lines(
-        slot: Slot,
+        slot: HardwareField,
         label: &'static str,
         rows: u32,
         hint: &'static str,
@@ -215,10 +227,10 @@ pub(super) fn SlotField(owner: Owner, row: &'static Row) -> impl IntoView {
 }
 
 /// The units in which bare numbers of a table are read.
-fn table_units(slot: Slot, entry: Option<Entry>, state: State) -> String {
+fn table_units(slot: HardwareField, entry: Option<Entry>, state: State) -> String {
     let columns: &[Measure] = match slot {
-        Slot::FlowTable => &[Measure::Pressure, Measure::PumpFlow],
-        Slot::DeadTime => &[Measure::Voltage, Measure::Time],
+        HardwareField::FlowTable => &[Measure::Pressure, Measure::PumpFlow],
+        HardwareField::DeadTime => &[Measure::Voltage, Measure::Time],
         _ => return String::new(),
     };
     state.printer.with(|printer| {
@@ -244,8 +256,8 @@ mod tests {
 
     use super::*;
 
-    static TABLE: Row = Row::lines(Slot::FlowTable, "Flow", 3, "");
-    static STROKE: Row = Row::quantity(Slot::Lift, "Stroke", "");
+    static TABLE: Row = Row::lines(HardwareField::FlowTable, "Flow", 3, "");
+    static STROKE: Row = Row::quantity(HardwareField::Lift, "Stroke", "");
 
     fn document() -> Document {
         let mut document = Document::empty(Id::of_chance([7; 10]));
@@ -253,7 +265,7 @@ mod tests {
         document
     }
 
-    fn typed_in(document: &Document, slot: Slot) -> Option<Units> {
+    fn typed_in(document: &Document, slot: HardwareField) -> Option<Units> {
         Owner::Part(1).texts(document)?.get(slot).map(|it| it.typed_in)
     }
 
@@ -263,11 +275,11 @@ mod tests {
         write(&mut document, Owner::Part(1), &TABLE, "3 150".into());
         document.settings.units = Units::US;
         write(&mut document, Owner::Part(1), &TABLE, "3 150\n4 138".into());
-        assert_eq!(typed_in(&document, Slot::FlowTable), Some(Units::METRIC));
+        assert_eq!(typed_in(&document, HardwareField::FlowTable), Some(Units::METRIC));
         // Emptied, it is begun anew.
         write(&mut document, Owner::Part(1), &TABLE, String::new());
         write(&mut document, Owner::Part(1), &TABLE, "43 40".into());
-        assert_eq!(typed_in(&document, Slot::FlowTable), Some(Units::US));
+        assert_eq!(typed_in(&document, HardwareField::FlowTable), Some(Units::US));
     }
 
     #[test]
@@ -276,6 +288,6 @@ mod tests {
         write(&mut document, Owner::Part(1), &STROKE, "5".into());
         document.settings.units = Units::US;
         write(&mut document, Owner::Part(1), &STROKE, "0.2".into());
-        assert_eq!(typed_in(&document, Slot::Lift), Some(Units::US));
+        assert_eq!(typed_in(&document, HardwareField::Lift), Some(Units::US));
     }
 }

@@ -1,7 +1,7 @@
 //! Figures in tables and lists, and what they are made of.
 
 use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
-use fillwright::document::Workshop;
+use fillwright::document::HardwareForm;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{CrankPower, WheelPower};
 use leptos::prelude::*;
@@ -14,7 +14,7 @@ use crate::app::wording::hardware;
 /// there is none.
 pub(super) fn of_judged<T>(
     state: State,
-    make: impl FnOnce(&Judged, &Workshop, &Printer) -> T,
+    make: impl FnOnce(&Judged, &HardwareForm, &Printer) -> T,
 ) -> Option<T> {
     state.judged.with(|judged| {
         let judged = judged.as_ref()?;
@@ -78,7 +78,11 @@ fn cell((figure, aside): Cell) -> AnyView {
 }
 
 /// Every part with its figures.
-pub(super) fn parts(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) -> AnyView {
+pub(super) fn parts(
+    answer: &HardwareAnswer,
+    workshop: &HardwareForm,
+    printer: &Printer,
+) -> AnyView {
     let headings = ["Part", "Use", "Reserve", "Supports at the crank", "Largest share"];
     let wanted = answer.asked.engine.reserve;
     let row = |part: &PartAnswer| {
@@ -97,7 +101,11 @@ pub(super) fn parts(answer: &HardwareAnswer, workshop: &Workshop, printer: &Prin
 }
 
 /// What each part would have to be, and what happens if it is left as it is.
-pub(super) fn enough(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) -> AnyView {
+pub(super) fn enough(
+    answer: &HardwareAnswer,
+    workshop: &HardwareForm,
+    printer: &Printer,
+) -> AnyView {
     let headings = ["Part", "As expected", "At worst", "If short"];
     let row = |part: &PartAnswer| {
         let by_mass = hardware::is_rated_by_mass(part, workshop);
@@ -163,7 +171,7 @@ pub(super) fn speeds(judged: &Judged, printer: &Printer) -> AnyView {
 /// Every part without injection fluid, which decides, and with it.
 pub(super) fn with_fluid(
     answer: &HardwareAnswer,
-    workshop: &Workshop,
+    workshop: &HardwareForm,
     printer: &Printer,
 ) -> AnyView {
     let headings = ["Part", "Reserve without it: decides", "Reserve with it"];

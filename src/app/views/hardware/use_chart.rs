@@ -1,5 +1,5 @@
 use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
-use fillwright::document::Workshop;
+use fillwright::document::HardwareForm;
 use fillwright::quantity::AngularVelocity;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::notation::hardware::ENGINE_SPEED;
@@ -30,7 +30,7 @@ pub(super) fn speed_axis(
 }
 
 /// How much of each part is in use, over engine speed.
-pub(super) fn graph(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) -> Graph {
+pub(super) fn graph(answer: &HardwareAnswer, workshop: &HardwareForm, printer: &Printer) -> Graph {
     let rpm = ENGINE_SPEED.own(printer.units);
     let speeds = || answer.asked.load.points.iter().map(|point| point.speed);
     let line = |(at, part): (usize, &PartAnswer)| {
@@ -91,7 +91,7 @@ pub(super) fn graph(answer: &HardwareAnswer, workshop: &Workshop, printer: &Prin
 }
 
 /// A line for each limit of use; parts that share one share its line.
-fn limits(answer: &HardwareAnswer, workshop: &Workshop) -> Vec<Limit> {
+fn limits(answer: &HardwareAnswer, workshop: &HardwareForm) -> Vec<Limit> {
     let mut limits: Vec<(f64, Vec<String>)> = Vec::new();
     for part in &answer.parts {
         let (level, name) = (part.over_speed.limit, hardware::part_answer(part, workshop));
@@ -111,8 +111,8 @@ fn limits(answer: &HardwareAnswer, workshop: &Workshop) -> Vec<Limit> {
 
 #[cfg(test)]
 mod tests {
-    use fillwright::answers::hardware::WorkshopReading;
-    use fillwright::document::{Document, PartKind, Slot};
+    use fillwright::answers::hardware::HardwareReading;
+    use fillwright::document::{Document, HardwareField, PartKind};
     use fillwright::fuel::Content;
     use fillwright::quantity::notation::{DecimalMark, Entry};
     use fillwright::quantity::{Band, Share};
@@ -124,9 +124,9 @@ mod tests {
         let mut document = Document::demo();
         let mut parts = document.here.workshop.parts.iter_mut();
         let pump = parts.find(|it| it.kind == PartKind::PlungerPump).expect("a pump");
-        *pump.fields.entry(Slot::UseLimit) = Entry::metric(limit);
+        *pump.fields.entry(HardwareField::UseLimit) = Entry::metric(limit);
         let printer = document.settings.printer(DecimalMark::Point);
-        let reading = WorkshopReading::of(
+        let reading = HardwareReading::of(
             &document,
             Some(Content::splash(Band::exact(Share::ZERO))),
             &printer,

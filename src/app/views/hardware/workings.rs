@@ -1,5 +1,5 @@
 use fillwright::answers::hardware::Assumption;
-use fillwright::document::{Field, Workshop};
+use fillwright::document::{Field, HardwareForm};
 use leptos::prelude::*;
 
 use super::part_rows::rows_of;
@@ -57,14 +57,14 @@ pub(super) fn Workings() -> impl IntoView {
 }
 
 /// "High-pressure pump, use at most: 85 %"
-pub(super) fn assumption(assumption: &Assumption, workshop: &Workshop) -> String {
+pub(super) fn assumption(assumption: &Assumption, workshop: &HardwareForm) -> String {
     let owner = owner(assumption.field, workshop);
     let label = lower_first(label(assumption.field, workshop));
     format!("{owner}, {label}: {}", assumption.taken)
 }
 
 /// Whose field it is.
-pub(super) fn owner(field: Field, workshop: &Workshop) -> String {
+pub(super) fn owner(field: Field, workshop: &HardwareForm) -> String {
     match field {
         Field::Part(id, _) | Field::PartName(id) => {
             let form = workshop.parts.iter().find(|it| it.id == id);
@@ -80,7 +80,7 @@ pub(super) fn owner(field: Field, workshop: &Workshop) -> String {
 }
 
 /// What the field is called; empty where it is in no table.
-fn label(field: Field, workshop: &Workshop) -> &'static str {
+fn label(field: Field, workshop: &HardwareForm) -> &'static str {
     let of = |rows: &'static [Row], slot| rows.iter().find(|row| row.slot == slot);
     let row = match field {
         Field::Engine(slot) => {

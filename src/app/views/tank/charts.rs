@@ -1,4 +1,4 @@
-use fillwright::answers::tank::{History, Passage, TankAnswer};
+use fillwright::answers::tank::{History, Replayed, TankAnswer};
 use fillwright::document::{Event, What};
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Band, Share, Volume};
@@ -41,14 +41,14 @@ fn point(minute: i64, band: Band<f64>) -> Point {
 #[component]
 pub(super) fn ChartsCard() -> impl IntoView {
     let state = State::here();
-    let drawn = holds(move || state.history.with(|it| it.passages.iter().any(Passage::is_known)));
+    let drawn = holds(move || state.history.with(|it| it.passages.iter().any(Replayed::is_known)));
     let chart = move |shown: Shown| {
         Signal::derive(move || {
             let answer = state.tank.get();
             state.history.with(|history| {
                 state.document.with_untracked(|document| {
                     state.printer.with(|printer| {
-                        let event = |passage: &Passage| document.here.log.find(&passage.event);
+                        let event = |passage: &Replayed| document.here.log.find(&passage.event);
                         timeline(shown, history, answer.as_deref(), &event, printer)
                     })
                 })
@@ -80,7 +80,7 @@ fn timeline<'a>(
     shown: Shown,
     history: &History,
     answer: Option<&TankAnswer>,
-    event: &dyn Fn(&Passage) -> Option<&'a Event>,
+    event: &dyn Fn(&Replayed) -> Option<&'a Event>,
     printer: &Printer,
 ) -> Timeline {
     let mut points = Vec::new();

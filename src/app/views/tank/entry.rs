@@ -1,6 +1,6 @@
 use fillwright::answers::tank::Oddity;
 use fillwright::document::{
-    ContentsForm, Draft, EntryPart, Field, FillEntry, LevelForm, SensorForm, TripForm,
+    ContentsForm, Draft, DriveForm, EntryPart, Field, FillEntry, LevelForm, SensorForm,
     TubeTestForm, What,
 };
 use fillwright::quantity::notation::Entry;
@@ -36,7 +36,7 @@ fn kinds() -> [What; 9] {
         What::Sensor(SensorForm::default()),
         What::TubeTest(TubeTestForm::default()),
         What::Drive(Entry::default()),
-        What::Trip(TripForm::default()),
+        What::Trip(DriveForm::default()),
         What::Fill(FillEntry::default()),
         What::Drain(Entry::default()),
         What::Correction(ContentsForm::default()),

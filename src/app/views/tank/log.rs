@@ -1,4 +1,4 @@
-use fillwright::answers::tank::Passage;
+use fillwright::answers::tank::Replayed;
 use fillwright::document::{Draft, Event, Id};
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
@@ -75,7 +75,7 @@ pub(super) struct Told {
 }
 
 impl Told {
-    pub(super) fn of(event: &Event, passage: &Passage, printer: &Printer) -> Self {
+    pub(super) fn of(event: &Event, passage: &Replayed, printer: &Printer) -> Self {
         let place = [event.place.as_str(), event.note.as_str()];
         let doubts = passage.doubts.iter().map(|it| tank::doubt(it, printer));
         let unused = passage.unused.iter().map(|why| format!("Not used: {why}"));
@@ -90,7 +90,7 @@ impl Told {
     }
 }
 
-fn entry(event: &Event, passage: &Passage, printer: &Printer) -> AnyView {
+fn entry(event: &Event, passage: &Replayed, printer: &Printer) -> AnyView {
     let state = State::here();
     let Told { when, kind, detail, place, then, trouble } = Told::of(event, passage, printer);
     let trouble =

@@ -1,6 +1,6 @@
 use std::sync::Arc;
 
-use fillwright::answers::trip::RoadPlan;
+use fillwright::answers::trip::TripAnswer;
 use fillwright::trip::{Done, Report};
 use leptos::prelude::*;
 
@@ -35,9 +35,9 @@ pub(super) fn report(state: State) -> Option<Report> {
 /// What is made of the plan; nothing while there is none.
 pub(super) fn of_plan<T>(
     state: State,
-    make: impl FnOnce(&RoadPlan, &fillwright::quantity::notation::Printer) -> T,
+    make: impl FnOnce(&TripAnswer, &fillwright::quantity::notation::Printer) -> T,
 ) -> Option<T> {
-    let plan: Arc<RoadPlan> = state.planning.plan.get()?;
+    let plan: Arc<TripAnswer> = state.planning.plan.get()?;
     Some(state.printer.with(|printer| make(&plan, printer)))
 }
 

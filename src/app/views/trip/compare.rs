@@ -1,4 +1,4 @@
-use fillwright::answers::trip::{RoadPlan, Turn};
+use fillwright::answers::trip::{TripAnswer, Turn};
 use fillwright::calibration::Verdict;
 use fillwright::quantity::notation::Printer;
 use fillwright::trip::Done;
@@ -48,7 +48,7 @@ pub(super) fn CompareCard() -> impl IntoView {
 }
 
 /// Both plans in figures, and the ways on which a calibration is lost or won.
-fn compared(held: &RoadPlan, plan: &RoadPlan, printer: &Printer) -> Vec<AnyView> {
+fn compared(held: &TripAnswer, plan: &TripAnswer, printer: &Printer) -> Vec<AnyView> {
     let headings = ["Plan", "Held", "New"].map(|it| heading(it.to_owned())).into();
     let pairs = trip::in_short(held, printer).into_iter().zip(trip::in_short(plan, printer));
     let rows = pairs
@@ -81,7 +81,7 @@ fn compared(held: &RoadPlan, plan: &RoadPlan, printer: &Printer) -> Vec<AnyView>
 }
 
 /// “After Ferry, Mid blend is lost: do not select; it was usable.”
-fn turn(turn: &Turn, plan: &RoadPlan) -> String {
+fn turn(turn: &Turn, plan: &TripAnswer) -> String {
     let at = plan.asked.halts.iter().position(|it| it.id == turn.halt).unwrap_or_default();
     let calibration = plan.asked.calibrations.iter().position(|it| *it == turn.calibration);
     let calibration = calibration.and_then(|it| plan.asked.route.calibrations.get(it));

@@ -1,4 +1,4 @@
-use fillwright::document::{Document, Field, FuelForm, HaltPart};
+use fillwright::document::{Document, Field, FuelForm, TripStopPart};
 use leptos::prelude::*;
 
 use super::halts::lead_to;
@@ -100,7 +100,7 @@ fn HaltFields(id: u32, title: Signal<String>) -> impl IntoView {
     view! {
         <div class="inside" role="group" aria-label=title>
             <TextField
-                field=Field::Halt(id, HaltPart::Place)
+                field=Field::Halt(id, TripStopPart::Place)
                 label="Place"
                 words=true
                 value=state.text(move |it| find(it, id).map(|it| &it.place))
@@ -114,7 +114,7 @@ fn HaltFields(id: u32, title: Signal<String>) -> impl IntoView {
             <h3>"Fuels there"</h3>
             <Offers shelf=Shelf::Halt(id) />
             <TextField
-                field=Field::Halt(id, HaltPart::Fee)
+                field=Field::Halt(id, TripStopPart::Fee)
                 label="What stopping costs, fuel apart"
                 hint="A detour, a toll; blank for nothing"
                 unit=currency

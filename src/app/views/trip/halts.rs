@@ -1,4 +1,4 @@
-use fillwright::document::{Field, HaltPart, RoutePart};
+use fillwright::document::{Field, TripPart, TripStopPart};
 use leptos::prelude::*;
 
 use super::halt::{HaltCard, HaltCardProps};
@@ -15,7 +15,7 @@ pub(super) fn add_stop(state: State) {
 
 /// Leads to the first field of a stop.
 pub(super) fn lead_to(state: State, id: u32) {
-    let part = Some(Field::Halt(id, HaltPart::Place).id());
+    let part = Some(Field::Halt(id, TripStopPart::Place).id());
     state.route.update(|route| route.part = part);
 }
 
@@ -34,7 +34,7 @@ pub(super) fn HaltsCard() -> impl IntoView {
             it.here.route.filled = false;
         });
     });
-    let wrong = said(move || state.message(Field::Route(RoutePart::Stops)));
+    let wrong = said(move || state.message(Field::Route(TripPart::Stops)));
     view! {
         <section class="card" aria-labelledby="stops-title">
             <h2 id="stops-title">"Stops"</h2>
@@ -44,7 +44,7 @@ pub(super) fn HaltsCard() -> impl IntoView {
                 </div>
             </When>
             <When condition=holds(move || wrong.with(|it| !it.is_empty()))>
-                <p class="note caution" id=Field::Route(RoutePart::Stops).id() tabindex="-1">
+                <p class="note caution" id=Field::Route(TripPart::Stops).id() tabindex="-1">
                     {wrong}
                 </p>
             </When>

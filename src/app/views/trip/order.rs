@@ -1,20 +1,20 @@
 //! Changes to the list of stops.
 
-use fillwright::document::{AimForm, CarFile, Document, FuelForm, StartForm, StopForm};
-use fillwright::document::{HaltForm, RouteForm};
+use fillwright::document::{AimForm, CarFile, Document, FuelForm, StartForm, StopRuleForm};
+use fillwright::document::{TripForm, TripStopForm};
 use fillwright::quantity::notation::Entry;
 
 /// The stop with this number.
-pub(super) fn find(document: &Document, id: u32) -> Option<&HaltForm> {
+pub(super) fn find(document: &Document, id: u32) -> Option<&TripStopForm> {
     document.here.route.stops.iter().find(|it| it.id == id)
 }
 
-pub(super) fn find_mut(document: &mut Document, id: u32) -> Option<&mut HaltForm> {
+pub(super) fn find_mut(document: &mut Document, id: u32) -> Option<&mut TripStopForm> {
     document.here.route.stops.iter_mut().find(|it| it.id == id)
 }
 
 /// Where in the list the stop with this number is.
-pub(super) fn place_of(route: &RouteForm, id: u32) -> Option<usize> {
+pub(super) fn place_of(route: &TripForm, id: u32) -> Option<usize> {
     route.stops.iter().position(|it| it.id == id)
 }
 
@@ -22,7 +22,7 @@ pub(super) fn place_of(route: &RouteForm, id: u32) -> Option<usize> {
 pub(super) fn add(car: &mut CarFile) -> u32 {
     let id = car.next_id();
     let place = if car.route.stops.is_empty() { "Home".into() } else { String::new() };
-    car.route.stops.push(HaltForm { id, place, ..HaltForm::default() });
+    car.route.stops.push(TripStopForm { id, place, ..TripStopForm::default() });
     id
 }
 
@@ -44,7 +44,7 @@ pub(super) fn copy(car: &mut CarFile, id: u32) -> Option<u32> {
 }
 
 /// Removes a stop. The car stays where it is, unless that was there.
-pub(super) fn remove(route: &mut RouteForm, id: u32) {
+pub(super) fn remove(route: &mut TripForm, id: u32) {
     route.stops.retain(|it| it.id != id);
     route.here = route.here.filter(|here| *here != id);
 }
@@ -57,7 +57,7 @@ pub(super) enum Way {
 }
 
 /// Moves a stop by one place, as far as there is one.
-pub(super) fn shift(route: &mut RouteForm, id: u32, way: Way) {
+pub(super) fn shift(route: &mut TripForm, id: u32, way: Way) {
     let Some(at) = place_of(route, id) else { return };
     let to = match way {
         Way::Earlier => at.checked_sub(1),
@@ -101,7 +101,7 @@ pub(super) fn arrive(car: &mut CarFile, id: u32, planned: Option<Planned>, has_l
     if let Some(planned) = planned {
         fill.aim = AimForm::Share;
         fill.aim_share = planned.share;
-        fill.stop = StopForm::Level;
+        fill.stop = StopRuleForm::Level;
         fill.stop_level = planned.level;
     }
 }
@@ -184,7 +184,10 @@ mod tests {
         assert_eq!(car.fill.offers.len(), 1, "the second is not to be had");
         assert!(home.fuels.iter().all(|it| it.id != car.fill.offers[0].id));
         assert_eq!((car.fill.place.as_str(), car.fill.aim_share.as_str()), ("Home", "31.2"));
-        assert_eq!((car.fill.stop, car.fill.stop_level.text.as_str()), (StopForm::Level, "44.5"));
+        assert_eq!(
+            (car.fill.stop, car.fill.stop_level.text.as_str()),
+            (StopRuleForm::Level, "44.5")
+        );
     }
 
     #[test]

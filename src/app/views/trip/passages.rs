@@ -1,7 +1,7 @@
-use fillwright::answers::trip::RoadPlan;
+use fillwright::answers::trip::TripAnswer;
 use fillwright::calibration::Judgement;
 use fillwright::quantity::notation::Printer;
-use fillwright::trip::Passage;
+use fillwright::trip::LegCourse;
 use leptos::prelude::*;
 
 use super::answer::{card, of_plan};
@@ -30,7 +30,7 @@ pub(super) fn PassagesCard() -> impl IntoView {
 }
 
 /// What to buy at every stop, and what comes of it.
-pub(super) fn passages(plan: &RoadPlan, printer: &Printer) -> AnyView {
+pub(super) fn passages(plan: &TripAnswer, printer: &Printer) -> AnyView {
     let calibrations = plan.asked.route.calibrations.iter().map(|it| it.name.clone());
     let before = ["Stop", "Buy", "Ethanol"].map(str::to_owned).into_iter();
     let after = ["RON, at least", "AFR", "Level then", "Level at the next"].map(str::to_owned);
@@ -41,7 +41,7 @@ pub(super) fn passages(plan: &RoadPlan, printer: &Printer) -> AnyView {
     wide(caption.clone(), table("readings passages", caption, headings, rows))
 }
 
-fn row(plan: &RoadPlan, at: usize, passage: &Passage, printer: &Printer) -> AnyView {
+fn row(plan: &TripAnswer, at: usize, passage: &LegCourse, printer: &Printer) -> AnyView {
     let departure = &passage.departure;
     let parts = trip::bought(plan, at, printer);
     let buy: Vec<AnyView> = parts

@@ -1,6 +1,6 @@
 //! What is printed.
 
-use fillwright::answers::trip::RoadPlan;
+use fillwright::answers::trip::TripAnswer;
 use fillwright::document::CarFile;
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
@@ -43,7 +43,7 @@ pub(super) fn Paper() -> impl IntoView {
 
 /// All but the pictures.
 fn drawn(
-    plan: &RoadPlan,
+    plan: &TripAnswer,
     quality: Option<String>,
     car: &CarFile,
     printer: &Printer,
@@ -97,7 +97,7 @@ fn drawn(
 }
 
 /// The fuels and the ways as they were given.
-fn fuels(plan: &RoadPlan, printer: &Printer) -> AnyView {
+fn fuels(plan: &TripAnswer, printer: &Printer) -> AnyView {
     let headings = ["Stop", "Fuel", "Ethanol", "RON", "Price", "Way after it"];
     let headings = headings.map(|it| heading(it.to_owned())).into();
     let route = &plan.asked.route;

@@ -1,5 +1,5 @@
 use fillwright::answers::tank::History;
-use fillwright::document::{Field, RoutePart, StartForm};
+use fillwright::document::{Field, StartForm, TripPart};
 use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
@@ -19,7 +19,7 @@ const STARTS: [(StartForm, &str, &str); 2] =
     [(StartForm::Log, "log", "The log"), (StartForm::Typed, "typed", "What I type")];
 
 fn is_here(field: Field) -> bool {
-    use RoutePart::{Extra, Level, LevelError, Mon, Octane, Share, ShareRange, Start};
+    use TripPart::{Extra, Level, LevelError, Mon, Octane, Share, ShareRange, Start};
     matches!(
         field,
         Field::Route(Start | Level | LevelError | Share | ShareRange | Extra(_) | Octane | Mon)
@@ -43,7 +43,7 @@ pub(super) fn StartSection() -> impl IntoView {
             format!("{} As of {}.", state.by_the_log(), device::date(as_of.local_minutes(), true))
         })
     });
-    let nothing = said(move || state.message(Field::Route(RoutePart::Start)));
+    let nothing = said(move || state.message(Field::Route(TripPart::Start)));
     let short =
         said(
             move || {
@@ -62,7 +62,7 @@ pub(super) fn StartSection() -> impl IntoView {
             <When condition=from_log>
                 <p class="note">{by_log}</p>
                 <When condition=holds(move || nothing.with(|it| !it.is_empty()))>
-                    <p class="note caution" id=Field::Route(RoutePart::Start).id() tabindex="-1">
+                    <p class="note caution" id=Field::Route(TripPart::Start).id() tabindex="-1">
                         {nothing}
                     </p>
                 </When>
@@ -89,7 +89,7 @@ fn Typed() -> impl IntoView {
     });
     view! {
         <TextField
-            field=Field::Route(RoutePart::Level)
+            field=Field::Route(TripPart::Level)
             label="Level"
             hint=LEVEL_HINT
             words=true
@@ -106,7 +106,7 @@ fn Typed() -> impl IntoView {
         />
         <div class="pair">
             <TextField
-                field=Field::Route(RoutePart::Share)
+                field=Field::Route(TripPart::Share)
                 label="Ethanol in it"
                 unit="%"
                 hint="What you expect"
@@ -114,7 +114,7 @@ fn Typed() -> impl IntoView {
                 on_text=state.set(|it, text| it.here.route.contents.share = text)
             />
             <TextField
-                field=Field::Route(RoutePart::ShareRange)
+                field=Field::Route(TripPart::ShareRange)
                 label="May be"
                 unit="%"
                 hint="From–to: 8–12"
@@ -123,7 +123,7 @@ fn Typed() -> impl IntoView {
                 on_text=state.set(|it, text| it.here.route.contents.share_range = text)
             />
             <TextField
-                field=Field::Route(RoutePart::Octane)
+                field=Field::Route(TripPart::Octane)
                 label="Octane, at least"
                 hint=OCTANE_HINT
                 unit=state.octane_unit()
@@ -132,7 +132,7 @@ fn Typed() -> impl IntoView {
                 on_text=state.set_entry(|it| Some(&mut it.here.route.contents.octane))
             />
             <TextField
-                field=Field::Route(RoutePart::Mon)
+                field=Field::Route(TripPart::Mon)
                 label="MON, at least"
                 value=state.text(|it| Some(&it.here.route.contents.mon))
                 on_text=state.set(|it, text| it.here.route.contents.mon = text)
@@ -148,13 +148,13 @@ fn Typed() -> impl IntoView {
         )}
         <Folded summary=EXTRAS.into_any()>
             {extras_fields(
-                |part| Field::Route(RoutePart::Extra(part)),
+                |part| Field::Route(TripPart::Extra(part)),
                 |it| Some(&it.here.route.contents.extras),
                 |it| Some(&mut it.here.route.contents.extras),
             )}
         </Folded>
         <TextField
-            field=Field::Route(RoutePart::LevelError)
+            field=Field::Route(TripPart::LevelError)
             label="Error of the level, plus or minus"
             hint="Leave empty for the usual error of that reading"
             words=true

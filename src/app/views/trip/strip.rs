@@ -1,4 +1,4 @@
-use fillwright::answers::trip::{Place, RoadPlan};
+use fillwright::answers::trip::{TankAtPlace, TripAnswer};
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Share, Volume};
 use leptos::prelude::*;
@@ -45,7 +45,7 @@ pub(super) fn share_graph(state: State) -> Signal<Graph> {
     Signal::derive(move || of_plan(state, share).unwrap_or_default())
 }
 
-fn distance_axis(places: &[Place], printer: &Printer) -> Axis {
+fn distance_axis(places: &[TankAtPlace], printer: &Printer) -> Axis {
     let unit = printer.units.distance();
     Axis {
         name: "Distance".into(),
@@ -57,7 +57,7 @@ fn distance_axis(places: &[Place], printer: &Printer) -> Axis {
 }
 
 /// Where the stops are that have a name here.
-fn marks(plan: &RoadPlan, printer: &Printer, name: impl Fn(usize) -> String) -> Vec<Mark> {
+fn marks(plan: &TripAnswer, printer: &Printer, name: impl Fn(usize) -> String) -> Vec<Mark> {
     let unit = printer.units.distance();
     let mut x = 0.0;
     let legs = plan.asked.route.legs.iter().enumerate();
@@ -69,10 +69,10 @@ fn marks(plan: &RoadPlan, printer: &Printer, name: impl Fn(usize) -> String) -> 
     marks.filter(|mark| !mark.name.is_empty()).collect()
 }
 
-fn level(plan: &RoadPlan, printer: &Printer) -> Graph {
+fn level(plan: &TripAnswer, printer: &Printer) -> Graph {
     let (places, tank) = (plan.places(), &plan.asked.route.tank);
     let volume = |it: Volume| printer.units.volume().value_of(it);
-    let point = |place: &Place| {
+    let point = |place: &TankAtPlace| {
         let level = place.level.map(volume);
         let x = printer.units.distance().value_of(place.distance);
         Point::new(x, level.expected(), Some((level.low(), level.high())))
@@ -113,9 +113,9 @@ fn level(plan: &RoadPlan, printer: &Printer) -> Graph {
     }
 }
 
-fn share(plan: &RoadPlan, printer: &Printer) -> Graph {
+fn share(plan: &TripAnswer, printer: &Printer) -> Graph {
     let places = plan.places();
-    let point = |place: &Place| {
+    let point = |place: &TankAtPlace| {
         let x = printer.units.distance().value_of(place.distance);
         place.share.map_or(Point::gap(x), |share| {
             let share = share.map(Share::percent);

@@ -1,6 +1,6 @@
 use fillwright::answers::hardware::CurveRead;
 use fillwright::answers::hardware::curve_table::{Column, CurveTable, Meaning};
-use fillwright::document::Place;
+use fillwright::document::MeasuredAt;
 use fillwright::power::{
     AirCorrection, BandGain, Crossing, DrivelineLoss, Gain, LimitOf, Peak, PeakChange, PowerCurve,
 };
@@ -52,22 +52,18 @@ pub(crate) fn column(at: usize, column: &Column) -> String {
         },
     };
     match column.place.filter(|_| column.is_read) {
-        Some(fillwright::answers::hardware::curve_table::Place::Wheels) => {
-            meaning += ", at the wheels"
-        }
-        Some(fillwright::answers::hardware::curve_table::Place::Crank) => {
-            meaning += ", at the crank"
-        }
+        Some(MeasuredAt::Wheel) => meaning += ", at the wheels",
+        Some(MeasuredAt::Crank) => meaning += ", at the crank",
         None => {}
     }
     format!("Column {}{named}: {meaning}", at + 1)
 }
 
 /// The heading of a table that names another place than the one chosen.
-pub(crate) fn other_place(said: Place) -> String {
+pub(crate) fn other_place(said: MeasuredAt) -> String {
     let (said, marked) = match said {
-        Place::Wheel => ("at the wheels", "at the crank"),
-        Place::Crank => ("at the crank", "at the wheels"),
+        MeasuredAt::Wheel => ("at the wheels", "at the crank"),
+        MeasuredAt::Crank => ("at the crank", "at the wheels"),
     };
     format!(
         "The heading says that it was measured {said}, but below it is marked as {marked}. Correct one of them."
@@ -134,8 +130,8 @@ pub(crate) fn curve_facts(
     let [low, _, high] = printer.power_ends(crank.map(CrankPower::get));
     let range = if low == high { String::new() } else { format!(", {low} to {high}") };
     let measured = match curve.place {
-        Place::Crank => "measured there",
-        Place::Wheel => "from the wheels",
+        MeasuredAt::Crank => "measured there",
+        MeasuredAt::Wheel => "from the wheels",
     };
     let mut facts = vec![Fact::new(
         "Power at the crank",

@@ -1,5 +1,5 @@
 use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
-use fillwright::document::{Mark, PartForm, PartKind, Workshop};
+use fillwright::document::{HardwareForm, Mark, PartForm, PartKind};
 use fillwright::hardware::{LargestShare, Requirement};
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Band, CrankPower};
@@ -33,7 +33,7 @@ pub(crate) fn limit(form: &PartForm) -> String {
 }
 
 /// What was judged, by the names of its forms. A line is judged with its pumps.
-pub(crate) fn part_answer(answer: &PartAnswer, workshop: &Workshop) -> String {
+pub(crate) fn part_answer(answer: &PartAnswer, workshop: &HardwareForm) -> String {
     let forms = workshop.parts.iter().filter(|form| answer.forms.contains(&form.id));
     let forms = forms.filter(|form| form.kind != PartKind::SupplyLine);
     let names: Vec<String> = forms.map(part).collect();
@@ -108,7 +108,7 @@ fn flow(rated: &fillwright::hardware::RatedFlow, by_mass: bool, printer: &Printe
 }
 
 /// Whether a part was rated by mass.
-pub(crate) fn is_rated_by_mass(answer: &PartAnswer, workshop: &Workshop) -> bool {
+pub(crate) fn is_rated_by_mass(answer: &PartAnswer, workshop: &HardwareForm) -> bool {
     let mut forms = workshop.parts.iter().filter(|form| answer.forms.contains(&form.id));
     forms.any(|form| form.is(Mark::ByMass))
 }

@@ -1,7 +1,7 @@
 use fillwright::answers::hardware::{
-    AirAnswer, CrossedLimit, FluidAnswer, HardwareAnswer, PartAnswer, Standing, WorkshopReading,
+    AirAnswer, CrossedLimit, FluidAnswer, HardwareAnswer, HardwareReading, PartAnswer, PartStanding,
 };
-use fillwright::document::Workshop;
+use fillwright::document::HardwareForm;
 use fillwright::quantity::MassRate;
 use fillwright::quantity::notation::Printer;
 
@@ -21,11 +21,11 @@ pub(crate) struct Judgement {
 /// The word for how a part stands, of whose reserve so much is wanted.
 pub(crate) fn standing(part: &PartAnswer, wanted: f64) -> &'static str {
     match (part.standing, part.over_speed.tightest) {
-        (Standing::Enough, _) => "holds",
-        (Standing::Tight, Some(it)) if it.reserve.expected() >= wanted => "likely holds",
-        (Standing::Tight, _) => "holds, but barely",
-        (Standing::Short, _) => "does not hold",
-        (Standing::NoFigure, _) => "cannot be judged",
+        (PartStanding::Enough, _) => "holds",
+        (PartStanding::Tight, Some(it)) if it.reserve.expected() >= wanted => "likely holds",
+        (PartStanding::Tight, _) => "holds, but barely",
+        (PartStanding::Short, _) => "does not hold",
+        (PartStanding::NoFigure, _) => "cannot be judged",
     }
 }
 
@@ -33,7 +33,7 @@ pub(crate) fn standing(part: &PartAnswer, wanted: f64) -> &'static str {
 /// it, and the first such limit is named.
 pub(crate) fn judgement(
     answer: &HardwareAnswer,
-    workshop: &Workshop,
+    workshop: &HardwareForm,
     printer: &Printer,
 ) -> Judgement {
     let fuel = fuel_system(answer, workshop, printer);
@@ -49,14 +49,14 @@ pub(crate) fn judgement(
             .map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
     };
     let more = match answer.standing {
-        Some(Standing::NoFigure) => fuel.more,
+        Some(PartStanding::NoFigure) => fuel.more,
         _ => format!("Fuel: {}", fuel.more),
     };
     Judgement { word: format!("Fuel {}. {crossed}", lower(&fuel.word)), more, short: crossed }
 }
 
 /// "Gearbox limit crossed from 2935 rpm".
-fn crossed(first: &CrossedLimit, workshop: &Workshop, printer: &Printer) -> String {
+fn crossed(first: &CrossedLimit, workshop: &HardwareForm, printer: &Printer) -> String {
     let form = workshop.parts.iter().find(|form| form.id == first.form);
     format!(
         "{} {} from {}",
@@ -67,7 +67,7 @@ fn crossed(first: &CrossedLimit, workshop: &Workshop, printer: &Printer) -> Stri
 }
 
 /// How the fuel system stands.
-fn fuel_system(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) -> Judgement {
+fn fuel_system(answer: &HardwareAnswer, workshop: &HardwareForm, printer: &Printer) -> Judgement {
     let first = answer.first.and_then(|at| answer.parts.get(at));
     let reserve = first.and_then(|part| part.over_speed.tightest).map(|it| it.reserve);
     let said = |word: &str, more: String| Judgement {
@@ -81,10 +81,10 @@ fn fuel_system(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) 
             "Add the injectors and the pumps under Parts: until then only the demand is shown."
                 .into(),
         ),
-        (Some(Standing::NoFigure), _) | (Some(_), None) => {
+        (Some(PartStanding::NoFigure), _) | (Some(_), None) => {
             said("Cannot be judged", why_not(answer, workshop))
         }
-        (Some(Standing::Enough), Some(reserve)) => said(
+        (Some(PartStanding::Enough), Some(reserve)) => said(
             "Holds",
             format!(
                 "with {} to spare, {} from worst to best",
@@ -92,7 +92,7 @@ fn fuel_system(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) 
                 printer.fractions(reserve)
             ),
         ),
-        (Some(Standing::Tight), Some(reserve)) => {
+        (Some(PartStanding::Tight), Some(reserve)) => {
             let (expected, wanted) = (reserve.expected(), answer.asked.engine.reserve);
             let spare = format!("with {} to spare", printer.fraction(expected));
             let less = format!("{spare}, less than the {} you want", printer.fraction(wanted));
@@ -104,7 +104,7 @@ fn fuel_system(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) 
                 (false, _) => said("Likely holds", format!("{spare}, but {short}")),
             }
         }
-        (Some(Standing::Short), Some(reserve)) => said(
+        (Some(PartStanding::Short), Some(reserve)) => said(
             "Does not hold",
             format!("{} short of what the curve asks for", printer.fraction(-reserve.expected())),
         ),
@@ -112,8 +112,8 @@ fn fuel_system(answer: &HardwareAnswer, workshop: &Workshop, printer: &Printer) 
 }
 
 /// Which part has no figure, and why.
-fn why_not(answer: &HardwareAnswer, workshop: &Workshop) -> String {
-    let without = answer.parts.iter().filter(|it| it.standing == Standing::NoFigure);
+fn why_not(answer: &HardwareAnswer, workshop: &HardwareForm) -> String {
+    let without = answer.parts.iter().filter(|it| it.standing == PartStanding::NoFigure);
     let reasons = without.map(|it| {
         let why = it.over_speed.no_figure().map(ToString::to_string).unwrap_or_default();
         format!("{}: {why}.", part_answer(it, workshop))
@@ -124,7 +124,7 @@ fn why_not(answer: &HardwareAnswer, workshop: &Workshop) -> String {
 /// "High-pressure pump gives first, at 3950 rpm: 82 % of 85 % is in use there."
 pub(crate) fn first_to_give(
     answer: &HardwareAnswer,
-    workshop: &Workshop,
+    workshop: &HardwareForm,
     printer: &Printer,
 ) -> Option<String> {
     let first: &PartAnswer = answer.parts.get(answer.first?)?;
@@ -146,13 +146,17 @@ pub(crate) fn limits_of_share(answer: &HardwareAnswer, printer: &Printer) -> Opt
             "Largest ethanol share on this curve: {} as expected, {at_worst}.",
             printer.grade(share)
         ),
-        None if answer.standing == Some(Standing::NoFigure) => return None,
+        None if answer.standing == Some(PartStanding::NoFigure) => return None,
         None => "This curve is too much even for petrol without ethanol.".into(),
     })
 }
 
 /// The compressor's air against what it is rated for.
-pub(crate) fn air(answer: &AirAnswer, workshop: &Workshop, printer: &Printer) -> (bool, String) {
+pub(crate) fn air(
+    answer: &AirAnswer,
+    workshop: &HardwareForm,
+    printer: &Printer,
+) -> (bool, String) {
     let (speed, most) = answer.most;
     let beyond = |flow: MassRate| flow > answer.rated;
     let name = workshop.parts.iter().find(|form| form.id == answer.form).map(part);
@@ -174,7 +178,7 @@ pub(crate) fn air(answer: &AirAnswer, workshop: &Workshop, printer: &Printer) ->
 }
 
 /// What is asked, in one line.
-pub(crate) fn load_in_short(reading: &WorkshopReading, printer: &Printer) -> String {
+pub(crate) fn load_in_short(reading: &HardwareReading, printer: &Printer) -> String {
     let Some(asked) = &reading.asked else { return String::new() };
     let name = reading.curves.get(asked.target).map_or_else(String::new, |it| curve(&it.name));
     format!(
@@ -230,7 +234,7 @@ pub(crate) fn fluid_facts(
 
 #[cfg(test)]
 mod tests {
-    use fillwright::document::{Document, PartForm, PartKind, Slot};
+    use fillwright::document::{Document, HardwareField, PartForm, PartKind};
     use fillwright::fuel::Content;
     use fillwright::quantity::notation::{DecimalMark, Entry};
     use fillwright::quantity::{Band, Share};
@@ -241,10 +245,10 @@ mod tests {
     /// what is said of its fuel system. It also crosses a limit.
     fn demo(percent: f64, wanted: &str) -> (Band<f64>, Judgement) {
         let mut document = Document::demo();
-        *document.here.workshop.engine.entry(Slot::Reserve) = Entry::metric(wanted);
+        *document.here.workshop.engine.entry(HardwareField::Reserve) = Entry::metric(wanted);
         let printer = document.settings.printer(DecimalMark::Point);
         let blend = Band::exact(Share::from_percent(percent).expect("a share"));
-        let reading = WorkshopReading::of(&document, Some(Content::splash(blend)), &printer);
+        let reading = HardwareReading::of(&document, Some(Content::splash(blend)), &printer);
         let answer = HardwareAnswer::of(&reading).expect("an answer");
         let first = &answer.parts[answer.first.expect("a first one")];
         let reserve = first.over_speed.tightest.expect("figures").reserve;
@@ -273,7 +277,7 @@ mod tests {
         let mut document = Document::demo();
         let id = document.here.next_id();
         let mut gearbox = PartForm::new(id, PartKind::TorqueLimit);
-        *gearbox.fields.entry(Slot::LimitTorque) = Entry::metric("100");
+        *gearbox.fields.entry(HardwareField::LimitTorque) = Entry::metric("100");
         document.here.workshop.parts.push(gearbox);
         let printer = document.settings.printer(DecimalMark::Point);
         let mut said = |name: &str| {
@@ -281,9 +285,9 @@ mod tests {
                 limit.name = name.into();
             }
             let blend = Some(Content::splash(Band::exact(Share::ZERO)));
-            let reading = WorkshopReading::of(&document, blend, &printer);
+            let reading = HardwareReading::of(&document, blend, &printer);
             let answer = HardwareAnswer::of(&reading).expect("an answer");
-            assert_eq!(answer.overall(), Some(Standing::Short));
+            assert_eq!(answer.overall(), Some(PartStanding::Short));
             judgement(&answer, &document.here.workshop, &printer).word
         };
         let word = said("Gearbox");
