@@ -9,7 +9,7 @@ use fillwright::quantity::Share;
 use fillwright::quantity::notation::{DecimalMark, Printer};
 
 /// The document, and how it is printed.
-pub(crate) fn workshop() -> (Document, Printer) {
+pub(crate) fn hardware() -> (Document, Printer) {
     let mut document = Document::demo();
     let car = &mut document.here;
     for flow in ["250", "300", "350"] {
@@ -23,13 +23,13 @@ pub(crate) fn workshop() -> (Document, Printer) {
         ]);
         let id = car.next_id();
         let part = PartForm::new(id, PartKind::PortInjectors);
-        car.workshop.parts.push(PartForm { fields, ..part });
+        car.hardware.parts.push(PartForm { fields, ..part });
     }
     // From 2,000 to 7,900 rpm in steps of 100.
-    car.workshop.curves[0].table.text.push_str("\n7900, 240, 1.0");
-    car.workshop.engine.entry(HardwareField::PortShare).text = "40".into();
-    car.workshop.engine.entry(HardwareField::BlendShare).text = "E30".into();
-    car.workshop.blend = BlendForm::Typed;
+    car.hardware.curves[0].table.text.push_str("\n7900, 240, 1.0");
+    car.hardware.engine.entry(HardwareField::PortShare).text = "40".into();
+    car.hardware.engine.entry(HardwareField::BlendShare).text = "E30".into();
+    car.hardware.blend = BlendForm::Typed;
     let printer = document.settings.printer(DecimalMark::Point);
     (document, printer)
 }

@@ -9,7 +9,7 @@ use std::hint::black_box;
 use criterion::{Criterion, criterion_group, criterion_main};
 
 fn headroom(criterion: &mut Criterion) {
-    let (document, printer) = case::workshop();
+    let (document, printer) = case::hardware();
     let Some(asked) = case::asked(&document, &printer) else { return };
     let shares = case::shares();
     criterion.bench_function("headroom", |bencher| {

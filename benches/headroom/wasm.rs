@@ -11,7 +11,7 @@ use wasm_bindgen::prelude::wasm_bindgen;
 /// anything went wrong.
 #[wasm_bindgen]
 pub fn headroom_times(count: u32) -> f64 {
-    let (document, printer) = case::workshop();
+    let (document, printer) = case::hardware();
     let Some(asked) = case::asked(&document, &printer) else { return f64::NAN };
     let shares = case::shares();
     (0..count).map(|_| case::sweep(black_box(&asked), &shares)).sum()
@@ -20,7 +20,7 @@ pub fn headroom_times(count: u32) -> f64 {
 /// The same from the texts, with the whole answer.
 #[wasm_bindgen]
 pub fn headroom_typed_times(count: u32) -> f64 {
-    let (document, printer) = case::workshop();
+    let (document, printer) = case::hardware();
     (0..count).map(|_| case::answer(black_box(&document), &printer)).sum()
 }
 

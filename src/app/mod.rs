@@ -80,7 +80,7 @@ fn App(stored: Stored) -> impl IntoView {
     focus::keep();
     stages.then(move || storage::keep(state));
     stages.then(move || planning::follow(state, stages));
-    stages.reckon(state.history);
+    stages.compute(state.history);
     stages.then(move || state.follow());
     Effect::new(move |_| {
         let Route { view, part } = state.route.get();

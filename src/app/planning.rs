@@ -253,7 +253,7 @@ pub(crate) fn follow(state: State, stages: Stages) {
     let is_there =
         Memo::new(move |_| state.route.with(|it| it.view == View::Trip) && !stages.busy.get());
     let asked = Memo::new(move |_| {
-        is_there.get().then(|| state.road.with(|it: &TripReading| it.asked.clone())).flatten()
+        is_there.get().then(|| state.trip.with(|it: &TripReading| it.asked.clone())).flatten()
     });
     Effect::new(move |_| {
         let planning = state.planning;

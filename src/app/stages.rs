@@ -49,7 +49,7 @@ impl Stages {
     }
 
     /// Works out what a view shows, apart from laying it out.
-    pub(crate) fn reckon<T: Send + Sync + 'static>(self, what: Memo<T>) {
+    pub(crate) fn compute<T: Send + Sync + 'static>(self, what: Memo<T>) {
         self.then(move || {
             // The view may be gone by now.
             what.try_with_untracked(|_| ());
@@ -97,7 +97,7 @@ impl Stages {
 
 /// A part of a view, laid out after those before it.
 #[component]
-pub(crate) fn Later(children: Children) -> impl IntoView {
+pub(crate) fn Deferred(children: Children) -> impl IntoView {
     let turn = ArcRwSignal::new(false);
     let comes = turn.clone();
     Stages::here().then(move || comes.set(true));
@@ -144,7 +144,7 @@ fn once(condition: Signal<bool>, children: Children) -> impl IntoView {
 
 /// A condition whose changes take effect a task later, so that what hangs on it is not made
 /// together with what hangs on the condition itself.
-pub(crate) fn later(condition: Signal<bool>) -> Signal<bool> {
+pub(crate) fn deferred(condition: Signal<bool>) -> Signal<bool> {
     let follows = RwSignal::new(condition.get_untracked());
     Effect::new(move |_| {
         let now = condition.get();

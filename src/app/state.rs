@@ -65,15 +65,15 @@ pub(crate) struct State {
     pub(crate) tank: Memo<Option<Arc<TankAnswer>>>,
     pub(crate) reading: Memo<FillReading>,
     /// The workshop as its texts describe it.
-    pub(crate) workshop: Memo<Arc<HardwareReading>>,
+    pub(crate) hardware: Memo<Arc<HardwareReading>>,
     /// The route as its texts describe it.
-    pub(crate) road: Memo<TripReading>,
+    pub(crate) trip: Memo<TripReading>,
     /// What is being planned for it.
     pub(crate) planning: Planning,
     /// How its fuel system stands.
     pub(crate) judged: Memo<Option<Judged>>,
     /// What is wrong with the entry that is being written.
-    draft_complaints: Memo<Vec<FieldError>>,
+    draft_errors: Memo<Vec<FieldError>>,
     /// Whether the person tried to keep that entry: only then is anything wrong.
     pub(crate) tried: RwSignal<bool>,
     pub(crate) shown: Memo<Shown>,
@@ -90,7 +90,7 @@ pub(crate) struct State {
 }
 
 /// The route as the document's texts describe it.
-fn road_of(
+fn trip_of(
     document: RwSignal<Document>,
     history: Memo<History>,
     printer: Memo<Printer>,
@@ -138,8 +138,8 @@ impl State {
             },
             |_, _| true,
         );
-        let draft_complaints = Memo::new(move |_| {
-            document.with(|it| printer.with(|printer| it.here.draft_complaints(printer)))
+        let draft_errors = Memo::new(move |_| {
+            document.with(|it| printer.with(|printer| it.here.draft_errors(printer)))
         });
         // Whether these two really changed is not asked: what is made of them is
         // compared where it is shown, as text.
@@ -153,7 +153,7 @@ impl State {
             |_, _| true,
         );
         // Nothing of these two is worked out before a view asks for it.
-        let workshop = Memo::new_with_compare(
+        let hardware = Memo::new_with_compare(
             move |_| {
                 let tank = history.with(|it| it.estimate().map(|estimate| estimate.content()));
                 Arc::new(
@@ -165,9 +165,9 @@ impl State {
         );
         let judged = Memo::new_with_compare(
             move |before: Option<&Option<Judged>>| {
-                let reading = workshop.get();
+                let reading = hardware.get();
                 let (car, is_empty) =
-                    document.with(|it| (it.here.id.clone(), it.here.workshop.curves.is_empty()));
+                    document.with(|it| (it.here.id.clone(), it.here.hardware.curves.is_empty()));
                 if let Some(answer) = HardwareAnswer::of(&reading) {
                     return Some(Judged { car, reading, answer: Arc::new(answer), stale: false });
                 }
@@ -204,11 +204,11 @@ impl State {
             history,
             tank,
             reading,
-            workshop,
-            road: road_of(document, history, printer),
+            hardware,
+            trip: trip_of(document, history, printer),
             planning: Planning::new(),
             judged,
-            draft_complaints,
+            draft_errors,
             tried: RwSignal::new(false),
             shown,
             typing,
@@ -259,10 +259,10 @@ impl State {
     }
 
     /// What may be said of these: nothing is wrong with a field before it was left.
-    pub(crate) fn told(self, complaints: &[FieldError]) -> Vec<FieldError> {
+    pub(crate) fn told(self, field_errors: &[FieldError]) -> Vec<FieldError> {
         let untold = self.untold.get();
         let told = |it: &&FieldError| it.is_missing || Some(it.field) != untold;
-        complaints.iter().filter(told).cloned().collect()
+        field_errors.iter().filter(told).cloned().collect()
     }
 
     /// The state of the app around this component.
@@ -307,27 +307,27 @@ impl State {
     }
 
     /// What is missing in a field, or wrong with it.
-    pub(crate) fn complaint(self, field: Field) -> Option<FieldError> {
-        let find = |complaints: &[FieldError]| {
-            complaints.iter().find(|complaint| complaint.field == field).cloned()
+    pub(crate) fn field_error(self, field: Field) -> Option<FieldError> {
+        let find = |field_errors: &[FieldError]| {
+            field_errors.iter().find(|field_error| field_error.field == field).cloned()
         };
         if field.is_of_draft() {
-            if self.tried.get() { self.draft_complaints.with(|it| find(it)) } else { None }
-        } else if field.is_of_workshop() {
-            self.workshop.with(|reading| find(&reading.complaints))
-        } else if field.is_of_route() || self.is_of_a_stop(field) {
-            self.road.with(|reading| find(&reading.complaints))
+            if self.tried.get() { self.draft_errors.with(|it| find(it)) } else { None }
+        } else if field.is_of_hardware() {
+            self.hardware.with(|reading| find(&reading.field_errors))
+        } else if field.is_of_trip() || self.is_of_a_stop(field) {
+            self.trip.with(|reading| find(&reading.field_errors))
         } else {
-            let found = self.reading.with(|reading| find(&reading.complaints));
+            let found = self.reading.with(|reading| find(&reading.field_errors));
             // Some of the car's figures are needed for a route alone.
             let of_car = found.is_none() && field.is_of_car();
-            if of_car { self.road.with(|reading| find(&reading.complaints)) } else { found }
+            if of_car { self.trip.with(|reading| find(&reading.field_errors)) } else { found }
         }
     }
 
     /// What to say of that; nothing where all is well.
     pub(crate) fn message(self, field: Field) -> String {
-        self.complaint(field).map_or_else(String::new, |it| it.message)
+        self.field_error(field).map_or_else(String::new, |it| it.message)
     }
 
     /// What is wrong with the fields of the car.
@@ -335,8 +335,8 @@ impl State {
         let of_car = |all: &[FieldError]| -> Vec<FieldError> {
             all.iter().filter(|it| it.field.is_of_car()).cloned().collect()
         };
-        let mut wrong = self.reading.with(|reading| of_car(&reading.complaints));
-        for other in self.road.with(|reading| of_car(&reading.complaints)) {
+        let mut wrong = self.reading.with(|reading| of_car(&reading.field_errors));
+        for other in self.trip.with(|reading| of_car(&reading.field_errors)) {
             if wrong.iter().all(|it| it.field != other.field) {
                 wrong.push(other);
             }
@@ -355,7 +355,7 @@ impl State {
 
     /// What is wrong with the entry being written, once the person tried to keep it.
     pub(crate) fn wrong_in_draft(self) -> Vec<FieldError> {
-        if self.tried.get() { self.draft_complaints.get() } else { Vec::new() }
+        if self.tried.get() { self.draft_errors.get() } else { Vec::new() }
     }
 
     /// The answer on show.

@@ -46,7 +46,7 @@ pub(crate) enum Deed {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Spot {
     /// Beside the steps of a fill.
-    PutIn,
+    Poured,
     /// Below the entry that is being written.
     Entry,
     /// In the log, at the entry or where it stood.

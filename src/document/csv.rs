@@ -138,7 +138,7 @@ fn rows(event: &Event) -> Vec<Row> {
             let fuels = fill.fuels.iter().map(|fuel| {
                 let mut row = Row::of(event, "fill");
                 row.set("fuel", &fuel.name);
-                row.volume(&fuel.put_in);
+                row.volume(&fuel.poured);
                 row.measure("price", "price per", &fuel.price, |it| it.volume().symbol());
                 row.blend(&fuel.share, &fuel.share_range, &fuel.octane, &fuel.mon);
                 row.extras(&fuel.extras);

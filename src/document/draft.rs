@@ -56,7 +56,7 @@ impl FuelForm {
     /// The same fuel, with nothing of it put in and no limit.
     pub(crate) fn untouched(&self) -> Self {
         let limit = Entry::default();
-        Self { limit, use_all: false, put_in: Entry::default(), ..self.clone() }
+        Self { limit, use_all: false, poured: Entry::default(), ..self.clone() }
     }
 }
 

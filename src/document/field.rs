@@ -75,9 +75,9 @@ pub enum Field {
     /// Injection fluid to be mixed.
     Mix(HardwareField),
     /// A part of the route.
-    Route(TripPart),
+    Trip(TripPart),
     /// A part of a stop on the route, or of the way after it.
-    Halt(u32, TripStopPart),
+    TripStop(u32, TripStopPart),
 }
 
 /// What there may be beside petrol and ethanol.
@@ -124,7 +124,7 @@ pub enum FuelPart {
     /// How much there is.
     Limit,
     /// What was put in.
-    PutIn,
+    Poured,
 }
 
 /// A part of a route.
@@ -261,7 +261,7 @@ impl FuelPart {
             Self::Mon => "mon",
             Self::Price => "price",
             Self::Limit => "limit",
-            Self::PutIn => "put-in",
+            Self::Poured => "put-in",
         }
     }
 }
@@ -330,9 +330,9 @@ impl Field {
             Self::PartName(id) => format!("part-{id}"),
             Self::Curve(id, part) => format!("curve-{id}-{part:?}"),
             Self::Mix(slot) => format!("mix-{slot:?}"),
-            Self::Route(TripPart::Extra(part)) => format!("route-{}", part.id()),
-            Self::Route(part) => format!("route-{part:?}"),
-            Self::Halt(id, part) => format!("halt-{id}-{part:?}"),
+            Self::Trip(TripPart::Extra(part)) => format!("route-{}", part.id()),
+            Self::Trip(part) => format!("route-{part:?}"),
+            Self::TripStop(id, part) => format!("halt-{id}-{part:?}"),
             Self::Calibration(id, part) => {
                 let part = match part {
                     CalibrationPart::Name => "name",
@@ -352,7 +352,7 @@ impl Field {
     }
 
     /// Whether the field stands in the workshop.
-    pub fn is_of_workshop(self) -> bool {
+    pub fn is_of_hardware(self) -> bool {
         matches!(
             self,
             Self::Engine(_) | Self::Part(..) | Self::PartName(_) | Self::Curve(..) | Self::Mix(_)
@@ -361,8 +361,8 @@ impl Field {
 
     /// Whether the field stands in the route. Fuels are told apart by their number
     /// alone, wherever they stand.
-    pub fn is_of_route(self) -> bool {
-        matches!(self, Self::Route(_) | Self::Halt(..))
+    pub fn is_of_trip(self) -> bool {
+        matches!(self, Self::Trip(_) | Self::TripStop(..))
     }
 
     /// Whether the field stands in the Car view.

@@ -124,8 +124,8 @@ pub struct CarFile {
     /// The car.
     pub car: Car,
     /// Its power curves and its fuel system.
-    #[serde(default)]
-    pub workshop: HardwareForm,
+    #[serde(default, rename = "workshop")]
+    pub hardware: HardwareForm,
     /// The route ahead.
     #[serde(default)]
     pub route: TripForm,
@@ -146,7 +146,7 @@ impl CarFile {
             removed: false,
             last_id: 0,
             car: Car { reference: "E10".into(), ..Car::default() },
-            workshop: HardwareForm::default(),
+            hardware: HardwareForm::default(),
             route: TripForm::default(),
             fill: FillForm::default(),
             draft: None,

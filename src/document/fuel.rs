@@ -94,8 +94,8 @@ pub struct FuelForm {
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub use_all: bool,
     /// What of it was actually put in.
-    #[serde(skip_serializing_if = "Entry::is_untouched")]
-    pub put_in: Entry,
+    #[serde(rename = "put_in", skip_serializing_if = "Entry::is_untouched")]
+    pub poured: Entry,
 }
 
 impl FuelForm {

@@ -153,7 +153,7 @@ impl Document {
             newer(known.demo, base.map(|it| &it.demo), &mut car.demo);
             newer(known.removed, base.map(|it| &it.removed), &mut car.removed);
             newer(known.car, base.map(|it| &it.car), &mut car.car);
-            newer(known.workshop, base.map(|it| &it.workshop), &mut car.workshop);
+            newer(known.hardware, base.map(|it| &it.hardware), &mut car.hardware);
             newer(known.route, base.map(|it| &it.route), &mut car.route);
             newer(known.fill, base.map(|it| &it.fill), &mut car.fill);
             newer(known.draft, base.map(|it| &it.draft), &mut car.draft);
@@ -193,7 +193,7 @@ impl CarFile {
         Self {
             id: self.id.clone(),
             car: self.car.clone(),
-            workshop: self.workshop.clone(),
+            hardware: self.hardware.clone(),
             route: self.route.clone(),
             fill: self.fill.clone(),
             draft: self.draft.clone(),

@@ -16,10 +16,10 @@ impl FillForm {
 
     /// Notes what went in of a fuel. Where that is taken back, so is that the nozzle clicked
     /// off: it did at another amount.
-    pub fn put_in(&mut self, id: u32, amount: Entry) {
+    pub fn note_poured(&mut self, id: u32, amount: Entry) {
         self.clicked &= !amount.is_blank();
         if let Some(offer) = self.offer_mut(id) {
-            offer.put_in = amount;
+            offer.poured = amount;
         }
     }
 
@@ -27,14 +27,14 @@ impl FillForm {
     /// nozzle clicked off where the step ends there.
     pub fn pour_step(&mut self, id: u32, amount: Entry, to_click: bool) {
         if let Some(offer) = self.offer_mut(id) {
-            offer.put_in = amount;
+            offer.poured = amount;
             self.clicked |= to_click;
         }
     }
 
     /// Takes a fuel off the list of those on offer, and with it what was put in of it.
     pub fn remove_offer(&mut self, id: u32) {
-        self.put_in(id, Entry::default());
+        self.note_poured(id, Entry::default());
         self.offers.retain(|it| it.id != id);
     }
 
@@ -51,12 +51,12 @@ impl CarFile {
     /// from the log. Returns whether there was anything to record.
     pub fn record(&mut self, id: Id, time: Moment) -> bool {
         let fill = &mut self.fill;
-        let poured = |offer: &&FuelForm| !offer.put_in.is_blank();
+        let poured = |offer: &&FuelForm| !offer.poured.is_blank();
         let fuels: Vec<FuelForm> = fill
             .offers
             .iter()
             .filter(poured)
-            .map(|offer| FuelForm { put_in: offer.put_in.clone(), ..offer.untouched() })
+            .map(|offer| FuelForm { poured: offer.poured.clone(), ..offer.untouched() })
             .collect();
         if fuels.is_empty() {
             return false;
@@ -64,7 +64,7 @@ impl CarFile {
         let before = before(fill);
         let entry = FillEntry { before, fuels, clicked: fill.clicked };
         let place = std::mem::take(&mut fill.place);
-        self.route.filled |= self.route.halt_here().is_some_and(|it| it.place == place);
+        self.route.filled |= self.route.stop_here().is_some_and(|it| it.place == place);
         let what = What::Fill(entry);
         let note = String::new();
         self.log.write(Event {
@@ -93,8 +93,8 @@ impl CarFile {
         }
         for offer in &mut fill.offers {
             // A can that was to be emptied is empty now.
-            offer.use_all &= offer.put_in.is_blank();
-            offer.put_in = Entry::default();
+            offer.use_all &= offer.poured.is_blank();
+            offer.poured = Entry::default();
         }
         true
     }

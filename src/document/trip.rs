@@ -39,7 +39,7 @@ pub struct TripStopForm {
 
 impl TripForm {
     /// The stop where the car is, if it is under way.
-    pub fn halt_here(&self) -> Option<&TripStopForm> {
+    pub fn stop_here(&self) -> Option<&TripStopForm> {
         self.stops.iter().find(|it| Some(it.id) == self.here)
     }
 }

@@ -12,7 +12,7 @@
 //! box ([`Problem::robust`]).
 //!
 //! ```
-//! use fillwright::fill::{Aim, Offer, Objective, Problem, Solution, Stop, Tank};
+//! use fillwright::fill::{Aim, Offer, FillObjective, Problem, Solution, StopRule, Tank};
 //! use fillwright::fuel::MolarDensity;
 //! use fillwright::quantity::{Band, Share, Volume};
 //! use uom::si::volume::liter;
@@ -30,8 +30,8 @@
 //!     offers: vec![Offer::new(share(10.0)?), Offer::new(share(85.0)?)],
 //!     aim: Aim::share(Share::from_percent(50.0)?),
 //!     ron_min: None,
-//!     stop: Stop::Brim,
-//!     objective: Objective::LeastCost,
+//!     stop: StopRule::Brim,
+//!     objective: FillObjective::LeastCost,
 //!     molar_density: MolarDensity::default(),
 //!     meter_error: 0.0,
 //! }

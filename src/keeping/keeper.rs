@@ -250,7 +250,7 @@ impl Keeper {
         if is_new {
             let logs = open::look(shelf).logs;
             self.logs.extend(logs.clone());
-            open::put_in(document, logs);
+            open::put_back(document, logs);
         }
         self.forms = Some(theirs.document.without_logs());
         self.revision = self.revision.max(theirs.revision);

@@ -140,7 +140,7 @@ pub fn look(shelf: &dyn Shelf) -> Found {
     let mut document = stored.map(|stored| stored.document).or_else(|| rebuilt(copies, &logs));
     if let Some(document) = &mut document {
         forget(document, &mut logs, &forgotten);
-        put_in(document, logs);
+        put_back(document, logs);
     }
     let gone = forgotten.into_iter().filter(|(car, id)| {
         let mut cars = document.iter().flat_map(Document::cars);
@@ -193,7 +193,7 @@ fn forget(document: &mut Document, logs: &mut Logs, forgotten: &[(Id, Id)]) {
 }
 
 /// Puts entries into the logs of their cars.
-pub(super) fn put_in(document: &mut Document, logs: Logs) {
+pub(super) fn put_back(document: &mut Document, logs: Logs) {
     for (id, log) in logs {
         if let Some(car) = document.car_mut(&id) {
             car.log.merge_all(log.all().to_vec());

@@ -59,8 +59,8 @@ fn fill_of_too_full(
 
 fn hardware(mut document: Document, printer: &Printer) -> Vec<Working> {
     let id = document.here.next_id();
-    let workshop = &mut document.here.workshop;
-    if let Some(curve) = workshop.curves.iter_mut().find(|it| it.id == workshop.target) {
+    let hardware = &mut document.here.hardware;
+    if let Some(curve) = hardware.curves.iter_mut().find(|it| it.id == hardware.target) {
         curve.place = MeasuredAt::Wheel;
     }
     let fields = Fields::from([
@@ -72,10 +72,10 @@ fn hardware(mut document: Document, printer: &Printer) -> Vec<Working> {
         (HardwareField::DeadTime, "0.95"),
     ]);
     let part = PartForm::new(id, PartKind::PortInjectors);
-    workshop.parts.insert(0, PartForm { fields, ..part });
-    workshop.engine.entry(HardwareField::PortShare).text = "40".into();
-    workshop.engine.entry(HardwareField::BlendShare).text = "E30".into();
-    workshop.blend = BlendForm::Typed;
+    hardware.parts.insert(0, PartForm { fields, ..part });
+    hardware.engine.entry(HardwareField::PortShare).text = "40".into();
+    hardware.engine.entry(HardwareField::BlendShare).text = "E30".into();
+    hardware.blend = BlendForm::Typed;
     let reading = HardwareReading::of(&document, None, printer);
     HardwareAnswer::of(&reading).map(|answer| answer.workings(&reading)).unwrap_or_default()
 }

@@ -129,8 +129,8 @@ impl Shared {
     /// or holds more than it says.
     ///
     /// ```
-    /// use fillwright::share::{Shared, ShareError};
-    /// assert_eq!(Shared::from_link("f1.AAAA"), Err(ShareError::Damaged));
+    /// use fillwright::share::{Shared, LinkError};
+    /// assert_eq!(Shared::from_link("f1.AAAA"), Err(LinkError::Damaged));
     /// ```
     pub fn from_link(link: &str) -> Result<Self, LinkError> {
         if link.len() > LONGEST_LINK {

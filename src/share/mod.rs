@@ -73,7 +73,7 @@ impl Shared {
             Kind::Car => {
                 shared.demo = here.demo;
                 shared.car = here.car.clone();
-                shared.workshop = here.workshop.clone();
+                shared.hardware = here.hardware.clone();
             }
         }
         let settings =
@@ -90,7 +90,7 @@ impl Shared {
             Kind::Trip => here.route.stops.is_empty(),
             Kind::Car => {
                 let blank = CarFile::new(here.id.clone());
-                here.car == blank.car && here.workshop == blank.workshop
+                here.car == blank.car && here.hardware == blank.hardware
             }
         }
     }
@@ -137,8 +137,8 @@ impl Shared {
     }
 
     /// Power curves and parts of a car.
-    pub fn workshop(&self) -> &HardwareForm {
-        &self.document.here.workshop
+    pub fn hardware(&self) -> &HardwareForm {
+        &self.document.here.hardware
     }
 
     /// The calibrations of a question that a car does not have.

@@ -70,16 +70,16 @@ impl Document {
         let mut file = CarFile::new(id);
         file.demo = shared.is_invented();
         file.car = shared.car().clone();
-        file.workshop = shared.workshop().clone();
-        let (car, workshop, last) = (&mut file.car, &mut file.workshop, &mut file.last_id);
+        file.hardware = shared.hardware().clone();
+        let (car, hardware, last) = (&mut file.car, &mut file.hardware, &mut file.last_id);
         let calibrations = renumber(last, car.calibrations.iter_mut().map(|it| &mut it.id));
         renumber(last, car.own_fuels.iter_mut().map(|it| &mut it.id));
-        renumber(last, workshop.parts.iter_mut().map(|it| &mut it.id));
-        let curves = renumber(last, workshop.curves.iter_mut().map(|it| &mut it.id));
-        workshop.target = curves.get(&workshop.target).copied().unwrap_or_default();
-        let compared = workshop.compared_with.and_then(|it| curves.get(&it).copied());
-        workshop.compared_with = compared;
-        for curve in &mut workshop.curves {
+        renumber(last, hardware.parts.iter_mut().map(|it| &mut it.id));
+        let curves = renumber(last, hardware.curves.iter_mut().map(|it| &mut it.id));
+        hardware.target = curves.get(&hardware.target).copied().unwrap_or_default();
+        let compared = hardware.compared_with.and_then(|it| curves.get(&it).copied());
+        hardware.compared_with = compared;
+        for curve in &mut hardware.curves {
             curve.calibration = curve.calibration.and_then(|it| calibrations.get(&it).copied());
         }
         if self.here.is_untouched() {

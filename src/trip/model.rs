@@ -96,7 +96,7 @@ pub(super) struct Scenario {
 pub(super) struct Model {
     pub(super) capacity: f64,
     /// `c`.
-    pub(super) swelling: f64,
+    pub(super) energy_deficit: f64,
     /// `N / n_g = H + k E`.
     pub(super) molar_excess: f64,
     /// Whether any rule needs the octane number.
@@ -120,7 +120,8 @@ impl Model {
         let blend = &route.blend;
         let petrol = blend.petrol_energy.megajoules_per_liter();
         let ratio = blend.ethanol_energy.megajoules_per_liter() / petrol;
-        let swelling = if matches!(route.burn, Burn::Energy { .. }) { 1.0 - ratio } else { 0.0 };
+        let energy_deficit =
+            if matches!(route.burn, Burn::Energy { .. }) { 1.0 - ratio } else { 0.0 };
         let moles_g = blend.moles_per_volume(Share::ZERO).get::<mole_per_liter>();
         let moles_e = blend.moles_per_volume(Share::ONE).get::<mole_per_liter>();
         let capacity = route.tank.capacity.get::<liter>();
@@ -137,8 +138,8 @@ impl Model {
         }
         let mut model = Self {
             capacity,
-            swelling,
-            molar_excess: moles_e / moles_g - (1.0 - swelling),
+            energy_deficit,
+            molar_excess: moles_e / moles_g - (1.0 - energy_deficit),
             has_octane: route.legs.iter().any(|leg| needs_octane(route, leg)),
             legs: Vec::new(),
             fees: route.stops.iter().map(|stop| stop.fixed_cost.amount()).collect(),
@@ -190,7 +191,7 @@ impl Model {
 
     /// A window of shares and an octane number as conditions on the composition.
     pub(super) fn option(&self, share: (f64, f64), octane: Option<f64>) -> Choice {
-        let u = |share: f64| share / (1.0 - self.swelling * share);
+        let u = |share: f64| share / (1.0 - self.energy_deficit * share);
         let octane = octane.map(|least| least - OCTANE_DATUM);
         let least = if octane.is_some() { A_BLEND } else { 0.0 };
         Choice { u: (u(share.0), u(share.1)), share, octane, least }
@@ -204,7 +205,7 @@ impl Model {
             let e = share.fraction();
             // Where no rule needs the octane number it may be unknown.
             let surplus = ron.map_or(0.0, |ron| moles * (ron - OCTANE_DATUM));
-            Triple { h: 1.0 - self.swelling * e, e, s: surplus }
+            Triple { h: 1.0 - self.energy_deficit * e, e, s: surplus }
         };
         let start = Triple::default().plus_times(litre(point.share, route.tank.ron), point.level);
         let litre = self

@@ -52,7 +52,7 @@ impl Target {
                 let all: f64 = model.legs.iter().map(|leg| leg.takes).sum();
                 let part = if all > 0.0 { model.legs[leg].takes / all } else { 0.0 };
                 let scenarios = u32::try_from(model.scenarios.len()).unwrap_or(u32::MAX);
-                -(1.0 - model.swelling) * part / f64::from(scenarios)
+                -(1.0 - model.energy_deficit) * part / f64::from(scenarios)
             }
         }
     }

@@ -26,7 +26,7 @@ use super::search::{ROUNDING, Search, Standing};
 /// use fillwright::quantity::notation::Consumption;
 /// use fillwright::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 /// use fillwright::fuel::Extras;
-/// use fillwright::trip::{BlendModel, Burn, Done, Leg, Planner, Pump, Route, Stop, Wish};
+/// use fillwright::trip::{BlendModel, Burn, Done, Leg, Planner, Pump, Route, Stop, PlanWanted};
 /// use uom::si::{length::kilometer, volume::liter};
 ///
 /// let litres = |value| Volume::new::<liter>(value);
@@ -62,7 +62,7 @@ use super::search::{ROUNDING, Search, Standing};
 ///     legs: vec![leg.clone(), leg],
 ///     final_level: None,
 /// };
-/// let mut planner = Planner::new(route.checked()?, Wish::default());
+/// let mut planner = Planner::new(route.checked()?, PlanWanted::default());
 /// let progress = loop {
 ///     let progress = planner.step();
 ///     if progress.done != Done::Working {

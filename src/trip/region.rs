@@ -158,7 +158,7 @@ impl Region {
         if !state.u.settle() || !state.w.settle() {
             return Err(broken(TripRule::Calibration));
         }
-        let c = model.swelling;
+        let c = model.energy_deficit;
         state.h.at_most(model.capacity / (1.0 + c * state.u.low));
         state.h.at_least(numbers.takes + numbers.left / (1.0 + c * state.u.high));
         if !state.h.settle() {

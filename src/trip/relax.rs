@@ -172,7 +172,7 @@ fn balance(lp: &mut Lp, model: &Model, layout: &Layout, scenario: usize, leg: us
 /// No more than the tank holds, and enough left on arrival.
 fn levels(lp: &mut Lp, model: &Model, layout: &Layout, scenario: usize, leg: usize) {
     let at = layout.state(scenario, leg);
-    let c = model.swelling;
+    let c = model.energy_deficit;
     let numbers = &model.legs[leg];
     lp.row([(at, 1.0), (at + 2, c)], Relation::AtMost, model.capacity);
     let least = numbers.left + numbers.takes;

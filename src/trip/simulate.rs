@@ -32,7 +32,7 @@ const OCTANE_TOLERANCE: f64 = 1e-5;
 #[derive(Clone, Debug, PartialEq)]
 pub struct TripCourse {
     /// What happens at each stop and on the leg after it.
-    pub passages: Vec<LegCourse>,
+    pub legs: Vec<LegCourse>,
     /// What fuel and stops cost together.
     pub cost: Money,
     /// At how many stops something is bought.
@@ -125,15 +125,14 @@ impl CheckedRoute {
     /// does not hide another.
     pub fn simulate(&self, bought: &Bought) -> TripCourse {
         let (_, runs) = self.tried(bought);
-        let passages: Vec<LegCourse> =
-            (0..self.legs.len()).map(|leg| self.passage(leg, &runs)).collect();
+        let legs: Vec<LegCourse> = (0..self.legs.len()).map(|leg| self.leg(leg, &runs)).collect();
         TripCourse {
             cost: self.cost(bought),
             stops: bought.iter().filter(|stop| is_used(stop)).count(),
             ethanol_part: ethanol_part(&runs[0]),
             breaches: self.breaches(bought, &runs[..1]),
             possible_breaches: self.breaches(bought, &runs),
-            passages,
+            legs,
         }
     }
 
@@ -204,7 +203,7 @@ impl CheckedRoute {
         cost
     }
 
-    fn passage(&self, leg: usize, runs: &[Vec<Passed>]) -> LegCourse {
+    fn leg(&self, leg: usize, runs: &[Vec<Passed>]) -> LegCourse {
         let level = enclosing(runs.iter().map(|run| run[leg].departure.volume))
             .map(|litres| VolumeUnit::Litre.quantity(litres));
         let share = all(runs.iter().map(|run| run[leg].departure.share()));

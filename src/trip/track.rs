@@ -64,7 +64,7 @@ pub(super) struct Demand {
 
 /// The rules of a leg under one choice of calibration, all linear in the tank.
 pub(super) fn demands(model: &Model, leg: usize, choice: &Choice) -> Vec<Demand> {
-    let c = model.swelling;
+    let c = model.energy_deficit;
     let numbers = &model.legs[leg];
     let departing = |constant: f64, h: f64, e: f64, s: f64| Demand {
         constant,

@@ -1,12 +1,12 @@
 //! Pouring does not always go as planned.
 
 use crate::app::{self, pick, quarter_full};
+use crate::hand_arithmetic;
 use crate::harness::{Key, browse};
-use crate::reckoning;
 
 #[test]
 fn two_litres_too_much_change_the_rest_of_the_plan() {
-    let blend = reckoning::share(&[(15.0 + 27.0, 10.0), (18.0, 85.0)]);
+    let blend = hand_arithmetic::share(&[(15.0 + 27.0, 10.0), (18.0, 85.0)]);
     assert!((blend - 32.5).abs() < 1e-9);
 
     browse(async |page| {
@@ -67,7 +67,7 @@ fn what_was_filled_becomes_what_is_in_the_tank() {
         page.sees(app::NOTHING_TO_POUR).await;
         page.click("button", app::RECORD).await;
         // 16 L of E85, and the rest is E10: as planned, so nothing is regretted.
-        let blend = reckoning::share(&[(16.0, 85.0), (44.0, 10.0)]);
+        let blend = hand_arithmetic::share(&[(16.0, 85.0), (44.0, 10.0)]);
         page.sees(&format!("About E{blend:.0}, full.")).await;
         assert_eq!(app::plight(page).await, "");
         page.reload().await;
@@ -100,7 +100,7 @@ fn more_than_was_free_is_refused_and_can_be_put_right() {
 
 #[test]
 fn without_an_aim_it_says_what_there_is() {
-    let blend = reckoning::share(&[(15.0 + 4.0, 10.0), (6.0, 85.0)]);
+    let blend = hand_arithmetic::share(&[(15.0 + 4.0, 10.0), (6.0, 85.0)]);
 
     browse(async |page| {
         quarter_full(page).await;

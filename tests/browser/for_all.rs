@@ -16,32 +16,31 @@ fn all_for_all(states: &[State]) {
 
 #[test]
 fn the_first_start_is_for_all() {
-    use State::{
-        CarEmpty, Fill, FillImpossible, FillMissing, FillOpen, FillRecorded, FillWrong, Hardware,
-        HardwareBegun, HardwareEmpty, HardwareOpen, HardwareWrong, Tank, TankContentsWrong,
-        TankEmpty, TankFillWrong, TankOpen, TankTubeTestWrong, Trip, TripBegun, TripEmpty,
-        TripOpen, TripWrong, Welcome,
-    };
+    use State::{CarEmpty, FillMissing, HardwareEmpty, TankEmpty, TripEmpty, Welcome};
     all_for_all(&[Welcome, FillMissing, TankEmpty, HardwareEmpty, TripEmpty, CarEmpty]);
 }
 
 #[test]
 fn the_fill_is_for_all() {
+    use State::{Fill, FillImpossible, FillOpen, FillRecorded, FillWrong};
     all_for_all(&[Fill, FillOpen, FillImpossible, FillWrong, FillRecorded]);
 }
 
 #[test]
 fn the_tank_is_for_all() {
+    use State::{Tank, TankContentsWrong, TankFillWrong, TankOpen, TankTubeTestWrong};
     all_for_all(&[Tank, TankOpen, TankFillWrong, TankTubeTestWrong, TankContentsWrong]);
 }
 
 #[test]
 fn the_hardware_is_for_all() {
+    use State::{Hardware, HardwareBegun, HardwareOpen, HardwareWrong};
     all_for_all(&[HardwareBegun, Hardware, HardwareOpen, HardwareWrong]);
 }
 
 #[test]
 fn the_trip_is_for_all() {
+    use State::{Trip, TripBegun, TripOpen, TripWrong};
     all_for_all(&[TripBegun, Trip, TripOpen, TripWrong]);
 }
 

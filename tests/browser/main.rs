@@ -12,8 +12,8 @@
 
 mod app;
 mod builds;
+mod hand_arithmetic;
 mod harness;
-mod reckoning;
 mod share;
 mod states;
 

@@ -1,8 +1,8 @@
 //! What the app is for: how much of each fuel to put in, and what that makes.
 
 use crate::app::{self, Calibration, calibrate, quarter_full, to_car, to_fill};
+use crate::hand_arithmetic;
 use crate::harness::browse;
-use crate::reckoning;
 
 const BRIM: f64 = 60.0;
 const LEVEL: f64 = 15.0;
@@ -10,16 +10,16 @@ const LEVEL: f64 = 15.0;
 #[test]
 fn a_quarter_of_e10_is_filled_up_to_e30() {
     // Reckoned, not read from the app: 16 L of E85, 29 L of petrol.
-    let strong = reckoning::dose(BRIM, (LEVEL, 10.0), (85.0, 10.0), 30.0);
+    let strong = hand_arithmetic::dose(BRIM, (LEVEL, 10.0), (85.0, 10.0), 30.0);
     let weak = BRIM - LEVEL - strong;
-    let (low, high) = reckoning::worst(BRIM, strong, (70.0, 85.0), 10.0);
+    let (low, high) = hand_arithmetic::worst(BRIM, strong, (70.0, 85.0), 10.0);
     let mixed = |tank_and_petrol, e85| {
-        reckoning::octane(&[(LEVEL + weak, 10.0, tank_and_petrol), (strong, 85.0, e85)])
+        hand_arithmetic::octane(&[(LEVEL + weak, 10.0, tank_and_petrol), (strong, 85.0, e85)])
     };
     let (ron, mon) = (mixed(95.0, 104.0), mixed(85.0, 88.0));
     let aki = f64::midpoint(ron, mon);
-    let afr = reckoning::afr(30.0);
-    let multiplier = reckoning::volume_multiplier(30.0, 10.0);
+    let afr = hand_arithmetic::afr(30.0);
+    let multiplier = hand_arithmetic::volume_multiplier(30.0, 10.0);
     let cost = strong * 12.5 + weak * 17.0;
 
     browse(async |page| {

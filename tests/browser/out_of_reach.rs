@@ -1,14 +1,14 @@
 //! Aims that cannot be met.
 
 use crate::app::{self, quarter_full};
+use crate::hand_arithmetic;
 use crate::harness::browse;
-use crate::reckoning;
 
 #[test]
 fn a_full_tank_says_why_and_what_helps() {
     let free = 60.0 - 52.5;
-    let strongest = reckoning::share(&[(52.5, 10.0), (free, 85.0)]);
-    let level = reckoning::burn_down(60.0, 10.0, 85.0, 60.0);
+    let strongest = hand_arithmetic::share(&[(52.5, 10.0), (free, 85.0)]);
+    let level = hand_arithmetic::burn_down(60.0, 10.0, 85.0, 60.0);
 
     browse(async |page| {
         quarter_full(page).await;
@@ -48,7 +48,7 @@ fn an_aim_above_every_fuel_is_never_reached() {
         assert!(plight.contains("the strongest is E85"), "{plight}");
         assert!(!plight.contains("Drive the tank down"), "no level helps: {plight}");
         // Nothing but E85 is the closest.
-        let strongest = reckoning::share(&[(15.0, 10.0), (45.0, 85.0)]);
+        let strongest = hand_arithmetic::share(&[(15.0, 10.0), (45.0, 85.0)]);
         let outcome = app::outcome(page).await;
         assert!(outcome.starts_with(&format!("Closest: E{strongest:.0}")), "{outcome}");
         assert_eq!(app::steps(page).await, ["E85: 45.0 L"]);

@@ -1,8 +1,8 @@
 //! The aim is the promise, and a full tank is a wish.
 
 use crate::app::{self, Fuel, PETROL, quarter_full, start_own_car, to_car, to_fill};
+use crate::hand_arithmetic;
 use crate::harness::{Key, Page, browse};
-use crate::reckoning;
 
 /// E85 that holds just that, and nothing else on offer.
 async fn only_e85(page: &Page, system: &str, capacity: &str, level: &str) {
@@ -30,7 +30,7 @@ async fn foot_begins(page: &Page, words: &str) -> (String, String) {
 fn a_full_tank_gives_way_to_the_aim() {
     let dose = 15.0 * (30.0 - 10.0) / (85.0 - 30.0);
     let shown = (dose * 2.0_f64).round() / 2.0;
-    let full = reckoning::share(&[(15.0, 10.0), (45.0, 85.0)]);
+    let full = hand_arithmetic::share(&[(15.0, 10.0), (45.0, 85.0)]);
     browse(async |page| {
         page.viewport(360, 740).await;
         only_e85(page, app::LITRES, "60", "15").await;
@@ -43,7 +43,7 @@ fn a_full_tank_gives_way_to_the_aim() {
         let (foot, look) = foot_begins(page, &format!("{shown:.1} L E85, then stop")).await;
         assert!(foot.ends_with("E30") && !look.contains("bad"), "{foot} {look}");
         // Followed to the letter, it is what was promised.
-        let makes = reckoning::share(&[(15.0, 10.0), (shown, 85.0)]);
+        let makes = hand_arithmetic::share(&[(15.0, 10.0), (shown, 85.0)]);
         assert!((makes - 30.0).abs() < 0.5);
 
         // Who wants to be full all the same is told what that is, first of all.
@@ -69,7 +69,7 @@ fn a_full_tank_gives_way_in_gallons_too() {
         let said = app::instead(page).await;
         // The pump's step is half a litre, so the gallons may be off by half of that.
         let gallons = app::number(said.strip_prefix("Put in ").expect("what to put in"));
-        assert!((gallons - dose).abs() <= 0.25 / reckoning::US_GALLON + 0.05, "{said}");
+        assert!((gallons - dose).abs() <= 0.25 / hand_arithmetic::US_GALLON + 0.05, "{said}");
         assert!(said.contains(" gal of E85 and stop: E30. Full it would be E66."), "{said}");
     });
 }
@@ -80,7 +80,7 @@ fn a_full_tank_gives_way_in_gallons_too() {
 fn a_can_that_is_too_small_for_a_full_tank_still_makes_the_aim() {
     // (1.5 + 8.5 + 0.1 x) / (25 + x) = 0.3
     let petrol = (10.0 - 7.5) / (0.3 - 0.1);
-    let full = reckoning::share(&[(50.0, 10.0), (10.0, 85.0)]);
+    let full = hand_arithmetic::share(&[(50.0, 10.0), (10.0, 85.0)]);
     browse(async |page| {
         quarter_full(page).await;
         page.within("group", app::E85.name).type_in("At most", "10").await;

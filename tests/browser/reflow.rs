@@ -76,10 +76,8 @@ const COVERED: &str = "
 #[test]
 fn enlarged_fourfold_the_first_start_is_all_there() {
     use State::{
-        Car, CarEmpty, CarImport, CarWrong, FillImpossible, FillMissing, FillOpen, FillRecorded,
-        FillWrong, HardwareBegun, HardwareEmpty, HardwareOpen, HardwareWrong, Methods, MethodsOpen,
-        TankContentsWrong, TankEmpty, TankFillWrong, TankOpen, TankTubeTestWrong, TripBegun,
-        TripEmpty, TripOpen, TripWrong, Welcome,
+        CarEmpty, FillMissing, HardwareBegun, HardwareEmpty, TankEmpty, TripBegun, TripEmpty,
+        Welcome,
     };
     all_there(&[
         Welcome,
@@ -95,6 +93,10 @@ fn enlarged_fourfold_the_first_start_is_all_there() {
 
 #[test]
 fn enlarged_fourfold_the_fill_and_the_tank_are_all_there() {
+    use State::{
+        FillImpossible, FillOpen, FillRecorded, FillWrong, TankContentsWrong, TankFillWrong,
+        TankOpen, TankTubeTestWrong,
+    };
     all_there(&[
         FillOpen,
         FillImpossible,
@@ -109,11 +111,13 @@ fn enlarged_fourfold_the_fill_and_the_tank_are_all_there() {
 
 #[test]
 fn enlarged_fourfold_the_hardware_and_the_trip_are_all_there() {
+    use State::{HardwareOpen, HardwareWrong, TripOpen, TripWrong};
     all_there(&[HardwareOpen, HardwareWrong, TripOpen, TripWrong]);
 }
 
 #[test]
 fn enlarged_fourfold_the_car_and_the_methods_are_all_there() {
+    use State::{Car, CarImport, CarWrong, Methods, MethodsOpen};
     all_there(&[Car, CarWrong, CarImport, Methods, MethodsOpen]);
 }
 

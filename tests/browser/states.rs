@@ -2,9 +2,10 @@
 
 use serde_json::Value;
 
+use crate::app;
 use crate::harness::{Key, Page};
 use crate::storage::notes;
-use crate::{app, trip};
+use crate::trip;
 
 /// A view with what it holds.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -28,10 +28,7 @@ const PRESS: &str = "
 
 #[test]
 fn each_view_counts_what_is_wrong_and_leads_to_it() {
-    use State::{
-        CarEmpty, CarWrong, FillMissing, FillWrong, HardwareBegun, HardwareWrong,
-        TankContentsWrong, TankFillWrong, TankTubeTestWrong, TripBegun, TripWrong,
-    };
+    use State::{CarWrong, FillWrong, TankContentsWrong, TripWrong};
     browse(async |page| {
         for (state, lead) in [
             (FillWrong, "Not updated: "),
@@ -53,6 +50,10 @@ fn each_view_counts_what_is_wrong_and_leads_to_it() {
 
 #[test]
 fn each_link_leads_to_what_it_names() {
+    use State::{
+        CarEmpty, CarWrong, FillMissing, FillWrong, HardwareBegun, HardwareWrong,
+        TankContentsWrong, TankFillWrong, TankTubeTestWrong, TripBegun, TripWrong,
+    };
     browse(async |page| {
         for state in [
             FillMissing,

@@ -12,9 +12,8 @@ const TOO_MANY: usize = 600;
 #[test]
 fn on_a_phone_each_stop_is_in_sight() {
     use State::{
-        Car, CarImport, CarWrong, Fill, FillMissing, FillOpen, FillRecorded, FillWrong, Hardware,
-        HardwareBegun, HardwareOpen, HardwareWrong, Methods, Tank, TankFillWrong, Trip, TripBegun,
-        TripWrong, Welcome,
+        Car, CarWrong, Fill, FillMissing, FillRecorded, FillWrong, Hardware, HardwareBegun,
+        Methods, Tank, TankFillWrong, Trip, TripBegun, Welcome,
     };
     let states = [
         Welcome,
@@ -37,6 +36,7 @@ fn on_a_phone_each_stop_is_in_sight() {
 
 #[test]
 fn at_a_desk_each_stop_is_in_sight() {
+    use State::{CarImport, FillOpen, FillWrong, HardwareOpen, Tank, TripWrong, Welcome};
     walk_through(
         &[Welcome, FillOpen, FillWrong, Tank, HardwareOpen, TripWrong, CarImport],
         (1280, 800),
@@ -46,6 +46,7 @@ fn at_a_desk_each_stop_is_in_sight() {
 /// A desk's window of 1280 by 1024, enlarged fourfold.
 #[test]
 fn enlarged_fourfold_each_stop_is_in_sight() {
+    use State::{CarWrong, FillWrong, HardwareWrong, TankFillWrong, TripWrong};
     walk_through(&[FillWrong, TankFillWrong, HardwareWrong, TripWrong, CarWrong], (320, 256));
 }
 

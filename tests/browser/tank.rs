@@ -3,11 +3,11 @@
 use fillwright::answers::tank::{History, LogReading, TankAnswer, TankQuestion};
 use fillwright::calibration::Verdict;
 use fillwright::document::Document;
-use fillwright::quantity::notation::{DecimalMark, Printer};
+use fillwright::quantity::notation::DecimalMark;
 
 use crate::app::{self, Calibration, calibrate, pick, quarter_full, to_car, to_tank};
+use crate::hand_arithmetic;
 use crate::harness::{Key, Page, browse};
-use crate::reckoning;
 use crate::storage::export;
 
 /// The fill of most scenarios, recorded as planned: 16 L of E85 and 29 L of petrol
@@ -23,7 +23,7 @@ async fn recorded(page: &Page) {
 fn a_fill_is_recorded_with_one_tap_and_the_next_starts_from_it() {
     browse(async |page| {
         recorded(page).await;
-        let blend = reckoning::share(&[(16.0, 85.0), (44.0, 10.0)]);
+        let blend = hand_arithmetic::share(&[(16.0, 85.0), (44.0, 10.0)]);
         page.sees(&format!("About E{blend:.0}, between")).await;
         page.sees("The log").await;
         assert_eq!(page.value(app::LEVEL).await, "");

@@ -1,15 +1,15 @@
 //! The same fill in other units and with another decimal mark.
 
 use crate::app::{self, pick, quarter_full, to_car, to_fill};
+use crate::hand_arithmetic::{self, US_GALLON};
 use crate::harness::{Key, browse};
-use crate::reckoning::{self, US_GALLON};
 
 /// Half a litre, the step in which the pump can be stopped.
 const STEP: f64 = 0.5;
 
 #[test]
 fn gallons_show_the_same_fill_and_litres_come_back_as_they_were_typed() {
-    let strong = reckoning::dose(60.0, (15.0, 10.0), (85.0, 10.0), 30.0);
+    let strong = hand_arithmetic::dose(60.0, (15.0, 10.0), (85.0, 10.0), 30.0);
     let expected = [strong / US_GALLON, (45.0 - strong) / US_GALLON];
 
     browse(async |page| {
@@ -73,7 +73,7 @@ fn a_gallon_typed_is_a_gallon() {
 fn a_decimal_comma_is_read_at_once_and_printed_once_chosen() {
     // 60.5 L, a quarter full: 16.13 L of E85, of which the pump gives 16.0.
     let brim = 60.5;
-    let exact = reckoning::dose(brim, (brim / 4.0, 10.0), (85.0, 10.0), 30.0);
+    let exact = hand_arithmetic::dose(brim, (brim / 4.0, 10.0), (85.0, 10.0), 30.0);
     let strong = (exact / STEP).round() * STEP;
     let weak = brim * 0.75 - strong;
     let comma = |value: f64| format!("{value:.1}").replace('.', ",");

@@ -1,8 +1,8 @@
 //! The aim is whatever suits a calibration, and then a promise can be made.
 
 use crate::app::{self, Calibration, calibrate, pick, quarter_full, to_car, to_fill};
+use crate::hand_arithmetic;
 use crate::harness::browse;
-use crate::reckoning;
 
 const PROMISE: &str = "as long as your ranges are right";
 const NO_PROMISE: &str = "No plan stays inside";
@@ -11,7 +11,7 @@ const NO_PROMISE: &str = "No plan stays inside";
 /// and topped up with petrol: from the least to the most. Poured last, E85 varies
 /// with the level as well, so no dose is better then.
 fn safe_doses(low: f64, high: f64) -> (f64, f64) {
-    let (weakest, strongest) = reckoning::worst(60.0, 1.0, (70.0, 85.0), 10.0);
+    let (weakest, strongest) = hand_arithmetic::worst(60.0, 1.0, (70.0, 85.0), 10.0);
     // The share above that of the petrol grows in proportion to the dose.
     ((low - 10.0) / (weakest - 10.0), (high - 10.0) / (strongest - 10.0))
 }

@@ -132,8 +132,8 @@ fn meets(here: &Document, link: &str) -> bool {
     after.take_shared(&shared, Id::new("taken").unwrap());
     let old = after.cars().find(|it| it.id == here.here.id).expect("no car is lost");
     assert_eq!(
-        (&old.car, &old.workshop, &old.log),
-        (&here.here.car, &here.here.workshop, &here.here.log)
+        (&old.car, &old.hardware, &old.log),
+        (&here.here.car, &here.here.hardware, &here.here.log)
     );
     assert_eq!(after.settings, here.settings);
     if shared.kind() != Kind::Fill {
@@ -143,7 +143,7 @@ fn meets(here: &Document, link: &str) -> bool {
         assert_eq!(old.route, here.here.route);
     }
     assert_eq!(&Document::from_json(&after.to_json().unwrap()).unwrap(), &after);
-    reckon(&after);
+    compute(&after);
     let mut back = after.clone();
     back.take_back(here, &after);
     // Numbers that were given once are not given again.
@@ -153,7 +153,7 @@ fn meets(here: &Document, link: &str) -> bool {
 }
 
 /// Works out all that is shown of a document.
-fn reckon(document: &Document) {
+fn compute(document: &Document) {
     let printer = document.settings.printer(DecimalMark::Comma);
     let history = History::of(&LogReading::of(&document.here, &printer));
     let estimate = history.estimate();
@@ -163,8 +163,8 @@ fn reckon(document: &Document) {
         assert!(answer.blend.is_none_or(|it| it.share.expected().percent() <= 100.0));
     }
     drop(TripReading::of(document, estimate.as_ref(), &printer));
-    let workshop = HardwareReading::of(document, estimate.map(|it| it.content()), &printer);
-    drop(HardwareAnswer::of(&workshop));
+    let hardware = HardwareReading::of(document, estimate.map(|it| it.content()), &printer);
+    drop(HardwareAnswer::of(&hardware));
 }
 
 #[test]
@@ -244,7 +244,7 @@ fn harmful_files_are_refused_or_read() {
             continue;
         };
         assert_eq!(&Document::from_json(&other.to_json().unwrap()).unwrap(), &other);
-        reckon(&other);
+        compute(&other);
         let mut merged = here.clone();
         merged.merge(other);
         let car = merged.cars().find(|car| car.id == here.here.id).expect("no car is lost");

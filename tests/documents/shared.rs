@@ -92,7 +92,7 @@ fn a_taken_car_stands_beside_the_others_and_is_whole() {
     assert_eq!(document.here.id, id());
     assert!(document.here.demo, "an invented car stays one");
     assert_eq!(document.others, [before]);
-    let (came, now) = (car.workshop(), &document.here.workshop);
+    let (came, now) = (car.hardware(), &document.here.hardware);
     let target = |it: &fillwright::document::HardwareForm| {
         it.curves.iter().find(|curve| curve.id == it.target).map(|curve| curve.name.clone())
     };
@@ -120,7 +120,7 @@ fn a_taken_fill_or_trip_takes_the_place_of_the_one_at_hand_alone() {
         document.here.route.stops.truncate(1);
         document.take_shared(&shared, id());
         let car =
-            |it: &Document| (it.here.car.clone(), it.here.workshop.clone(), it.here.log.clone());
+            |it: &Document| (it.here.car.clone(), it.here.hardware.clone(), it.here.log.clone());
         assert_eq!(car(&document), car(&before));
         if shared.kind() == Kind::Fill {
             assert_eq!(document.here.fill.aim_share, "E30");
@@ -183,7 +183,7 @@ fn what_is_too_much_for_a_link_is_said() {
     // Digits without order hardly shrink.
     let digits = (1_u32..4000).map(|it| format!("{} ", it.wrapping_mul(2_654_435_761)));
     let digits: String = digits.collect();
-    demo.here.workshop.curves[0].table = Entry::metric(&digits);
+    demo.here.hardware.curves[0].table = Entry::metric(&digits);
     let error = Shared::car_of(&demo).to_link().unwrap_err();
     assert!(matches!(error, LinkError::TooMuch { length } if length > LONGEST_LINK), "{error:?}");
     assert!(error.to_string().contains("Export everything"), "{error}");

@@ -66,10 +66,10 @@ prop_compose! {
         how_sure in how_sure(),
     ) -> FuelForm {
         let [name, share, share_range, mon] = texts;
-        let [octane, price, limit, put_in] = entries;
+        let [octane, price, limit, poured] = entries;
         FuelForm {
             id, grade, name, share, share_range, how_sure, extras, octane, mon, price, limit, use_all,
-            put_in,
+            poured,
         }
     }
 }
@@ -119,7 +119,7 @@ prop_compose! {
 }
 
 prop_compose! {
-    fn workshop()(
+    fn hardware()(
         curves in prop::collection::vec(curve().boxed(), 0..3),
         parts in prop::collection::vec(part().boxed(), 0..3),
         target in 0_u32..9, compared_with in prop::option::of(0_u32..9),
@@ -132,7 +132,7 @@ prop_compose! {
 }
 
 prop_compose! {
-    fn halt()(
+    fn stop()(
         id in 0_u32..9, texts in prop::array::uniform3(words()),
         entries in prop::array::uniform2(entry()),
         fuels in prop::collection::vec(fuel().boxed(), 0..3),
@@ -146,7 +146,7 @@ prop_compose! {
 
 prop_compose! {
     fn route()(
-        stops in prop::collection::vec(halt().boxed(), 0..4), here in prop::option::of(0_u32..9),
+        stops in prop::collection::vec(stop().boxed(), 0..4), here in prop::option::of(0_u32..9),
         start in select(vec![StartForm::Log, StartForm::Typed]), contents in contents().boxed(),
         prefer in select(vec![PreferForm::Cheapest, PreferForm::FewestStops, PreferForm::MostEthanol]),
         texts in prop::array::uniform2(words()), flags in any::<(bool, bool)>(), final_level in entry(),
@@ -211,7 +211,7 @@ prop_compose! {
         own_fuels in prop::collection::vec(fuel().boxed(), 0..2), offers in prop::collection::vec(fuel().boxed(), 0..2),
         level in entry(), log in log().boxed(),
         draft in prop::option::of((event().boxed(), any::<bool>())),
-        workshop in workshop().boxed(), route in route().boxed(),
+        hardware in hardware().boxed(), route in route().boxed(),
     ) -> CarFile {
         let mut file = CarFile::new(Id::new(&format!("car-{number}")).unwrap());
         (file.demo, file.removed) = (flags.0, flags.1 && number > 0);
@@ -220,7 +220,7 @@ prop_compose! {
         file.fill.offers = offers;
         file.fill.level = level;
         file.log = log;
-        file.workshop = workshop;
+        file.hardware = hardware;
         file.route = route;
         file.draft = draft.map(|(event, changes)| Draft {
             id: event.id, changes, time: event.time.local(), minutes_ahead: 120,

@@ -62,9 +62,9 @@ proptest! {
             return Ok(());
         }
         let history = history(&document);
-        let passage = &history.passages[0];
-        prop_assert_eq!(&passage.unused, &None);
-        prop_assert!(passage.doubts.is_empty(), "{:?}", passage.doubts);
+        let replayed = &history.replays[0];
+        prop_assert_eq!(&replayed.unused, &None);
+        prop_assert!(replayed.doubts.is_empty(), "{:?}", replayed.doubts);
         let estimate = history.estimate().unwrap();
         let off = estimate.share.expected().percent() - planned.percent();
         prop_assert!(off.abs() <= HALF_A_POINT, "planned {planned:?}, now {:?}", estimate.share);
@@ -75,11 +75,11 @@ proptest! {
         // The next look at the pump finds fault only where the plan did.
         if plan.misses().is_none() && !is_at_the_end(&plan) {
             let reading = interpret(&document, history.estimator.as_ref(), &printer);
-            let wrong: Vec<_> = reading.complaints.iter().filter(|it| !it.is_missing).collect();
+            let wrong: Vec<_> = reading.field_errors.iter().filter(|it| !it.is_missing).collect();
             prop_assert!(wrong.is_empty(), "{wrong:?}");
             let next = FillAnswer::of(reading.asked.unwrap());
             prop_assert!(next.asked.doubt.is_none());
-            prop_assert!(next.misses().is_none(), "{:?} {:?}", plan.plan, next.plight);
+            prop_assert!(next.misses().is_none(), "{:?} {:?}", plan.plan, next.infeasible);
         }
     }
 
@@ -93,10 +93,10 @@ proptest! {
         document.here.pour_as_planned(&plan, &printer);
         let fill = &mut document.here.fill;
         for id in plan.steps.iter().map(|step| plan.asked.fuels[step.fuel].id) {
-            fill.put_in(id, Entry::default());
+            fill.note_poured(id, Entry::default());
         }
         prop_assert!(!fill.clicked);
-        prop_assert!(fill.offers.iter().all(|it| it.put_in.is_blank()));
+        prop_assert!(fill.offers.iter().all(|it| it.poured.is_blank()));
         prop_assert!(answer(&document) == answer(&before));
     }
 }

@@ -50,14 +50,14 @@ prop_compose! {
         share in share(), share_range in range(), octane in octane(), mon in motor(),
         price in typed(&["", "1.2", "17,29", "0", "3.5/gal"]), price_in in units(),
         limit in volume(), limited in any::<bool>(), use_all in any::<bool>(),
-        put_in in volume(), poured in prop::bool::weighted(0.3), how_sure in how_sure(),
+        amount in volume(), poured in prop::bool::weighted(0.3), how_sure in how_sure(),
     ) -> FuelForm {
         FuelForm {
             name: "fuel".into(), share, share_range, how_sure, octane, mon,
             price: Entry { text: price, typed_in: price_in },
             limit: if limited { limit } else { Entry::default() },
             use_all,
-            put_in: if poured { put_in } else { Entry::default() },
+            poured: if poured { amount } else { Entry::default() },
             ..FuelForm::default()
         }
     }
@@ -117,13 +117,13 @@ proptest! {
         let printer = document.settings.printer(DecimalMark::Point);
         let history = History::of(&LogReading::of(&document.here, &printer));
         let reading = interpret(&document, history.estimator.as_ref(), &printer);
-        for complaint in &reading.complaints {
-            let first = complaint.message.chars().next();
-            prop_assert!(first.is_some_and(|c| !c.is_lowercase()), "{complaint:?}");
-            prop_assert!(complaint.message.split(' ').count() > 3, "{complaint:?}");
+        for field_error in &reading.field_errors {
+            let first = field_error.message.chars().next();
+            prop_assert!(first.is_some_and(|c| !c.is_lowercase()), "{field_error:?}");
+            prop_assert!(field_error.message.split(' ').count() > 3, "{field_error:?}");
         }
         let Some(asked) = reading.asked else {
-            prop_assert!(!reading.complaints.is_empty(), "neither an answer nor a complaint");
+            prop_assert!(!reading.field_errors.is_empty(), "neither an answer nor a complaint");
             return Ok(());
         };
         let answer = FillAnswer::of(asked);

@@ -18,6 +18,6 @@ mod people;
 mod sharing;
 mod switching;
 mod table;
+mod technical_units;
 mod trip;
 mod trip_edges;
-mod workshop;

@@ -50,7 +50,7 @@ fn expected(event: &Event) -> Vec<(String, String)> {
             if fill.before != fillwright::document::BeforeForm::Nothing {
                 rows.push(nothing());
             }
-            rows.extend(fill.fuels.iter().map(|it| (it.name.clone(), shown(&it.put_in.text))));
+            rows.extend(fill.fuels.iter().map(|it| (it.name.clone(), shown(&it.poured.text))));
             if fill.fuels.is_empty() {
                 rows.push(nothing());
             }

@@ -169,7 +169,7 @@ proptest! {
         let moles = |e: f64| route.blend.moles_per_volume(share(e)).get::<mole_per_liter>();
         let e0 = route.tank.share.expected().fraction();
         let (mut volume, mut e, mut ron) = (route.tank.level.expected().get::<liter>(), e0, 98.0);
-        for (index, passage) in course.passages.iter().enumerate() {
+        for (index, leg) in course.legs.iter().enumerate() {
             let parts: Vec<(f64, f64, f64)> = route.stops[index]
                 .pumps
                 .iter()
@@ -180,7 +180,7 @@ proptest! {
             let sum = |of: &dyn Fn(f64, f64) -> f64| -> f64 {
                 parts.iter().map(|&(litres, share, ron)| litres * of(share, ron)).sum()
             };
-            let departure = &passage.departure;
+            let departure = &leg.departure;
             let level = departure.level.expected().get::<liter>();
             prop_assert!((level - sum(&|_, _| 1.0)).abs() < 1e-9);
             e = departure.share.unwrap().expected().fraction();
@@ -188,7 +188,7 @@ proptest! {
             prop_assert!((level * heat(e) - sum(&|e, _| heat(e))).abs() < 1e-7);
             ron = departure.ron.unwrap().expected();
             prop_assert!((level * moles(e) * ron - sum(&|e, r| moles(e) * r)).abs() < 1e-6);
-            volume = passage.arrival.expected().get::<liter>();
+            volume = leg.arrival.expected().get::<liter>();
             if volume <= 0.0 {
                 return Ok(());
             }
@@ -216,15 +216,15 @@ proptest! {
         route.tank.level = Band::exact(route.tank.capacity);
         let checked = route.clone().checked().unwrap();
         let course = checked.simulate(&checked.nothing_bought());
-        for (index, passage) in course.passages.iter().enumerate() {
-            if index > 0 && course.passages[index - 1].arrival.expected() <= litres(0.0) {
+        for (index, leg) in course.legs.iter().enumerate() {
+            if index > 0 && course.legs[index - 1].arrival.expected() <= litres(0.0) {
                 break;
             }
-            let share = passage.departure.share.unwrap().expected().fraction();
+            let share = leg.departure.share.unwrap().expected().fraction();
             prop_assert!((share - route.tank.share.expected().fraction()).abs() < 1e-12);
-            prop_assert!((passage.departure.ron.unwrap().expected() - 98.0).abs() < 1e-9);
-            let first = course.passages[0].departure.air_fuel_ratio.unwrap().expected();
-            let ratio = passage.departure.air_fuel_ratio.unwrap().expected();
+            prop_assert!((leg.departure.ron.unwrap().expected() - 98.0).abs() < 1e-9);
+            let first = course.legs[0].departure.air_fuel_ratio.unwrap().expected();
+            let ratio = leg.departure.air_fuel_ratio.unwrap().expected();
             prop_assert!((ratio - first).abs() < 1e-9);
         }
     }
@@ -356,13 +356,13 @@ proptest! {
         for _ in 0..40 {
             let truth = in_truth(&route, || parts.next().unwrap_or(0.5));
             let course = truth.checked().unwrap().simulate(&plan.bought);
-            for (index, (passage, leg)) in course.passages.iter().zip(&route.legs).enumerate() {
-                let level = passage.departure.level.expected();
+            for (index, (driven, leg)) in course.legs.iter().zip(&route.legs).enumerate() {
+                let level = driven.departure.level.expected();
                 prop_assert!(level <= route.tank.capacity + litres(0.01), "{level:?}");
-                let left = passage.arrival.expected();
+                let left = driven.arrival.expected();
                 prop_assert!(left >= route.tank.reserve - litres(0.01), "{left:?}");
-                let is = passage.departure.share.unwrap().expected().percent();
-                let ron = passage.departure.ron.unwrap().expected();
+                let is = driven.departure.share.unwrap().expected().percent();
+                let ron = driven.departure.ron.unwrap().expected();
                 usable[index].retain(|&calibration| {
                     let it = &route.calibrations[calibration];
                     is >= it.low.percent() - 0.01

@@ -119,7 +119,7 @@ fn a_stronger_fuel_can_end_in_a_weaker_blend() {
         let bought = vec![vec![litres(30.0)], vec![litres(40.0)]];
         let course = route.checked().unwrap().simulate(&bought);
         assert!(course.breaches.is_empty(), "{:?}", course.breaches);
-        course.passages[1].departure.share.unwrap().expected().percent()
+        course.legs[1].departure.share.unwrap().expected().percent()
     };
     for (strong, expected) in [(70.0, 17.89), (75.0, 18.02), (80.0, 18.05), (85.0, 17.94)] {
         let share = after(strong);
@@ -134,15 +134,15 @@ fn the_course_is_as_worked_out_by_hand() {
     let route =
         route(vec![stop(vec![pump(85.0, 1.0), pump(10.0, 2.0)])], vec![leg(300.0, vec![1])]);
     let course = route.checked().unwrap().simulate(&vec![vec![litres(35.0), litres(15.0)]]);
-    let passage = &course.passages[0];
+    let leg = &course.legs[0];
     let close = |volume: Band<Volume>, wanted: f64| {
         (volume.expected().get::<liter>() - wanted).abs() < 1e-9
     };
-    assert!(close(passage.departure.level, 60.0) && close(passage.arrival, 30.0));
-    let share = passage.departure.share.unwrap().expected();
+    assert!(close(leg.departure.level, 60.0) && close(leg.arrival, 30.0));
+    let share = leg.departure.share.unwrap().expected();
     assert!((share.percent() - 53.75).abs() < 1e-9);
-    assert_eq!(passage.verdicts[0].verdict, Verdict::DoNotSelect);
-    assert_eq!(passage.verdicts[1].verdict, Verdict::Usable);
+    assert_eq!(leg.verdicts[0].verdict, Verdict::DoNotSelect);
+    assert_eq!(leg.verdicts[1].verdict, Verdict::Usable);
     assert!((course.cost.amount() - 65.0).abs() < 1e-9);
     assert!((course.ethanol_part - 0.5375).abs() < 1e-9);
     assert!(course.breaches.is_empty());
@@ -271,8 +271,8 @@ fn a_robust_plan_holds_whatever_is_true() {
         planned(unsure.clone(), PlanWanted { is_robust: true, gap: 0.01, ..PlanWanted::default() });
     let plan = robust.plan.unwrap();
     assert!(plan.holds(true), "{:?}", plan.course.possible_breaches);
-    let usable = |passage: &fillwright::trip::LegCourse| passage.verdicts[1].verdict;
-    assert!(plan.course.passages.iter().all(|p| usable(p) != Verdict::DoNotSelect));
+    let usable = |leg: &fillwright::trip::LegCourse| leg.verdicts[1].verdict;
+    assert!(plan.course.legs.iter().all(|p| usable(p) != Verdict::DoNotSelect));
     // Being sure of less costs more.
     let plain = planned(unsure, PlanWanted::default()).plan.unwrap();
     assert!(plain.holds(false) && !plain.holds(true));

@@ -79,7 +79,7 @@ pub struct FillAnswer {
     /// What is promised; `None` where the aim is not met.
     pub promise: Option<Promise>,
     /// Why the aim is not met.
-    pub plight: Option<Infeasible>,
+    pub infeasible: Option<Infeasible>,
     /// What the tank holds afterwards; `None` when it stays empty.
     pub blend: Option<BlendAnswer>,
     /// The verdict on each calibration, with its id.
@@ -98,7 +98,7 @@ pub struct FillAnswer {
 impl FillAnswer {
     /// Works out the answer.
     pub fn of(asked: FillAsked) -> Self {
-        let Chosen { problem, plan, order, promise, plight, given_up } = choose(&asked);
+        let Chosen { problem, plan, order, promise, infeasible, given_up } = choose(&asked);
         let asked = FillAsked { problem, ..asked };
         let problem = &asked.problem;
         let (plan, order, promise) = rounded(problem, plan, &order, promise, asked.pump_step);
@@ -137,7 +137,7 @@ impl FillAnswer {
             orders,
             steps,
             promise,
-            plight,
+            infeasible,
             blend,
             verdicts,
             cost,
@@ -159,7 +159,7 @@ impl FillAnswer {
         } else if !hits(self.asked.problem.aim, &self.plan) {
             Some(Miss::Blend)
         } else {
-            self.plight.is_some().then_some(Miss::Octane)
+            self.infeasible.is_some().then_some(Miss::Octane)
         }
     }
 

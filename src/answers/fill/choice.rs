@@ -67,7 +67,7 @@ pub(crate) struct Chosen {
     pub(crate) plan: FillPlan,
     pub(crate) order: Order,
     pub(crate) promise: Option<Promise>,
-    pub(crate) plight: Option<Infeasible>,
+    pub(crate) infeasible: Option<Infeasible>,
     pub(crate) given_up: Option<GivenUp>,
 }
 
@@ -93,8 +93,8 @@ pub(crate) fn choose(asked: &FillAsked) -> Chosen {
     if asked.as_poured {
         let plan = problem.after(&poured(&problem));
         let order = problem.fixed_order(&plan);
-        let (promise, plight, given_up) = (None, None, None);
-        return Chosen { problem, plan, order, promise, plight, given_up };
+        let (promise, infeasible, given_up) = (None, None, None);
+        return Chosen { problem, plan, order, promise, infeasible, given_up };
     }
     let impossible = match problem.solve() {
         Solution::Plan(plan) => return keeping(problem, plan),
@@ -105,7 +105,7 @@ pub(crate) fn choose(asked: &FillAsked) -> Chosen {
     if is_near_enough(&problem, &plan) && impossible.obstacle != Obstacle::Octane {
         let order = best_order(&problem, &plan);
         let promise = Some(Promise::Expected);
-        return Chosen { problem, plan, order, promise, plight: None, given_up: None };
+        return Chosen { problem, plan, order, promise, infeasible: None, given_up: None };
     }
     if !asked.anyway
         && let Some((wishes, kept)) = less_wished(&problem)
@@ -115,8 +115,8 @@ pub(crate) fn choose(asked: &FillAsked) -> Chosen {
     }
     let order = best_order(&problem, &plan);
     let burn_distance = impossible.burn_down.as_ref().and_then(|burn| distance(asked, burn));
-    let plight = Some(Infeasible { impossible: *impossible, burn_distance });
-    Chosen { problem, plan, order, promise: None, plight, given_up: None }
+    let infeasible = Some(Infeasible { impossible: *impossible, burn_distance });
+    Chosen { problem, plan, order, promise: None, infeasible, given_up: None }
 }
 
 /// The best way to carry a plan out.
@@ -128,16 +128,16 @@ fn best_order(problem: &Problem, plan: &FillPlan) -> Order {
 
 /// A problem that has a plan which keeps the aim, with the plan that is safest.
 fn keeping(problem: Problem, plan: FillPlan) -> Chosen {
-    let (plight, given_up) = (None, None);
+    let (infeasible, given_up) = (None, None);
     if problem.aim.low() == problem.aim.high() {
         let order = best_order(&problem, &plan);
         let promise = Some(Promise::Expected);
-        return Chosen { problem, plan, order, promise, plight, given_up };
+        return Chosen { problem, plan, order, promise, infeasible, given_up };
     }
     match problem.robust() {
         Ok(robust) => {
             let (plan, order) = (robust.plan, robust.order);
-            Chosen { problem, plan, order, promise: Some(Promise::Safe), plight, given_up }
+            Chosen { problem, plan, order, promise: Some(Promise::Safe), infeasible, given_up }
         }
         Err(proofs) => {
             let (plan, order) = match problem.least_stray() {
@@ -149,7 +149,7 @@ fn keeping(problem: Problem, plan: FillPlan) -> Chosen {
                 }
             };
             let promise = Some(Promise::NotSafe(proofs));
-            Chosen { problem, plan, order, promise, plight, given_up }
+            Chosen { problem, plan, order, promise, infeasible, given_up }
         }
     }
 }
@@ -213,8 +213,8 @@ fn as_it_is(problem: &Problem) -> Option<(Vec<YieldingWish>, Chosen)> {
     let wishes = wishes.chain(unused.map(|(fuel, _)| YieldingWish::UseAll(fuel))).collect();
     let order = problem.fixed_order(&plan);
     let problem = problem.clone();
-    let (promise, plight, given_up) = (Some(Promise::Expected), None, None);
-    Some((wishes, Chosen { problem, plan, order, promise, plight, given_up }))
+    let (promise, infeasible, given_up) = (Some(Promise::Expected), None, None);
+    Some((wishes, Chosen { problem, plan, order, promise, infeasible, given_up }))
 }
 
 /// Whether a plan misses a single share by next to nothing.

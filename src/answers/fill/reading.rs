@@ -73,7 +73,7 @@ pub struct FillReading {
     /// The fill, when enough of it is understood.
     pub asked: Option<FillAsked>,
     /// What is wrong, in the order of the fields.
-    pub complaints: Vec<FieldError>,
+    pub field_errors: Vec<FieldError>,
 }
 
 /// What a fill starts from.
@@ -90,7 +90,7 @@ struct Start {
 pub fn interpret(document: &Document, log: Option<&Estimator>, printer: &Printer) -> FillReading {
     let mut reader = Reader::of_money(printer, &document.settings);
     let asked = reader.asked(document, log);
-    FillReading { asked, complaints: reader.complaints }
+    FillReading { asked, field_errors: reader.field_errors }
 }
 
 impl Reader<'_> {
@@ -130,7 +130,7 @@ impl Reader<'_> {
         }
         let is_empty = tank.level.expected() <= tank.capacity * 0.0;
         if is_empty && stop == StopRule::Least && fill.aim != AimForm::AsPoured {
-            self.complain(
+            self.report(
                 Field::Stop,
                 "An empty tank has no blend to change: choose how much to fill.",
             );
@@ -170,7 +170,7 @@ impl Reader<'_> {
                 if error.is_missing() {
                     self.ask_for(field, message);
                 } else {
-                    self.complain(field, message);
+                    self.report(field, message);
                 }
                 None
             }
@@ -257,7 +257,7 @@ impl Reader<'_> {
             AimForm::Calibration(wanted) => {
                 let found = calibrations.iter().find(|(id, _)| *id == wanted);
                 let Some((_, calibration)) = found else {
-                    self.complain(
+                    self.report(
                         Field::AimCalibration,
                         "This calibration is incomplete or gone: see Car, or choose another aim.",
                     );

@@ -24,9 +24,9 @@ pub(crate) fn say(error: &FillError, offers: &[FuelForm], printer: &Printer) -> 
             ),
         ),
         FillError::Overpoured { poured_l, free_l } => {
-            let last = offers.iter().rposition(|form| !form.put_in.is_blank());
+            let last = offers.iter().rposition(|form| !form.poured.is_blank());
             (
-                fuel(&last.unwrap_or(0), FuelPart::PutIn),
+                fuel(&last.unwrap_or(0), FuelPart::Poured),
                 format!(
                     "{} cannot have gone in: even at the lowest level given, {} were free. \
                      Correct what was put in, or the level.",

@@ -128,11 +128,11 @@ impl CurveForm {
 impl HardwareReader<'_> {
     pub(super) fn curves(
         &mut self,
-        workshop: &HardwareForm,
+        hardware: &HardwareForm,
         loss: Option<DrivelineLoss>,
         limits: &[(u32, SetLimit)],
     ) -> Vec<CurveRead> {
-        let curves = workshop.curves.iter();
+        let curves = hardware.curves.iter();
         curves.filter_map(|form| self.curve(form, loss, limits)).collect()
     }
 
@@ -146,7 +146,7 @@ impl HardwareReader<'_> {
         let blend = self.reader.optional(field(CurvePart::Blend), &form.blend, parse_share);
         let (taken_off, corrected) = self.corrections(form)?;
         if form.table.is_blank() {
-            self.reader.complain(
+            self.reader.report(
                 field(CurvePart::Table),
                 "Give the curve: engine speed and torque or power in each line.",
             );
@@ -155,19 +155,19 @@ impl HardwareReader<'_> {
         let read = table(&form.table.text, form.columns, form.table.typed_in);
         let table = self.reader.take(field(CurvePart::Table), read)?;
         if table.speed.is_none() {
-            self.reader.complain(
+            self.reader.report(
                 field(CurvePart::SpeedColumn),
                 "No column says that it is engine speed: choose one.",
             );
         } else if table.value.is_none() {
-            self.reader.complain(
+            self.reader.report(
                 field(CurvePart::ValueColumn),
                 "The table does not say whether it is torque or power: choose which, and the unit.",
             );
         } else if table.rows.is_empty()
             && let Some(bad) = table.bad.first()
         {
-            self.reader.complain(field(CurvePart::Table), bad);
+            self.reader.report(field(CurvePart::Table), bad);
         }
         let wheel_to_crank = match (form.place, loss) {
             (MeasuredAt::Crank, _) => Some(1.0),

@@ -91,8 +91,8 @@ pub enum SetLimit {
 }
 
 impl HardwareReader<'_> {
-    pub(super) fn engine(&mut self, workshop: &HardwareForm) -> Option<Engine> {
-        let texts = Texts { fields: &workshop.engine, field: &Field::Engine };
+    pub(super) fn engine(&mut self, hardware: &HardwareForm) -> Option<Engine> {
+        let texts = Texts { fields: &hardware.engine, field: &Field::Engine };
         let consumption =
             self.quantity(&texts, HardwareField::SpecificConsumption, &SPECIFIC_CONSUMPTION);
         let consumption = self.needed(
@@ -132,7 +132,7 @@ impl HardwareReader<'_> {
         let efficiency = self.fraction(&texts, HardwareField::VolumetricEfficiency, 0.3..=1.5);
         let temperature = self.quantity(&texts, HardwareField::ManifoldTemperature, &TEMPERATURE);
         let port_share = self.fraction(&texts, HardwareField::PortShare, 0.0..=1.0);
-        let port_share = self.port_share(&texts, workshop, port_share);
+        let port_share = self.port_share(&texts, hardware, port_share);
         let reserve = self.fraction(&texts, HardwareField::Reserve, 0.0..=1.0);
         let reserve = self.usual(&texts, HardwareField::Reserve, reserve, USUAL_RESERVE, "10 %");
         let reference = reference?;
@@ -170,11 +170,11 @@ impl HardwareReader<'_> {
     fn port_share(
         &mut self,
         texts: &Texts<'_>,
-        workshop: &HardwareForm,
+        hardware: &HardwareForm,
         given: Optional<f64>,
     ) -> Option<f64> {
         let has = |kinds: &[PartKind]| {
-            let mut parts = workshop.parts.iter();
+            let mut parts = hardware.parts.iter();
             parts.any(|part| kinds.contains(&part.kind) && !part.is(Mark::SetAside))
         };
         let has_port = has(&[PartKind::PortInjectors]);
@@ -193,14 +193,14 @@ impl HardwareReader<'_> {
 
     /// The loss between crank and wheels. It has to be given where a curve was
     /// measured at the wheels.
-    pub(super) fn driveline_loss(&mut self, workshop: &HardwareForm) -> Option<DrivelineLoss> {
-        let texts = Texts { fields: &workshop.engine, field: &Field::Engine };
+    pub(super) fn driveline_loss(&mut self, hardware: &HardwareForm) -> Option<DrivelineLoss> {
+        let texts = Texts { fields: &hardware.engine, field: &Field::Engine };
         let given = self.fraction(&texts, HardwareField::DrivelineLoss, 0.0..=0.4);
         let range = self.fraction_range(&texts, HardwareField::DrivelineLossRange, 0.0, 0.4);
         let (given, range) = (given?, range?);
         let band = match (given, range) {
             (None, None) => {
-                if workshop.curves.iter().any(|curve| curve.place == MeasuredAt::Wheel) {
+                if hardware.curves.iter().any(|curve| curve.place == MeasuredAt::Wheel) {
                     self.reader.ask_for(
                         Field::Engine(HardwareField::DrivelineLoss),
                         "Give the loss between crank and wheels as a share of crank power: a curve \
@@ -223,7 +223,7 @@ impl HardwareReader<'_> {
             }
         };
         let Ok(band) = band else {
-            self.reader.complain(
+            self.reader.report(
                 Field::Engine(HardwareField::DrivelineLossRange),
                 "The loss lies outside what it may be. Correct one of them.",
             );
@@ -235,10 +235,10 @@ impl HardwareReader<'_> {
     /// The blend that is judged. `tank` is what the log says is in there.
     pub(super) fn blend(
         &mut self,
-        workshop: &HardwareForm,
+        hardware: &HardwareForm,
         tank: Option<Content>,
     ) -> Option<Content> {
-        match workshop.blend {
+        match hardware.blend {
             BlendForm::Tank => {
                 if tank.is_none() {
                     self.reader.ask_for(
@@ -250,7 +250,7 @@ impl HardwareReader<'_> {
                 tank
             }
             BlendForm::Typed => {
-                let text = |slot| workshop.engine.get(slot).map_or("", |entry| &entry.text);
+                let text = |slot| hardware.engine.get(slot).map_or("", |entry| &entry.text);
                 let share = self.reader.share(
                     (Field::Engine(HardwareField::BlendShare), text(HardwareField::BlendShare)),
                     (Field::Engine(HardwareField::BlendRange), text(HardwareField::BlendRange)),
@@ -263,8 +263,8 @@ impl HardwareReader<'_> {
     }
 
     /// The limits that people set, each with its form.
-    pub(super) fn limits(&mut self, workshop: &HardwareForm) -> Vec<(u32, SetLimit)> {
-        let parts = workshop.parts.iter().filter(|part| !part.is(Mark::SetAside));
+    pub(super) fn limits(&mut self, hardware: &HardwareForm) -> Vec<(u32, SetLimit)> {
+        let parts = hardware.parts.iter().filter(|part| !part.is(Mark::SetAside));
         parts.filter_map(|form| Some((form.id, self.limit_of(form)?))).collect()
     }
 
@@ -300,7 +300,7 @@ impl HardwareReader<'_> {
             (from.unwrap_or_default(), to.unwrap_or(fastest))
         });
         if speeds.is_some_and(|(from, to)| from >= to) {
-            self.reader.complain(
+            self.reader.report(
                 field(HardwareField::ToSpeed),
                 "The range ends before it begins: give the lower speed first.",
             );

@@ -64,7 +64,7 @@ pub struct HardwareReading {
     /// What to pour for the injection fluid that is wanted.
     pub mix: Option<Recipe>,
     /// What is wrong.
-    pub complaints: Vec<FieldError>,
+    pub field_errors: Vec<FieldError>,
     /// What was taken where nothing was typed.
     pub assumptions: Vec<Assumption>,
 }
@@ -73,15 +73,15 @@ impl HardwareReading {
     /// Reads the workshop of the car in use. `tank` is what the log says of the blend
     /// in its tank.
     pub fn of(document: &Document, tank: Option<Content>, printer: &Printer) -> Self {
-        let workshop = &document.here.workshop;
+        let hardware = &document.here.hardware;
         let reader = Reader::new(printer);
         let mut reader = HardwareReader { reader, assumptions: Vec::new() };
-        let limits = reader.limits(workshop);
-        let loss = reader.driveline_loss(workshop);
-        let curves = reader.curves(workshop, loss, &limits);
+        let limits = reader.limits(hardware);
+        let loss = reader.driveline_loss(hardware);
+        let curves = reader.curves(hardware, loss, &limits);
         let place = |id: u32| curves.iter().position(|curve| curve.id == id);
-        let compared_with = workshop.compared_with.and_then(place);
-        let has_parts = workshop.parts.iter().any(|part| {
+        let compared_with = hardware.compared_with.and_then(place);
+        let has_parts = hardware.parts.iter().any(|part| {
             let is_limit = matches!(
                 part.kind,
                 PartKind::PowerLimit | PartKind::TorqueLimit | PartKind::AirLimit
@@ -89,19 +89,19 @@ impl HardwareReading {
             !is_limit && !part.is(Mark::SetAside)
         });
         // As long as there is neither curve nor part, nothing is missing.
-        let asked = if workshop.curves.is_empty() && !has_parts {
+        let asked = if hardware.curves.is_empty() && !has_parts {
             None
         } else {
-            reader.asked(workshop, &curves, tank, has_parts)
+            reader.asked(hardware, &curves, tank, has_parts)
         };
-        let mix = reader.mix(workshop);
+        let mix = reader.mix(hardware);
         Self {
             curves,
             compared_with,
             limits,
             asked,
             mix,
-            complaints: reader.reader.complaints,
+            field_errors: reader.reader.field_errors,
             assumptions: reader.assumptions,
         }
     }
@@ -110,17 +110,17 @@ impl HardwareReading {
 impl HardwareReader<'_> {
     fn asked(
         &mut self,
-        workshop: &HardwareForm,
+        hardware: &HardwareForm,
         curves: &[CurveRead],
         tank: Option<Content>,
         has_parts: bool,
     ) -> Option<HardwareAsked> {
-        let engine = self.engine(workshop);
-        let blend = self.blend(workshop, tank);
+        let engine = self.engine(hardware);
+        let blend = self.blend(hardware, tank);
         let cylinders = engine.as_ref().and_then(|engine| engine.cylinders);
         let port_share = engine.as_ref().map_or(0.0, |engine| engine.port_share);
-        let parts = self.parts(workshop, cylinders, port_share);
-        let target = curves.iter().position(|curve| curve.id == workshop.target).unwrap_or(0);
+        let parts = self.parts(hardware, cylinders, port_share);
+        let target = curves.iter().position(|curve| curve.id == hardware.target).unwrap_or(0);
         let curve = curves.get(target)?;
         let (engine, blend, parts) = (engine?, blend?, parts?);
         let points = at_round_speeds(curve.at_crank.as_ref()?);
@@ -148,12 +148,12 @@ impl HardwareReader<'_> {
     }
 
     /// What to pour for the injection fluid that is wanted; nothing while none is.
-    fn mix(&mut self, workshop: &HardwareForm) -> Option<Recipe> {
-        let texts = Texts { fields: &workshop.mix, field: &Field::Mix };
-        if workshop.mix.all_blank() {
+    fn mix(&mut self, hardware: &HardwareForm) -> Option<Recipe> {
+        let texts = Texts { fields: &hardware.mix, field: &Field::Mix };
+        if hardware.mix.all_blank() {
             return None;
         }
-        let by_mass = workshop.mix_by_mass;
+        let by_mass = hardware.mix_by_mass;
         let wanted = if by_mass {
             self.text(&texts, HardwareField::MixAmount, |text, _| {
                 let text = text.trim().trim_end_matches("kg");

@@ -128,7 +128,7 @@ impl Reader<'_> {
                     self.printer.volume(reserve),
                     self.printer.volume(capacity)
                 );
-                self.complain(Field::Reserve, message);
+                self.report(Field::Reserve, message);
                 None
             }
             _ => Some(reserve),
@@ -156,7 +156,7 @@ impl Reader<'_> {
                 self.printer.volume(level),
                 self.printer.volume(capacity)
             );
-            self.complain(fields.level, message);
+            self.report(fields.level, message);
             return None;
         }
         let click = Volume::new::<liter>(CLICK_ERROR_L.value);
@@ -165,7 +165,7 @@ impl Reader<'_> {
                 "{} is not a brimmed tank. Say full, or how the level was read.",
                 self.printer.volume(level)
             );
-            self.complain(fields.level, message);
+            self.report(fields.level, message);
             return None;
         }
         Some(Some(Evidence::Level { level, reading, error }))
@@ -184,7 +184,7 @@ impl Reader<'_> {
             LevelText::Lasting(fuel) => fuel,
         };
         let Some((level, error)) = known.range_display.level(fuel, known.reserve?, capacity) else {
-            self.complain(
+            self.report(
                 field,
                 "The display counts down to the reserve: give the reserve under Car, or type a \
                  volume such as 13 L.",
@@ -276,7 +276,7 @@ impl Reader<'_> {
         let units = form.price.typed_in;
         let price = self.price(field(FuelPart::Price), &form.price.text, units);
         let limit = self.volume(field(FuelPart::Limit), &form.limit, capacity);
-        let poured = self.volume(field(FuelPart::PutIn), &form.put_in, capacity);
+        let poured = self.volume(field(FuelPart::Poured), &form.poured, capacity);
         let (share, octane, limit, price) = (share?, octane?, limit?, price?);
         let content = Content { ethanol: share, extras: extras? };
         let ron = octane.map(|(ron, _)| ron);
@@ -328,7 +328,7 @@ impl Reader<'_> {
         let ron_min = self.octane(field(CalibrationPart::RonMin), &form.ron_min, written_for);
         let (low, high) = (low?, high?);
         if let Err(error) = Aim::window(low, high) {
-            self.complain(field(CalibrationPart::High), error);
+            self.report(field(CalibrationPart::High), error);
             return None;
         }
         Some(Calibration {

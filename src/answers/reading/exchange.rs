@@ -65,7 +65,7 @@ impl Reader<'_> {
                     "This is in {currency}, other money is in {first}. Give your own currency \
                      under Car, and what the other one is worth in it."
                 );
-                self.complain(field, message);
+                self.report(field, message);
                 None
             }
             Err(Refusal::NoRate { currency }) => {
@@ -74,23 +74,23 @@ impl Reader<'_> {
                      {currency} is in {own}, or type it in {own}."
                 );
                 let missing = format!("Give what 1 {currency} is in {own}.");
-                self.complain(field, message);
-                self.complain_once(Field::Rate(currency), missing);
+                self.report(field, message);
+                self.report_once(Field::Rate(currency), missing);
                 None
             }
             Err(Refusal::Unreadable { currency, error }) => {
                 let message =
                     format!("The rate of {currency} cannot be read. Correct it under Car.");
-                self.complain(field, message);
-                self.complain_once(Field::Rate(currency), error);
+                self.report(field, message);
+                self.report_once(Field::Rate(currency), error);
                 None
             }
         }
     }
 
-    fn complain_once(&mut self, field: Field, message: String) {
-        if self.complaints.iter().all(|it| it.field != field) {
-            self.complain(field, message);
+    fn report_once(&mut self, field: Field, message: String) {
+        if self.field_errors.iter().all(|it| it.field != field) {
+            self.report(field, message);
         }
     }
 

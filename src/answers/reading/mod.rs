@@ -27,14 +27,14 @@ pub(crate) type Optional<T> = Option<Option<T>>;
 /// Reads texts and collects what is wrong with them.
 pub(crate) struct Reader<'a> {
     pub(crate) printer: &'a Printer,
-    pub(crate) complaints: Vec<FieldError>,
+    pub(crate) field_errors: Vec<FieldError>,
     /// How money in other currencies is changed; where it is told alone, it is not.
     pub(crate) exchange: Option<Exchange<'a>>,
 }
 
 impl<'a> Reader<'a> {
     pub(crate) fn new(printer: &'a Printer) -> Self {
-        Self { printer, complaints: Vec::new(), exchange: None }
+        Self { printer, field_errors: Vec::new(), exchange: None }
     }
 
     /// A reader of money that is weighed against other money.
@@ -43,7 +43,7 @@ impl<'a> Reader<'a> {
     }
 
     /// Says that something typed is wrong.
-    pub(crate) fn complain(&mut self, field: Field, message: impl Display) {
+    pub(crate) fn report(&mut self, field: Field, message: impl Display) {
         self.note(field, &message.to_string(), false);
     }
 
@@ -57,14 +57,14 @@ impl<'a> Reader<'a> {
         let mut letters = message.chars();
         let first = letters.next().map(|c| c.to_uppercase().to_string()).unwrap_or_default();
         let message = first + letters.as_str();
-        self.complaints.push(FieldError { field, message, is_missing });
+        self.field_errors.push(FieldError { field, message, is_missing });
     }
 
     pub(crate) fn take<T, E: Display>(&mut self, field: Field, read: Result<T, E>) -> Option<T> {
         match read {
             Ok(value) => Some(value),
             Err(error) => {
-                self.complain(field, error);
+                self.report(field, error);
                 None
             }
         }
@@ -141,7 +141,7 @@ impl<'a> Reader<'a> {
                     self.printer.grade(expected),
                     self.printer.grade_band(may_be)
                 );
-                self.complain(range.0, message);
+                self.report(range.0, message);
                 None
             }
         }
@@ -165,7 +165,7 @@ impl<'a> Reader<'a> {
         let ethers = match (ethers, oxygen) {
             (Some(_), Some(_)) => {
                 let message = "Give the ethers or the oxygen, and leave the other one empty.";
-                self.complain(field(ExtraPart::Oxygen), message);
+                self.report(field(ExtraPart::Oxygen), message);
                 return None;
             }
             (ethers, None) => ethers.unwrap_or(none),
@@ -188,7 +188,7 @@ impl<'a> Reader<'a> {
                 "Ethanol, water, methanol and ethers come to {} %. Correct one of them.",
                 self.printer.number(sum * 100.0, 1)
             );
-            self.complain(field(ExtraPart::Water), message);
+            self.report(field(ExtraPart::Water), message);
             return None;
         }
         Some(extras)

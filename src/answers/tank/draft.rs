@@ -9,7 +9,7 @@ use crate::tank::temperature_of_pulse;
 
 impl CarFile {
     /// What is wrong with the entry being written.
-    pub fn draft_complaints(&self, printer: &Printer) -> Vec<FieldError> {
+    pub fn draft_errors(&self, printer: &Printer) -> Vec<FieldError> {
         self.checked_draft(printer).err().unwrap_or_default()
     }
 
@@ -22,24 +22,24 @@ impl CarFile {
         let mut reader = Reader::new(printer);
         let known = reader.car(&self.car);
         // What is wrong with the car is said there.
-        reader.complaints.clear();
+        reader.field_errors.clear();
         let time = Moment::new(&draft.time, draft.minutes_ahead);
         let time = reader.take(Field::Entry(EntryPart::Time), time);
         let mut what = draft.what.clone();
         if let What::Fill(fill) = &mut what {
-            fill.fuels.retain(|fuel| !fuel.put_in.is_blank());
+            fill.fuels.retain(|fuel| !fuel.poured.is_blank());
         }
         if let What::Drain(volume) = &mut what {
             if draft.drained_completely {
                 *volume = Entry::default();
             } else if volume.is_blank() {
                 let message = "Say how much was drained, or that the tank was drained completely.";
-                reader.complain(Field::Entry(EntryPart::Drained), message);
+                reader.report(Field::Entry(EntryPart::Drained), message);
             }
         }
         let told = reader.told(&what, &known, self.car.sensor_scale);
         match (time, told) {
-            (Some(time), Some(_)) if reader.complaints.is_empty() => Ok(Some(Event {
+            (Some(time), Some(_)) if reader.field_errors.is_empty() => Ok(Some(Event {
                 id: draft.id.clone(),
                 revision: 1,
                 sequence: 0,
@@ -49,7 +49,7 @@ impl CarFile {
                 note: draft.note.clone(),
                 what,
             })),
-            _ => Err(reader.complaints),
+            _ => Err(reader.field_errors),
         }
     }
 

@@ -94,7 +94,7 @@ impl LogReading {
 #[derive(Clone, Debug)]
 pub struct History {
     /// What each entry made of the estimate, by time.
-    pub passages: Arc<Vec<Replayed>>,
+    pub replays: Arc<Vec<Replayed>>,
     /// The estimator after the last entry; `None` while nothing is known.
     pub estimator: Option<Estimator>,
     /// The old blend after the last fill.
@@ -108,13 +108,13 @@ impl History {
     pub fn of(course: &LogReading) -> Self {
         let mut reader = Reader::new(&course.printer);
         let known = reader.car(&course.car);
-        let mut replay = Replay { known, estimator: None, last_fill: None, passages: Vec::new() };
+        let mut replay = Replay { known, estimator: None, last_fill: None, replays: Vec::new() };
         for event in course.log.events() {
             replay.take(event, course);
         }
         let (old_blend, capacity) = (replay.old_blend(), replay.known.capacity);
-        let passages = Arc::new(replay.passages);
-        Self { passages, estimator: replay.estimator, old_blend, capacity }
+        let replays = Arc::new(replay.replays);
+        Self { replays, estimator: replay.estimator, old_blend, capacity }
     }
 
     /// What is in the tank after the last entry.
@@ -124,12 +124,12 @@ impl History {
 
     /// When the last entry that tells of the tank was made.
     pub fn as_of(&self) -> Option<Moment> {
-        self.passages.iter().rev().find(|it| it.is_known()).map(|it| it.time)
+        self.replays.iter().rev().find(|it| it.is_known()).map(|it| it.time)
     }
 
     /// What an entry made of the estimate.
-    pub fn passage(&self, event: &Id) -> Option<&Replayed> {
-        self.passages.iter().find(|passage| passage.event == *event)
+    pub fn replayed(&self, event: &Id) -> Option<&Replayed> {
+        self.replays.iter().find(|replayed| replayed.event == *event)
     }
 }
 
@@ -138,12 +138,12 @@ struct Replay {
     estimator: Option<Estimator>,
     /// Where among the passages the last fill is, and how far was driven since.
     last_fill: Option<(usize, Length)>,
-    passages: Vec<Replayed>,
+    replays: Vec<Replayed>,
 }
 
 impl Replay {
     fn take(&mut self, event: &Event, course: &LogReading) {
-        let mut passage = Replayed {
+        let mut replayed = Replayed {
             event: event.id.clone(),
             time: event.time,
             before: None,
@@ -156,10 +156,10 @@ impl Replay {
         let vehicle = self.known.vehicle();
         match (vehicle, told) {
             (None, _) => {
-                passage.unused = Some("The size of the tank is not known: see Car.".into());
+                replayed.unused = Some("The size of the tank is not known: see Car.".into());
             }
             (_, None) => {
-                passage.unused = reader.complaints.into_iter().next().map(|it| it.message);
+                replayed.unused = reader.field_errors.into_iter().next().map(|it| it.message);
             }
             (Some(vehicle), Some(told)) => {
                 let last = told.evidence.len().saturating_sub(1);
@@ -169,29 +169,29 @@ impl Replay {
                     }
                     let estimator = self.estimator.get_or_insert_with(|| Estimator::new(vehicle));
                     if index == last && matches!(evidence, Evidence::Fill { .. }) {
-                        passage.before = Some(Box::new(estimator.clone()));
+                        replayed.before = Some(Box::new(estimator.clone()));
                     }
-                    passage.doubts.extend(estimator.take(evidence));
+                    replayed.doubts.extend(estimator.take(evidence));
                 }
                 if let Some((_, driven)) = &mut self.last_fill {
                     *driven += told.driven;
                 }
                 if matches!(event.what, What::Fill(_)) {
-                    self.last_fill = Some((self.passages.len(), Length::default()));
+                    self.last_fill = Some((self.replays.len(), Length::default()));
                 }
                 if !told.evidence.is_empty() {
-                    passage.after = self.estimator.clone().map(Box::new);
+                    replayed.after = self.estimator.clone().map(Box::new);
                 }
             }
         }
-        self.passages.push(passage);
+        self.replays.push(replayed);
     }
 
     /// How far the fuel in pump, lines and rail feeds the engine after the last
     /// fill (common practice, no source).
     fn old_blend(&self) -> Option<OldBlend> {
         let (fill, driven) = self.last_fill?;
-        let before = self.passages[fill].before()?;
+        let before = self.replays[fill].before()?;
         let base = HydrocarbonBase::default();
         let share = before.share.expected();
         let litre = Volume::new::<liter>(1.0);

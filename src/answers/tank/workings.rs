@@ -38,12 +38,12 @@ impl History {
         let events = || course.log().events().rev();
         let last = |wanted: fn(&What) -> bool| {
             events().find(|event| wanted(&event.what)).and_then(|event| {
-                Some((&event.what, self.passage(&event.id).filter(|it| it.unused.is_none())?))
+                Some((&event.what, self.replayed(&event.id).filter(|it| it.unused.is_none())?))
             })
         };
         let mut lines = Vec::new();
-        if let Some((what @ What::Fill(fill), passage)) = last(|it| matches!(it, What::Fill(_))) {
-            lines.extend(balance(what, fill, passage, course));
+        if let Some((what @ What::Fill(fill), replayed)) = last(|it| matches!(it, What::Fill(_))) {
+            lines.extend(balance(what, fill, replayed, course));
         }
         if let Some((What::Sensor(form), _)) = last(|it| matches!(it, What::Sensor(_))) {
             lines.extend(sensor(form));
@@ -75,7 +75,12 @@ impl History {
 }
 
 /// The share after a fill: `(V0 e0 + sum x c) / (V0 + sum x)`.
-fn balance(what: &What, fill: &FillEntry, passage: &Replayed, course: &LogReading) -> Vec<Working> {
+fn balance(
+    what: &What,
+    fill: &FillEntry,
+    replayed: &Replayed,
+    course: &LogReading,
+) -> Vec<Working> {
     let mut reader = Reader::new(course.printer());
     let known = reader.car(course.car());
     let told = reader.told(what, &known, course.car().sensor_scale);
@@ -85,13 +90,13 @@ fn balance(what: &What, fill: &FillEntry, passage: &Replayed, course: &LogReadin
             _ => None,
         })
         .unwrap_or_default();
-    let (Some(before), Some(after)) = (passage.before(), passage.after()) else {
+    let (Some(before), Some(after)) = (replayed.before(), replayed.after()) else {
         return Vec::new();
     };
     let mut lines = Vec::new();
     let poured: f64 = pours.iter().map(|pour| litres(pour.volume)).sum();
     let level = || number("V0", litres(after.level.expected()) - poured);
-    let names = fill.fuels.iter().filter(|fuel| !fuel.put_in.is_blank()).map(|fuel| &fuel.name);
+    let names = fill.fuels.iter().filter(|fuel| !fuel.poured.is_blank()).map(|fuel| &fuel.name);
     let mut volumes = vec![level()];
     let mut ethanol = vec![level() * number("e0", before.share.expected().fraction())];
     for (index, (pour, name)) in pours.iter().zip(names).enumerate() {
@@ -163,7 +168,7 @@ mod tests {
         // 84 Hz is 34 %; the boundary at 57.5 mL is 2 * 7.5 + 1 = 16 %.
         approx::assert_abs_diff_eq!(value("z_s"), 0.34, epsilon = 1e-12);
         approx::assert_abs_diff_eq!(value("z_t"), 0.16, epsilon = 1e-12);
-        let fill = &history.passages[5];
+        let fill = &history.replays[5];
         let after = fill.after().unwrap().share.expected().fraction();
         approx::assert_abs_diff_eq!(value("e1"), after, epsilon = 0.01);
         let reach = history.old_blend.unwrap().reach.get::<kilometer>();

@@ -1,6 +1,6 @@
 //! Two plans beside each other, and a plan beside what no plan can be better than.
 
-use super::plan::TripAnswer;
+use super::answer::TripAnswer;
 use crate::calibration::Verdict;
 use crate::trip::Bound;
 
@@ -8,7 +8,7 @@ use crate::trip::Bound;
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Turn {
     /// The number of the stop that the way comes after.
-    pub halt: u32,
+    pub stop: u32,
     /// The number of the calibration.
     pub calibration: u32,
     /// The verdict under the other plan.
@@ -43,17 +43,17 @@ impl TripAnswer {
     /// only one of the two routes has is not compared.
     pub fn turns_from(&self, other: &Self) -> Vec<Turn> {
         let mut turns = Vec::new();
-        for (halt, passage) in self.asked.halts.iter().zip(&self.course.passages) {
-            let there = other.asked.halts.iter().position(|it| it.id == halt.id);
-            let Some(before) = there.and_then(|at| other.course.passages.get(at)) else {
+        for (stop, leg) in self.asked.stops.iter().zip(&self.course.legs) {
+            let there = other.asked.stops.iter().position(|it| it.id == stop.id);
+            let Some(before) = there.and_then(|at| other.course.legs.get(at)) else {
                 continue;
             };
-            for (calibration, judgement) in self.asked.calibrations.iter().zip(&passage.verdicts) {
+            for (calibration, judgement) in self.asked.calibrations.iter().zip(&leg.verdicts) {
                 let there = other.asked.calibrations.iter().position(|it| it == calibration);
                 let judged = there.and_then(|at| before.verdicts.get(at));
                 if let Some(judged) = judged.filter(|it| it.verdict != judgement.verdict) {
                     turns.push(Turn {
-                        halt: halt.id,
+                        stop: stop.id,
                         calibration: *calibration,
                         before: judged.verdict,
                         after: judgement.verdict,

@@ -17,7 +17,7 @@ pub(crate) fn asked() -> TripAsked {
     let printer = demo.settings.printer(DecimalMark::Point);
     let estimate = History::of(&LogReading::of(&demo.here, &printer)).estimate();
     let reading = TripReading::of(&demo, estimate.as_ref(), &printer);
-    assert_eq!(reading.complaints, []);
+    assert_eq!(reading.field_errors, []);
     reading.asked.unwrap()
 }
 
@@ -35,7 +35,7 @@ pub(crate) fn on_petrol(asked: TripAsked) -> TripAnswer {
         let arrival = if stop == 0 {
             asked.route.tank.level.expected()
         } else {
-            course.passages[stop - 1].arrival.expected()
+            course.legs[stop - 1].arrival.expected()
         };
         let room = (asked.route.tank.capacity - arrival).get::<liter>().floor();
         bought[stop][cheapest] = Volume::new::<liter>(room);
@@ -57,8 +57,8 @@ fn planned(asked: TripAsked) -> TripAnswer {
 
 /// The verdict on the calibration to keep, way by way.
 fn verdicts(plan: &TripAnswer) -> Vec<Verdict> {
-    let legs = plan.asked.route.legs.iter().zip(&plan.course.passages);
-    legs.map(|(leg, passage)| passage.verdicts[leg.calibrations[0]].verdict).collect()
+    let legs = plan.asked.route.legs.iter().zip(&plan.course.legs);
+    legs.map(|(leg, driven)| driven.verdicts[leg.calibrations[0]].verdict).collect()
 }
 
 #[test]
@@ -88,9 +88,8 @@ fn who_only_looks_at_the_price_loses_the_mid_blend() {
         route.legs.iter_mut().map(|leg| std::mem::take(&mut leg.calibrations)).collect();
     asked.route = route.checked().unwrap();
     let cheapest = planned(asked);
-    let verdict = |(leg, wanted): (usize, &Vec<usize>)| {
-        cheapest.course.passages[leg].verdicts[wanted[0]].verdict
-    };
+    let verdict =
+        |(leg, wanted): (usize, &Vec<usize>)| cheapest.course.legs[leg].verdicts[wanted[0]].verdict;
     let verdicts: Vec<Verdict> = wanted.iter().enumerate().map(verdict).collect();
     assert!(verdicts.contains(&Verdict::DoNotSelect), "{verdicts:?}");
 }

@@ -56,7 +56,7 @@ pub struct TripAsked {
     /// What is wanted.
     pub wish: PlanWanted,
     /// Its stops.
-    pub halts: Vec<TripStop>,
+    pub stops: Vec<TripStop>,
     /// The numbers of the calibrations, in the order of the route's.
     pub calibrations: Vec<u32>,
 }
@@ -67,7 +67,7 @@ pub struct TripReading {
     /// What is to be planned, when enough of it is understood.
     pub asked: Option<TripAsked>,
     /// What is wrong.
-    pub complaints: Vec<FieldError>,
+    pub field_errors: Vec<FieldError>,
 }
 
 impl TripReading {
@@ -78,14 +78,14 @@ impl TripReading {
         let asked = if document.here.route.stops.is_empty() {
             None
         } else {
-            reader.road(document, estimate)
+            reader.trip(document, estimate)
         };
-        Self { asked, complaints: reader.complaints }
+        Self { asked, field_errors: reader.field_errors }
     }
 }
 
 impl Reader<'_> {
-    fn road(&mut self, document: &Document, estimate: Option<&Estimate>) -> Option<TripAsked> {
+    fn trip(&mut self, document: &Document, estimate: Option<&Estimate>) -> Option<TripAsked> {
         let (car, form) = (&document.here.car, &document.here.route);
         let known = self.car(car);
         if known.consumption.is_none() && car.consumption.is_blank() {
@@ -94,11 +94,11 @@ impl Reader<'_> {
         let step = &document.settings.pump_step;
         let step = self.volume(Field::PumpStep, step, None).flatten();
         let calibrations = self.calibrations(&car.calibrations);
-        let tank = self.road_start(form, &known, estimate);
+        let tank = self.trip_start(form, &known, estimate);
         let passed = form.here.and_then(|here| form.stops.iter().position(|it| it.id == here));
         let ahead = form.stops.get(passed.unwrap_or(0)..).unwrap_or_default();
         let mut read: Vec<_> =
-            ahead.iter().map(|halt| self.halt(halt, &known, &calibrations)).collect();
+            ahead.iter().map(|stop| self.trip_stop(stop, &known, &calibrations)).collect();
         if form.filled
             && passed.is_some()
             && let Some(Some((_, stop, _))) = read.first_mut()
@@ -106,12 +106,12 @@ impl Reader<'_> {
             // What was bought here is in the tank.
             stop.pumps.iter_mut().for_each(|pump| pump.closed = true);
         }
-        let budget = self.money(Field::Route(TripPart::Budget), &form.budget);
-        let margin = self.optional(Field::Route(TripPart::Margin), &form.margin, |text| {
+        let budget = self.money(Field::Trip(TripPart::Budget), &form.budget);
+        let margin = self.optional(Field::Trip(TripPart::Margin), &form.margin, |text| {
             parse_fraction(text, 0.0..=LARGEST_MARGIN)
         });
         let final_level =
-            self.level_wanted(Field::Route(TripPart::FinalLevel), &form.final_level, &known);
+            self.level_wanted(Field::Trip(TripPart::FinalLevel), &form.final_level, &known);
         let wish = PlanWanted {
             objective: match form.prefer {
                 PreferForm::Cheapest => TripObjective::Cheapest,
@@ -139,16 +139,16 @@ impl Reader<'_> {
             legs: Vec::new(),
             final_level: final_level?,
         };
-        let mut halts = Vec::new();
+        let mut stops = Vec::new();
         for read in read {
-            let (halt, stop, leg) = read?;
-            halts.push(halt);
+            let (known, stop, leg) = read?;
+            stops.push(known);
             route.stops.push(stop);
             route.legs.push(leg);
         }
-        let route = self.take(Field::Route(TripPart::Stops), route.checked())?;
+        let route = self.take(Field::Trip(TripPart::Stops), route.checked())?;
         let calibrations = calibrations.into_iter().map(|(id, _)| id).collect();
-        Some(TripAsked { route, wish, halts, calibrations })
+        Some(TripAsked { route, wish, stops, calibrations })
     }
 
     /// The consumption with which no fuel of the route goes less far than is planned.
@@ -177,7 +177,7 @@ impl Reader<'_> {
         for factor in contents.chain([at_start]).filter_map(factor) {
             if !(0.0..=LARGEST_LACK).contains(&factor) {
                 let message = "A fuel of the route hardly burns: correct the water in it.";
-                self.complain(Field::Route(TripPart::Stops), message);
+                self.report(Field::Trip(TripPart::Stops), message);
                 return None;
             }
             most = most.max(factor);
@@ -190,7 +190,7 @@ impl Reader<'_> {
     }
 
     /// What is in the tank where the route begins.
-    fn road_start(
+    fn trip_start(
         &mut self,
         form: &TripForm,
         known: &Known,
@@ -201,7 +201,7 @@ impl Reader<'_> {
             StartForm::Log => {
                 let Some(estimate) = estimate else {
                     self.ask_for(
-                        Field::Route(TripPart::Start),
+                        Field::Trip(TripPart::Start),
                         "The log tells nothing of the tank yet: type what is in it.",
                     );
                     return None;
@@ -217,13 +217,13 @@ impl Reader<'_> {
             }
             StartForm::Typed => {
                 let fields = ContentsFields {
-                    level: Field::Route(TripPart::Level),
-                    error: Field::Route(TripPart::LevelError),
-                    share: Field::Route(TripPart::Share),
-                    range: Field::Route(TripPart::ShareRange),
-                    extras: |part| Field::Route(TripPart::Extra(part)),
-                    octane: Field::Route(TripPart::Octane),
-                    mon: Field::Route(TripPart::Mon),
+                    level: Field::Trip(TripPart::Level),
+                    error: Field::Trip(TripPart::LevelError),
+                    share: Field::Trip(TripPart::Share),
+                    range: Field::Trip(TripPart::ShareRange),
+                    extras: |part| Field::Trip(TripPart::Extra(part)),
+                    octane: Field::Trip(TripPart::Octane),
+                    mon: Field::Trip(TripPart::Mon),
                 };
                 let contents = &form.contents;
                 let texts = ContentsTexts {
@@ -250,13 +250,13 @@ impl Reader<'_> {
         }
     }
 
-    fn halt(
+    fn trip_stop(
         &mut self,
         form: &TripStopForm,
         known: &Known,
         calibrations: &[(u32, Calibration)],
     ) -> Option<(TripStop, Stop, Leg)> {
-        let field = |part| Field::Halt(form.id, part);
+        let field = |part| Field::TripStop(form.id, part);
         let fee = self.money(field(TripStopPart::Fee), &form.fee);
         let unit = form.distance.typed_in.distance();
         let distance = self.optional(field(TripStopPart::Distance), &form.distance.text, |text| {
@@ -270,7 +270,7 @@ impl Reader<'_> {
         let mut wanted = Vec::new();
         for id in &form.calibrations {
             let Some(place) = calibrations.iter().position(|(it, _)| it == id) else {
-                self.complain(
+                self.report(
                     field(TripStopPart::Calibrations),
                     "A calibration to keep is incomplete or gone: see Car, or choose anew.",
                 );
@@ -300,8 +300,8 @@ impl Reader<'_> {
             calibrations: wanted,
             ron_min: ron_min?.map(|(ron, _)| ron),
         };
-        let halt = TripStop { id: form.id, place: form.place.clone(), fuels };
-        whole.then_some((halt, stop, leg))
+        let known = TripStop { id: form.id, place: form.place.clone(), fuels };
+        whole.then_some((known, stop, leg))
     }
 
     fn pump(

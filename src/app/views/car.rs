@@ -11,12 +11,12 @@ use super::data::DataCard;
 use super::share::ShareCard;
 use super::units::UnitsCard;
 use crate::app::route::View;
-use crate::app::stages::Later;
+use crate::app::stages::Deferred;
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{
-    Button, Options, Spoken, TextField, ToMend, UndoableRows, When, holds, in_a_sentence, key_of,
-    options, said, value_of,
+    Button, ErrorSummary, Options, Spoken, TextField, UndoableRows, When, holds, in_a_sentence,
+    key_of, options, said, value_of,
 };
 use crate::app::wording::fields;
 
@@ -38,34 +38,34 @@ pub(crate) fn CarView() -> impl IntoView {
     view! {
         <div class="view two">
             <div class="question">
-                <Later>
+                <Deferred>
                     <CarsCard />
-                </Later>
-                <Later>
+                </Deferred>
+                <Deferred>
                     <TankCard />
-                </Later>
-                <Later>
+                </Deferred>
+                <Deferred>
                     <UnitsCard />
-                </Later>
+                </Deferred>
             </div>
             <div class="question">
-                <Later>
+                <Deferred>
                     <CalibrationsCard />
-                </Later>
-                <Later>
+                </Deferred>
+                <Deferred>
                     <OwnFuelsCard />
-                </Later>
-                <Later>
+                </Deferred>
+                <Deferred>
                     <ShareCard kind=Kind::Car />
-                </Later>
-                <Later>
+                </Deferred>
+                <Deferred>
                     <DataCard />
-                </Later>
+                </Deferred>
             </div>
         </div>
-        <Later>
+        <Deferred>
             <WrongCard />
-        </Later>
+        </Deferred>
     }
 }
 
@@ -74,15 +74,15 @@ pub(crate) fn CarView() -> impl IntoView {
 #[component]
 fn WrongCard() -> impl IntoView {
     let state = State::here();
-    let complaints = Memo::new(move |_| state.wrong_in_car());
-    let short = said(move || complaints.with(|it| fields::summary(&state.told(it))));
-    let is_wrong = move || complaints.with(|it| state.told(it).iter().any(|it| !it.is_missing));
+    let field_errors = Memo::new(move |_| state.wrong_in_car());
+    let short = said(move || field_errors.with(|it| fields::summary(&state.told(it))));
+    let is_wrong = move || field_errors.with(|it| state.told(it).iter().any(|it| !it.is_missing));
     let class = said(move || {
         if is_wrong() { "short stale always" } else { "short open always" }.to_owned()
     });
     view! {
-        <Spoken words=said(move || complaints.with(|it| in_a_sentence(it))) />
-        <ToMend id="car-to-mend" view=View::Car complaints=complaints.into() />
+        <Spoken words=said(move || field_errors.with(|it| in_a_sentence(it))) />
+        <ErrorSummary id="car-to-mend" view=View::Car field_errors=field_errors.into() />
         <When condition=holds(move || short.with(|it| !it.is_empty()))>
             <a class=class href="#/car/car-to-mend">
                 <span>{short}</span>

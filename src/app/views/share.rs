@@ -24,7 +24,7 @@ fn address(state: State, kind: Kind) -> Result<String, LinkError> {
                 state.reading.with(|it| Shared::fill_of(document, it.asked.as_ref(), printer))
             }
             Kind::Trip => {
-                state.road.with(|it| Shared::trip_of(document, it.asked.as_ref(), printer))
+                state.trip.with(|it| Shared::trip_of(document, it.asked.as_ref(), printer))
             }
             Kind::Car => Ok(Shared::car_of(document)),
         })

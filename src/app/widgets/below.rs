@@ -20,15 +20,15 @@ impl Below {
     /// the hint.
     pub(super) fn of(field: Field, hint: &'static str, focused: Signal<bool>) -> Self {
         let state = State::here();
-        let complaint = Memo::new(move |before: Option<&Option<FieldError>>| {
-            let now = state.complaint(field);
+        let field_error = Memo::new(move |before: Option<&Option<FieldError>>| {
+            let now = state.field_error(field);
             let is_wrong = |it: &Option<FieldError>| it.as_ref().is_some_and(|it| !it.is_missing);
             let already = before.is_some_and(is_wrong);
             if focused.get() && !already && is_wrong(&now) { None } else { now }
         });
-        let message = move || complaint.with(|it| it.as_ref().map(|it| it.message.clone()));
+        let message = move || field_error.with(|it| it.as_ref().map(|it| it.message.clone()));
         let wrong =
-            holds(move || complaint.with(|it| it.as_ref().is_some_and(|it| !it.is_missing)));
+            holds(move || field_error.with(|it| it.as_ref().is_some_and(|it| !it.is_missing)));
         Self {
             words: said(move || message().unwrap_or_else(|| hint.to_owned())),
             class: said(move || if wrong.get() { "field wrong" } else { "field" }.to_owned()),

@@ -19,9 +19,9 @@ pub(crate) enum Need {
 
 impl Need {
     /// What is needed by the fields that are meant.
-    pub(crate) fn of(complaints: &[FieldError], is_meant: impl Fn(Field) -> bool) -> Self {
+    pub(crate) fn of(field_errors: &[FieldError], is_meant: impl Fn(Field) -> bool) -> Self {
         let of = |it: &FieldError| if it.is_missing { Self::FillingIn } else { Self::Mending };
-        let meant = complaints.iter().filter(|it| is_meant(it.field));
+        let meant = field_errors.iter().filter(|it| is_meant(it.field));
         meant.map(of).max().unwrap_or(Self::Nothing)
     }
 }

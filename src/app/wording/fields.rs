@@ -14,11 +14,11 @@ fn name(field: Field) -> Option<&'static str> {
     Some(match field {
         Field::Capacity => "tank size",
         Field::Consumption => "consumption",
-        Field::Level | Field::Route(TripPart::Level) | Field::Entry(EntryPart::Level) => "level",
-        Field::TankShare | Field::Route(TripPart::Share) | Field::Entry(EntryPart::Share) => {
+        Field::Level | Field::Trip(TripPart::Level) | Field::Entry(EntryPart::Level) => "level",
+        Field::TankShare | Field::Trip(TripPart::Share) | Field::Entry(EntryPart::Share) => {
             "ethanol in the tank"
         }
-        Field::Start | Field::Route(TripPart::Start) => "what is in the tank",
+        Field::Start | Field::Trip(TripPart::Start) => "what is in the tank",
         Field::Offers | Field::Entry(EntryPart::Fuels) => "fuels",
         Field::Fuel(_, FuelPart::Share) | Field::Poured(_, FuelPart::Share) => {
             "ethanol of each fuel"
@@ -28,17 +28,17 @@ fn name(field: Field) -> Option<&'static str> {
         Field::AimShare => "blend",
         Field::StopLevel | Field::StopVolume | Field::StopMoney => "how far to fill",
         Field::AimCalibration | Field::Calibration(..) => "calibration",
-        Field::Route(TripPart::Stops) => "stops",
-        Field::Halt(_, TripStopPart::Distance) => "distances",
+        Field::Trip(TripPart::Stops) => "stops",
+        Field::TripStop(_, TripStopPart::Distance) => "distances",
         _ => return None,
     })
 }
 
 /// What a list of complaints comes to: `Still to fill in: tank size, level`, or
 /// `2 entries are wrong`, or both. What is wrong comes first.
-pub(crate) fn summary(complaints: &[FieldError]) -> String {
+pub(crate) fn summary(field_errors: &[FieldError]) -> String {
     let (missing, wrong): (Vec<&FieldError>, Vec<&FieldError>) =
-        complaints.iter().partition(|it| it.is_missing);
+        field_errors.iter().partition(|it| it.is_missing);
     match (wrong.len(), missing.len()) {
         (0, 0) => String::new(),
         (0, _) => format!("Still to fill in: {}", listed(&missing)),
@@ -55,8 +55,8 @@ fn are_wrong(count: usize) -> String {
 fn listed(missing: &[&FieldError]) -> String {
     let mut names: Vec<&str> = Vec::new();
     let mut more = 0;
-    for complaint in missing {
-        match name(complaint.field) {
+    for field_error in missing {
+        match name(field_error.field) {
             Some(name) if names.contains(&name) => {}
             Some(name) if names.len() < NAMED => names.push(name),
             _ => more += 1,
@@ -75,21 +75,21 @@ fn listed(missing: &[&FieldError]) -> String {
 mod tests {
     use super::*;
 
-    fn complaint(field: Field, is_missing: bool) -> FieldError {
+    fn field_error(field: Field, is_missing: bool) -> FieldError {
         FieldError { field, message: String::new(), is_missing }
     }
 
     #[test]
     fn what_is_missing_is_named_and_what_is_wrong_is_counted() {
         let missing = [Field::Capacity, Field::Level, Field::TankShare, Field::Offers];
-        let missing: Vec<_> = missing.map(|it| complaint(it, true)).into();
+        let missing: Vec<_> = missing.map(|it| field_error(it, true)).into();
         assert_eq!(
             summary(&missing),
             "Still to fill in: tank size, level, ethanol in the tank, fuels"
         );
-        let wrong = complaint(Field::Level, false);
+        let wrong = field_error(Field::Level, false);
         assert_eq!(summary(std::slice::from_ref(&wrong)), "1 entry is wrong");
-        let both = [wrong.clone(), wrong, complaint(Field::Offers, true)];
+        let both = [wrong.clone(), wrong, field_error(Field::Offers, true)];
         assert_eq!(summary(&both), "2 entries are wrong, 1 still to fill in");
         assert_eq!(summary(&[]), "");
     }
@@ -97,9 +97,9 @@ mod tests {
     #[test]
     fn a_name_stands_once_and_what_has_none_is_counted() {
         let two = [Field::Fuel(1, FuelPart::Share), Field::Fuel(2, FuelPart::Share)];
-        let two: Vec<_> = two.map(|it| complaint(it, true)).into();
+        let two: Vec<_> = two.map(|it| field_error(it, true)).into();
         assert_eq!(summary(&two), "Still to fill in: ethanol of each fuel");
-        let nameless = [complaint(Field::Line, true), complaint(Field::Line, true)];
+        let nameless = [field_error(Field::Line, true), field_error(Field::Line, true)];
         assert_eq!(summary(&nameless), "Still to fill in: 2 entries");
     }
 }

@@ -174,8 +174,12 @@ fn rule_name(rule: FillRule, answer: &FillAnswer) -> String {
 }
 
 /// What stands in the way of the aim, and what helps: sentences.
-pub(crate) fn plight(plight: &Infeasible, answer: &FillAnswer, printer: &Printer) -> Vec<String> {
-    let impossible = &plight.impossible;
+pub(crate) fn infeasible(
+    infeasible: &Infeasible,
+    answer: &FillAnswer,
+    printer: &Printer,
+) -> Vec<String> {
+    let impossible = &infeasible.impossible;
     let wanted = wanted(answer, printer);
     let mut lines = vec![obstacle(impossible, &wanted, answer, printer)];
     if let Some((low, high)) = impossible.reachable {
@@ -191,7 +195,7 @@ pub(crate) fn plight(plight: &Infeasible, answer: &FillAnswer, printer: &Printer
     if let Some((ron, _)) = &impossible.highest_ron {
         lines.push(format!("The highest RON inside the window is {}.", printer.at_least(*ron, 1)));
     }
-    lines.extend(burn_down(plight, &wanted, answer, printer));
+    lines.extend(burn_down(infeasible, &wanted, answer, printer));
     lines.extend(impossible.cycles.as_ref().map(|cycles| refills(cycles, answer, printer)));
     match (impossible.obstacle, &impossible.without_limit, &impossible.fullest_at_aim) {
         (Obstacle::StopRule, Some(plan), _) => {
@@ -257,17 +261,17 @@ fn obstacle(
 }
 
 fn burn_down(
-    plight: &Infeasible,
+    infeasible: &Infeasible,
     wanted: &str,
     answer: &FillAnswer,
     printer: &Printer,
 ) -> Option<String> {
-    let burn = plight.impossible.burn_down.as_ref()?;
+    let burn = infeasible.impossible.burn_down.as_ref()?;
     // Less than a gauge shows is no advice.
     if VolumeUnit::Litre.value_of(burn.away) < LEAST_TO_BURN_L {
         return None;
     }
-    let distance = plight
+    let distance = infeasible
         .burn_distance
         .map(|distance| format!(" (about {})", printer.distance(distance)))
         .unwrap_or_default();
@@ -281,7 +285,7 @@ fn burn_down(
     let then = if then.is_empty() { "nothing more".into() } else { then.join(" and ") };
     let caveat = if burn.below_reserve { " That is below the reserve." } else { "" };
     let level = printer.volume(burn.level);
-    let drain = if is_worth_draining(plight, answer) {
+    let drain = if is_worth_draining(infeasible, answer) {
         format!(", or have {} drained by a workshop", printer.volume(burn.away))
     } else {
         String::new()
@@ -296,11 +300,11 @@ const LEAST_TO_BURN_L: f64 = 0.5;
 
 /// Whether a miss is worth the danger and the trouble of draining a tank: at least three
 /// points of blend, and more than what no gauge shows.
-fn is_worth_draining(plight: &Infeasible, answer: &FillAnswer) -> bool {
+fn is_worth_draining(infeasible: &Infeasible, answer: &FillAnswer) -> bool {
     const POINTS: f64 = 0.03;
     const LITRES: f64 = 1.0;
     let aim = answer.asked.problem.aim;
-    let away = plight.impossible.burn_down.as_ref().map(|it| it.away);
+    let away = infeasible.impossible.burn_down.as_ref().map(|it| it.away);
     let litres = away.map_or(0.0, |it| VolumeUnit::Litre.value_of(it));
     let missed = answer.plan.share.map_or(0.0, |share| {
         let share = share.fraction();

@@ -109,7 +109,7 @@ fn fuel(fuel: &FuelForm, printer: &Printer) -> String {
         after("octane at least ", &octane(&fuel.octane, printer)),
         after("at ", &with_unit(&price, unit.trim())),
         after(all, &volume(&fuel.limit, printer)),
-        after("already put in ", &volume(&fuel.put_in, printer)),
+        after("already put in ", &volume(&fuel.poured, printer)),
     ])
 }
 
@@ -187,8 +187,8 @@ fn of_trip(route: &TripForm, car: &Car, printer: &Printer) -> Vec<Fact> {
     ];
     facts.extend(route.stops.iter().enumerate().map(|(at, it)| {
         Fact::new(
-            trip::stop(&it.place, at),
-            trip::halt_in_short(it, printer),
+            trip::stop_name(&it.place, at),
+            trip::stop_in_short(it, printer),
             kept(it, car, printer),
         )
     }));
@@ -210,7 +210,7 @@ fn kept(stop: &TripStopForm, car: &Car, printer: &Printer) -> String {
 }
 
 fn of_car(shared: &Shared, printer: &Printer) -> Vec<Fact> {
-    let (car, workshop) = (shared.car(), shared.workshop());
+    let (car, hardware) = (shared.car(), shared.hardware());
     let unit = printer.units.consumption().symbol();
     let burns = with_unit(&printer.told(&car.consumption, Measure::Consumption), unit);
     let tank = joined([
@@ -236,8 +236,8 @@ fn of_car(shared: &Shared, printer: &Printer) -> Vec<Fact> {
     let fuel = |it: &FuelForm| named(&it.name, || "a fuel without a name".into());
     let part = |it: &PartForm| hardware::part(it);
     list("Own fuels", car.own_fuels.iter().map(fuel).collect());
-    list("Power curves", workshop.curves.iter().map(|it| hardware::curve(&it.name)).collect());
-    list("Parts and limits", workshop.parts.iter().map(part).collect());
+    list("Power curves", hardware.curves.iter().map(|it| hardware::curve(&it.name)).collect());
+    list("Parts and limits", hardware.parts.iter().map(part).collect());
     facts
 }
 

@@ -286,7 +286,7 @@ pub(crate) fn with_unit(text: &str, unit: &str) -> String {
 
 fn fill_detail(fill: &FillEntry, printer: &Printer) -> String {
     let pour = |fuel: &FuelForm| {
-        let volume = printer.told(&fuel.put_in, Measure::Volume);
+        let volume = printer.told(&fuel.poured, Measure::Volume);
         format!("{} {}", with_unit(&volume, volume_unit(printer)), fuel.name)
     };
     let mut parts: Vec<String> = fill.fuels.iter().map(pour).collect();
@@ -300,8 +300,8 @@ fn fill_detail(fill: &FillEntry, printer: &Printer) -> String {
 }
 
 /// What an entry made of the estimate, in short.
-pub(crate) fn then(passage: &Replayed, printer: &Printer) -> Option<String> {
-    let estimate = passage.after()?;
+pub(crate) fn then(replayed: &Replayed, printer: &Printer) -> Option<String> {
+    let estimate = replayed.after()?;
     let (blend, between) = blend(estimate.share, printer);
     let level: Volume = estimate.level.expected();
     Some(format!("then {blend} {between}, {}", printer.volume(level)))

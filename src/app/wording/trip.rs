@@ -31,8 +31,8 @@ pub(crate) const fn preference(prefer: PreferForm) -> &'static str {
     }
 }
 
-/// What a stop is called.
-pub(crate) fn stop(place: &str, at: usize) -> String {
+/// The name of a stop.
+pub(crate) fn stop_name(place: &str, at: usize) -> String {
     match (place.trim(), at) {
         ("", 0) => "Start".into(),
         ("", at) => format!("Stop {}", at + 1),
@@ -41,12 +41,12 @@ pub(crate) fn stop(place: &str, at: usize) -> String {
 }
 
 /// What a stop of a plan is called.
-pub(crate) fn halt(asked: &TripAsked, at: usize) -> String {
-    asked.halts.get(at).map_or_else(|| stop("", at), |it| stop(&it.place, at))
+pub(crate) fn stop(asked: &TripAsked, at: usize) -> String {
+    asked.stops.get(at).map_or_else(|| stop_name("", at), |it| stop_name(&it.place, at))
 }
 
 /// The fuels of a stop and how far the next is, in one line.
-pub(crate) fn halt_in_short(stop: &TripStopForm, printer: &Printer) -> String {
+pub(crate) fn stop_in_short(stop: &TripStopForm, printer: &Printer) -> String {
     let name = |id: u32, name: &str| {
         let closed = if stop.closed.contains(&id) { " (not to be had)" } else { "" };
         format!("{name}{closed}")
@@ -65,8 +65,8 @@ pub(crate) fn halt_in_short(stop: &TripStopForm, printer: &Printer) -> String {
 
 /// What is bought at a stop: how much, and of what.
 pub(crate) fn bought(plan: &TripAnswer, at: usize, printer: &Printer) -> Vec<(String, String)> {
-    let halt = plan.asked.halts.get(at);
-    let fuels = halt.map_or(&[][..], |it| &it.fuels);
+    let stop = plan.asked.stops.get(at);
+    let fuels = stop.map_or(&[][..], |it| &it.fuels);
     let volumes = plan.bought.get(at).map_or(&[][..], |it| it);
     let some = |volume: &Volume| volume.get::<liter>() > NOTHING_L;
     let pairs = fuels.iter().zip(volumes).filter(|(_, volume)| some(volume));
@@ -82,7 +82,7 @@ pub(crate) fn purchase(parts: &[(String, String)]) -> String {
 
 /// What to buy next, and what comes after that.
 pub(crate) fn next(plan: &TripAnswer, printer: &Printer) -> (String, Option<String>) {
-    let count = plan.asked.halts.len();
+    let count = plan.asked.stops.len();
     let buys = |from: usize| {
         (from..count).find_map(|at| {
             let parts = bought(plan, at, printer);
@@ -92,7 +92,7 @@ pub(crate) fn next(plan: &TripAnswer, printer: &Printer) -> (String, Option<Stri
     let Some((at, what)) = buys(0) else {
         return ("Nothing to buy".into(), Some("What is in the tank takes you to the end.".into()));
     };
-    let place = |at: usize| halt(&plan.asked, at);
+    let place = |at: usize| stop(&plan.asked, at);
     let then = match buys(at + 1) {
         Some((next, what)) => format!("Then at {}: {what}.", place(next)),
         None => "After that nothing more is needed.".into(),
@@ -203,10 +203,10 @@ pub(crate) fn in_the_bar(standing: Standing) -> &'static str {
 
 /// Why there is no plan, and what would help: the first is where.
 pub(crate) fn impossible(impossible: &TripImpossible, asked: &TripAsked) -> Vec<String> {
-    let place = halt(asked, impossible.stop);
+    let place = stop(asked, impossible.stop);
     let next = impossible.stop + 1;
-    let onwards = if next < asked.halts.len() {
-        format!("to {}", halt(asked, next))
+    let onwards = if next < asked.stops.len() {
+        format!("to {}", stop(asked, next))
     } else {
         "to the end".into()
     };
@@ -254,7 +254,7 @@ pub(crate) fn left_open(plan: &TripAnswer) -> Vec<String> {
     let open = |rules: &[TripRule]| {
         let mut places: Vec<String> = Vec::new();
         for breach in plan.course.possible_breaches.iter().filter(|it| rules.contains(&it.rule)) {
-            let place = halt(&plan.asked, breach.stop);
+            let place = stop(&plan.asked, breach.stop);
             if !places.contains(&place) {
                 places.push(place);
             }
@@ -284,9 +284,9 @@ pub(crate) fn left_open(plan: &TripAnswer) -> Vec<String> {
 /// What the fuel costs in the currencies that it was priced in, where those are others.
 fn elsewhere(plan: &TripAnswer, printer: &Printer) -> String {
     let mut sums: Vec<(Rate, Money)> = Vec::new();
-    let stops = plan.asked.halts.iter().zip(&plan.asked.route.stops).zip(&plan.bought);
-    for ((halt, stop), bought) in stops {
-        for ((fuel, pump), volume) in halt.fuels.iter().zip(&stop.pumps).zip(bought) {
+    let stops = plan.asked.stops.iter().zip(&plan.asked.route.stops).zip(&plan.bought);
+    for ((known, stop), bought) in stops {
+        for ((fuel, pump), volume) in known.fuels.iter().zip(&stop.pumps).zip(bought) {
             let Some(rate) = fuel.rate.filter(|_| *volume > Volume::default()) else { continue };
             let cost = pump.price * *volume;
             match sums.iter_mut().find(|(it, _)| *it == rate) {
@@ -323,9 +323,9 @@ mod tests {
 
     #[test]
     fn a_stop_without_a_name_is_counted() {
-        assert_eq!(stop(" ", 0), "Start");
-        assert_eq!(stop("", 2), "Stop 3");
-        assert_eq!(stop(" Harz ", 2), "Harz");
+        assert_eq!(stop_name(" ", 0), "Start");
+        assert_eq!(stop_name("", 2), "Stop 3");
+        assert_eq!(stop_name(" Harz ", 2), "Harz");
     }
 
     #[test]

@@ -75,7 +75,7 @@ impl Document {
         document.here.fill.start = StartForm::Log;
         document.here.fill.aim_share = "E30".into();
         document.here.log = log(&document.here.fill.offers);
-        document.here.workshop = HardwareForm::demo(&mut document.here, petrol, mid_blend);
+        document.here.hardware = HardwareForm::demo(&mut document.here, petrol, mid_blend);
         document.here.route = TripForm::demo(&mut document.here, mid_blend);
         document
     }
@@ -87,7 +87,7 @@ fn log(offers: &[FuelForm]) -> Log {
     const MINUTES_AHEAD: i32 = 120;
     let poured = |fuel: &FuelForm, volume: &str| FuelForm {
         price: Entry::default(),
-        put_in: Entry::metric(volume),
+        poured: Entry::metric(volume),
         ..fuel.clone()
     };
     let abroad = FuelForm {
@@ -168,10 +168,10 @@ mod tests {
         let demo = Document::demo();
         let printer = demo.settings.printer(DecimalMark::Comma);
         let history = History::of(&LogReading::of(&demo.here, &printer));
-        assert_eq!(history.passages.len(), 9);
-        for passage in history.passages.iter() {
-            assert_eq!((&passage.unused, &passage.doubts), (&None, &vec![]), "{passage:?}");
+        assert_eq!(history.replays.len(), 9);
+        for replayed in history.replays.iter() {
+            assert_eq!((&replayed.unused, &replayed.doubts), (&None, &vec![]), "{replayed:?}");
         }
-        assert_eq!(history.passages.last().unwrap().time.local(), "2026-05-22T07:45");
+        assert_eq!(history.replays.last().unwrap().time.local(), "2026-05-22T07:45");
     }
 }

@@ -18,7 +18,7 @@ const E5: Grade = ("en228-98-e5", "98 E5", "4", "0-5", "98", "87");
 /// next is, with the factor of that way.
 type Halt = (&'static str, &'static [(Grade, &'static str)], &'static str, &'static str);
 
-const HALTS: [Halt; 5] = [
+const STOPS: [Halt; 5] = [
     ("Home", &[(E85, "15.94"), (E10, "17.29")], "130", ""),
     ("North Jutland", &[(E10, "20.40"), (E5, "21.90")], "290", ""),
     ("South Jutland", &[(E10, "19.80"), (E5, "21.30")], "220", ""),
@@ -30,7 +30,7 @@ impl TripForm {
     /// The route of the invented example, on which the calibration `keep` has to stay
     /// usable.
     pub(crate) fn demo(car: &mut CarFile, keep: u32) -> Self {
-        let mut halt = |(place, fuels, distance, factor): Halt| {
+        let mut stop = |(place, fuels, distance, factor): Halt| {
             let id = car.next_id();
             let mut fuel =
                 |&((grade, name, share, range, ron, mon), price): &(Grade, &str)| FuelForm {
@@ -54,6 +54,6 @@ impl TripForm {
                 ..TripStopForm::default()
             }
         };
-        Self { stops: HALTS.map(&mut halt).into(), start: StartForm::Log, ..Self::default() }
+        Self { stops: STOPS.map(&mut stop).into(), start: StartForm::Log, ..Self::default() }
     }
 }

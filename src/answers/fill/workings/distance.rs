@@ -14,7 +14,7 @@ const EQUAL_ENERGY: Source = derived("equal energy per distance, whatever the bl
 
 impl Derivation<'_> {
     /// Range, running cost and the price at which the stronger fuel pays.
-    pub(crate) fn road(&mut self, answer: &FillAnswer) {
+    pub(crate) fn trip(&mut self, answer: &FillAnswer) {
         let heat = |fuel: &Mixture| {
             fuel.energy_density().map_or(f64::NAN, EnergyDensity::megajoules_per_liter)
         };

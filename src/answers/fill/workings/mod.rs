@@ -24,7 +24,7 @@ pub(crate) fn workings(answer: &FillAnswer) -> Vec<Working> {
     }
     derivation.burn_down(answer);
     derivation.money();
-    derivation.road(answer);
+    derivation.trip(answer);
     derivation.lines.into_vec()
 }
 
@@ -81,7 +81,7 @@ mod tests {
         let printer = document.settings.printer(DecimalMark::Point);
         let history = History::of(&LogReading::of(&document.here, &printer));
         let reading = interpret(document, history.estimator.as_ref(), &printer);
-        assert_eq!(reading.complaints, []);
+        assert_eq!(reading.field_errors, []);
         FillAnswer::of(reading.asked.unwrap())
     }
 
@@ -148,7 +148,8 @@ mod tests {
         document.here.fill.level = Entry::metric("3/4");
         document.here.fill.aim_share = "E60".into();
         let answer = answer_to(&document);
-        let burn = answer.plight.as_ref().and_then(|it| it.impossible.burn_down.clone()).unwrap();
+        let burn =
+            answer.infeasible.as_ref().and_then(|it| it.impossible.burn_down.clone()).unwrap();
         let line = answer.workings().into_iter().find(|line| line.symbol == "X").unwrap();
         assert!((line.value - burn.level.get::<liter>()).abs() < 1e-9);
     }

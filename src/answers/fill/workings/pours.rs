@@ -94,8 +94,8 @@ impl Derivation<'_> {
     /// and nothing but the space stands in the way.
     pub(crate) fn burn_down(&mut self, answer: &FillAnswer) {
         let problem = &self.asked.problem;
-        let Some(plight) = &answer.plight else { return };
-        let Some(burn) = &plight.impossible.burn_down else { return };
+        let Some(infeasible) = &answer.infeasible else { return };
+        let Some(burn) = &infeasible.impossible.burn_down else { return };
         let poured: Vec<usize> =
             (0..burn.then.len()).filter(|&fuel| litres(burn.then[fuel]) > 1e-9).collect();
         let (StopRule::Brim, [fuel]) = (problem.stop, &poured[..]) else { return };

@@ -74,7 +74,7 @@ impl HardwareReader<'_> {
         let offset = self.usual(&texts, HardwareField::OpeningOffset, offset, usual, shown);
         let limit = self.limit(&texts, &WINDOW_LIMIT);
         if window.is_some_and(|window| window <= Angle::new::<degree>(0.0)) {
-            self.reader.complain(
+            self.reader.report(
                 field(HardwareField::Window),
                 "Give the degrees between the earliest start and the latest end, above zero.",
             );

@@ -37,12 +37,12 @@ impl HardwareReader<'_> {
     /// understood: a system without it would be another one.
     pub(super) fn parts(
         &mut self,
-        workshop: &HardwareForm,
+        hardware: &HardwareForm,
         cylinders: Option<u32>,
         port_share: f64,
     ) -> Option<Parts> {
         let of = |kind: PartKind| {
-            workshop.parts.iter().filter(move |part| part.kind == kind && !part.is(Mark::SetAside))
+            hardware.parts.iter().filter(move |part| part.kind == kind && !part.is(Mark::SetAside))
         };
         let mut whole = true;
         let mut port = Vec::new();
@@ -86,7 +86,7 @@ impl HardwareReader<'_> {
             }
         }
         if let (Some((id, _)), None) = (pumps.first(), &line) {
-            self.reader.complain(
+            self.reader.report(
                 Field::Part(*id, HardwareField::FlowTable),
                 "A pump needs the line that it feeds: add it, with the pressure to hold.",
             );
@@ -131,7 +131,7 @@ impl HardwareReader<'_> {
 
     fn only_one(&mut self, form: &PartForm, why: &str) {
         let message = format!("{why}: set one of them aside, or remove it.");
-        self.reader.complain(Field::PartName(form.id), message);
+        self.reader.report(Field::PartName(form.id), message);
     }
 
     /// How a rail's pressure is held.

@@ -61,7 +61,7 @@ impl HardwareReader<'_> {
         let value = self.quantity(texts, slot, &LENGTH);
         let value = self.needed(texts, slot, value, missing)?;
         if value <= Length::default() {
-            self.reader.complain((texts.field)(slot), missing);
+            self.reader.report((texts.field)(slot), missing);
             return None;
         }
         Some(value)
@@ -88,7 +88,7 @@ impl HardwareReader<'_> {
                 let expected = given.unwrap_or(f64::midpoint(low, high));
                 let band = Band::new(low, expected, high);
                 if band.is_err() {
-                    self.reader.complain(
+                    self.reader.report(
                         (texts.field)(HardwareField::EfficiencyRange),
                         "The efficiency lies outside what it may be. Correct one of them.",
                     );

@@ -219,7 +219,7 @@ mod tests {
     /// The example with port injectors too, on a stated blend.
     fn read() -> HardwareReading {
         let mut document = Document::demo();
-        let workshop = &mut document.here.workshop;
+        let hardware = &mut document.here.hardware;
         let fields = Fields::from([
             (HardwareField::Count, "4"),
             (HardwareField::RatedFlow, "300"),
@@ -229,10 +229,10 @@ mod tests {
             (HardwareField::DeadTime, "0.95"),
         ]);
         let part = PartForm::new(90, PartKind::PortInjectors);
-        workshop.parts.push(PartForm { fields, ..part });
-        workshop.engine.entry(HardwareField::PortShare).text = "40".into();
-        workshop.engine.entry(HardwareField::BlendShare).text = "E85".into();
-        workshop.blend = BlendForm::Typed;
+        hardware.parts.push(PartForm { fields, ..part });
+        hardware.engine.entry(HardwareField::PortShare).text = "40".into();
+        hardware.engine.entry(HardwareField::BlendShare).text = "E85".into();
+        hardware.blend = BlendForm::Typed;
         let printer = document.settings.printer(DecimalMark::Point);
         HardwareReading::of(&document, None, &printer)
     }
@@ -241,7 +241,7 @@ mod tests {
     #[test]
     fn every_line_evaluates_to_the_value_shown() {
         let reading = read();
-        assert_eq!(reading.complaints, vec![]);
+        assert_eq!(reading.field_errors, vec![]);
         let workings = HardwareAnswer::of(&reading).unwrap().workings(&reading);
         assert!(workings.len() > 30, "{}", workings.len());
         for line in &workings {

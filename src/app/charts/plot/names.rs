@@ -1,6 +1,6 @@
 //! Names within the picture, where they cover least.
 
-use super::ink::width_of;
+use super::svg::width_of;
 
 /// The height of a line of text.
 pub(crate) const LINE: f64 = 16.0;

@@ -1,6 +1,6 @@
 //! The text that an SVG path is.
 
-use super::ink::whole;
+use super::svg::whole;
 
 /// A path under way. Tenths of a pixel are fine enough.
 #[derive(Default)]

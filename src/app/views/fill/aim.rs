@@ -46,9 +46,9 @@ pub(super) fn AimCard() -> impl IntoView {
             };
         });
     });
-    let complaint = said(move || state.message(Field::AimCalibration));
+    let field_error = said(move || state.message(Field::AimCalibration));
     let by_share = holds(move || aim.with(|aim| aim == SHARE));
-    let unfit = holds(move || !by_share.get() && complaint.with(|it| !it.is_empty()));
+    let unfit = holds(move || !by_share.get() && field_error.with(|it| !it.is_empty()));
     let stop = Memo::new(move |_| state.document.with(|it| it.here.fill.stop));
     let stop_key = said(move || key_of(&STOPS, &stop.get()));
     let choose_stop = state.set(|it, key| {
@@ -69,7 +69,7 @@ pub(super) fn AimCard() -> impl IntoView {
                 on_choice=choose_aim
             />
             <When condition=unfit>
-                <p class="note caution">{complaint}</p>
+                <p class="note caution">{field_error}</p>
             </When>
             <When condition=by_share>
                 <TextField

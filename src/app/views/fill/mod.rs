@@ -3,7 +3,7 @@
 mod aim;
 mod octane_missing;
 mod offers;
-mod put_in;
+mod poured;
 mod record;
 mod results;
 mod sheet;
@@ -16,12 +16,12 @@ use leptos::prelude::*;
 
 use aim::AimCard;
 use offers::OffersCard;
-use put_in::{PutInCard, ShortAnswer, is_current};
+use poured::{PouredCard, ShortAnswer, is_current};
 use sheet::Paper;
 use tank::TankCard;
 
 use super::share::ShareCard;
-use crate::app::stages::{Later, Stages};
+use crate::app::stages::{Deferred, Stages};
 use crate::app::state::State;
 use crate::app::widgets::Sheet;
 
@@ -30,33 +30,33 @@ use crate::app::widgets::Sheet;
 pub(crate) fn FillView() -> impl IntoView {
     let printing = RwSignal::new(false);
     let state = State::here();
-    Stages::here().reckon(state.reading);
-    Stages::here().reckon(state.shown);
+    Stages::here().compute(state.reading);
+    Stages::here().compute(state.shown);
     view! {
         <div class="view two">
             <div class="question">
-                <Later>
+                <Deferred>
                     <TankCard />
-                </Later>
-                <Later>
+                </Deferred>
+                <Deferred>
                     <OffersCard />
-                </Later>
-                <Later>
+                </Deferred>
+                <Deferred>
                     <AimCard />
-                </Later>
+                </Deferred>
             </div>
             <div class="answer">
-                <Later>
-                    <PutInCard printing=printing />
-                </Later>
-                <Later>
+                <Deferred>
+                    <PouredCard printing=printing />
+                </Deferred>
+                <Deferred>
                     <ShareCard kind=Kind::Fill />
-                </Later>
+                </Deferred>
             </div>
         </div>
-        <Later>
+        <Deferred>
             <ShortAnswer />
-        </Later>
+        </Deferred>
         <Sheet printing=printing ready=is_current(State::here())>
             <Paper />
         </Sheet>

@@ -3,7 +3,7 @@
 use fillwright::document::Field;
 use leptos::prelude::*;
 
-use super::put_in::some_is_in;
+use super::poured::some_is_in;
 use crate::app::device;
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
@@ -16,7 +16,7 @@ pub(super) fn Afterwards() -> impl IntoView {
     let state = State::here();
     let recorded = state.just_recorded;
     view! {
-        <UndoLine spot=Spot::PutIn />
+        <UndoLine spot=Spot::Poured />
         <When condition=recorded>
             <Recorded />
         </When>
@@ -77,7 +77,7 @@ fn ToRecord() -> impl IntoView {
         let Ok(time) = device::this_moment() else { return };
         let id = device::new_id();
         if next.here.record(id.clone(), time) {
-            state.replace_undoably(Act::at(Spot::PutIn, Deed::FillRecorded).on(id), next);
+            state.replace_undoably(Act::at(Spot::Poured, Deed::FillRecorded).on(id), next);
             state.note_recorded();
         }
     };

@@ -6,7 +6,7 @@ use fillwright::quantity::Volume;
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
-use super::put_in::{ABOVE_TEN, LAST_WORD, VAPOUR, may_be_above_ten};
+use super::poured::{ABOVE_TEN, LAST_WORD, VAPOUR, may_be_above_ten};
 use super::results::{figures, verdicts};
 use super::steps::{step_ids, step_shown};
 use crate::app::charts::{heading, table};
@@ -41,9 +41,9 @@ fn drawn(answer: &FillAnswer, car: &CarFile, printer: &Printer) -> Vec<AnyView> 
     let outcome = fill::outcome(answer, printer)
         .map_or_else(String::new, |(blend, between)| format!("{blend} {between}"));
     let given_up = answer.given_up.iter().map(|it| fill::given_up(it, answer, printer));
-    let plight = answer.plight.iter().flat_map(|it| fill::plight(it, answer, printer));
+    let infeasible = answer.infeasible.iter().flat_map(|it| fill::infeasible(it, answer, printer));
     let said: Vec<_> = given_up
-        .chain(plight)
+        .chain(infeasible)
         .chain(fill::promise(answer, printer))
         .map(|it| view! { <p>{it}</p> })
         .collect();

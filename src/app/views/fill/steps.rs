@@ -31,7 +31,7 @@ enum Turn {
     /// Now.
     Next,
     /// After the one before.
-    Later,
+    Deferred,
 }
 
 /// Fuels in the order of the steps; first those that are in and done with. When
@@ -83,7 +83,7 @@ pub(super) fn step_shown(answer: &FillAnswer, printer: &Printer, id: u32) -> Opt
         aside: asides.join(" "),
         planned: printer.volume_number(poured + step.volume),
         to_click: step.to_click,
-        turn: if place == 0 { Turn::Next } else { Turn::Later },
+        turn: if place == 0 { Turn::Next } else { Turn::Deferred },
     })
 }
 
@@ -122,13 +122,13 @@ fn StepItem(id: u32) -> impl IntoView {
         before.set(None);
         state.document.update(|it| {
             let typed_in = it.settings.units;
-            it.here.fill.put_in(id, Entry { text, typed_in });
+            it.here.fill.note_poured(id, Entry { text, typed_in });
         });
     };
     let confirm = Callback::new(move |()| {
         let Some(shown) = shown.get_untracked() else { return };
         let earlier = state.document.with_untracked(|it| {
-            offer(it, id).map(|offer| (offer.put_in.clone(), it.here.fill.clicked))
+            offer(it, id).map(|offer| (offer.poured.clone(), it.here.fill.clicked))
         });
         before.set(earlier);
         state.document.update(|it| {
@@ -140,16 +140,16 @@ fn StepItem(id: u32) -> impl IntoView {
         let (amount, clicked) = before.get_untracked().unwrap_or_default();
         before.set(None);
         state.document.update(|it| {
-            it.here.fill.put_in(id, amount);
+            it.here.fill.note_poured(id, amount);
             it.here.fill.clicked &= clicked;
         });
     });
     let name = part(|shown| &shown.name);
     let has_in = holds(move || {
-        state.document.with(|it| offer(it, id).is_some_and(|offer| !offer.put_in.is_blank()))
+        state.document.with(|it| offer(it, id).is_some_and(|offer| !offer.poured.is_blank()))
     });
-    let put_in_now =
-        state.entry(Measure::Volume, move |it| offer(it, id).map(|offer| &offer.put_in));
+    let poured_now =
+        state.entry(Measure::Volume, move |it| offer(it, id).map(|offer| &offer.poured));
     let entering =
         view! { "Enter what went in" <span class="visually-hidden">" for " {name}</span> };
     view! {
@@ -182,13 +182,13 @@ fn StepItem(id: u32) -> impl IntoView {
             </When>
             <Folded class="put-in-field" summary=entering.into_any()>
                 <TextField
-                    field=Field::Fuel(id, FuelPart::PutIn)
+                    field=Field::Fuel(id, FuelPart::Poured)
                     label="Actually put in, in all"
                     hint="The rest of the plan follows"
                     unit=unit
                     words=true
                     when_left=true
-                    value=put_in_now
+                    value=poured_now
                     on_text=Callback::new(write)
                 />
             </Folded>

@@ -162,7 +162,7 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
         state.document.update(|it| {
             if let Some(mut own) = find(it, id).cloned() {
                 own.id = it.here.next_id();
-                own.put_in = fillwright::quantity::notation::Entry::default();
+                own.poured = fillwright::quantity::notation::Entry::default();
                 it.here.car.own_fuels.push(own);
             }
         });

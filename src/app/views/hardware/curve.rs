@@ -25,11 +25,11 @@ static AIR: [Row; 3] = [
 ];
 
 pub(super) fn find(document: &Document, id: u32) -> Option<&CurveForm> {
-    document.here.workshop.curves.iter().find(|form| form.id == id)
+    document.here.hardware.curves.iter().find(|form| form.id == id)
 }
 
 pub(super) fn find_mut(document: &mut Document, id: u32) -> Option<&mut CurveForm> {
-    document.here.workshop.curves.iter_mut().find(|form| form.id == id)
+    document.here.hardware.curves.iter_mut().find(|form| form.id == id)
 }
 
 /// Changes something of a curve by a text.
@@ -61,7 +61,7 @@ fn OneCurve(id: u32) -> impl IntoView {
     let need = need(move |field| matches!(field, Field::Curve(of, _) if of == id));
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Row(id), Deed::CurveRemoved);
-        state.change_undoably(act, |it| it.here.workshop.curves.retain(|form| form.id != id));
+        state.change_undoably(act, |it| it.here.hardware.curves.retain(|form| form.id != id));
     });
     let summary = view! {
         <span>{title}</span>

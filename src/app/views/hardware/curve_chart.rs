@@ -34,15 +34,15 @@ const SHOWN: [(Shown, &str, &str); 2] =
 pub(super) fn CurvesCard() -> impl IntoView {
     let state = State::here();
     let some = holds(move || {
-        state.workshop.with(|it| it.curves.iter().any(|curve| curve.at_crank.is_some()))
+        state.hardware.with(|it| it.curves.iter().any(|curve| curve.at_crank.is_some()))
     });
     let shown = RwSignal::new(Shown::Power);
     let graph = Memo::new(move |_| {
-        state.workshop.with(|reading| {
+        state.hardware.with(|reading| {
             state.document.with(|it| {
                 state
                     .printer
-                    .with(|printer| graph(shown.get(), reading, &it.here.workshop, printer))
+                    .with(|printer| graph(shown.get(), reading, &it.here.hardware, printer))
             })
         })
     });
@@ -73,7 +73,7 @@ pub(super) fn CurvesCard() -> impl IntoView {
 pub(super) fn graph(
     shown: Shown,
     reading: &HardwareReading,
-    workshop: &HardwareForm,
+    hardware: &HardwareForm,
     printer: &Printer,
 ) -> Graph {
     let curves = reading.curves.iter().filter_map(|it| Some((it, it.at_crank.as_ref()?)));
@@ -113,7 +113,7 @@ pub(super) fn graph(
     });
     let limits = reading.limits.iter().filter_map(|(form, limit)| {
         let SetLimit::Curve(limit) = limit else { return None };
-        let form = workshop.parts.iter().find(|it| it.id == *form)?;
+        let form = hardware.parts.iter().find(|it| it.id == *form)?;
         let value = |speed| match shown {
             Shown::Power => power.value_of(limit.power_at(speed).get()),
             Shown::Torque => torque.value_of(limit.torque_at(speed)),
@@ -188,7 +188,7 @@ mod tests {
         let document = Document::demo();
         let printer = document.settings.printer(DecimalMark::Point);
         let reading = HardwareReading::of(&document, None, &printer);
-        graph(shown, &reading, &document.here.workshop, &printer)
+        graph(shown, &reading, &document.here.hardware, &printer)
     }
 
     fn limit<'a>(graph: &'a Graph, name: &str) -> &'a Course {

@@ -249,7 +249,7 @@ fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
     let asks = holds(move || {
         [CurvePart::SpeedColumn, CurvePart::ValueColumn]
             .iter()
-            .any(|part| state.complaint(Field::Curve(id, *part)).is_some())
+            .any(|part| state.field_error(Field::Curve(id, *part)).is_some())
     });
     view! {
         <details open=asks>

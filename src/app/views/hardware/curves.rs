@@ -12,7 +12,7 @@ const NONE: &str = "none";
 /// Adds a curve. The first one is the one to serve.
 pub(super) fn add_curve(document: &mut Document) {
     let id = document.here.next_id();
-    let curves = &mut document.here.workshop.curves;
+    let curves = &mut document.here.hardware.curves;
     let name = format!("Curve {}", curves.len() + 1);
     curves.push(CurveForm { id, name, ..CurveForm::default() });
 }
@@ -22,9 +22,9 @@ fn is_here(field: Field) -> bool {
 }
 
 /// The curve to serve: the one that was chosen, or else the first.
-pub(super) fn target(workshop: &HardwareForm) -> Option<&CurveForm> {
-    let chosen = workshop.curves.iter().find(|it| it.id == workshop.target);
-    chosen.or(workshop.curves.first())
+pub(super) fn target(hardware: &HardwareForm) -> Option<&CurveForm> {
+    let chosen = hardware.curves.iter().find(|it| it.id == hardware.target);
+    chosen.or(hardware.curves.first())
 }
 
 /// The power curves.
@@ -34,35 +34,35 @@ pub(super) fn CurvesSection() -> impl IntoView {
     let ids = Memo::new(move |_| {
         state
             .document
-            .with(|it| it.here.workshop.curves.iter().map(|form| form.id).collect::<Vec<_>>())
+            .with(|it| it.here.hardware.curves.iter().map(|form| form.id).collect::<Vec<_>>())
     });
     let short = said(move || {
         state.document.with(|it| {
-            let names = it.here.workshop.curves.iter().map(|form| hardware::curve(&form.name));
+            let names = it.here.hardware.curves.iter().map(|form| hardware::curve(&form.name));
             names.collect::<Vec<_>>().join(", ")
         })
     });
     let is_new = state
         .document
-        .with_untracked(|it| it.here.workshop.curves.iter().any(|form| form.table.is_blank()));
+        .with_untracked(|it| it.here.hardware.curves.iter().any(|form| form.table.is_blank()));
     let add = Callback::new(move |()| state.document.update(add_curve));
     let others = Memo::new(move |_| {
         state.document.with(|it| {
-            let workshop = &it.here.workshop;
-            let served = target(workshop).map(|it| it.id);
-            let others = workshop.curves.iter().filter(|it| Some(it.id) != served);
+            let hardware = &it.here.hardware;
+            let served = target(hardware).map(|it| it.id);
+            let others = hardware.curves.iter().filter(|it| Some(it.id) != served);
             let none = (NONE.to_owned(), "None".to_owned());
             let others = others.map(|it| (it.id.to_string(), hardware::curve(&it.name)));
             std::iter::once(none).chain(others).collect::<Vec<_>>()
         })
     });
     let compared = said(move || {
-        let id = state.document.with(|it| it.here.workshop.compared_with);
+        let id = state.document.with(|it| it.here.hardware.compared_with);
         let key = id.map(|id| id.to_string());
         let known = |key: &String| others.with(|all| all.iter().any(|it| it.0 == *key));
         key.filter(known).unwrap_or_else(|| NONE.to_owned())
     });
-    let choose = state.set(|it, key| it.here.workshop.compared_with = key.parse().ok());
+    let choose = state.set(|it, key| it.here.hardware.compared_with = key.parse().ok());
     let several = holds(move || ids.with(|it| it.len() > 1));
     view! {
         <Section id="curves" title="Curves" short=short need=need(is_here) open=is_new>

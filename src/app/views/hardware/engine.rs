@@ -75,7 +75,7 @@ pub(super) fn EngineSection() -> impl IntoView {
     let state = State::here();
     let short = said(move || {
         state.document.with(|it| {
-            let texts = &it.here.workshop.engine;
+            let texts = &it.here.hardware.engine;
             let rows = [&ENGINE[0], &FUEL[0], &FUEL[4], &ENGINE[2]];
             state.printer.with(|printer| {
                 let typed = rows.iter().filter_map(|row| row.typed(texts, printer));
@@ -86,7 +86,7 @@ pub(super) fn EngineSection() -> impl IntoView {
     let both_ways = holds(move || {
         state.document.with(|it| {
             let has = |kinds: &[PartKind]| {
-                let mut parts = it.here.workshop.parts.iter();
+                let mut parts = it.here.hardware.parts.iter();
                 parts.any(|part| kinds.contains(&part.kind) && !part.is(Mark::SetAside))
             };
             has(&[PartKind::PortInjectors])
@@ -94,7 +94,7 @@ pub(super) fn EngineSection() -> impl IntoView {
         })
     });
     let add_on = said(move || {
-        state.workshop.with(|it| {
+        state.hardware.with(|it| {
             let loss = it.curves.iter().find_map(|curve| curve.loss);
             loss.map_or_else(String::new, |loss| {
                 state.printer.with(|printer| hardware::add_on(loss, printer))

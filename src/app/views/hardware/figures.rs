@@ -5,15 +5,15 @@ use super::tables::{enough, of_judged, parts, speeds};
 use super::workings::Workings;
 use super::{share_chart, use_chart};
 use crate::app::charts::graph::{Graph, GraphChart};
-use crate::app::stages::Later;
+use crate::app::stages::Deferred;
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, When, holds};
 
 /// The use of each part over engine speed.
 pub(super) fn use_graph(state: State) -> Signal<Graph> {
     Memo::new(move |_| {
-        let graph = of_judged(state, |it, workshop, printer| {
-            use_chart::graph(&it.answer, workshop, printer)
+        let graph = of_judged(state, |it, hardware, printer| {
+            use_chart::graph(&it.answer, hardware, printer)
         });
         graph.unwrap_or_default()
     })
@@ -40,8 +40,8 @@ pub(super) fn FiguresCard() -> impl IntoView {
         state.judged.with(|it| it.as_ref().is_some_and(|it| it.answer.standing.is_some()))
     });
     let part_table = Callback::new(move |()| {
-        let tables = of_judged(state, |it, workshop, printer| {
-            vec![parts(&it.answer, workshop, printer), enough(&it.answer, workshop, printer)]
+        let tables = of_judged(state, |it, hardware, printer| {
+            vec![parts(&it.answer, hardware, printer), enough(&it.answer, hardware, printer)]
         });
         tables.unwrap_or_default()
     });
@@ -55,22 +55,22 @@ pub(super) fn FiguresCard() -> impl IntoView {
                 <GraphChart id="use-chart" graph=use_graph(state) />
                 <Drawn what=part_table />
             </section>
-            <Later>
+            <Deferred>
                 <section class="card" aria-labelledby="share-title">
                     <h2 id="share-title">"How much ethanol it takes"</h2>
                     <GraphChart id="share-chart" graph=share_graph(state) />
                 </section>
-            </Later>
+            </Deferred>
         </When>
         <When condition=known>
-            <Later>
+            <Deferred>
                 <Fluid />
                 <section class="card" aria-labelledby="demand-title">
                     <h2 id="demand-title">"What the engine takes"</h2>
                     <Drawn what=speed_table />
                     <Workings />
                 </section>
-            </Later>
+            </Deferred>
         </When>
     }
 }

@@ -13,12 +13,12 @@ pub(super) fn Fluid() -> impl IntoView {
         state.judged.with(|it| it.as_ref().is_some_and(|it| it.answer.fluid.is_some()))
     });
     let drawn = Callback::new(move |()| {
-        let drawn = of_judged(state, |judged, workshop, printer| {
+        let drawn = of_judged(state, |judged, hardware, printer| {
             let answer = &judged.answer;
             let fluid = answer.fluid.as_ref()?;
             let list = hardware::fluid_facts(fluid, answer, printer);
             Some(vec![
-                with_fluid(answer, workshop, printer),
+                with_fluid(answer, hardware, printer),
                 view! { <dl class="facts">{facts(list)}</dl> }.into_any(),
             ])
         });

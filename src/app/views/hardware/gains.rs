@@ -12,7 +12,7 @@ use crate::app::wording::hardware::{self, Fact};
 pub(super) fn Gains() -> impl IntoView {
     let state = State::here();
     let drawn = Callback::new(move |()| {
-        let groups = state.workshop.with(|it| state.printer.with(|printer| groups(it, printer)));
+        let groups = state.hardware.with(|it| state.printer.with(|printer| groups(it, printer)));
         let group = |(title, list): (String, Vec<Fact>)| {
             view! {
                 <h3>{title}</h3>

@@ -9,8 +9,8 @@ use super::workings::owner;
 use crate::app::route::View;
 use crate::app::state::{Judged, State};
 use crate::app::widgets::{
-    Bar, Drawn, PrintButton, Shape, Spoken, ToMend, When, class_of, holds, in_a_sentence, mark,
-    said,
+    Bar, Drawn, ErrorSummary, PrintButton, Shape, Spoken, When, class_of, holds, in_a_sentence,
+    mark, said,
 };
 use crate::app::wording::hardware;
 
@@ -39,19 +39,19 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
         format!("judgement {}{stale}", class_of(shape.get()))
     });
     let verdict = Callback::new(move |()| of_judged(state, drawn).unwrap_or_default());
-    let complaints = Memo::new(move |_| state.workshop.with(|it| it.complaints.clone()));
+    let field_errors = Memo::new(move |_| state.hardware.with(|it| it.field_errors.clone()));
     let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
     let spoken = said(move || {
-        let said = |judged: &Judged, workshop: &HardwareForm, printer: &Printer| {
-            let said = hardware::judgement(&judged.answer, workshop, printer);
+        let said = |judged: &Judged, hardware: &HardwareForm, printer: &Printer| {
+            let said = hardware::judgement(&judged.answer, hardware, printer);
             format!("{}. {}", said.word, said.more)
         };
-        let wrong = complaints.with(|it| in_a_sentence(it));
+        let wrong = field_errors.with(|it| in_a_sentence(it));
         if wrong.is_empty() { of_judged(state, said).unwrap_or_default() } else { wrong }
     });
     let short = said(move || {
-        let word = |judged: &Judged, workshop: &HardwareForm, printer: &Printer| {
-            hardware::judgement(&judged.answer, workshop, printer).short
+        let word = |judged: &Judged, hardware: &HardwareForm, printer: &Printer| {
+            hardware::judgement(&judged.answer, hardware, printer).short
         };
         match (of_judged(state, word), stale.get()) {
             (Some(word), false) => word,
@@ -67,10 +67,10 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
                 <PrintButton printing=printing ready=is_ready(state) />
             </div>
             <Spoken words=spoken />
-            <ToMend
+            <ErrorSummary
                 id="hardware-to-mend"
                 view=View::Hardware
-                complaints=complaints.into()
+                field_errors=field_errors.into()
                 lead=lead
                 owner=owner_of
             />
@@ -91,13 +91,13 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
 
 /// What a field of this view belongs to.
 fn owner_of(state: State, field: Field) -> String {
-    state.document.with(|it| owner(field, &it.here.workshop))
+    state.document.with(|it| owner(field, &it.here.hardware))
 }
 
 /// The verdict with its reasons.
-fn drawn(judged: &Judged, workshop: &HardwareForm, printer: &Printer) -> Vec<AnyView> {
+fn drawn(judged: &Judged, hardware: &HardwareForm, printer: &Printer) -> Vec<AnyView> {
     let answer = &judged.answer;
-    let said = hardware::judgement(answer, workshop, printer);
+    let said = hardware::judgement(answer, hardware, printer);
     let class = if answer.crossed.is_empty() { "word" } else { "word long" };
     let mut lines = vec![
         view! {
@@ -107,26 +107,26 @@ fn drawn(judged: &Judged, workshop: &HardwareForm, printer: &Printer) -> Vec<Any
         .into_any(),
     ];
     let reasons = [
-        hardware::first_to_give(answer, workshop, printer),
+        hardware::first_to_give(answer, hardware, printer),
         hardware::limits_of_share(answer, printer),
     ];
     let line = |words: String| view! { <p>{words}</p> }.into_any();
     let warning = |words: String| view! { <p class="note caution">{words}</p> }.into_any();
     lines.extend(reasons.into_iter().flatten().map(line));
-    for (is_beyond, words) in answer.air.iter().map(|it| hardware::air(it, workshop, printer)) {
+    for (is_beyond, words) in answer.air.iter().map(|it| hardware::air(it, hardware, printer)) {
         lines.push(if is_beyond { warning(words) } else { line(words) });
     }
-    lines.extend(warnings(judged, workshop, printer).into_iter().map(warning));
+    lines.extend(warnings(judged, hardware, printer).into_iter().map(warning));
     lines
 }
 
 /// Limits that the curve crosses, and corrections that go too far.
-pub(super) fn warnings(judged: &Judged, workshop: &HardwareForm, printer: &Printer) -> Vec<String> {
+pub(super) fn warnings(judged: &Judged, hardware: &HardwareForm, printer: &Printer) -> Vec<String> {
     let Some(curve) = judged.reading.curves.get(judged.answer.asked.target) else {
         return Vec::new();
     };
     let crossings = curve.crossings.iter().filter_map(|(form, crossing)| {
-        let form = workshop.parts.iter().find(|it| it.id == *form)?;
+        let form = hardware.parts.iter().find(|it| it.id == *form)?;
         Some(hardware::crossing(&hardware::limit(form), crossing, printer))
     });
     let corrections = judged.reading.curves.iter();

@@ -41,32 +41,32 @@ pub(super) fn LoadSection() -> impl IntoView {
     let state = State::here();
     let curves = Memo::new(move |_| {
         state.document.with(|it| {
-            let curves = it.here.workshop.curves.iter();
+            let curves = it.here.hardware.curves.iter();
             curves.map(|it| (it.id.to_string(), hardware::curve(&it.name))).collect::<Vec<_>>()
         })
     });
     let several = holds(move || curves.with(|it| it.len() > 1));
     let target = said(move || {
         state.document.with(|it| {
-            let workshop = &it.here.workshop;
-            let mut ids = workshop.curves.iter().map(|it| it.id);
-            let first = workshop.curves.first().map_or(0, |it| it.id);
-            ids.find(|id| *id == workshop.target).unwrap_or(first).to_string()
+            let hardware = &it.here.hardware;
+            let mut ids = hardware.curves.iter().map(|it| it.id);
+            let first = hardware.curves.first().map_or(0, |it| it.id);
+            ids.find(|id| *id == hardware.target).unwrap_or(first).to_string()
         })
     });
     let choose_target = state.set(|it, key| {
         if let Ok(id) = key.parse() {
-            it.here.workshop.target = id;
+            it.here.hardware.target = id;
         }
     });
-    let blend = said(move || state.document.with(|it| key_of(&BLENDS, &it.here.workshop.blend)));
+    let blend = said(move || state.document.with(|it| key_of(&BLENDS, &it.here.hardware.blend)));
     let choose_blend = state.set(|it, key| {
         if let Some(blend) = value_of(&BLENDS, &key) {
-            it.here.workshop.blend = blend;
+            it.here.hardware.blend = blend;
         }
     });
     let is_typed =
-        holds(move || state.document.with(|it| it.here.workshop.blend) == BlendForm::Typed);
+        holds(move || state.document.with(|it| it.here.hardware.blend) == BlendForm::Typed);
     let by_the_log = said(move || state.by_the_log());
     let no_blend = said(move || state.message(Field::Engine(HardwareField::BlendShare)));
     let nothing_known = holds(move || !is_typed.get() && no_blend.with(|it| !it.is_empty()));

@@ -25,13 +25,13 @@ fn is_here(field: Field) -> bool {
 pub(super) fn MixSection() -> impl IntoView {
     let state = State::here();
     let base =
-        said(move || state.document.with(|it| key_of(&BASES, &it.here.workshop.mix_by_mass)));
+        said(move || state.document.with(|it| key_of(&BASES, &it.here.hardware.mix_by_mass)));
     let choose = state.set(|it, key| {
         if let Some(by_mass) = value_of(&BASES, &key) {
-            it.here.workshop.mix_by_mass = by_mass;
+            it.here.hardware.mix_by_mass = by_mass;
         }
     });
-    let by_mass = holds(move || state.document.with(|it| it.here.workshop.mix_by_mass));
+    let by_mass = holds(move || state.document.with(|it| it.here.hardware.mix_by_mass));
     let measure = fillwright::quantity::notation::Measure::Volume;
     let unit = said(move || {
         let volume = || state.printer.with(|it| it.unit(measure).to_owned());
@@ -40,12 +40,12 @@ pub(super) fn MixSection() -> impl IntoView {
     // A mass means the same in all units, so it is shown as typed.
     let amount = said(move || {
         let entry =
-            state.document.with(|it| it.here.workshop.mix.get(HardwareField::MixAmount).cloned());
+            state.document.with(|it| it.here.hardware.mix.get(HardwareField::MixAmount).cloned());
         let entry = entry.unwrap_or_default();
         if by_mass.get() { entry.text } else { state.printer.with(|it| it.shown(&entry, measure)) }
     });
     let recipe = Callback::new(move |()| {
-        state.workshop.with(|it| {
+        state.hardware.with(|it| {
             let recipe = it.mix.as_ref();
             recipe.map_or_else(Vec::new, |recipe| {
                 let recipe = state.printer.with(|printer| hardware::recipe(recipe, printer));
@@ -53,9 +53,9 @@ pub(super) fn MixSection() -> impl IntoView {
             })
         })
     });
-    let known = holds(move || state.workshop.with(|it| it.mix.is_some()));
+    let known = holds(move || state.hardware.with(|it| it.mix.is_some()));
     let short = said(move || {
-        state.workshop.with(|it| {
+        state.hardware.with(|it| {
             let recipe = it.mix.as_ref();
             recipe.map_or_else(
                 || "Nothing wanted".to_owned(),
@@ -78,7 +78,7 @@ pub(super) fn MixSection() -> impl IntoView {
                 unit=unit
                 words=true
                 value=amount
-                on_text=state.set_entry(|it| Some(it.here.workshop.mix.entry(HardwareField::MixAmount)))
+                on_text=state.set_entry(|it| Some(it.here.hardware.mix.entry(HardwareField::MixAmount)))
             />
             {fields(Owner::Mix, &STRENGTHS)}
             <When condition=known>

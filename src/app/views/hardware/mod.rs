@@ -27,7 +27,7 @@ use fillwright::share::Kind;
 use leptos::prelude::*;
 
 use super::share::ShareCard;
-use crate::app::stages::{Later, Stages};
+use crate::app::stages::{Deferred, Stages};
 use crate::app::state::State;
 use crate::app::widgets::{Button, Sheet, When, holds};
 use curve_chart::CurvesCard;
@@ -47,13 +47,13 @@ pub(crate) fn HardwareView() -> impl IntoView {
     let state = State::here();
     let some = holds(move || {
         state.document.with(|it| {
-            let workshop = &it.here.workshop;
-            !workshop.curves.is_empty() || !workshop.parts.is_empty()
+            let hardware = &it.here.hardware;
+            !hardware.curves.is_empty() || !hardware.parts.is_empty()
         })
     });
     let printing = RwSignal::new(false);
-    Stages::here().reckon(state.workshop);
-    Stages::here().reckon(state.judged);
+    Stages::here().compute(state.hardware);
+    Stages::here().compute(state.judged);
     view! {
         <When condition=holds(move || !some.get())>
             <div class="view">
@@ -64,36 +64,36 @@ pub(crate) fn HardwareView() -> impl IntoView {
         <When condition=some>
             <div class="view two long hardware">
                 <div class="question">
-                    <Later>
+                    <Deferred>
                         <LoadSection />
-                    </Later>
-                    <Later>
+                    </Deferred>
+                    <Deferred>
                         <CurvesSection />
-                    </Later>
-                    <Later>
+                    </Deferred>
+                    <Deferred>
                         <EngineSection />
-                    </Later>
-                    <Later>
+                    </Deferred>
+                    <Deferred>
                         <PartsSection />
-                    </Later>
-                    <Later>
+                    </Deferred>
+                    <Deferred>
                         <LimitsSection />
-                    </Later>
-                    <Later><MixSection /></Later>
+                    </Deferred>
+                    <Deferred><MixSection /></Deferred>
                 </div>
                 <div class="answer">
-                    <Later>
+                    <Deferred>
                         <JudgementCard printing=printing />
-                    </Later>
-                    <Later>
+                    </Deferred>
+                    <Deferred>
                         <FiguresCard />
-                    </Later>
-                    <Later>
+                    </Deferred>
+                    <Deferred>
                         <CurvesCard />
-                    </Later>
-                    <Later>
+                    </Deferred>
+                    <Deferred>
                         <ShareCard kind=Kind::Car />
-                    </Later>
+                    </Deferred>
                 </div>
             </div>
             <Sheet printing=printing ready=is_ready(State::here())>

@@ -11,17 +11,17 @@ use crate::app::widgets::{Button, CheckBox, NeedInShort, TextField, When, holds,
 use crate::app::wording::hardware;
 
 fn find(document: &Document, id: u32) -> Option<&PartForm> {
-    document.here.workshop.parts.iter().find(|form| form.id == id)
+    document.here.hardware.parts.iter().find(|form| form.id == id)
 }
 
 fn find_mut(document: &mut Document, id: u32) -> Option<&mut PartForm> {
-    document.here.workshop.parts.iter_mut().find(|form| form.id == id)
+    document.here.hardware.parts.iter_mut().find(|form| form.id == id)
 }
 
 /// Adds a part, or a limit. The first pump brings the line that it feeds.
 pub(super) fn add(document: &mut Document, kind: PartKind) {
     let has = |document: &Document, kind| {
-        document.here.workshop.parts.iter().filter(|part| part.kind == kind).count()
+        document.here.hardware.parts.iter().filter(|part| part.kind == kind).count()
     };
     let wants_line = kind == PartKind::SupplyPump && has(document, PartKind::SupplyLine) == 0;
     let kinds = [Some(kind), wants_line.then_some(PartKind::SupplyLine)];
@@ -30,7 +30,7 @@ pub(super) fn add(document: &mut Document, kind: PartKind) {
         let before = has(document, kind);
         let name = hardware::kind(kind);
         let name = if before == 0 { name.to_owned() } else { format!("{name} {}", before + 1) };
-        let parts = &mut document.here.workshop.parts;
+        let parts = &mut document.here.hardware.parts;
         parts.push(PartForm { name, ..PartForm::new(id, kind) });
     }
 }
@@ -40,7 +40,7 @@ pub(super) fn ids(kinds: &'static [PartKind]) -> Signal<Vec<u32>> {
     let state = State::here();
     Memo::new(move |_| {
         state.document.with(|it| {
-            let parts = it.here.workshop.parts.iter();
+            let parts = it.here.hardware.parts.iter();
             parts.filter(|it| kinds.contains(&it.kind)).map(|it| it.id).collect::<Vec<_>>()
         })
     })
@@ -52,7 +52,7 @@ pub(super) fn names(kinds: &'static [PartKind]) -> Signal<String> {
     let state = State::here();
     said(move || {
         state.document.with(|it| {
-            let parts = it.here.workshop.parts.iter().filter(|it| kinds.contains(&it.kind));
+            let parts = it.here.hardware.parts.iter().filter(|it| kinds.contains(&it.kind));
             let name = |form: &PartForm| {
                 let aside = if form.is(Mark::SetAside) { " (set aside)" } else { "" };
                 format!("{}{aside}", hardware::part(form))
@@ -115,7 +115,7 @@ fn OnePart(id: u32) -> impl IntoView {
         need(move |field| matches!(field, Field::Part(of, _) | Field::PartName(of) if of == id));
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Row(id), Deed::PartRemoved);
-        state.change_undoably(act, |it| it.here.workshop.parts.retain(|form| form.id != id));
+        state.change_undoably(act, |it| it.here.hardware.parts.retain(|form| form.id != id));
     });
     let drawn: Vec<AnyView> = rows_of(kind)
         .iter()

@@ -7,5 +7,5 @@ use crate::app::widgets::Need;
 /// What these fields need.
 pub(super) fn need(has: impl Fn(Field) -> bool + Send + Sync + 'static) -> Signal<Need> {
     let state = State::here();
-    Memo::new(move |_| state.workshop.with(|it| Need::of(&it.complaints, &has))).into()
+    Memo::new(move |_| state.hardware.with(|it| Need::of(&it.field_errors, &has))).into()
 }

@@ -17,7 +17,7 @@ const ABOVE: f64 = 1.05;
 /// The power that each part supports, over the ethanol share.
 pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> Graph {
     let answer = &judged.answer;
-    let workshop: &HardwareForm = &document.here.workshop;
+    let hardware: &HardwareForm = &document.here.hardware;
     let unit = POWER.own(printer.units);
     let wanted = unit.value_of(answer.asked.load.peak_power().get());
     let lines: Vec<Line> = answer
@@ -25,7 +25,7 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
         .iter()
         .enumerate()
         .map(|(at, part)| {
-            let name = hardware::part_answer(part, workshop);
+            let name = hardware::part_answer(part, hardware);
             let points = answer.power_over_share(at).into_iter().map(|(share, power)| {
                 let x = share.percent();
                 power.map_or(Point::gap(x), |power| {
@@ -52,7 +52,7 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
     let highest = ends(Band::high).into_iter().fold(wanted, f64::max) * ABOVE;
     let highest = highest.min(wanted * MOST);
     let blend = answer.asked.blend;
-    let of_blend = match workshop.blend {
+    let of_blend = match hardware.blend {
         BlendForm::Tank => "In the tank",
         BlendForm::Typed => "Blend",
     };

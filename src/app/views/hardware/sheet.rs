@@ -55,13 +55,13 @@ pub(super) fn Paper() -> impl IntoView {
 
 /// All but the pictures.
 fn drawn(judged: &Judged, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
-    let (answer, reading, workshop) = (&judged.answer, &judged.reading, &car.workshop);
-    let verdict = hardware::judgement(answer, workshop, printer);
+    let (answer, reading, hardware) = (&judged.answer, &judged.reading, &car.hardware);
+    let verdict = hardware::judgement(answer, hardware, printer);
     let mut said = vec![verdict.more];
-    said.extend(hardware::first_to_give(answer, workshop, printer));
+    said.extend(hardware::first_to_give(answer, hardware, printer));
     said.extend(hardware::limits_of_share(answer, printer));
-    said.extend(answer.air.iter().map(|it| hardware::air(it, workshop, printer).1));
-    said.extend(judgement::warnings(judged, workshop, printer));
+    said.extend(answer.air.iter().map(|it| hardware::air(it, hardware, printer).1));
+    said.extend(judgement::warnings(judged, hardware, printer));
     let said: Vec<AnyView> = said.into_iter().map(|it| view! { <p>{it}</p> }.into_any()).collect();
     let load = format!("{}.", hardware::load_in_short(reading, printer));
     let mut views = vec![
@@ -77,8 +77,8 @@ fn drawn(judged: &Judged, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
     for (title, list) in gains::groups(reading, printer) {
         views.push(group(title, list));
     }
-    views.push(group("Engine".into(), engine_facts(workshop, reading, printer)));
-    for form in &workshop.parts {
+    views.push(group("Engine".into(), engine_facts(hardware, reading, printer)));
+    for form in &hardware.parts {
         let field = |slot| Owner::Part(form.id).field(slot);
         let rows = rows_of(form.kind).iter().filter(|row| row.is_of(form));
         let mut list = values(rows, &form.fields, &field, reading, printer);
@@ -92,8 +92,8 @@ fn drawn(judged: &Judged, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
         view! {
             <section>
                 <h2>"Results"</h2>
-                {parts(answer, workshop, printer)} {enough(answer, workshop, printer)}
-                {answer.fluid.map(|_| with_fluid(answer, workshop, printer))}
+                {parts(answer, hardware, printer)} {enough(answer, hardware, printer)}
+                {answer.fluid.map(|_| with_fluid(answer, hardware, printer))}
                 {speeds(judged, printer)}
             </section>
         }
@@ -114,12 +114,12 @@ fn group(title: String, list: Vec<Fact>) -> AnyView {
 }
 
 fn engine_facts(
-    workshop: &HardwareForm,
+    hardware: &HardwareForm,
     reading: &HardwareReading,
     printer: &Printer,
 ) -> Vec<Fact> {
     let rows = load::ALL.iter().chain(&engine::ALL).flat_map(|rows| rows.iter());
-    let mut list = values(rows, &workshop.engine, &Field::Engine, reading, printer);
+    let mut list = values(rows, &hardware.engine, &Field::Engine, reading, printer);
     if let Some(loss) = reading.curves.iter().find_map(|curve| curve.loss) {
         let (value, range) = hardware::add_on_figures(loss, printer);
         list.push(Fact::new("The same, added to wheel power", value, range));

@@ -35,26 +35,26 @@ impl Owner {
 
     /// The texts.
     pub(super) fn texts(self, document: &Document) -> Option<&Fields> {
-        let workshop = &document.here.workshop;
+        let hardware = &document.here.hardware;
         match self {
-            Self::Engine => Some(&workshop.engine),
-            Self::Part(id) => workshop.parts.iter().find(|it| it.id == id).map(|it| &it.fields),
-            Self::Air(id) => workshop.curves.iter().find(|it| it.id == id).map(|it| &it.air),
-            Self::Mix => Some(&workshop.mix),
+            Self::Engine => Some(&hardware.engine),
+            Self::Part(id) => hardware.parts.iter().find(|it| it.id == id).map(|it| &it.fields),
+            Self::Air(id) => hardware.curves.iter().find(|it| it.id == id).map(|it| &it.air),
+            Self::Mix => Some(&hardware.mix),
         }
     }
 
     fn texts_mut(self, document: &mut Document) -> Option<&mut Fields> {
-        let workshop = &mut document.here.workshop;
+        let hardware = &mut document.here.hardware;
         match self {
-            Self::Engine => Some(&mut workshop.engine),
+            Self::Engine => Some(&mut hardware.engine),
             Self::Part(id) => {
-                workshop.parts.iter_mut().find(|it| it.id == id).map(|it| &mut it.fields)
+                hardware.parts.iter_mut().find(|it| it.id == id).map(|it| &mut it.fields)
             }
             Self::Air(id) => {
-                workshop.curves.iter_mut().find(|it| it.id == id).map(|it| &mut it.air)
+                hardware.curves.iter_mut().find(|it| it.id == id).map(|it| &mut it.air)
             }
-            Self::Mix => Some(&mut workshop.mix),
+            Self::Mix => Some(&mut hardware.mix),
         }
     }
 }
@@ -261,7 +261,7 @@ mod tests {
 
     fn document() -> Document {
         let mut document = Document::empty(Id::of_chance([7; 10]));
-        document.here.workshop.parts.push(PartForm::new(1, PartKind::SupplyPump));
+        document.here.hardware.parts.push(PartForm::new(1, PartKind::SupplyPump));
         document
     }
 

@@ -19,7 +19,7 @@ pub(super) fn of_judged<T>(
     state.judged.with(|judged| {
         let judged = judged.as_ref()?;
         Some(state.document.with(|document| {
-            state.printer.with(|printer| make(judged, &document.here.workshop, printer))
+            state.printer.with(|printer| make(judged, &document.here.hardware, printer))
         }))
     })
 }
@@ -80,7 +80,7 @@ fn cell((figure, aside): Cell) -> AnyView {
 /// Every part with its figures.
 pub(super) fn parts(
     answer: &HardwareAnswer,
-    workshop: &HardwareForm,
+    hardware: &HardwareForm,
     printer: &Printer,
 ) -> AnyView {
     let headings = ["Part", "Use", "Reserve", "Supports at the crank", "Largest share"];
@@ -89,7 +89,7 @@ pub(super) fn parts(
         let tightest = hardware::tightest(part, answer, printer);
         let reserve = part.over_speed.tightest.map(|it| hardware::reserve(it.reserve, printer));
         vec![
-            (hardware::part_answer(part, workshop), hardware::standing(part, wanted).to_owned()),
+            (hardware::part_answer(part, hardware), hardware::standing(part, wanted).to_owned()),
             tightest.map_or_else(none, |(used, speed)| (used, format!("at {speed}"))),
             reserve.unwrap_or_else(none),
             hardware::supported(part, printer),
@@ -103,19 +103,19 @@ pub(super) fn parts(
 /// What each part would have to be, and what happens if it is left as it is.
 pub(super) fn enough(
     answer: &HardwareAnswer,
-    workshop: &HardwareForm,
+    hardware: &HardwareForm,
     printer: &Printer,
 ) -> AnyView {
     let headings = ["Part", "As expected", "At worst", "If short"];
     let row = |part: &PartAnswer| {
-        let by_mass = hardware::is_rated_by_mass(part, workshop);
+        let by_mass = hardware::is_rated_by_mass(part, hardware);
         let enough = |at: usize| {
             let requirement = part.enough.as_ref().and_then(|it| it.get(at));
             requirement
                 .map_or_else(none, |it| (String::new(), hardware::enough(it, by_mass, printer)))
         };
         vec![
-            alone(hardware::part_answer(part, workshop)),
+            alone(hardware::part_answer(part, hardware)),
             enough(0),
             enough(1),
             (String::new(), hardware::shortage(part, answer, printer)),
@@ -171,7 +171,7 @@ pub(super) fn speeds(judged: &Judged, printer: &Printer) -> AnyView {
 /// Every part without injection fluid, which decides, and with it.
 pub(super) fn with_fluid(
     answer: &HardwareAnswer,
-    workshop: &HardwareForm,
+    hardware: &HardwareForm,
     printer: &Printer,
 ) -> AnyView {
     let headings = ["Part", "Reserve without it: decides", "Reserve with it"];
@@ -181,7 +181,7 @@ pub(super) fn with_fluid(
             reserve.map_or_else(none, |it| hardware::reserve(it, printer))
         };
         vec![
-            alone(hardware::part_answer(part, workshop)),
+            alone(hardware::part_answer(part, hardware)),
             reserve(Some(&part.over_speed)),
             reserve(part.with_fluid.as_ref()),
         ]

@@ -30,11 +30,11 @@ pub(super) fn speed_axis(
 }
 
 /// How much of each part is in use, over engine speed.
-pub(super) fn graph(answer: &HardwareAnswer, workshop: &HardwareForm, printer: &Printer) -> Graph {
+pub(super) fn graph(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &Printer) -> Graph {
     let rpm = ENGINE_SPEED.own(printer.units);
     let speeds = || answer.asked.load.points.iter().map(|point| point.speed);
     let line = |(at, part): (usize, &PartAnswer)| {
-        let name = hardware::part_answer(part, workshop);
+        let name = hardware::part_answer(part, hardware);
         let points = speeds().zip(&part.over_speed.points).map(|(speed, loading)| {
             let x = rpm.value_of(speed);
             loading.as_ref().map_or(Point::gap(x), |loading| {
@@ -60,7 +60,7 @@ pub(super) fn graph(answer: &HardwareAnswer, workshop: &HardwareForm, printer: &
     let mark = first.and_then(|part| {
         let at = part.over_speed.tightest?.at;
         let used = part.over_speed.points.get(at)?.as_ref().ok()?.used.expected();
-        let name = hardware::part_answer(part, workshop);
+        let name = hardware::part_answer(part, hardware);
         Some(Mark {
             name: format!("First: {name}"),
             x: rpm.value_of(speeds().nth(at)?),
@@ -71,7 +71,7 @@ pub(super) fn graph(answer: &HardwareAnswer, workshop: &HardwareForm, printer: &
         title: "Use of each part".into(),
         words: format!(
             "Use of each part over engine speed, in percent. {}",
-            hardware::first_to_give(answer, workshop, printer).unwrap_or_default()
+            hardware::first_to_give(answer, hardware, printer).unwrap_or_default()
         ),
         x: speed_axis(speeds(), printer),
         y: Axis {
@@ -82,7 +82,7 @@ pub(super) fn graph(answer: &HardwareAnswer, workshop: &HardwareForm, printer: &
             decimals: 0,
         },
         lines: answer.parts.iter().enumerate().map(line).collect(),
-        limits: limits(answer, workshop),
+        limits: limits(answer, hardware),
         windows: Vec::new(),
         across: Vec::new(),
         marks: mark.into_iter().collect(),
@@ -91,10 +91,10 @@ pub(super) fn graph(answer: &HardwareAnswer, workshop: &HardwareForm, printer: &
 }
 
 /// A line for each limit of use; parts that share one share its line.
-fn limits(answer: &HardwareAnswer, workshop: &HardwareForm) -> Vec<Limit> {
+fn limits(answer: &HardwareAnswer, hardware: &HardwareForm) -> Vec<Limit> {
     let mut limits: Vec<(f64, Vec<String>)> = Vec::new();
     for part in &answer.parts {
-        let (level, name) = (part.over_speed.limit, hardware::part_answer(part, workshop));
+        let (level, name) = (part.over_speed.limit, hardware::part_answer(part, hardware));
         match limits.iter_mut().find(|it| it.0.to_bits() == level.to_bits()) {
             Some((_, names)) => names.push(name),
             None => limits.push((level, vec![name])),
@@ -122,7 +122,7 @@ mod tests {
     /// The chart of the example on petrol, with a limit of use typed for its pump.
     fn demo(limit: &str) -> Graph {
         let mut document = Document::demo();
-        let mut parts = document.here.workshop.parts.iter_mut();
+        let mut parts = document.here.hardware.parts.iter_mut();
         let pump = parts.find(|it| it.kind == PartKind::PlungerPump).expect("a pump");
         *pump.fields.entry(HardwareField::UseLimit) = Entry::metric(limit);
         let printer = document.settings.printer(DecimalMark::Point);
@@ -132,7 +132,7 @@ mod tests {
             &printer,
         );
         let answer = HardwareAnswer::of(&reading).expect("an answer");
-        graph(&answer, &document.here.workshop, &printer)
+        graph(&answer, &document.here.hardware, &printer)
     }
 
     #[test]

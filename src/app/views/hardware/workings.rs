@@ -15,10 +15,10 @@ use crate::app::wording::hardware;
 pub(super) fn Workings() -> impl IntoView {
     let state = State::here();
     let assumptions = Callback::new(move |()| {
-        let lines = state.workshop.with(|reading| {
+        let lines = state.hardware.with(|reading| {
             state.document.with(|it| {
-                let workshop = &it.here.workshop;
-                reading.assumptions.iter().map(|it| assumption(it, workshop)).collect::<Vec<_>>()
+                let hardware = &it.here.hardware;
+                reading.assumptions.iter().map(|it| assumption(it, hardware)).collect::<Vec<_>>()
             })
         });
         lines.into_iter().map(|it| view! { <li>{it}</li> }.into_any()).collect()
@@ -57,21 +57,21 @@ pub(super) fn Workings() -> impl IntoView {
 }
 
 /// "High-pressure pump, use at most: 85 %"
-pub(super) fn assumption(assumption: &Assumption, workshop: &HardwareForm) -> String {
-    let owner = owner(assumption.field, workshop);
-    let label = lower_first(label(assumption.field, workshop));
+pub(super) fn assumption(assumption: &Assumption, hardware: &HardwareForm) -> String {
+    let owner = owner(assumption.field, hardware);
+    let label = lower_first(label(assumption.field, hardware));
     format!("{owner}, {label}: {}", assumption.taken)
 }
 
 /// Whose field it is.
-pub(super) fn owner(field: Field, workshop: &HardwareForm) -> String {
+pub(super) fn owner(field: Field, hardware: &HardwareForm) -> String {
     match field {
         Field::Part(id, _) | Field::PartName(id) => {
-            let form = workshop.parts.iter().find(|it| it.id == id);
+            let form = hardware.parts.iter().find(|it| it.id == id);
             form.map_or_else(String::new, hardware::part)
         }
         Field::Curve(id, _) => {
-            let form = workshop.curves.iter().find(|it| it.id == id);
+            let form = hardware.curves.iter().find(|it| it.id == id);
             form.map_or_else(String::new, |it| hardware::curve(&it.name))
         }
         Field::Mix(_) => "Injection fluid".into(),
@@ -80,7 +80,7 @@ pub(super) fn owner(field: Field, workshop: &HardwareForm) -> String {
 }
 
 /// What the field is called; empty where it is in no table.
-fn label(field: Field, workshop: &HardwareForm) -> &'static str {
+fn label(field: Field, hardware: &HardwareForm) -> &'static str {
     let of = |rows: &'static [Row], slot| rows.iter().find(|row| row.slot == slot);
     let row = match field {
         Field::Engine(slot) => {
@@ -88,7 +88,7 @@ fn label(field: Field, workshop: &HardwareForm) -> &'static str {
             all.find_map(|rows| of(rows, slot))
         }
         Field::Part(id, slot) => {
-            let form = workshop.parts.iter().find(|it| it.id == id);
+            let form = hardware.parts.iter().find(|it| it.id == id);
             form.and_then(|form| of(rows_of(form.kind), slot))
         }
         Field::Mix(slot) => of(&mix::STRENGTHS, slot),

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 
 use crate::app::charts::{Mark, MarkKind, Point, Timeline, TimelineChart, Window};
 use crate::app::device;
-use crate::app::stages::Later;
+use crate::app::stages::Deferred;
 use crate::app::state::State;
 use crate::app::widgets::{When, holds};
 use crate::app::wording::tank;
@@ -41,14 +41,14 @@ fn point(minute: i64, band: Band<f64>) -> Point {
 #[component]
 pub(super) fn ChartsCard() -> impl IntoView {
     let state = State::here();
-    let drawn = holds(move || state.history.with(|it| it.passages.iter().any(Replayed::is_known)));
+    let drawn = holds(move || state.history.with(|it| it.replays.iter().any(Replayed::is_known)));
     let chart = move |shown: Shown| {
         Signal::derive(move || {
             let answer = state.tank.get();
             state.history.with(|history| {
                 state.document.with_untracked(|document| {
                     state.printer.with(|printer| {
-                        let event = |passage: &Replayed| document.here.log.find(&passage.event);
+                        let event = |replayed: &Replayed| document.here.log.find(&replayed.event);
                         timeline(shown, history, answer.as_deref(), &event, printer)
                     })
                 })
@@ -68,9 +68,9 @@ pub(super) fn ChartsCard() -> impl IntoView {
             <section class="card" aria-labelledby="course-title">
                 <h2 id="course-title">"Since the first entry"</h2>
                 <TimelineChart id="share-over-time" timeline=share date=date value=percent />
-                <Later>
+                <Deferred>
                     <TimelineChart id="level-over-time" timeline=level date=date value=volume />
-                </Later>
+                </Deferred>
             </section>
         </When>
     }
@@ -85,15 +85,15 @@ fn timeline<'a>(
 ) -> Timeline {
     let mut points = Vec::new();
     let mut marks = Vec::new();
-    for passage in history.passages.iter() {
-        let Some(after) = passage.after() else { continue };
-        let minute = passage.time.local_minutes();
-        if let Some(before) = passage.before() {
+    for replayed in history.replays.iter() {
+        let Some(after) = replayed.after() else { continue };
+        let minute = replayed.time.local_minutes();
+        if let Some(before) = replayed.before() {
             points.push(point(minute, shown.of(&before, printer)));
         }
         let band = shown.of(&after, printer);
         points.push(point(minute, band));
-        let Some(event) = event(passage) else { continue };
+        let Some(event) = event(replayed) else { continue };
         let kind = match event.what {
             What::Fill(_) => MarkKind::Fill,
             What::Level(_) => MarkKind::Level,

@@ -12,12 +12,12 @@ use crate::app::route::{self, View};
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{
-    Button, Drawn, TextField, TimeField, ToMend, UndoLine, When, holds, said,
+    Button, Drawn, ErrorSummary, TextField, TimeField, UndoLine, When, holds, said,
 };
 use crate::app::wording::tank;
 
 /// Where what is wrong with the entry stands.
-const TO_MEND: &str = "entry-to-mend";
+const ERROR_SUMMARY: &str = "entry-to-mend";
 
 /// Where what is odd about it is asked about.
 const DOES_IT_FIT: &str = "does-it-fit";
@@ -136,7 +136,7 @@ fn Writing() -> impl IntoView {
             state.tried.set(false);
         } else {
             // What stands in the way is read out, and the next Tab leads to its fields.
-            request_animation_frame(|| route::show(TO_MEND));
+            request_animation_frame(|| route::show(ERROR_SUMMARY));
         }
     });
     // Whoever goes on typing has answered.
@@ -194,10 +194,10 @@ fn Writing() -> impl IntoView {
                     })
             />
         </div>
-        <ToMend
-            id=TO_MEND
+        <ErrorSummary
+            id=ERROR_SUMMARY
             view=View::Tank
-            complaints=wrong.into()
+            field_errors=wrong.into()
             lead=said(|| "Not kept yet: ".to_owned())
         />
         <When condition=asking>

@@ -17,7 +17,7 @@ const PAGE: usize = 20;
 pub(super) fn LogCard() -> impl IntoView {
     let state = State::here();
     let shown = RwSignal::new(PAGE);
-    let count = Memo::new(move |_| state.history.with(|history| history.passages.len()));
+    let count = Memo::new(move |_| state.history.with(|history| history.replays.len()));
     // The entry of the last act, if it is no longer there.
     let gone = Memo::new(move |_| {
         let id = state.undoing.act().and_then(|act| act.entry)?;
@@ -33,8 +33,8 @@ pub(super) fn LogCard() -> impl IntoView {
                 let latest = document.here.log.all().iter().rev().filter(is_shown);
                 latest
                     .take(shown.get())
-                    .filter_map(|event| match history.passage(&event.id) {
-                        Some(passage) => Some(entry(event, passage, printer)),
+                    .filter_map(|event| match history.replayed(&event.id) {
+                        Some(replayed) => Some(entry(event, replayed, printer)),
                         None => event.removed.then(|| stood(event)),
                     })
                     .collect()
@@ -75,24 +75,24 @@ pub(super) struct Told {
 }
 
 impl Told {
-    pub(super) fn of(event: &Event, passage: &Replayed, printer: &Printer) -> Self {
+    pub(super) fn of(event: &Event, replayed: &Replayed, printer: &Printer) -> Self {
         let place = [event.place.as_str(), event.note.as_str()];
-        let doubts = passage.doubts.iter().map(|it| tank::doubt(it, printer));
-        let unused = passage.unused.iter().map(|why| format!("Not used: {why}"));
+        let doubts = replayed.doubts.iter().map(|it| tank::doubt(it, printer));
+        let unused = replayed.unused.iter().map(|why| format!("Not used: {why}"));
         Self {
             when: device::date(event.time.local_minutes(), true),
             kind: tank::kind(&event.what),
             detail: tank::detail(event, printer),
             place: place.into_iter().filter(|it| !it.is_empty()).collect::<Vec<_>>().join(" · "),
-            then: tank::then(passage, printer).unwrap_or_default(),
+            then: tank::then(replayed, printer).unwrap_or_default(),
             trouble: doubts.chain(unused).collect::<Vec<_>>().join(" "),
         }
     }
 }
 
-fn entry(event: &Event, passage: &Replayed, printer: &Printer) -> AnyView {
+fn entry(event: &Event, replayed: &Replayed, printer: &Printer) -> AnyView {
     let state = State::here();
-    let Told { when, kind, detail, place, then, trouble } = Told::of(event, passage, printer);
+    let Told { when, kind, detail, place, then, trouble } = Told::of(event, replayed, printer);
     let trouble =
         (!trouble.is_empty()).then(|| view! { <p class="note caution">{trouble}</p> }.into_any());
     let name = name_of(event);

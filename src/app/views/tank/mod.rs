@@ -10,7 +10,7 @@ mod workings;
 
 use leptos::prelude::*;
 
-use crate::app::stages::{Later, Stages};
+use crate::app::stages::{Deferred, Stages};
 use crate::app::state::State;
 use crate::app::widgets::{Sheet, holds};
 use charts::ChartsCard;
@@ -25,27 +25,27 @@ pub(crate) fn TankView() -> impl IntoView {
     let state = State::here();
     let printing = RwSignal::new(false);
     let ready = holds(move || state.tank.with(Option::is_some));
-    Stages::here().reckon(state.tank);
+    Stages::here().compute(state.tank);
     view! {
         <div class="view two">
             <div class="question">
-                <Later>
+                <Deferred>
                     <NowCard printing=printing />
-                </Later>
-                <Later>
+                </Deferred>
+                <Deferred>
                     <VerdictsCard />
-                </Later>
-                <Later>
+                </Deferred>
+                <Deferred>
                     <ChartsCard />
-                </Later>
+                </Deferred>
             </div>
             <div class="question">
-                <Later>
+                <Deferred>
                     <EntryCard />
-                </Later>
-                <Later>
+                </Deferred>
+                <Deferred>
                     <LogCard />
-                </Later>
+                </Deferred>
             </div>
         </div>
         <Sheet printing=printing ready=ready>

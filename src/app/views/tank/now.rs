@@ -67,13 +67,17 @@ fn Doubts() -> impl IntoView {
     let state = State::here();
     let doubts = Callback::new(move |()| {
         state.history.with(|history| {
-            let open = history.passages.iter().rev().filter(|it| !it.doubts.is_empty());
+            let open = history.replays.iter().rev().filter(|it| !it.doubts.is_empty());
             open.take(SHOWN)
-                .map(|passage| {
-                    let link = format!("#/tank/event-{}", passage.event);
-                    let when = device::date(passage.time.local_minutes(), true);
+                .map(|replayed| {
+                    let link = format!("#/tank/event-{}", replayed.event);
+                    let when = device::date(replayed.time.local_minutes(), true);
                     let words = state.printer.with(|printer| {
-                        passage.doubts.iter().map(|it| tank::doubt(it, printer)).collect::<Vec<_>>()
+                        replayed
+                            .doubts
+                            .iter()
+                            .map(|it| tank::doubt(it, printer))
+                            .collect::<Vec<_>>()
                     });
                     view! {
                         <li>
@@ -88,7 +92,7 @@ fn Doubts() -> impl IntoView {
         })
     });
     let any = holds(move || {
-        state.history.with(|it| it.passages.iter().any(|passage| !passage.doubts.is_empty()))
+        state.history.with(|it| it.replays.iter().any(|replayed| !replayed.doubts.is_empty()))
     });
     view! {
         <When condition=any>

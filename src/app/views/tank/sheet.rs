@@ -72,10 +72,10 @@ fn drawn(answer: &TankAnswer, history: &History, car: &CarFile, printer: &Printe
 fn log(history: &History, car: &CarFile, printer: &Printer) -> AnyView {
     let headings = ["When", "What", "Where, and notes", "In the tank after it"];
     let headings = headings.map(|it| heading(it.to_owned())).into();
-    let latest = history.passages.iter().rev().take(ENTRIES);
+    let latest = history.replays.iter().rev().take(ENTRIES);
     let rows: Vec<AnyView> = latest
-        .filter_map(|passage| {
-            let told = Told::of(car.log.find(&passage.event)?, passage, printer);
+        .filter_map(|replayed| {
+            let told = Told::of(car.log.find(&replayed.event)?, replayed, printer);
             let what = format!("{} {}", told.kind, told.detail);
             let row = view! {
                 <tr>
@@ -88,7 +88,7 @@ fn log(history: &History, car: &CarFile, printer: &Printer) -> AnyView {
             Some(row.into_any())
         })
         .collect();
-    let (shown, all) = (rows.len(), history.passages.len());
+    let (shown, all) = (rows.len(), history.replays.len());
     let caption = if shown < all {
         format!("The latest {shown} of {all} entries")
     } else {

@@ -6,10 +6,11 @@ use leptos::prelude::*;
 
 use crate::app::planning::Standing;
 use crate::app::route::View;
-use crate::app::stages::later;
+use crate::app::stages::deferred;
 use crate::app::state::State;
 use crate::app::widgets::{
-    Bar, Button, Drawn, PrintButton, Shape, Spoken, ToMend, When, facts, holds, in_a_sentence, said,
+    Bar, Button, Drawn, ErrorSummary, PrintButton, Shape, Spoken, When, facts, holds,
+    in_a_sentence, said,
 };
 use crate::app::wording::trip;
 
@@ -17,7 +18,7 @@ use crate::app::wording::trip;
 pub(super) fn is_current(state: State) -> Signal<bool> {
     holds(move || {
         let plan = state.planning.plan.get();
-        plan.is_some_and(|plan| state.road.with(|it| it.asked.as_ref() == Some(&plan.asked)))
+        plan.is_some_and(|plan| state.trip.with(|it| it.asked.as_ref() == Some(&plan.asked)))
     })
 }
 
@@ -29,7 +30,7 @@ pub(super) fn card(state: State) -> Signal<String> {
 
 /// What the search says of the route as it stands; nothing where it was about another.
 pub(super) fn report(state: State) -> Option<Report> {
-    state.road.with(|road| state.planning.report_on(road.asked.as_ref()))
+    state.trip.with(|trip| state.planning.report_on(trip.asked.as_ref()))
 }
 
 /// What is made of the plan; nothing while there is none.
@@ -43,8 +44,8 @@ pub(super) fn of_plan<T>(
 
 /// Why there is no plan, line by line; empty while that is not proved.
 fn impossible(state: State) -> Vec<String> {
-    state.road.with(|road| {
-        let asked = road.asked.as_ref();
+    state.trip.with(|trip| {
+        let asked = trip.asked.as_ref();
         match (asked, state.planning.report_on(asked).map(|it| it.done)) {
             (Some(asked), Some(Done::Impossible(why))) => trip::impossible(&why, asked),
             _ => Vec::new(),
@@ -57,7 +58,7 @@ fn impossible(state: State) -> Vec<String> {
 pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
     let state = State::here();
     let planning = state.planning;
-    let readable = holds(move || state.road.with(|it| it.asked.is_some()));
+    let readable = holds(move || state.trip.with(|it| it.asked.is_some()));
     let why_not = Memo::new(move |_| impossible(state));
     let current = is_current(state);
     let stale = holds(move || state.planning.plan.with(Option::is_some) && !current.get());
@@ -132,7 +133,7 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
                 <p class="note caution">{trouble}</p>
             </When>
             <PlanButtons readable=readable has_plan=has_plan current=current />
-            <When condition=later(has_plan)>
+            <When condition=deferred(has_plan)>
                 <dl class="facts">
                     <Drawn what=figures />
                 </dl>
@@ -155,7 +156,7 @@ fn standing(state: State, stale: Signal<bool>) -> Signal<String> {
     let planning = state.planning;
     said(move || {
         let words =
-            state.road.with(|road| match (planning.standing(road.asked.as_ref()), &road.asked) {
+            state.trip.with(|trip| match (planning.standing(trip.asked.as_ref()), &trip.asked) {
                 (Standing::Known, Some(asked)) => {
                     let report = planning.report_on(Some(asked));
                     trip::standing(report.as_ref(), planning.is_at(asked))
@@ -178,7 +179,7 @@ fn AnswerBar(
         if current.get() || state.planning.plan.with(Option::is_none) {
             return headline.get();
         }
-        let standing = state.road.with(|it| state.planning.standing(it.asked.as_ref()));
+        let standing = state.trip.with(|it| state.planning.standing(it.asked.as_ref()));
         trip::in_the_bar(standing).to_owned()
     });
     let shape = Memo::new(move |_| match (impossible.get(), current.get()) {
@@ -199,7 +200,7 @@ fn PlanButtons(
     let state = State::here();
     let planning = state.planning;
     let running = holds(move || {
-        state.road.with(|it| it.asked.as_ref().is_some_and(|asked| planning.is_at(asked)))
+        state.trip.with(|it| it.asked.as_ref().is_some_and(|asked| planning.is_at(asked)))
     });
     let broke_off = holds(move || {
         let is_over = report(state).is_some_and(|it| it.done != Done::Working);
@@ -249,14 +250,14 @@ fn LeftOpen() -> impl IntoView {
 #[component]
 fn Missing(stale: Signal<bool>, words: Signal<String>) -> impl IntoView {
     let state = State::here();
-    let complaints = Memo::new(move |_| state.road.with(|it| it.complaints.clone()));
+    let field_errors = Memo::new(move |_| state.trip.with(|it| it.field_errors.clone()));
     let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
     let spoken = said(move || {
-        let wrong = complaints.with(|it| in_a_sentence(it));
+        let wrong = field_errors.with(|it| in_a_sentence(it));
         if wrong.is_empty() { words.get() } else { wrong }
     });
     view! {
         <Spoken words=spoken />
-        <ToMend id="trip-to-mend" view=View::Trip complaints=complaints.into() lead=lead />
+        <ErrorSummary id="trip-to-mend" view=View::Trip field_errors=field_errors.into() lead=lead />
     }
 }

@@ -82,7 +82,7 @@ fn compared(held: &TripAnswer, plan: &TripAnswer, printer: &Printer) -> Vec<AnyV
 
 /// “After Ferry, Mid blend is lost: do not select; it was usable.”
 fn turn(turn: &Turn, plan: &TripAnswer) -> String {
-    let at = plan.asked.halts.iter().position(|it| it.id == turn.halt).unwrap_or_default();
+    let at = plan.asked.stops.iter().position(|it| it.id == turn.stop).unwrap_or_default();
     let calibration = plan.asked.calibrations.iter().position(|it| *it == turn.calibration);
     let calibration = calibration.and_then(|it| plan.asked.route.calibrations.get(it));
     let name = calibration.map_or("", |it| &it.name);
@@ -94,7 +94,7 @@ fn turn(turn: &Turn, plan: &TripAnswer) -> String {
     };
     format!(
         "After {}, {name} {how}: {}; it was {}.",
-        trip::halt(&plan.asked, at),
+        trip::stop(&plan.asked, at),
         wording::verdict(turn.after),
         wording::verdict(turn.before)
     )

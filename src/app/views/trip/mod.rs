@@ -2,14 +2,14 @@
 
 mod answer;
 mod compare;
-mod halt;
-mod halts;
+mod leg;
+mod legs;
 mod order;
-mod passages;
 mod sheet;
 mod start;
+mod stop;
+mod stops;
 mod strip;
-mod way;
 mod wish;
 
 use fillwright::document::{Document, Field};
@@ -17,15 +17,15 @@ use fillwright::share::Kind;
 use leptos::prelude::*;
 
 use super::share::ShareCard;
-use crate::app::stages::{Later, Stages};
+use crate::app::stages::{Deferred, Stages};
 use crate::app::state::State;
 use crate::app::widgets::{Button, Need, Sheet, When, holds};
 use answer::{AnswerCard, is_current};
 use compare::CompareCard;
-use halts::{HaltsCard, add_stop};
-use passages::PassagesCard;
+use legs::LegsCard;
 use sheet::Paper;
 use start::StartSection;
+use stops::{StopsCard, add_stop};
 use strip::StripCard;
 use wish::WishSection;
 
@@ -35,7 +35,7 @@ pub(crate) fn TripView() -> impl IntoView {
     let state = State::here();
     let some = holds(move || state.document.with(|it| !it.here.route.stops.is_empty()));
     let printing = RwSignal::new(false);
-    Stages::here().reckon(state.road);
+    Stages::here().compute(state.trip);
     view! {
         <When condition=holds(move || !some.get())>
             <div class="view">
@@ -45,32 +45,32 @@ pub(crate) fn TripView() -> impl IntoView {
         <When condition=some>
             <div class="view two long trip">
                 <div class="question">
-                    <Later>
+                    <Deferred>
                         <StartSection />
-                    </Later>
-                    <Later>
+                    </Deferred>
+                    <Deferred>
                         <WishSection />
-                    </Later>
-                    <Later>
-                        <HaltsCard />
-                    </Later>
+                    </Deferred>
+                    <Deferred>
+                        <StopsCard />
+                    </Deferred>
                 </div>
                 <div class="answer">
-                    <Later>
+                    <Deferred>
                         <AnswerCard printing=printing />
-                    </Later>
-                    <Later>
+                    </Deferred>
+                    <Deferred>
                         <CompareCard />
-                    </Later>
-                    <Later>
+                    </Deferred>
+                    <Deferred>
                         <StripCard />
-                    </Later>
-                    <Later>
-                        <PassagesCard />
-                    </Later>
-                    <Later>
+                    </Deferred>
+                    <Deferred>
+                        <LegsCard />
+                    </Deferred>
+                    <Deferred>
                         <ShareCard kind=Kind::Trip />
-                    </Later>
+                    </Deferred>
                 </div>
             </div>
             <Sheet printing=printing ready=is_current(state)>
@@ -108,7 +108,7 @@ fn need_with(has: impl Fn(&Document, Field) -> bool + Send + Sync + 'static) -> 
     let state = State::here();
     let need = Memo::new(move |_| {
         state.document.with(|document| {
-            state.road.with(|it| Need::of(&it.complaints, |field| has(document, field)))
+            state.trip.with(|it| Need::of(&it.field_errors, |field| has(document, field)))
         })
     });
     need.into()

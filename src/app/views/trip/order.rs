@@ -53,7 +53,7 @@ pub(super) fn remove(route: &mut TripForm, id: u32) {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Way {
     Earlier,
-    Later,
+    Deferred,
 }
 
 /// Moves a stop by one place, as far as there is one.
@@ -61,7 +61,7 @@ pub(super) fn shift(route: &mut TripForm, id: u32, way: Way) {
     let Some(at) = place_of(route, id) else { return };
     let to = match way {
         Way::Earlier => at.checked_sub(1),
-        Way::Later => Some(at + 1).filter(|to| *to < route.stops.len()),
+        Way::Deferred => Some(at + 1).filter(|to| *to < route.stops.len()),
     };
     if let Some(to) = to {
         route.stops.swap(at, to);
@@ -154,9 +154,9 @@ mod tests {
         let home = car.route.stops[0].id;
         shift(&mut car.route, home, Way::Earlier);
         assert_eq!(places(&car), ["Home", "Ferry", "Hill"]);
-        shift(&mut car.route, home, Way::Later);
-        shift(&mut car.route, home, Way::Later);
-        shift(&mut car.route, home, Way::Later);
+        shift(&mut car.route, home, Way::Deferred);
+        shift(&mut car.route, home, Way::Deferred);
+        shift(&mut car.route, home, Way::Deferred);
         assert_eq!(places(&car), ["Ferry", "Hill", "Home"]);
         shift(&mut car.route, home, Way::Earlier);
         assert_eq!(places(&car), ["Ferry", "Home", "Hill"]);

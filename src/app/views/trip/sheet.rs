@@ -6,7 +6,7 @@ use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
 use super::answer::{of_plan, report};
-use super::passages::passages;
+use super::legs::legs;
 use super::strip::{level_graph, share_graph};
 use crate::app::charts::graph::GraphOnPaper;
 use crate::app::charts::{heading, table};
@@ -85,7 +85,7 @@ fn drawn(
             {open}
             <section>
                 <h2>"Stop by stop"</h2>
-                {passages(plan, printer)}
+                {legs(plan, printer)}
             </section>
             <section>
                 <h2>"What was reckoned with"</h2>
@@ -104,11 +104,11 @@ fn fuels(plan: &TripAnswer, printer: &Printer) -> AnyView {
     let mut rows = Vec::new();
     for (at, (stop, leg)) in route.stops.iter().zip(&route.legs).enumerate() {
         let name = |pump: usize| {
-            let fuel = plan.asked.halts.get(at).and_then(|it| it.fuels.get(pump));
+            let fuel = plan.asked.stops.get(at).and_then(|it| it.fuels.get(pump));
             fuel.map_or_else(String::new, |it| it.name.clone())
         };
         let rate = |pump: usize| {
-            plan.asked.halts.get(at).and_then(|it| it.fuels.get(pump)).and_then(|it| it.rate)
+            plan.asked.stops.get(at).and_then(|it| it.fuels.get(pump)).and_then(|it| it.rate)
         };
         let way =
             format!("{}, factor {}", printer.distance(leg.distance), printer.number(leg.factor, 2));
@@ -118,7 +118,7 @@ fn fuels(plan: &TripAnswer, printer: &Printer) -> AnyView {
             rows.push(
                 view! {
                     <tr>
-                        <th scope="row">{trip::halt(&plan.asked, at)}</th>
+                        <th scope="row">{trip::stop(&plan.asked, at)}</th>
                         <td>{format!("{}{closed}", name(index))}</td>
                         <td>
                             {format!(

@@ -22,7 +22,7 @@ fn is_here(field: Field) -> bool {
     use TripPart::{Extra, Level, LevelError, Mon, Octane, Share, ShareRange, Start};
     matches!(
         field,
-        Field::Route(Start | Level | LevelError | Share | ShareRange | Extra(_) | Octane | Mon)
+        Field::Trip(Start | Level | LevelError | Share | ShareRange | Extra(_) | Octane | Mon)
     )
 }
 
@@ -43,7 +43,7 @@ pub(super) fn StartSection() -> impl IntoView {
             format!("{} As of {}.", state.by_the_log(), device::date(as_of.local_minutes(), true))
         })
     });
-    let nothing = said(move || state.message(Field::Route(TripPart::Start)));
+    let nothing = said(move || state.message(Field::Trip(TripPart::Start)));
     let short =
         said(
             move || {
@@ -62,7 +62,7 @@ pub(super) fn StartSection() -> impl IntoView {
             <When condition=from_log>
                 <p class="note">{by_log}</p>
                 <When condition=holds(move || nothing.with(|it| !it.is_empty()))>
-                    <p class="note caution" id=Field::Route(TripPart::Start).id() tabindex="-1">
+                    <p class="note caution" id=Field::Trip(TripPart::Start).id() tabindex="-1">
                         {nothing}
                     </p>
                 </When>
@@ -89,7 +89,7 @@ fn Typed() -> impl IntoView {
     });
     view! {
         <TextField
-            field=Field::Route(TripPart::Level)
+            field=Field::Trip(TripPart::Level)
             label="Level"
             hint=LEVEL_HINT
             words=true
@@ -106,7 +106,7 @@ fn Typed() -> impl IntoView {
         />
         <div class="pair">
             <TextField
-                field=Field::Route(TripPart::Share)
+                field=Field::Trip(TripPart::Share)
                 label="Ethanol in it"
                 unit="%"
                 hint="What you expect"
@@ -114,7 +114,7 @@ fn Typed() -> impl IntoView {
                 on_text=state.set(|it, text| it.here.route.contents.share = text)
             />
             <TextField
-                field=Field::Route(TripPart::ShareRange)
+                field=Field::Trip(TripPart::ShareRange)
                 label="May be"
                 unit="%"
                 hint="From–to: 8–12"
@@ -123,7 +123,7 @@ fn Typed() -> impl IntoView {
                 on_text=state.set(|it, text| it.here.route.contents.share_range = text)
             />
             <TextField
-                field=Field::Route(TripPart::Octane)
+                field=Field::Trip(TripPart::Octane)
                 label="Octane, at least"
                 hint=OCTANE_HINT
                 unit=state.octane_unit()
@@ -132,7 +132,7 @@ fn Typed() -> impl IntoView {
                 on_text=state.set_entry(|it| Some(&mut it.here.route.contents.octane))
             />
             <TextField
-                field=Field::Route(TripPart::Mon)
+                field=Field::Trip(TripPart::Mon)
                 label="MON, at least"
                 value=state.text(|it| Some(&it.here.route.contents.mon))
                 on_text=state.set(|it, text| it.here.route.contents.mon = text)
@@ -148,13 +148,13 @@ fn Typed() -> impl IntoView {
         )}
         <Folded summary=EXTRAS.into_any()>
             {extras_fields(
-                |part| Field::Route(TripPart::Extra(part)),
+                |part| Field::Trip(TripPart::Extra(part)),
                 |it| Some(&it.here.route.contents.extras),
                 |it| Some(&mut it.here.route.contents.extras),
             )}
         </Folded>
         <TextField
-            field=Field::Route(TripPart::LevelError)
+            field=Field::Trip(TripPart::LevelError)
             label="Error of the level, plus or minus"
             hint="Leave empty for the usual error of that reading"
             words=true

@@ -7,7 +7,7 @@ use super::answer::{card, of_plan};
 use crate::app::charts::graph::{
     Axis, Course, Graph, GraphChart, Limit, Line, Mark, Point, Side, Window,
 };
-use crate::app::stages::later;
+use crate::app::stages::deferred;
 use crate::app::state::State;
 use crate::app::widgets::{When, holds};
 use crate::app::wording::trip;
@@ -19,8 +19,8 @@ const AIR: f64 = 5.0;
 #[component]
 pub(super) fn StripCard() -> impl IntoView {
     let state = State::here();
-    let has_plan = later(holds(move || state.planning.plan.with(Option::is_some)));
-    let has_more = later(has_plan);
+    let has_plan = deferred(holds(move || state.planning.plan.with(Option::is_some)));
+    let has_more = deferred(has_plan);
     let led = RwSignal::new(None);
     view! {
         <When condition=has_plan>
@@ -156,7 +156,7 @@ fn share(plan: &TripAnswer, printer: &Printer) -> Graph {
             emphasis: true,
         }],
         across: windows,
-        marks: marks(plan, printer, |at| trip::halt(&plan.asked, at)),
+        marks: marks(plan, printer, |at| trip::stop(&plan.asked, at)),
         style: printer.style,
         ..Graph::default()
     }

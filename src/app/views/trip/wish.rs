@@ -16,7 +16,7 @@ const PREFERENCES: [(PreferForm, &str, &str); 3] = [
 ];
 
 fn is_here(field: Field) -> bool {
-    matches!(field, Field::Route(TripPart::Budget | TripPart::Margin | TripPart::FinalLevel))
+    matches!(field, Field::Trip(TripPart::Budget | TripPart::Margin | TripPart::FinalLevel))
 }
 
 /// What the plan should be like.
@@ -56,7 +56,7 @@ pub(super) fn WishSection() -> impl IntoView {
             </p>
             <div class="pair">
                 <TextField
-                    field=Field::Route(TripPart::Budget)
+                    field=Field::Trip(TripPart::Budget)
                     label="At most to spend"
                     hint="Fuel and stops; blank for no limit"
                     unit=currency
@@ -64,7 +64,7 @@ pub(super) fn WishSection() -> impl IntoView {
                     on_text=state.set(|it, text| it.here.route.budget = text)
                 />
                 <TextField
-                    field=Field::Route(TripPart::Margin)
+                    field=Field::Trip(TripPart::Margin)
                     label="Stay inside the windows by"
                     hint="Points of ethanol; blank for 2"
                     unit="%"
@@ -72,7 +72,7 @@ pub(super) fn WishSection() -> impl IntoView {
                     on_text=state.set(|it, text| it.here.route.margin = text)
                 />
                 <TextField
-                    field=Field::Route(TripPart::FinalLevel)
+                    field=Field::Trip(TripPart::FinalLevel)
                     label="Level at the end"
                     hint="At least; blank for the reserve"
                     words=true

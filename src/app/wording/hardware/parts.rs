@@ -33,8 +33,8 @@ pub(crate) fn limit(form: &PartForm) -> String {
 }
 
 /// What was judged, by the names of its forms. A line is judged with its pumps.
-pub(crate) fn part_answer(answer: &PartAnswer, workshop: &HardwareForm) -> String {
-    let forms = workshop.parts.iter().filter(|form| answer.forms.contains(&form.id));
+pub(crate) fn part_answer(answer: &PartAnswer, hardware: &HardwareForm) -> String {
+    let forms = hardware.parts.iter().filter(|form| answer.forms.contains(&form.id));
     let forms = forms.filter(|form| form.kind != PartKind::SupplyLine);
     let names: Vec<String> = forms.map(part).collect();
     if names.is_empty() { "A part that was removed".into() } else { names.join(" and ") }
@@ -108,8 +108,8 @@ fn flow(rated: &fillwright::hardware::RatedFlow, by_mass: bool, printer: &Printe
 }
 
 /// Whether a part was rated by mass.
-pub(crate) fn is_rated_by_mass(answer: &PartAnswer, workshop: &HardwareForm) -> bool {
-    let mut forms = workshop.parts.iter().filter(|form| answer.forms.contains(&form.id));
+pub(crate) fn is_rated_by_mass(answer: &PartAnswer, hardware: &HardwareForm) -> bool {
+    let mut forms = hardware.parts.iter().filter(|form| answer.forms.contains(&form.id));
     forms.any(|form| form.is(Mark::ByMass))
 }
 

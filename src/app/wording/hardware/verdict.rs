@@ -33,12 +33,12 @@ pub(crate) fn standing(part: &PartAnswer, wanted: f64) -> &'static str {
 /// it, and the first such limit is named.
 pub(crate) fn judgement(
     answer: &HardwareAnswer,
-    workshop: &HardwareForm,
+    hardware: &HardwareForm,
     printer: &Printer,
 ) -> Judgement {
-    let fuel = fuel_system(answer, workshop, printer);
+    let fuel = fuel_system(answer, hardware, printer);
     let Some(first) = answer.crossed.first() else { return fuel };
-    let crossed = crossed(first, workshop, printer);
+    let crossed = crossed(first, hardware, printer);
     if answer.standing.is_none() {
         return Judgement { word: crossed.clone(), more: fuel.more, short: crossed };
     }
@@ -56,8 +56,8 @@ pub(crate) fn judgement(
 }
 
 /// "Gearbox limit crossed from 2935 rpm".
-fn crossed(first: &CrossedLimit, workshop: &HardwareForm, printer: &Printer) -> String {
-    let form = workshop.parts.iter().find(|form| form.id == first.form);
+fn crossed(first: &CrossedLimit, hardware: &HardwareForm, printer: &Printer) -> String {
+    let form = hardware.parts.iter().find(|form| form.id == first.form);
     format!(
         "{} {} from {}",
         form.map_or_else(|| "A limit".into(), limit),
@@ -67,7 +67,7 @@ fn crossed(first: &CrossedLimit, workshop: &HardwareForm, printer: &Printer) -> 
 }
 
 /// How the fuel system stands.
-fn fuel_system(answer: &HardwareAnswer, workshop: &HardwareForm, printer: &Printer) -> Judgement {
+fn fuel_system(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &Printer) -> Judgement {
     let first = answer.first.and_then(|at| answer.parts.get(at));
     let reserve = first.and_then(|part| part.over_speed.tightest).map(|it| it.reserve);
     let said = |word: &str, more: String| Judgement {
@@ -82,7 +82,7 @@ fn fuel_system(answer: &HardwareAnswer, workshop: &HardwareForm, printer: &Print
                 .into(),
         ),
         (Some(PartStanding::NoFigure), _) | (Some(_), None) => {
-            said("Cannot be judged", why_not(answer, workshop))
+            said("Cannot be judged", why_not(answer, hardware))
         }
         (Some(PartStanding::Enough), Some(reserve)) => said(
             "Holds",
@@ -112,11 +112,11 @@ fn fuel_system(answer: &HardwareAnswer, workshop: &HardwareForm, printer: &Print
 }
 
 /// Which part has no figure, and why.
-fn why_not(answer: &HardwareAnswer, workshop: &HardwareForm) -> String {
+fn why_not(answer: &HardwareAnswer, hardware: &HardwareForm) -> String {
     let without = answer.parts.iter().filter(|it| it.standing == PartStanding::NoFigure);
     let reasons = without.map(|it| {
         let why = it.over_speed.no_figure().map(ToString::to_string).unwrap_or_default();
-        format!("{}: {why}.", part_answer(it, workshop))
+        format!("{}: {why}.", part_answer(it, hardware))
     });
     reasons.collect::<Vec<_>>().join(" ")
 }
@@ -124,12 +124,12 @@ fn why_not(answer: &HardwareAnswer, workshop: &HardwareForm) -> String {
 /// "High-pressure pump gives first, at 3950 rpm: 82 % of 85 % is in use there."
 pub(crate) fn first_to_give(
     answer: &HardwareAnswer,
-    workshop: &HardwareForm,
+    hardware: &HardwareForm,
     printer: &Printer,
 ) -> Option<String> {
     let first: &PartAnswer = answer.parts.get(answer.first?)?;
     let (used, speed) = tightest(first, answer, printer)?;
-    let name = part_answer(first, workshop);
+    let name = part_answer(first, hardware);
     Some(format!("First to give: {name}, at {speed}, where {used} is in use."))
 }
 
@@ -154,12 +154,12 @@ pub(crate) fn limits_of_share(answer: &HardwareAnswer, printer: &Printer) -> Opt
 /// The compressor's air against what it is rated for.
 pub(crate) fn air(
     answer: &AirAnswer,
-    workshop: &HardwareForm,
+    hardware: &HardwareForm,
     printer: &Printer,
 ) -> (bool, String) {
     let (speed, most) = answer.most;
     let beyond = |flow: MassRate| flow > answer.rated;
-    let name = workshop.parts.iter().find(|form| form.id == answer.form).map(part);
+    let name = hardware.parts.iter().find(|form| form.id == answer.form).map(part);
     let stands = if beyond(most.expected()) {
         "that is beyond"
     } else if beyond(most.high()) {
@@ -245,14 +245,14 @@ mod tests {
     /// what is said of its fuel system. It also crosses a limit.
     fn demo(percent: f64, wanted: &str) -> (Band<f64>, Judgement) {
         let mut document = Document::demo();
-        *document.here.workshop.engine.entry(HardwareField::Reserve) = Entry::metric(wanted);
+        *document.here.hardware.engine.entry(HardwareField::Reserve) = Entry::metric(wanted);
         let printer = document.settings.printer(DecimalMark::Point);
         let blend = Band::exact(Share::from_percent(percent).expect("a share"));
         let reading = HardwareReading::of(&document, Some(Content::splash(blend)), &printer);
         let answer = HardwareAnswer::of(&reading).expect("an answer");
         let first = &answer.parts[answer.first.expect("a first one")];
         let reserve = first.over_speed.tightest.expect("figures").reserve;
-        (reserve, fuel_system(&answer, &document.here.workshop, &printer))
+        (reserve, fuel_system(&answer, &document.here.hardware, &printer))
     }
 
     #[test]
@@ -278,17 +278,17 @@ mod tests {
         let id = document.here.next_id();
         let mut gearbox = PartForm::new(id, PartKind::TorqueLimit);
         *gearbox.fields.entry(HardwareField::LimitTorque) = Entry::metric("100");
-        document.here.workshop.parts.push(gearbox);
+        document.here.hardware.parts.push(gearbox);
         let printer = document.settings.printer(DecimalMark::Point);
         let mut said = |name: &str| {
-            if let Some(limit) = document.here.workshop.parts.last_mut() {
+            if let Some(limit) = document.here.hardware.parts.last_mut() {
                 limit.name = name.into();
             }
             let blend = Some(Content::splash(Band::exact(Share::ZERO)));
             let reading = HardwareReading::of(&document, blend, &printer);
             let answer = HardwareAnswer::of(&reading).expect("an answer");
             assert_eq!(answer.overall(), Some(PartStanding::Short));
-            judgement(&answer, &document.here.workshop, &printer).word
+            judgement(&answer, &document.here.hardware, &printer).word
         };
         let word = said("Gearbox");
         assert!(word.starts_with("Fuel holds"), "{word}");

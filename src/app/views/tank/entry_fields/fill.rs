@@ -144,13 +144,13 @@ fn PouredFuel(id: u32) -> impl IntoView {
             <legend class="legend">{name}</legend>
             <div class="pair">
                 <TextField
-                    field=Field::Poured(id, FuelPart::PutIn)
+                    field=Field::Poured(id, FuelPart::Poured)
                     label="Put in"
                     hint="Leave empty if none"
                     unit=unit
                     words=true
-                    value=state.entry(Measure::Volume, move |it| fuel(it, id).map(|it| &it.put_in))
-                    on_text=state.set_entry(move |it| fuel_mut(it, id).map(|it| &mut it.put_in))
+                    value=state.entry(Measure::Volume, move |it| fuel(it, id).map(|it| &it.poured))
+                    on_text=state.set_entry(move |it| fuel_mut(it, id).map(|it| &mut it.poured))
                 />
                 <TextField
                     field=Field::Poured(id, FuelPart::Price)

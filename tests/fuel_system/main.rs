@@ -5,6 +5,6 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 mod answers;
-mod complaints;
 mod curves;
+mod field_errors;
 mod support;

@@ -22,7 +22,7 @@ fn answer(document: &Document) -> FillAnswer {
     let printer = printer(document);
     let history = history(document);
     let reading = interpret(document, history.estimator.as_ref(), &printer);
-    assert_eq!(reading.complaints, []);
+    assert_eq!(reading.field_errors, []);
     FillAnswer::of(reading.asked.unwrap())
 }
 
@@ -54,7 +54,7 @@ fn the_next_fill_starts_from_what_was_recorded() {
     let What::Fill(entry) = &event.what else { panic!("{event:?}") };
     let BeforeForm::Contents(before) = &entry.before else { panic!("{entry:?}") };
     assert_eq!((before.level.level.text.as_str(), before.share.as_str()), ("1/4", "10"));
-    let volumes: Vec<_> = entry.fuels.iter().map(|it| it.put_in.text.as_str()).collect();
+    let volumes: Vec<_> = entry.fuels.iter().map(|it| it.poured.text.as_str()).collect();
     assert_eq!(volumes, ["16.0", "29.0"]);
     assert!(entry.clicked && entry.fuels[0].limit.is_blank());
 
@@ -64,7 +64,7 @@ fn the_next_fill_starts_from_what_was_recorded() {
     let fill = &document.here.fill;
     assert_eq!(fill.start, StartForm::Log);
     assert!(fill.level.is_blank() && fill.share.is_empty() && fill.place.is_empty());
-    assert!(fill.offers.iter().all(|it| it.put_in.is_blank()) && !fill.clicked);
+    assert!(fill.offers.iter().all(|it| it.poured.is_blank()) && !fill.clicked);
     assert_eq!(fill.offers[0].limit, Entry::metric("40"), "what is on offer stays");
     let next = answer(&document).asked.problem.tank;
     let estimate = now(&document);
@@ -83,10 +83,10 @@ fn a_level_read_at_the_pump_counts() {
     let start = answer(&document).asked.problem.tank;
     near(litres(start.level.expected()), 30.0, 3.0);
     near(start.share.expected().percent(), 30.0, 0.5);
-    document.here.fill.offers[1].put_in = Entry::metric("10");
+    document.here.fill.offers[1].poured = Entry::metric("10");
     record(&mut document, "b");
-    let passages = history(&document).passages;
-    let before = passages[1].before().unwrap();
+    let replays = history(&document).replays;
+    let before = replays[1].before().unwrap();
     assert_eq!((before.level, before.share), (start.level, start.share));
     // 30 L of E30 and 10 L of E10.
     near(now(&document).share.expected().percent(), 25.0, 0.6);

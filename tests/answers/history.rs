@@ -57,7 +57,7 @@ fn whatever_is_done_to_an_entry_all_after_it_is_worked_out_anew() {
     let id = Id::new("c").unwrap();
     late.here.log.set_removed(&id, true);
     assert_ne!(now(&late), now(&in_order));
-    assert_eq!(history(&late).passages.len(), 3);
+    assert_eq!(history(&late).replays.len(), 3);
     late.here.log.set_removed(&id, false);
     assert_eq!(now(&late), now(&in_order));
 }
@@ -71,7 +71,7 @@ fn a_fault_is_no_share() {
     write(&mut document.here, [event("c", "2026-05-02T10:00", sensor("170 Hz"))]);
     assert_eq!(now(&document), before);
     let history = history(&document);
-    let why = history.passages.last().unwrap().unused.as_deref().unwrap();
+    let why = history.replays.last().unwrap().unused.as_deref().unwrap();
     assert!(why.starts_with("170 Hz is the sensor's sign of a fault"), "{why}");
 }
 
@@ -109,8 +109,8 @@ fn a_fill_that_is_not_in_the_log_is_asked_about() {
             event("d", "2026-05-06T08:00", What::Level(level("3/4"))),
         ],
     );
-    let before = history(&document).passages[2].after().unwrap();
-    let doubts = &history(&document).passages[3].doubts;
+    let before = history(&document).replays[2].after().unwrap();
+    let doubts = &history(&document).replays[3].doubts;
     // 500 km are 44.6 L, so 15.4 L were left; three quarters are 45 L.
     let [Doubt::UnloggedFill { volume }] = doubts.as_slice() else { panic!("{doubts:?}") };
     near(litres(*volume), 45.0 - 15.4, 3.0);
@@ -122,7 +122,7 @@ fn a_fill_that_is_not_in_the_log_is_asked_about() {
     let fuels = vec![fuel(1, "10", "30")];
     let answer = event("e", "2026-05-05T19:00", fill(BeforeForm::Nothing, fuels, false));
     write(&mut document.here, [answer]);
-    assert!(history(&document).passages.iter().all(|it| it.doubts.is_empty()));
+    assert!(history(&document).replays.iter().all(|it| it.doubts.is_empty()));
     near(now(&document).share.expected().percent(), (15.4 * 30.0 + 30.0 * 10.0) / 45.4, 1.0);
 }
 
@@ -153,7 +153,7 @@ fn a_log_without_a_tank_says_so() {
     assert!(history.estimator.is_none());
     assert!(
         history
-            .passages
+            .replays
             .iter()
             .all(|it| it.unused.as_deref().is_some_and(|why| why.contains("tank")))
     );

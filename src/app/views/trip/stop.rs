@@ -1,10 +1,10 @@
 use fillwright::document::{Document, Field, FuelForm, TripStopPart};
 use leptos::prelude::*;
 
-use super::halts::lead_to;
+use super::leg::LegFields;
 use super::need_with;
 use super::order::{self, Planned, Way, find, find_mut};
-use super::way::WayFields;
+use super::stops::lead_to;
 use crate::app::route::View;
 use crate::app::stages::Folded;
 use crate::app::state::State;
@@ -16,7 +16,7 @@ use crate::app::wording::trip;
 /// Whether a field stands on the card of this stop.
 fn is_here(document: &Document, id: u32, field: Field) -> bool {
     match field {
-        Field::Halt(halt, _) => halt == id,
+        Field::TripStop(stop, _) => stop == id,
         Field::Fuel(fuel, _) => {
             find(document, id).is_some_and(|it| it.fuels.iter().any(|it| it.id == fuel))
         }
@@ -33,18 +33,18 @@ fn leads_into(document: &Document, id: u32, part: &str) -> bool {
 
 /// A stop, and the way after it.
 #[component]
-pub(super) fn HaltCard(id: u32) -> impl IntoView {
+pub(super) fn StopCard(id: u32) -> impl IntoView {
     let state = State::here();
     let title = said(move || {
         state.document.with(|it| {
             let place = order::place_of(&it.here.route, id);
-            place.map_or_else(String::new, |at| trip::stop(&it.here.route.stops[at].place, at))
+            place.map_or_else(String::new, |at| trip::stop_name(&it.here.route.stops[at].place, at))
         })
     });
     let short = said(move || {
         state.document.with(|it| {
             find(it, id).map_or_else(String::new, |stop| {
-                state.printer.with(|printer| trip::halt_in_short(stop, printer))
+                state.printer.with(|printer| trip::stop_in_short(stop, printer))
             })
         })
     });
@@ -87,20 +87,20 @@ pub(super) fn HaltCard(id: u32) -> impl IntoView {
     };
     view! {
         <Folded class="part" open=is_new opened=opened summary=summary.into_any()>
-            <HaltFields id=id title=title />
+            <StopFields id=id title=title />
         </Folded>
     }
 }
 
 /// The fields of a stop.
 #[component]
-fn HaltFields(id: u32, title: Signal<String>) -> impl IntoView {
+fn StopFields(id: u32, title: Signal<String>) -> impl IntoView {
     let state = State::here();
     let currency = said(move || state.printer.with(|it| it.currency.clone()));
     view! {
         <div class="inside" role="group" aria-label=title>
             <TextField
-                field=Field::Halt(id, TripStopPart::Place)
+                field=Field::TripStop(id, TripStopPart::Place)
                 label="Place"
                 words=true
                 value=state.text(move |it| find(it, id).map(|it| &it.place))
@@ -114,7 +114,7 @@ fn HaltFields(id: u32, title: Signal<String>) -> impl IntoView {
             <h3>"Fuels there"</h3>
             <Offers shelf=Shelf::Halt(id) />
             <TextField
-                field=Field::Halt(id, TripStopPart::Fee)
+                field=Field::TripStop(id, TripStopPart::Fee)
                 label="What stopping costs, fuel apart"
                 hint="A detour, a toll; blank for nothing"
                 unit=currency
@@ -127,15 +127,15 @@ fn HaltFields(id: u32, title: Signal<String>) -> impl IntoView {
                     })
             />
             <h3>"The way after it"</h3>
-            <WayFields id=id />
-            <HaltButtons id=id title=title />
+            <LegFields id=id />
+            <StopButtons id=id title=title />
         </div>
     }
 }
 
 /// What can be done with a stop.
 #[component]
-fn HaltButtons(id: u32, title: Signal<String>) -> impl IntoView {
+fn StopButtons(id: u32, title: Signal<String>) -> impl IntoView {
     let state = State::here();
     let at = Memo::new(move |_| state.document.with(|it| order::place_of(&it.here.route, id)));
     let last = Memo::new(move |_| state.document.with(|it| it.here.route.stops.len()));
@@ -178,7 +178,7 @@ fn HaltButtons(id: u32, title: Signal<String>) -> impl IntoView {
                 />
             </When>
             <When condition=holds(move || at.get().is_some_and(|at| at + 1 < last.get()))>
-                <Button label="Later" look="small" name=name("Later") on_press=shift(Way::Later) />
+                <Button label="Later" look="small" name=name("Later") on_press=shift(Way::Deferred) />
             </When>
             <Button label="Copy" look="small" name=name("Copy") on_press=copy />
             <Button label="Remove" look="small" name=name("Remove") on_press=remove />
@@ -193,9 +193,9 @@ fn HaltButtons(id: u32, title: Signal<String>) -> impl IntoView {
 fn planned(state: State, id: u32) -> Option<Planned> {
     let plan = state.planning.plan.get_untracked()?;
     // A plan for the route before a change says nothing of this one.
-    state.road.with_untracked(|it| it.asked.as_ref().filter(|it| **it == plan.asked).map(drop))?;
-    let at = plan.asked.halts.iter().position(|it| it.id == id)?;
-    let departure = &plan.course.passages.get(at)?.departure;
+    state.trip.with_untracked(|it| it.asked.as_ref().filter(|it| **it == plan.asked).map(drop))?;
+    let at = plan.asked.stops.iter().position(|it| it.id == id)?;
+    let departure = &plan.course.legs.get(at)?.departure;
     let share = departure.share?;
     Some(state.printer.with_untracked(|printer| Planned {
         share: printer.number(share.expected().percent(), 1),

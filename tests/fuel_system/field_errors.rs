@@ -8,14 +8,14 @@ use fillwright::document::{
 use super::support::{add, answer, car, high_pressure, port, read, set, supply};
 
 fn fields(document: &Document) -> Vec<Field> {
-    read(document).complaints.into_iter().map(|it| it.field).collect()
+    read(document).field_errors.into_iter().map(|it| it.field).collect()
 }
 
 #[test]
 fn an_empty_workshop_lacks_nothing() {
     let document = Document::empty(Id::new("car").unwrap());
     let reading = read(&document);
-    assert_eq!(reading.complaints, vec![]);
+    assert_eq!(reading.field_errors, vec![]);
     assert_eq!(reading.asked, None);
 }
 
@@ -72,7 +72,7 @@ fn every_part_says_what_it_needs() {
     ];
     for (kind, slots) in needs {
         let mut document = car();
-        document.here.workshop.parts.push(PartForm::new(7, kind));
+        document.here.hardware.parts.push(PartForm::new(7, kind));
         let said = fields(&document);
         for slot in slots {
             assert!(said.contains(&Field::Part(7, *slot)), "{kind:?} {slot:?}: {said:?}");
@@ -80,7 +80,7 @@ fn every_part_says_what_it_needs() {
         // A part that is not understood makes the answer another one, not a smaller one.
         let is_limit = matches!(kind, PowerLimit | TorqueLimit | AirLimit);
         assert_eq!(HardwareAnswer::of(&read(&document)).is_some(), is_limit, "{kind:?}");
-        document.here.workshop.parts[0].mark(Mark::SetAside, true);
+        document.here.hardware.parts[0].mark(Mark::SetAside, true);
         assert_eq!(fields(&document), vec![], "{kind:?} was set aside");
     }
 }
@@ -114,14 +114,14 @@ fn every_slip_is_said_beside_its_field() {
     ];
     for (at, slot, text) in slips {
         let mut wrong = document.clone();
-        let part = &mut wrong.here.workshop.parts[at];
+        let part = &mut wrong.here.hardware.parts[at];
         // The efficiency lies outside a range that is otherwise right.
         if text == "10-20" {
             part.fields.entry(HardwareField::Efficiency).text = "85".into();
         }
         part.fields.entry(slot).text = text.into();
         let id = part.id;
-        let said = read(&wrong).complaints;
+        let said = read(&wrong).field_errors;
         let about = |field: Field| match field {
             // A table is read at a voltage: what is wrong shows where the table is.
             Field::Part(it, HardwareField::FlowTable) => {
@@ -157,7 +157,7 @@ fn every_slip_is_said_beside_its_field() {
 fn the_tanks_blend_is_asked_for_where_the_log_is_silent() {
     let mut document = car();
     port(&mut document);
-    document.here.workshop.blend = BlendForm::Tank;
+    document.here.hardware.blend = BlendForm::Tank;
     assert_eq!(fields(&document), vec![Field::Engine(HardwareField::BlendShare)]);
 }
 
@@ -165,9 +165,9 @@ fn the_tanks_blend_is_asked_for_where_the_log_is_silent() {
 fn there_is_one_line_and_one_set_of_direct_injectors() {
     let mut document = car();
     let [direct, _] = high_pressure(&mut document);
-    let mut again = document.here.workshop.parts[0].clone();
+    let mut again = document.here.hardware.parts[0].clone();
     again.id = direct + 50;
-    document.here.workshop.parts.push(again);
+    document.here.hardware.parts.push(again);
     assert_eq!(fields(&document), vec![Field::PartName(direct + 50)]);
     let mut document = car();
     let table = [(HardwareField::FlowTable, "3 285\n7 165")];

@@ -8,13 +8,13 @@ use crate::app::widgets::{CheckBox, Drawn, TextField, When, holds, said};
 
 /// The way from a stop to the next.
 #[component]
-pub(super) fn WayFields(id: u32) -> impl IntoView {
+pub(super) fn LegFields(id: u32) -> impl IntoView {
     let state = State::here();
     let unit = said(move || state.printer.with(|it| it.units.distance().symbol().to_owned()));
     view! {
         <div class="pair">
             <TextField
-                field=Field::Halt(id, TripStopPart::Distance)
+                field=Field::TripStop(id, TripStopPart::Distance)
                 label="Distance"
                 hint="To the next stop, or to the end"
                 unit=unit
@@ -23,7 +23,7 @@ pub(super) fn WayFields(id: u32) -> impl IntoView {
                 on_text=state.set_entry(move |it| find_mut(it, id).map(|it| &mut it.distance))
             />
             <TextField
-                field=Field::Halt(id, TripStopPart::Factor)
+                field=Field::TripStop(id, TripStopPart::Factor)
                 label="Takes more by a factor of"
                 hint="Above 1 for motorway, hills, a circuit; blank for 1"
                 value=state.text(move |it| find(it, id).map(|it| &it.factor))
@@ -35,7 +35,7 @@ pub(super) fn WayFields(id: u32) -> impl IntoView {
                     })
             />
             <TextField
-                field=Field::Halt(id, TripStopPart::RonMin)
+                field=Field::TripStop(id, TripStopPart::RonMin)
                 label="Octane of the blend, at least"
                 hint="Blank for no such rule"
                 unit=state.octane_unit()
@@ -88,7 +88,7 @@ fn Kept(id: u32) -> impl IntoView {
         });
         boxes.collect::<Vec<_>>()
     });
-    let field = Field::Halt(id, TripStopPart::Calibrations);
+    let field = Field::TripStop(id, TripStopPart::Calibrations);
     let wrong = said(move || state.message(field));
     let some = holds(move || names.with(|it| !it.is_empty()));
     view! {

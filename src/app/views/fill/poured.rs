@@ -15,13 +15,13 @@ use crate::app::charts::SightGlass;
 use crate::app::route::View;
 use crate::app::state::State;
 use crate::app::widgets::{
-    Bar, Button, Drawn, PrintButton, Shape, Spoken, ToMend, When, holds, in_a_sentence, said,
+    Bar, Button, Drawn, ErrorSummary, PrintButton, Shape, Spoken, When, holds, in_a_sentence, said,
 };
 use crate::app::wording::{fields, fill};
 
 /// What has to be filled in or put right before there is an answer.
-fn complaints(state: State) -> Signal<Vec<FieldError>> {
-    Memo::new(move |_| state.reading.with(|it| it.complaints.clone())).into()
+fn field_errors(state: State) -> Signal<Vec<FieldError>> {
+    Memo::new(move |_| state.reading.with(|it| it.field_errors.clone())).into()
 }
 
 /// Whether there is an answer to what is entered now.
@@ -40,7 +40,7 @@ fn of_answer(state: State, words: fn(&FillAnswer, &Printer) -> String) -> Signal
 
 /// What to put in, and what that makes.
 #[component]
-pub(super) fn PutInCard(printing: RwSignal<bool>) -> impl IntoView {
+pub(super) fn PouredCard(printing: RwSignal<bool>) -> impl IntoView {
     let state = State::here();
     let has_answer =
         holds(move || state.shown.with(|it| it.answer.is_some()) && !state.just_recorded.get());
@@ -53,7 +53,7 @@ pub(super) fn PutInCard(printing: RwSignal<bool>) -> impl IntoView {
                 <h2 id="put-in-title">"Put in"</h2>
                 <PrintButton printing=printing ready=is_current(state) />
             </div>
-            <ToMend id="fill-to-mend" view=View::Fill complaints=complaints(state) lead=lead />
+            <ErrorSummary id="fill-to-mend" view=View::Fill field_errors=field_errors(state) lead=lead />
             <When condition=has_answer>
                 <div class=class>
                     <Outcome />
@@ -158,16 +158,17 @@ fn Obstacles() -> impl IntoView {
     let state = State::here();
     let lines = Callback::new(move |()| {
         let Some(answer) = state.answer() else { return Vec::new() };
-        let Some(plight) = &answer.plight else { return Vec::new() };
-        let lines = state.printer.with(|printer| fill::plight(plight, &answer, printer));
+        let Some(infeasible) = &answer.infeasible else { return Vec::new() };
+        let lines = state.printer.with(|printer| fill::infeasible(infeasible, &answer, printer));
         lines.into_iter().map(|line| view! { <p>{line}</p> }.into_any()).collect()
     });
     let keep_to_aim =
         Callback::new(move |()| state.document.update(|it| it.here.fill.anyway = false));
     let anyway = holds(move || state.document.with(|it| it.here.fill.anyway));
-    let in_plight = holds(move || state.answer().is_some_and(|answer| answer.plight.is_some()));
+    let is_infeasible =
+        holds(move || state.answer().is_some_and(|answer| answer.infeasible.is_some()));
     view! {
-        <When condition=in_plight>
+        <When condition=is_infeasible>
             <div class="note caution" id="plight">
                 <Drawn what=lines />
                 <When condition=anyway>
@@ -214,8 +215,8 @@ fn Cautions() -> impl IntoView {
 #[component]
 pub(super) fn ShortAnswer() -> impl IntoView {
     let state = State::here();
-    let complaints = complaints(state);
-    let told = Memo::new(move |_| state.told(&complaints.read()));
+    let field_errors = field_errors(state);
+    let told = Memo::new(move |_| state.told(&field_errors.read()));
     let stale = holds(move || state.shown.with(|it| it.stale));
     let plan = of_answer(state, fill::in_short);
     let has_answer = holds(move || state.shown.with(|it| it.answer.is_some()));
@@ -267,11 +268,12 @@ pub(super) fn ShortAnswer() -> impl IntoView {
         if !wrong.is_empty() {
             return wrong;
         }
-        let plight = state.answer().and_then(|answer| {
-            let plight = answer.plight.as_ref()?;
-            state.printer.with(|it| fill::plight(plight, &answer, it).into_iter().next())
+        let infeasible = state.answer().and_then(|answer| {
+            let infeasible = answer.infeasible.as_ref()?;
+            state.printer.with(|it| fill::infeasible(infeasible, &answer, it).into_iter().next())
         });
-        let parts = [plight.unwrap_or_default(), plan.get(), blend.get(), state.doubt_at_start()];
+        let parts =
+            [infeasible.unwrap_or_default(), plan.get(), blend.get(), state.doubt_at_start()];
         parts.into_iter().filter(|it| !it.is_empty()).collect::<Vec<_>>().join(". ")
     });
     view! {

@@ -20,11 +20,11 @@ fn wrong(what: What) -> Vec<(Field, String)> {
     let mut document = car();
     writing(&mut document, what);
     let kept = document.here.keep_draft(&printer(&document));
-    let complaints = document.here.draft_complaints(&printer(&document));
-    assert_eq!(kept, complaints.is_empty());
+    let field_errors = document.here.draft_errors(&printer(&document));
+    assert_eq!(kept, field_errors.is_empty());
     assert_eq!(document.here.log.all().len(), usize::from(kept));
     assert_eq!(document.here.draft.is_none(), kept, "what was typed stays until it is kept");
-    complaints.into_iter().map(|it| (it.field, it.message)).collect()
+    field_errors.into_iter().map(|it| (it.field, it.message)).collect()
 }
 
 #[test]
@@ -129,8 +129,8 @@ fn without_a_time_it_cannot_be_kept() {
     writing(&mut document, What::Note);
     document.here.draft.as_mut().unwrap().time = "2026-05-03".into();
     assert!(!document.here.keep_draft(&printer(&document)));
-    let complaints = document.here.draft_complaints(&printer(&document));
-    assert_eq!(complaints[0].field, Field::Entry(EntryPart::Time));
+    let field_errors = document.here.draft_errors(&printer(&document));
+    assert_eq!(field_errors[0].field, Field::Entry(EntryPart::Time));
 }
 
 #[test]

@@ -11,9 +11,9 @@ use crate::app::wording::fields;
 const NAMED: usize = 6;
 
 /// What is missing or wrong in a sentence, with the first that is wrong.
-pub(crate) fn in_a_sentence(complaints: &[FieldError]) -> String {
-    let summary = fields::summary(complaints);
-    match complaints.iter().find(|it| !it.is_missing) {
+pub(crate) fn in_a_sentence(field_errors: &[FieldError]) -> String {
+    let summary = fields::summary(field_errors);
+    match field_errors.iter().find(|it| !it.is_missing) {
         Some(wrong) => format!("{summary}: {}", wrong.message),
         None => summary,
     }
@@ -23,11 +23,11 @@ pub(crate) fn in_a_sentence(complaints: &[FieldError]) -> String {
 /// the focus; what is wrong comes first. Nothing is wrong before it was left: a field that
 /// somebody types in is left out until then.
 #[component]
-pub(crate) fn ToMend(
+pub(crate) fn ErrorSummary(
     id: &'static str,
     /// The view that the fields stand in, but for those of the car.
     view: View,
-    complaints: Signal<Vec<FieldError>>,
+    field_errors: Signal<Vec<FieldError>>,
     /// What that means for the answer.
     #[prop(optional, into)]
     lead: Signal<String>,
@@ -37,29 +37,29 @@ pub(crate) fn ToMend(
 ) -> impl IntoView {
     let state = State::here();
     let title_id = format!("{id}-title");
-    let complaints = Memo::new(move |_| state.told(&complaints.read()));
+    let field_errors = Memo::new(move |_| state.told(&field_errors.read()));
     let title =
-        said(move || format!("{}{}", lead.get(), complaints.with(|it| fields::summary(it))));
-    let is_wrong = holds(move || complaints.with(|it| it.iter().any(|it| !it.is_missing)));
+        said(move || format!("{}{}", lead.get(), field_errors.with(|it| fields::summary(it))));
+    let is_wrong = holds(move || field_errors.with(|it| it.iter().any(|it| !it.is_missing)));
     let class = said(move || {
         if is_wrong.get() { "note caution to-mend" } else { "note to-mend" }.to_owned()
     });
-    let item = move |complaint: &FieldError| {
+    let item = move |field_error: &FieldError| {
         // The size of the tank can be given where it is first needed.
-        let elsewhere = complaint.field.is_of_car()
-            && !(view == View::Fill && complaint.field == Field::Capacity);
+        let elsewhere = field_error.field.is_of_car()
+            && !(view == View::Fill && field_error.field == Field::Capacity);
         let view = if elsewhere { View::Car } else { view };
-        let link = format!("{}/{}", view.link(), complaint.field.id());
-        let owner = owner.map(|owner| format!("{}: ", owner(state, complaint.field)));
+        let link = format!("{}/{}", view.link(), field_error.field.id());
+        let owner = owner.map(|owner| format!("{}: ", owner(state, field_error.field)));
         view! {
             <li>
-                {owner} <a href=link>{complaint.message.clone()}</a>
+                {owner} <a href=link>{field_error.message.clone()}</a>
             </li>
         }
         .into_any()
     };
     let items = Callback::new(move |()| {
-        complaints.with(|all| {
+        field_errors.with(|all| {
             let (missing, wrong): (Vec<_>, Vec<_>) = all.iter().partition(|it| it.is_missing);
             let in_order = wrong.into_iter().chain(missing);
             let mut items: Vec<AnyView> = in_order.take(NAMED).map(item).collect();
@@ -70,7 +70,7 @@ pub(crate) fn ToMend(
         })
     });
     view! {
-        <When condition=holds(move || complaints.with(|it| !it.is_empty()))>
+        <When condition=holds(move || field_errors.with(|it| !it.is_empty()))>
             <div
                 class=class
                 id=id

@@ -6,18 +6,18 @@ use leptos::prelude::*;
 
 use super::answer::{card, of_plan};
 use crate::app::charts::{heading, table, wide};
-use crate::app::stages::later;
+use crate::app::stages::deferred;
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, When, holds, mark, verdict_shape};
 use crate::app::wording::{self, trip};
 
 /// The plan stop by stop.
 #[component]
-pub(super) fn PassagesCard() -> impl IntoView {
+pub(super) fn LegsCard() -> impl IntoView {
     let state = State::here();
-    let has_plan = later(holds(move || state.planning.plan.with(Option::is_some)));
+    let has_plan = deferred(holds(move || state.planning.plan.with(Option::is_some)));
     let content = Callback::new(move |()| {
-        of_plan(state, |plan, it| vec![passages(plan, it)]).unwrap_or_default()
+        of_plan(state, |plan, it| vec![legs(plan, it)]).unwrap_or_default()
     });
     view! {
         <When condition=has_plan>
@@ -30,19 +30,19 @@ pub(super) fn PassagesCard() -> impl IntoView {
 }
 
 /// What to buy at every stop, and what comes of it.
-pub(super) fn passages(plan: &TripAnswer, printer: &Printer) -> AnyView {
+pub(super) fn legs(plan: &TripAnswer, printer: &Printer) -> AnyView {
     let calibrations = plan.asked.route.calibrations.iter().map(|it| it.name.clone());
     let before = ["Stop", "Buy", "Ethanol"].map(str::to_owned).into_iter();
     let after = ["RON, at least", "AFR", "Level then", "Level at the next"].map(str::to_owned);
     let headings = before.chain(calibrations).chain(after).map(heading).collect();
-    let rows = plan.course.passages.iter().enumerate();
-    let rows = rows.map(|(at, passage)| row(plan, at, passage, printer)).collect();
+    let rows = plan.course.legs.iter().enumerate();
+    let rows = rows.map(|(at, leg)| row(plan, at, leg, printer)).collect();
     let caption = "What to buy at every stop, and what comes of it".to_owned();
     wide(caption.clone(), table("readings passages", caption, headings, rows))
 }
 
-fn row(plan: &TripAnswer, at: usize, passage: &LegCourse, printer: &Printer) -> AnyView {
-    let departure = &passage.departure;
+fn row(plan: &TripAnswer, at: usize, leg: &LegCourse, printer: &Printer) -> AnyView {
+    let departure = &leg.departure;
     let parts = trip::bought(plan, at, printer);
     let buy: Vec<AnyView> = parts
         .into_iter()
@@ -60,8 +60,8 @@ fn row(plan: &TripAnswer, at: usize, passage: &LegCourse, printer: &Printer) -> 
     let nothing = buy.is_empty().then_some("nothing");
     let number = |decimals: usize| move |band| printer.number_ends(band, decimals);
     let volume = |it| Some(printer.volume_ends(it));
-    let verdicts: Vec<AnyView> = passage.verdicts.iter().map(verdict).collect();
-    let place = trip::halt(&plan.asked, at);
+    let verdicts: Vec<AnyView> = leg.verdicts.iter().map(verdict).collect();
+    let place = trip::stop(&plan.asked, at);
     view! {
         <tr>
             <th scope="row">{place}</th>
@@ -70,8 +70,8 @@ fn row(plan: &TripAnswer, at: usize, passage: &LegCourse, printer: &Printer) -> 
             {verdicts}
             {banded(departure.ron.map(number(1)))}
             {banded(departure.air_fuel_ratio.map(number(2)))}
-            {banded(volume(plan.level_after(passage)))}
-            {banded(volume(passage.arrival))}
+            {banded(volume(plan.level_after(leg)))}
+            {banded(volume(leg.arrival))}
         </tr>
     }
     .into_any()

@@ -25,12 +25,12 @@ fn water(text: &str) -> ExtrasForm {
     ExtrasForm { water: text.into(), ..ExtrasForm::default() }
 }
 
-fn hydrous(id: u32, put_in: &str) -> FuelForm {
+fn hydrous(id: u32, poured: &str) -> FuelForm {
     FuelForm {
         name: "Hydrous".into(),
         extras: water("4.8"),
         price: Entry::metric("0.60"),
-        ..fuel(id, "95.2", put_in)
+        ..fuel(id, "95.2", poured)
     }
 }
 
@@ -61,21 +61,21 @@ fn read(document: &Document) -> (Option<FillAnswer>, Vec<FieldError>) {
     let printer = printer(document);
     let history = history(document);
     let reading = interpret(document, history.estimator.as_ref(), &printer);
-    (reading.asked.map(FillAnswer::of), reading.complaints)
+    (reading.asked.map(FillAnswer::of), reading.field_errors)
 }
 
 fn answer(document: &Document) -> FillAnswer {
-    let (answer, complaints) = read(document);
-    assert_eq!(complaints, []);
+    let (answer, field_errors) = read(document);
+    assert_eq!(field_errors, []);
     answer.unwrap()
 }
 
 #[track_caller]
 fn refused(document: &Document, field: Field, words: &str) {
-    let (answer, complaints) = read(document);
+    let (answer, field_errors) = read(document);
     assert!(answer.is_none());
-    let complaint = complaints.iter().find(|it| it.field == field);
-    let message = &complaint.unwrap_or_else(|| panic!("{complaints:?}")).message;
+    let field_error = field_errors.iter().find(|it| it.field == field);
+    let message = &field_error.unwrap_or_else(|| panic!("{field_errors:?}")).message;
     assert!(message.contains(words), "{message}");
 }
 
@@ -161,14 +161,14 @@ fn the_log_knows_of_the_water() {
 
     // The next fill starts from the log, with the water in it, and can be shared so.
     document.here.fill.aim = AimForm::AsPoured;
-    document.here.fill.offers[0].put_in = Entry::metric("1");
+    document.here.fill.offers[0].poured = Entry::metric("1");
     let printer = printer(&document);
     let history = history(&document);
     let asked = interpret(&document, history.estimator.as_ref(), &printer).asked.unwrap();
     near(asked.tank_extras.water.expected().percent(), 4.8, 1e-9);
     let shared = Shared::fill_of(&document, Some(&asked), &printer).unwrap();
     assert_eq!(shared.document().here.fill.extras.water, "4.8");
-    document.here.fill.offers[0].put_in = Entry::default();
+    document.here.fill.offers[0].poured = Entry::default();
 
     let before = BeforeForm::Level(level("15"));
     let petrol = fill(before, vec![fuel(3, "0", "30")], false);
@@ -185,7 +185,7 @@ fn the_log_knows_of_the_water() {
 #[test]
 fn a_grade_carries_its_water() {
     let grade = grades::find("br-hydrous-ethanol").unwrap();
-    let form = FuelForm { id: 1, put_in: Entry::metric("30"), ..FuelForm::of_grade(grade) };
+    let form = FuelForm { id: 1, poured: Entry::metric("30"), ..FuelForm::of_grade(grade) };
     assert_eq!(form.extras.water, "4.8 (3.4-6.1)");
     let mut document = in_brazil();
     document.here.fill.offers = vec![form];
@@ -266,9 +266,9 @@ fn an_aki_goes_by_the_ethanol() {
     document.here.car.calibrations[0].ron_min = Entry::metric("97 AKI");
     near(answer(&document).asked.calibrations[0].1.ron_min.unwrap(), 106.1, 0.05);
     document.here.car.calibrations[0].ron_min = Entry::metric("105 AKI");
-    let (_, complaints) = read(&document);
+    let (_, field_errors) = read(&document);
     let field = Field::Calibration(9, CalibrationPart::RonMin);
-    assert!(complaints.iter().any(|it| it.field == field), "{complaints:?}");
+    assert!(field_errors.iter().any(|it| it.field == field), "{field_errors:?}");
 }
 
 /// 8 L/100 km of E27 are 233.93 MJ: of hydrous ethanol 11.61 L, so that of 40 L 28.39 are left
@@ -291,15 +291,15 @@ fn a_trip_goes_by_the_energy_that_is_there() {
         ..TripStopForm::default()
     }];
     let reading = TripReading::of(&document, None, &printer(&document));
-    assert_eq!(reading.complaints, []);
+    assert_eq!(reading.field_errors, []);
     let asked = reading.asked.unwrap();
     let course = asked.route.simulate(&asked.route.nothing_bought());
-    let arrival = litres(course.passages[0].arrival.expected());
+    let arrival = litres(course.legs[0].arrival.expected());
     near(arrival, 28.39, 0.01);
     assert!((arrival - (40.0 - 10.73)).abs() > 0.5);
-    let departure = &course.passages[0].departure;
+    let departure = &course.legs[0].departure;
     near(departure.air_fuel_ratio.unwrap().expected(), 8.465, 0.001);
-    let lambda = course.passages[0].verdicts[0].open_loop_lambda.unwrap();
+    let lambda = course.legs[0].verdicts[0].open_loop_lambda.unwrap();
     near(lambda.expected(), 1.1445, 0.0006);
 
     // 20 % of ethanol and 70 % of water: 5.8 MJ/L in place of 30.0.
@@ -308,7 +308,7 @@ fn a_trip_goes_by_the_energy_that_is_there() {
     fuel.extras = water("70");
     let reading = TripReading::of(&document, None, &printer(&document));
     assert!(reading.asked.is_none());
-    assert!(reading.complaints[0].message.contains("hardly burns"), "{:?}", reading.complaints);
+    assert!(reading.field_errors[0].message.contains("hardly burns"), "{:?}", reading.field_errors);
 }
 
 /// At equal efficiency fuel goes with 1 / LHV: 25.070 MJ/kg of hydrous ethanol, where petrol in
@@ -341,7 +341,7 @@ fn the_tank_is_judged_with_its_water() {
     };
     let printer = printer(&document);
     document.here.fill.aim = AimForm::AsPoured;
-    document.here.fill.offers[0].put_in = Entry::metric("1");
+    document.here.fill.offers[0].poured = Entry::metric("1");
     let asked =
         interpret(&document, history(&document).estimator.as_ref(), &printer).asked.unwrap();
     let judged = asked.calibrations[0].1.judge(&contents, FluidState::Ready);

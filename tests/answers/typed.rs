@@ -29,22 +29,22 @@ fn at_the_pump() -> Document {
 fn read(document: &Document) -> (Option<FillAsked>, Vec<FieldError>) {
     let history = history(document);
     let reading = interpret(document, history.estimator.as_ref(), &printer(document));
-    (reading.asked, reading.complaints)
+    (reading.asked, reading.field_errors)
 }
 
 fn asked(document: &Document) -> FillAsked {
-    let (asked, complaints) = read(document);
-    assert_eq!(complaints, []);
+    let (asked, field_errors) = read(document);
+    assert_eq!(field_errors, []);
     asked.unwrap()
 }
 
 /// What is said beside a field; nothing is answered then.
 #[track_caller]
 fn refused(document: &Document, field: Field) -> String {
-    let (asked, complaints) = read(document);
+    let (asked, field_errors) = read(document);
     assert!(asked.is_none(), "answered all the same");
-    let found = complaints.iter().find(|it| it.field == field);
-    found.unwrap_or_else(|| panic!("{complaints:?}")).message.clone()
+    let found = field_errors.iter().find(|it| it.field == field);
+    found.unwrap_or_else(|| panic!("{field_errors:?}")).message.clone()
 }
 
 /// The low end, the expected share and the high end in percent.
@@ -83,7 +83,7 @@ fn level_below_one_is_a_question_wherever_a_part_of_the_tank_is_usual() {
 fn volumes_that_are_poured_are_no_question() {
     let mut document = at_the_pump();
     document.here.fill.offers[0].limit = Entry::metric("0.75");
-    document.here.fill.offers[1].put_in = Entry::metric("0.5");
+    document.here.fill.offers[1].poured = Entry::metric("0.5");
     document.here.fill.level_error = Entry::metric("0.5");
     document.here.car.reserve = Entry::metric("0.9");
     let asked = asked(&document);
@@ -110,8 +110,8 @@ fn question_stays_as_typed_in_other_units() {
 fn log_asks_too() {
     let mut document = car();
     document.here.log.write(event("a", "2026-05-01T08:00", What::Level(level("0.25"))));
-    let passages = history(&document).passages;
-    let unused = passages.last().unwrap().unused.as_ref().unwrap();
+    let replays = history(&document).replays;
+    let unused = replays.last().unwrap().unused.as_ref().unwrap();
     assert!(format!("{unused:?}").contains("Type 0.25 L or 1/4"), "{unused:?}");
 }
 
@@ -209,8 +209,8 @@ fn no_band_of_a_level_is_nothing_and_empty_and_full_still_work() {
     for (text, expected) in [("0", 0.0), ("empty", 0.0), ("full", 60.0), ("1/2", 30.0)] {
         let mut document = at_the_pump();
         document.here.fill.level = Entry::metric(text);
-        let (asked, complaints) = read(&document);
-        assert_eq!(complaints, [], "{text}");
+        let (asked, field_errors) = read(&document);
+        assert_eq!(field_errors, [], "{text}");
         let asked = asked.unwrap();
         let level = asked.problem.tank.level;
         near(litres(level.expected()), expected, 1e-9);
@@ -395,7 +395,7 @@ fn fill_in_the_log_counts_whatever_its_price_is_in() {
     poured.price = Entry::metric("12.90 DKK");
     let fill = crate::support::fill(BeforeForm::default(), vec![poured], false);
     write(&mut document.here, [event("a", "2026-05-01T08:00", fill)]);
-    assert_eq!(history(&document).passages.last().unwrap().unused, None);
+    assert_eq!(history(&document).replays.last().unwrap().unused, None);
     assert_eq!(document.here.log.all().len(), 1);
 }
 
@@ -423,23 +423,23 @@ fn trip_changes_prices_fees_and_budget() {
     document.here.route.stops[1].fuels[0].price = Entry::metric("12.90 DKK");
     let read = |document: &Document| {
         let reading = TripReading::of(document, None, &printer(document));
-        (reading.asked, reading.complaints)
+        (reading.asked, reading.field_errors)
     };
-    let (asked, complaints) = read(&document);
+    let (asked, field_errors) = read(&document);
     assert!(asked.is_none());
-    let wrong: Vec<Field> = complaints.iter().map(|it| it.field).collect();
-    let (halt, fuel) = (document.here.route.stops[1].id, document.here.route.stops[1].fuels[0].id);
+    let wrong: Vec<Field> = field_errors.iter().map(|it| it.field).collect();
+    let (stop, fuel) = (document.here.route.stops[1].id, document.here.route.stops[1].fuels[0].id);
     for field in [
-        Field::Route(TripPart::Budget),
-        Field::Halt(halt, TripStopPart::Fee),
+        Field::Trip(TripPart::Budget),
+        Field::TripStop(stop, TripStopPart::Fee),
         Field::Fuel(fuel, FuelPart::Price),
     ] {
-        assert!(wrong.contains(&field), "{field:?} in {complaints:?}");
+        assert!(wrong.contains(&field), "{field:?} in {field_errors:?}");
     }
     let crowns = Currency::named("DKK").unwrap();
     document.settings.set_rate(crowns, "0.134".into(), "2026-05-03".into());
-    let (asked, complaints) = read(&document);
-    assert_eq!(complaints, []);
+    let (asked, field_errors) = read(&document);
+    assert_eq!(field_errors, []);
     let asked = asked.unwrap();
     near(asked.wish.budget.unwrap().amount(), 120.6, 1e-9);
     let stop = &asked.route.stops[1];
@@ -449,11 +449,11 @@ fn trip_changes_prices_fees_and_budget() {
     // What is left of a level below one is asked about there too.
     document.here.route.contents.level = level("0.5");
     document.here.route.final_level = Entry::metric(".25");
-    let (asked, complaints) = read(&document);
+    let (asked, field_errors) = read(&document);
     assert!(asked.is_none());
     for part in [TripPart::Level, TripPart::FinalLevel] {
-        let found = complaints.iter().find(|it| it.field == Field::Route(part));
-        assert!(found.is_some_and(|it| it.message.contains("which one?")), "{complaints:?}");
+        let found = field_errors.iter().find(|it| it.field == Field::Trip(part));
+        assert!(found.is_some_and(|it| it.message.contains("which one?")), "{field_errors:?}");
     }
 }
 

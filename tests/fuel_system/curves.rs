@@ -12,13 +12,13 @@ use uom::si::power::{horsepower, kilowatt};
 use super::support::{add, car, read, set};
 
 fn curve(document: &mut Document) -> &mut CurveForm {
-    &mut document.here.workshop.curves[0]
+    &mut document.here.hardware.curves[0]
 }
 
 /// The highest power at the crank, in horsepower of 550 ft lbf/s.
 fn peak(document: &Document) -> f64 {
     let reading = read(document);
-    assert_eq!(reading.complaints, vec![]);
+    assert_eq!(reading.field_errors, vec![]);
     let curve = reading.curves[0].at_crank.as_ref().unwrap();
     curve.peak_power().value.get().get::<horsepower>()
 }
@@ -65,7 +65,7 @@ fn a_loss_is_a_share_of_the_crank() {
 fn a_curve_at_the_wheels_needs_a_loss() {
     let document = at_the_wheels();
     let reading = read(&document);
-    let fields: Vec<_> = reading.complaints.iter().map(|it| it.field).collect();
+    let fields: Vec<_> = reading.field_errors.iter().map(|it| it.field).collect();
     assert!(fields.contains(&Field::Engine(HardwareField::DrivelineLoss)), "{fields:?}");
     assert_eq!(reading.curves[0].at_crank, None);
     assert!(!reading.curves[0].table.rows.is_empty(), "the table is still there to look at");
@@ -97,9 +97,9 @@ fn figures_that_carry_a_correction_are_freed_of_it() {
     assert!(!read(&document).curves[0].corrected.unwrap().is_usual(), "1.083 is beyond 1.07");
     // Without the air there is no correction.
     curve(&mut document).air.entry(HardwareField::Humidity).text.clear();
-    let complaints = read(&document).complaints;
+    let field_errors = read(&document).field_errors;
     let field = Field::Curve(1, CurvePart::Air(HardwareField::Humidity));
-    assert!(complaints.iter().any(|it| it.field == field), "{complaints:?}");
+    assert!(field_errors.iter().any(|it| it.field == field), "{field_errors:?}");
 }
 
 #[test]
@@ -107,7 +107,7 @@ fn bad_rows_are_named_and_the_rest_is_used() {
     let mut document = car();
     curve(&mut document).table = Entry::metric("rpm;kW\n3000;120,5\nrun aborted;\n6000;190,0");
     let reading = read(&document);
-    assert_eq!(reading.complaints, vec![]);
+    assert_eq!(reading.field_errors, vec![]);
     let table = &reading.curves[0].table;
     assert_eq!((table.rows.len(), table.bad.len()), (2, 1));
     assert!(table.bad[0].to_string().starts_with("line 3:"), "{}", table.bad[0]);
@@ -121,13 +121,13 @@ fn a_column_without_a_name_is_chosen() {
     let mut document = car();
     curve(&mut document).table = Entry::metric("3000 160\n6000 250");
     let field = Field::Curve(1, CurvePart::ValueColumn);
-    assert!(read(&document).complaints.iter().any(|it| it.field == field));
+    assert!(read(&document).field_errors.iter().any(|it| it.field == field));
     // 250 metric horsepower are 183.87 kW (75 kgf m/s, by definition).
     curve(&mut document).columns.unit = Some(ValueUnit::MetricHorsepower);
     let kilowatts = 250.0 * 0.735_498_75;
     assert_relative_eq!(peak(&document) * 0.745_699_87, kilowatts, max_relative = 1e-6);
     curve(&mut document).columns.value = Some(9);
-    assert!(!read(&document).complaints.is_empty());
+    assert!(!read(&document).field_errors.is_empty());
 }
 
 #[test]
@@ -150,6 +150,6 @@ fn limits_are_named_where_they_are_crossed() {
     let to = crossings[0].1.to.get::<revolution_per_minute>();
     assert_relative_eq!(from, 2600.0, max_relative = 1e-9);
     assert_relative_eq!(to, 3500.0, max_relative = 1e-9);
-    document.here.workshop.parts[0].mark(Mark::SetAside, true);
+    document.here.hardware.parts[0].mark(Mark::SetAside, true);
     assert!(read(&document).curves[0].crossings.is_empty());
 }

@@ -14,15 +14,15 @@ pub(crate) const CURVE: &str = "2000 350\n3000 400\n4000 390\n5000 365\n6000 330
 /// A car with that curve on a stated blend, and an engine, but no part.
 pub(crate) fn car() -> Document {
     let mut document = Document::empty(Id::new("car").unwrap());
-    let workshop = &mut document.here.workshop;
-    workshop.curves.push(CurveForm {
+    let hardware = &mut document.here.hardware;
+    hardware.curves.push(CurveForm {
         id: 1,
         table: Entry::metric(&format!("rpm torque\n{CURVE}")),
         ..CurveForm::default()
     });
-    workshop.target = 1;
-    workshop.blend = BlendForm::Typed;
-    workshop.engine = Fields::from([
+    hardware.target = 1;
+    hardware.blend = BlendForm::Typed;
+    hardware.engine = Fields::from([
         (HardwareField::SpecificConsumption, "330"),
         (HardwareField::ConsumptionError, "0"),
         (HardwareField::Lambda, "0.80"),
@@ -34,7 +34,7 @@ pub(crate) fn car() -> Document {
 }
 
 pub(crate) fn set(document: &mut Document, slot: HardwareField, text: &str) {
-    document.here.workshop.engine.entry(slot).text = text.into();
+    document.here.hardware.engine.entry(slot).text = text.into();
 }
 
 /// Adds a part and gives it the next number.
@@ -48,7 +48,7 @@ pub(crate) fn add<const N: usize>(
     let mut part = PartForm::new(id, kind);
     part.marks.extend(marks);
     part.fields = Fields::from(fields);
-    document.here.workshop.parts.push(part);
+    document.here.hardware.parts.push(part);
     id
 }
 
@@ -102,7 +102,7 @@ pub(crate) fn read(document: &Document) -> HardwareReading {
 /// The answer, where nothing is wrong with the texts.
 pub(crate) fn answer(document: &Document) -> HardwareAnswer {
     let reading = read(document);
-    assert_eq!(reading.complaints, vec![]);
+    assert_eq!(reading.field_errors, vec![]);
     HardwareAnswer::of(&reading).unwrap()
 }
 

@@ -1,8 +1,8 @@
 use fillwright::document::{Field, TripPart, TripStopPart};
 use leptos::prelude::*;
 
-use super::halt::{HaltCard, HaltCardProps};
 use super::order;
+use super::stop::{StopCard, StopCardProps};
 use crate::app::state::State;
 use crate::app::widgets::{Button, UndoableRows, When, holds, said};
 
@@ -15,13 +15,13 @@ pub(super) fn add_stop(state: State) {
 
 /// Leads to the first field of a stop.
 pub(super) fn lead_to(state: State, id: u32) {
-    let part = Some(Field::Halt(id, TripStopPart::Place).id());
+    let part = Some(Field::TripStop(id, TripStopPart::Place).id());
     state.route.update(|route| route.part = part);
 }
 
 /// The stops in their order.
 #[component]
-pub(super) fn HaltsCard() -> impl IntoView {
+pub(super) fn StopsCard() -> impl IntoView {
     let state = State::here();
     let ids = Memo::new(move |_| {
         state.document.with(|it| it.here.route.stops.iter().map(|it| it.id).collect::<Vec<_>>())
@@ -34,7 +34,7 @@ pub(super) fn HaltsCard() -> impl IntoView {
             it.here.route.filled = false;
         });
     });
-    let wrong = said(move || state.message(Field::Route(TripPart::Stops)));
+    let wrong = said(move || state.message(Field::Trip(TripPart::Stops)));
     view! {
         <section class="card" aria-labelledby="stops-title">
             <h2 id="stops-title">"Stops"</h2>
@@ -44,12 +44,12 @@ pub(super) fn HaltsCard() -> impl IntoView {
                 </div>
             </When>
             <When condition=holds(move || wrong.with(|it| !it.is_empty()))>
-                <p class="note caution" id=Field::Route(TripPart::Stops).id() tabindex="-1">
+                <p class="note caution" id=Field::Trip(TripPart::Stops).id() tabindex="-1">
                     {wrong}
                 </p>
             </When>
             <div class="halts opens">
-                <UndoableRows ids=ids.into() row=|id| HaltCard(HaltCardProps { id }).into_any() />
+                <UndoableRows ids=ids.into() row=|id| StopCard(StopCardProps { id }).into_any() />
             </div>
             <div>
                 <Button label="Add a stop" on_press=add />

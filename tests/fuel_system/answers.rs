@@ -54,7 +54,7 @@ fn port_injectors_by_hand() {
     // rail taken for the difference on a fixed rail with 1.5 bar of boost.
     let without_fluid = 19.0066 / (4.0 * 1000.0 * density / 6e4 * (4.0 / 3.0_f64).sqrt()) + 0.05;
     assert!((most / without_fluid - 1.0).abs() > 0.02);
-    document.here.workshop.parts[0].mark(Mark::FixedRail, true);
+    document.here.hardware.parts[0].mark(Mark::FixedRail, true);
     let fixed = self::answer(&document);
     let points = &part(&fixed, PartOf::Port(0)).over_speed.points;
     let most = points.iter().map(|it| it.unwrap().used.expected()).fold(0.0, f64::max);
@@ -82,7 +82,7 @@ fn what_would_be_enough_is_enough() {
     // The lift that gives that stroke at the same bore of 8 mm, and the flow.
     let lift = stroke.get::<cubic_millimeter>() / (std::f64::consts::PI / 4.0 * 64.0);
     let fields = |document: &mut Document, at: usize, slot, text: String| {
-        document.here.workshop.parts[at].fields.entry(slot).text = text;
+        document.here.hardware.parts[at].fields.entry(slot).text = text;
     };
     let mut larger = document.clone();
     fields(&mut larger, 1, HardwareField::Lift, format!("{lift:.6}"));
@@ -145,7 +145,7 @@ fn pressure_beyond_the_table_is_no_figure() {
 fn at_the_largest_share_nothing_is_left() {
     let mut document = car();
     high_pressure(&mut document);
-    document.here.workshop.parts[1].fields.entry(HardwareField::Lift).text = "5".into();
+    document.here.hardware.parts[1].fields.entry(HardwareField::Lift).text = "5".into();
     let largest = answer(&document).largest_share;
     let share = largest.expected.unwrap();
     assert!((0.1..0.95).contains(&share.fraction()), "{share:?}");
@@ -200,7 +200,7 @@ fn injection_fluid_gets_no_credit() {
 fn what_is_set_aside_is_not_judged() {
     let mut document = car();
     let [_, pump] = high_pressure(&mut document);
-    let mut parts = document.here.workshop.parts.iter_mut();
+    let mut parts = document.here.hardware.parts.iter_mut();
     parts.find(|part| part.id == pump).unwrap().mark(Mark::SetAside, true);
     let answer = answer(&document);
     assert_eq!(answer.parts.len(), 1);
@@ -230,7 +230,7 @@ fn two_pumps_of_a_kind_give_twice_as_much() {
     let mut document = car();
     high_pressure(&mut document);
     let one = reserve(&answer(&document), PartOf::Plungers);
-    document.here.workshop.parts[1].fields.entry(HardwareField::Count).text = "2".into();
+    document.here.hardware.parts[1].fields.entry(HardwareField::Count).text = "2".into();
     let two = reserve(&answer(&document), PartOf::Plungers);
     assert_relative_eq!((1.0 + two) / (1.0 + one), 2.0, max_relative = 1e-9);
 }
@@ -276,23 +276,23 @@ fn nothing_holds_above_a_crossed_limit_and_the_first_one_is_named_first() {
     assert_eq!(crossed.overall(), Some(PartStanding::Short));
 
     // A limit that counts from 5000 rpm on comes after that of the air.
-    let late = document.here.workshop.parts.last_mut().unwrap();
+    let late = document.here.hardware.parts.last_mut().unwrap();
     late.fields.entry(HardwareField::LimitTorque).text = "350".into();
     late.fields.entry(HardwareField::FromSpeed).text = "5000".into();
     assert_eq!(forms(&answer(&document)), [(air, true), (gearbox, true)]);
 
     // What is crossed at worst only comes last, wherever that is, and is no more than tight.
-    document.here.workshop.parts[1].fields.entry(HardwareField::LimitAir).text = "0.23".into();
+    document.here.hardware.parts[1].fields.entry(HardwareField::LimitAir).text = "0.23".into();
     set(&mut document, HardwareField::ConsumptionError, "40");
     assert_eq!(forms(&answer(&document)), [(gearbox, true), (air, false)]);
-    document.here.workshop.parts[2].mark(Mark::SetAside, true);
+    document.here.hardware.parts[2].mark(Mark::SetAside, true);
     let at_worst = answer(&document);
     assert_eq!(forms(&at_worst), [(air, false)]);
     assert_eq!(at_worst.overall(), Some(PartStanding::Tight));
 
     // Without a part a limit is judged all the same.
-    document.here.workshop.parts[2].mark(Mark::SetAside, false);
-    document.here.workshop.parts[0].mark(Mark::SetAside, true);
+    document.here.hardware.parts[2].mark(Mark::SetAside, false);
+    document.here.hardware.parts[0].mark(Mark::SetAside, true);
     let alone = answer(&document);
     assert_eq!((alone.standing, alone.overall()), (None, Some(PartStanding::Short)));
 }
@@ -327,10 +327,10 @@ fn mixing_by_volume_and_by_mass() {
     let mut document = car();
     let mix = |document: &mut Document, fields: [(HardwareField, &str); 3]| {
         for (slot, text) in fields {
-            document.here.workshop.mix.entry(slot).text = text.into();
+            document.here.hardware.mix.entry(slot).text = text.into();
         }
         let reading = read(document);
-        assert_eq!(reading.complaints, vec![]);
+        assert_eq!(reading.field_errors, vec![]);
         reading.mix.unwrap()
     };
     assert_eq!(read(&document).mix, None);
@@ -345,7 +345,7 @@ fn mixing_by_volume_and_by_mass() {
     // 926.9 kg/m3 (CoolProp 8.0.0) against 894.6 if volumes added up: 3.6 % more.
     assert_relative_eq!(poured, 10.0 * 926.9 / 894.6, max_relative = 1e-3);
     // By mass: 10 kg at 30 % from a concentrate of 60 % takes 5 kg of each.
-    document.here.workshop.mix_by_mass = true;
+    document.here.hardware.mix_by_mass = true;
     let third = mix(
         &mut document,
         [amount, (HardwareField::MixStrength, "30"), (HardwareField::MixConcentrate, "60")],
@@ -395,7 +395,7 @@ fn three_words_for_how_a_part_stands() {
     let left = reserve(&answer(&document), PartOf::Port(0));
     assert!(left > 1.0, "{left}");
     // More wanted than there is.
-    document.here.workshop.parts[0].fields.entry(HardwareField::Count).text = "2".into();
+    document.here.hardware.parts[0].fields.entry(HardwareField::Count).text = "2".into();
     let left = reserve(&answer(&document), PartOf::Port(0));
     assert!((0.1..0.3).contains(&left), "{left}");
     assert_eq!(standing(&document), PartStanding::Enough);

@@ -49,9 +49,9 @@ impl TripAnswer {
     }
 
     /// The level after a stop. What does not go in is no part of it.
-    pub fn level_after(&self, passage: &LegCourse) -> Band<Volume> {
+    pub fn level_after(&self, leg: &LegCourse) -> Band<Volume> {
         let full = self.asked.route.tank.capacity;
-        passage.departure.level.map(|level| if level < full { level } else { full })
+        leg.departure.level.map(|level| if level < full { level } else { full })
     }
 
     /// The tank before and after each stop, and at the end.
@@ -63,19 +63,19 @@ impl TripAnswer {
             share: Some(tank.share),
         }];
         let mut distance = Length::default();
-        for (passage, leg) in self.course.passages.iter().zip(&self.asked.route.legs) {
-            let departure = &passage.departure;
-            let level = self.level_after(passage);
+        for (driven, leg) in self.course.legs.iter().zip(&self.asked.route.legs) {
+            let departure = &driven.departure;
+            let level = self.level_after(driven);
             places.push(TankAtPlace { distance, level, share: departure.share });
             distance += leg.distance;
-            places.push(TankAtPlace { distance, level: passage.arrival, share: departure.share });
+            places.push(TankAtPlace { distance, level: driven.arrival, share: departure.share });
         }
         places
     }
 
     /// The plan in a few figures.
     pub fn in_short(&self) -> InShort {
-        let departures = || self.course.passages.iter().map(|it| &it.departure);
+        let departures = || self.course.legs.iter().map(|it| &it.departure);
         let shares = || departures().filter_map(|it| it.share.map(|share| share.expected()));
         let lesser = |a: Share, b: Share| if b < a { b } else { a };
         let greater = |a: Share, b: Share| if b > a { b } else { a };

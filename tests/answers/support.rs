@@ -43,7 +43,7 @@ pub(crate) fn fuel(id: u32, share: &str, volume: &str) -> FuelForm {
         name: format!("E{share}"),
         share: share.into(),
         octane: Entry::metric(if share == "85" { "104" } else { "95" }),
-        put_in: Entry::metric(volume),
+        poured: Entry::metric(volume),
         ..FuelForm::default()
     }
 }
