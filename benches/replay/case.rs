@@ -4,7 +4,8 @@
 use fillwright::answers::tank::{History, LogReading};
 use fillwright::document::{Document, Event, Id};
 use fillwright::fuel::Extras;
-use fillwright::quantity::notation::{Consumption, DecimalMark, DistanceUnit};
+use fillwright::quantity::Consumption;
+use fillwright::quantity::notation::{DecimalMark, KILOMETRE};
 use fillwright::quantity::{Band, Share, Volume};
 use fillwright::tank::{
     Estimator, Evidence, LevelReading, Pour, ShareReading, ShareReadingKind, Vehicle,
@@ -32,7 +33,7 @@ pub(crate) fn log() -> Result<Log, Box<dyn std::error::Error>> {
     };
     let stop = |clicked: bool| -> Result<[Evidence; 4], Box<dyn std::error::Error>> {
         Ok([
-            Evidence::Drive { distance: DistanceUnit::Kilometre.quantity(400.0) },
+            Evidence::Drive { distance: KILOMETRE.quantity(400.0) },
             Evidence::Level { level: litres(15.0), reading: LevelReading::Gauge, error: None },
             Evidence::Fill {
                 pours: vec![pour(18.0, [4.5, 9.5, 10.0])?, pour(26.0, [70.0, 77.0, 84.0])?],

@@ -2,7 +2,7 @@
 //! a band.
 
 use crate::fuel::{Content, Extras, HydrocarbonBase, Mixture};
-use crate::quantity::notation::VolumeUnit;
+use crate::quantity::notation::LITRE;
 use crate::quantity::{Band, Share};
 
 /// An engine calibration and what it was written for.
@@ -187,7 +187,7 @@ impl Calibration {
     /// What lambda becomes when this calibration's fuel quantities, written for
     /// one blend, are injected on another: `(AFR_cal / AFR) sqrt(rho_cal / rho)`.
     fn open_loop_lambda(&self, contents: &Contents) -> Option<Band<f64>> {
-        let litre = VolumeUnit::Litre.quantity(1.0);
+        let litre = LITRE.quantity(1.0);
         let intended = Mixture::splash(litre, self.written_for, &HydrocarbonBase::default());
         contents.content().over(|blend| blend.open_loop_lambda_ratio(&intended))
     }

@@ -4,7 +4,8 @@ use uom::si::length::kilometer;
 use uom::si::volume::liter;
 
 use crate::fuel::Mixture;
-use crate::quantity::notation::Consumption;
+
+use crate::quantity::Consumption;
 use crate::quantity::{Length, Money, UnitPrice, Volume};
 
 /// The energy of a fuel in units of that of one litre of the reference.

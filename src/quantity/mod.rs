@@ -2,6 +2,7 @@
 //! alone cannot tell apart.
 
 mod band;
+mod consumption;
 pub mod notation;
 mod place;
 mod pressure;
@@ -10,6 +11,7 @@ mod share;
 mod specific_consumption;
 
 pub use band::{Band, BandError};
+pub use consumption::{Consumption, ConsumptionError};
 pub use place::{CrankPower, WheelPower};
 pub use pressure::{AbsolutePressure, GaugePressure};
 pub use price::{Money, MoneyError, UnitPrice};

@@ -13,7 +13,7 @@ pub(crate) const WATTS_PER_HORSEPOWER: f64 = 550.0 * 0.3048 * KILOGRAMS_PER_POUN
 /// brake-specific fuel consumption.
 ///
 /// It says nothing of whether it is possible: see
-/// [`parse_specific_consumption`](super::notation::parse_specific_consumption)
+/// [`SPECIFIC_CONSUMPTION`](super::notation::quantities::SPECIFIC_CONSUMPTION)
 /// for the range that is taken from a person.
 ///
 /// ```

@@ -23,7 +23,7 @@ use super::search::{ROUNDING, Search, Standing};
 /// ```
 /// use fillwright::calibration::FluidState;
 /// use fillwright::fill::Tank;
-/// use fillwright::quantity::notation::Consumption;
+/// use fillwright::quantity::Consumption;
 /// use fillwright::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 /// use fillwright::fuel::Extras;
 /// use fillwright::trip::{BlendModel, Burn, Done, Leg, Planner, Pump, Route, Stop, PlanWanted};

@@ -6,7 +6,8 @@ use uom::si::length::kilometer;
 use crate::calibration::{Calibration, FluidState};
 use crate::fill::Tank;
 use crate::fuel::Extras;
-use crate::quantity::notation::Consumption;
+
+use crate::quantity::Consumption;
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 
 use super::blend::BlendModel;

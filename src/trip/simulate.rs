@@ -12,7 +12,8 @@ use uom::si::volume::liter;
 
 use crate::calibration::{Contents, Judgement};
 use crate::fuel::{Content, Corner, Extras};
-use crate::quantity::notation::{Consumption, VolumeUnit};
+use crate::quantity::Consumption;
+use crate::quantity::notation::LITRE;
 use crate::quantity::{Band, Energy, Money, Share, Volume};
 
 use super::amounts::Amounts;
@@ -154,7 +155,7 @@ impl CheckedRoute {
 
     /// The same up to a leg.
     pub(super) fn run_to(&self, bought: &Bought, point: &Point, last: usize) -> Vec<Passed> {
-        let start = VolumeUnit::Litre.quantity(point.level);
+        let start = LITRE.quantity(point.level);
         let mut tank = Amounts::of(&self.blend, start, (point.share, &self.extras), self.tank.ron);
         let mut course = Vec::with_capacity(last + 1);
         for (index, leg) in self.legs.iter().enumerate().take(last + 1) {
@@ -205,7 +206,7 @@ impl CheckedRoute {
 
     fn leg(&self, leg: usize, runs: &[Vec<Passed>]) -> LegCourse {
         let level = enclosing(runs.iter().map(|run| run[leg].departure.volume))
-            .map(|litres| VolumeUnit::Litre.quantity(litres));
+            .map(|litres| LITRE.quantity(litres));
         let share = all(runs.iter().map(|run| run[leg].departure.share()));
         let ron = all(runs.iter().map(|run| run[leg].departure.ron()));
         let extras = enclosing_extras(runs.iter().map(|run| run[leg].departure.extras()));
@@ -215,7 +216,7 @@ impl CheckedRoute {
             Band::enclosing(at(Corner::Expected)?, [at(Corner::High)?, at(Corner::Low)?])
         });
         let arrival = enclosing(runs.iter().map(|run| run[leg].arrival.max(0.0)))
-            .map(|litres| VolumeUnit::Litre.quantity(litres));
+            .map(|litres| LITRE.quantity(litres));
         let verdicts = content.map_or_else(Vec::new, |content| {
             let contents = Contents { share: content.ethanol, extras: content.extras, ron };
             let judge = |calibration: &crate::calibration::Calibration| {

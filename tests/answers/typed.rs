@@ -288,7 +288,7 @@ fn price(document: &mut Document, index: usize, text: &str) {
 }
 
 fn per_litre(asked: &FillAsked, index: usize) -> f64 {
-    let litre = fillwright::quantity::notation::VolumeUnit::Litre.quantity(1.0);
+    let litre = fillwright::quantity::notation::LITRE.quantity(1.0);
     asked.problem.offers[index].price.unwrap().of(litre).amount()
 }
 
@@ -444,7 +444,7 @@ fn trip_changes_prices_fees_and_budget() {
     near(asked.wish.budget.unwrap().amount(), 120.6, 1e-9);
     let stop = &asked.route.stops[1];
     near(stop.fixed_cost.amount(), 6.7, 1e-9);
-    let litre = fillwright::quantity::notation::VolumeUnit::Litre.quantity(1.0);
+    let litre = fillwright::quantity::notation::LITRE.quantity(1.0);
     near(stop.pumps[0].price.of(litre).amount(), 1.7286, 1e-12);
     // What is left of a level below one is asked about there too.
     document.here.route.contents.level = level("0.5");

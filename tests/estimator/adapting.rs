@@ -1,7 +1,8 @@
 //! What readings teach of the pump: how far its fuel strays from what was typed.
 
 use fillwright::fuel::Extras;
-use fillwright::quantity::notation::{Consumption, DistanceUnit};
+use fillwright::quantity::Consumption;
+use fillwright::quantity::notation::KILOMETRE;
 use fillwright::quantity::{Band, Share};
 use fillwright::tank::{
     Estimate, Estimator, Evidence, Pour, ShareReading, ShareReadingKind, Vehicle,
@@ -50,7 +51,7 @@ fn last_fill(contents: &[f64]) -> Estimate {
             kind: ShareReadingKind::TubeTest,
         }));
         // 45 L of a blend near 77 %: 415 km at 8 L/100 km of petrol.
-        estimator.take(&Evidence::Drive { distance: DistanceUnit::Kilometre.quantity(415.0) });
+        estimator.take(&Evidence::Drive { distance: KILOMETRE.quantity(415.0) });
     }
     estimator.take(&fill);
     estimator.estimate()

@@ -2,7 +2,8 @@
 
 use approx::assert_abs_diff_eq;
 use fillwright::fuel::Extras;
-use fillwright::quantity::notation::{Consumption, DistanceUnit};
+use fillwright::quantity::Consumption;
+use fillwright::quantity::notation::KILOMETRE;
 use fillwright::quantity::{Band, Share, Volume};
 use fillwright::tank::{
     Doubt, Estimate, Estimator, Evidence, LevelReading, Pour, ShareReading, ShareReadingKind,
@@ -49,7 +50,7 @@ fn gauge(level: f64) -> Evidence {
 }
 
 fn drive(kilometres: f64) -> Evidence {
-    Evidence::Drive { distance: DistanceUnit::Kilometre.quantity(kilometres) }
+    Evidence::Drive { distance: KILOMETRE.quantity(kilometres) }
 }
 
 fn after(log: &[Evidence]) -> (Estimate, Vec<Option<Doubt>>) {

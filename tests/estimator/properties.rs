@@ -1,7 +1,8 @@
 //! What holds for any evidence.
 
 use fillwright::fuel::Extras;
-use fillwright::quantity::notation::{Consumption, DistanceUnit};
+use fillwright::quantity::Consumption;
+use fillwright::quantity::notation::KILOMETRE;
 use fillwright::quantity::{Band, Share, Volume};
 use fillwright::tank::{
     Doubt, Estimate, Estimator, Evidence, LevelReading, Pour, ShareReading, ShareReadingKind,
@@ -65,9 +66,8 @@ fn evidence() -> impl Strategy<Value = Evidence> {
                 })
             }
         ),
-        amount().prop_map(|hundreds| Evidence::Drive {
-            distance: DistanceUnit::Kilometre.quantity(hundreds * 10.0)
-        }),
+        amount()
+            .prop_map(|hundreds| Evidence::Drive { distance: KILOMETRE.quantity(hundreds * 10.0) }),
         amount().prop_map(|volume| Evidence::Burned { volume: litres(volume) }),
         prop::option::of(amount())
             .prop_map(|volume| Evidence::Drain { volume: volume.map(litres) }),

@@ -3,7 +3,8 @@
 //! now and then misread, and some fills are not logged.
 
 use fillwright::fuel::Extras;
-use fillwright::quantity::notation::{Consumption, DistanceUnit};
+use fillwright::quantity::Consumption;
+use fillwright::quantity::notation::KILOMETRE;
 use fillwright::quantity::{Band, Share, Volume};
 use fillwright::tank::{Evidence, LevelReading, Pour, ShareReading, ShareReadingKind, Vehicle};
 use uom::si::volume::liter;
@@ -171,7 +172,7 @@ impl Stop {
             Evidence::Share(ShareReading { share: share(read), standard_error: share(sd), kind })
         };
         let mut evidence = vec![
-            Evidence::Drive { distance: DistanceUnit::Kilometre.quantity(self.kilometres) },
+            Evidence::Drive { distance: KILOMETRE.quantity(self.kilometres) },
             Evidence::Level {
                 level: litres(self.gauge),
                 reading: LevelReading::Gauge,

@@ -3,12 +3,13 @@
 use std::error::Error;
 use std::ops::RangeInclusive;
 
+use fillwright::quantity::Consumption;
+use fillwright::quantity::notation::quantities::{CONSUMPTION, DISTANCE, VOLUME};
 use fillwright::quantity::notation::{
-    Consumption, Currency, DecimalMark, Decimals, DistanceUnit, NumberError, OctaneFigure, Style,
-    Units, VolumeField, VolumeUnit, parse_consumption, parse_distance, parse_money, parse_number,
-    parse_octane, parse_price, parse_share, parse_share_band, parse_volume, print_consumption,
-    print_distance, print_money, print_number, print_octane, print_percent, print_price,
-    print_share, print_share_band, print_volume,
+    Choosable, Currency, DecimalMark, Decimals, LITRE, MILE, NumberError, OctaneFigure, Style,
+    Unit, Units, VolumeField, parse_money, parse_number, parse_octane, parse_price, parse_share,
+    parse_share_band, parse_volume, print_money, print_number, print_octane, print_percent,
+    print_price, print_share, print_share_band,
 };
 use fillwright::quantity::{Band, Money, Share, UnitPrice, Volume};
 use proptest::prelude::*;
@@ -28,8 +29,13 @@ pub(crate) fn style() -> impl Strategy<Value = Style> {
     select(vec![DecimalMark::Point, DecimalMark::Comma]).prop_map(|decimal| Style { decimal })
 }
 
-fn volume_unit() -> impl Strategy<Value = VolumeUnit> {
-    select(VolumeUnit::ALL.to_vec())
+fn volume_unit() -> impl Strategy<Value = Unit<Volume>> {
+    select(VOLUME.units().collect::<Vec<_>>())
+}
+
+/// Units of which this one is that of volume.
+fn units_of(volume: Unit<Volume>) -> Units {
+    Units::METRIC.with(Choosable::Volume, volume.name().word).unwrap()
 }
 
 /// Numbers of every size in a range, round ones, and those with three decimals,
@@ -57,10 +63,10 @@ fn field() -> impl Strategy<Value = VolumeField> {
     (units(), tank, consumption, litres).prop_map(|(units, tank, consumption, largest)| {
         VolumeField {
             units,
-            tank: tank.map(|litres| VolumeUnit::Litre.quantity(litres)),
+            tank: tank.map(|litres| LITRE.quantity(litres)),
             consumption: consumption
                 .and_then(|value| Consumption::from_litres_per_100_km(value).ok()),
-            largest: VolumeUnit::Litre.quantity(largest),
+            largest: LITRE.quantity(largest),
             part_is_usual: false,
         }
     })
@@ -96,7 +102,7 @@ fn read_everywhere(text: &str, field: &VolumeField) -> Result<(), TestCaseError>
         }
     }
     if let Ok(volume) = parse_volume(text, field) {
-        let zero = VolumeUnit::Litre.quantity(0.0);
+        let zero = LITRE.quantity(0.0);
         prop_assert!(zero <= volume && volume <= field.largest, "{text:?}: {volume:?}");
     }
     if let Ok(share) = parse_share(text) {
@@ -113,18 +119,18 @@ fn read_everywhere(text: &str, field: &VolumeField) -> Result<(), TestCaseError>
     for units in [Units::METRIC, Units::US, Units::IMPERIAL] {
         if let Ok(price) = parse_price(text, units) {
             // The price of the smallest unit, the litre, is the highest per volume.
-            finite(price.value.of(VolumeUnit::Litre.quantity(1.0)).amount(), 0.0..=1000.0)?;
+            finite(price.value.of(LITRE.quantity(1.0)).amount(), 0.0..=1000.0)?;
         }
     }
     if let Ok(octane) = parse_octane(text) {
         finite(octane.value(), 60.0..=130.0)?;
     }
-    for unit in DistanceUnit::ALL {
-        if let Ok(way) = parse_distance(text, unit) {
-            finite(DistanceUnit::Mile.value_of(way), 0.0..=1.0001e7)?;
+    for units in [Units::METRIC, Units::US] {
+        if let Ok(way) = DISTANCE.parse(text, units) {
+            finite(MILE.value_of(way), 0.0..=1.0001e7)?;
         }
     }
-    if let Ok(car) = parse_consumption(text, field.units) {
+    if let Ok(car) = CONSUMPTION.parse(text, field.units) {
         finite(car.litres_per_100_km(), 0.1..=3000.0)?;
     }
     Ok(())
@@ -210,13 +216,13 @@ proptest! {
         style in style(),
     ) {
         let volume: Volume = field.largest * part;
-        let field = VolumeField { units: unit.into(), ..field };
-        let text = print_volume(volume, unit, Decimals::Exact, style);
+        let field = VolumeField { units: units_of(unit), ..field };
+        let text = unit.print(volume, Decimals::Exact, style);
         let read = parse_volume(&text, &field).map_err(failed)?;
         prop_assert!(close(unit.value_of(read), unit.value_of(volume)), "{text}: {read:?}");
         // Two decimals are near enough for a limit to be typed again.
         if unit.value_of(field.largest) >= 1.0 {
-            let text = print_volume(field.largest, unit, 2, style);
+            let text = unit.print(field.largest, 2, style);
             prop_assert!(parse_volume(&text, &field).is_ok(), "{text}");
         }
     }
@@ -283,11 +289,11 @@ proptest! {
     #[test]
     fn distances_return(
         value in number(0.0..=1e7),
-        unit in select(DistanceUnit::ALL.to_vec()),
+        unit in select(DISTANCE.units().collect::<Vec<_>>()),
         style in style(),
     ) {
-        let text = print_distance(unit.quantity(value), unit, Decimals::Exact, style);
-        let read = parse_distance(&text, unit).map_err(failed)?;
+        let text = unit.print(unit.quantity(value), Decimals::Exact, style);
+        let read = DISTANCE.parse(&text, Units::METRIC).map_err(failed)?;
         prop_assert!(close(unit.value_of(read), value), "{text}: {read:?}");
     }
 
@@ -298,9 +304,9 @@ proptest! {
         style in style(),
     ) {
         let unit = units.consumption();
-        let consumption = unit.quantity(value).map_err(failed)?;
-        let text = print_consumption(consumption, unit, Decimals::Exact, style);
-        let read = parse_consumption(&text, units).map_err(failed)?;
+        let consumption = unit.quantity(value);
+        let text = unit.print(consumption, Decimals::Exact, style);
+        let read = CONSUMPTION.parse(&text, units).map_err(failed)?;
         prop_assert!(close(read.litres_per_100_km(), consumption.litres_per_100_km()), "{text}");
     }
 

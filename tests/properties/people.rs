@@ -11,7 +11,7 @@ pub(crate) fn units() -> impl Strategy<Value = Units> {
     (select(UnitSystem::ALL.to_vec()), chosen).prop_map(|(system, chosen)| {
         chosen.into_iter().fold(Units::of(system), |units, (quantity, choice)| {
             let quantity = Choosable::ALL[quantity.index(Choosable::ALL.len())];
-            let choices = quantity.choices();
+            let choices: Vec<_> = quantity.choices().collect();
             units.with(quantity, choices[choice.index(choices.len())].word).unwrap()
         })
     })

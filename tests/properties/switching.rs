@@ -3,12 +3,13 @@
 //! text as it was typed.
 
 use fillwright::document::Document;
+use fillwright::quantity::Consumption;
 use fillwright::quantity::Volume;
-use fillwright::quantity::notation::hardware::parse_lambda;
+use fillwright::quantity::notation::parse_lambda;
+use fillwright::quantity::notation::quantities::{CONSUMPTION, DISTANCE};
 use fillwright::quantity::notation::{
-    Choosable, Consumption, DecimalMark, Decimals, Entry, Measure, OctaneFigure, OctaneScale,
-    Printer, Style, Units, VolumeField, hardware, parse_consumption, parse_distance, parse_octane,
-    parse_price, parse_volume, print_number,
+    Choosable, DecimalMark, Decimals, Entry, Measure, OctaneFigure, OctaneScale, Printer, Style,
+    Units, VolumeField, parse_octane, parse_price, parse_volume, print_number, quantities,
 };
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -61,8 +62,8 @@ fn meaning(measure: Measure, text: &str, units: Units) -> Option<f64> {
     };
     macro_rules! si {
         ($field:ident) => {{
-            let metric = hardware::$field.own(Units::METRIC);
-            hardware::$field.parse(text, units).ok().map(|it| metric.value_of(it))
+            let metric = quantities::$field.own(Units::METRIC);
+            quantities::$field.parse(text, units).ok().map(|it| metric.value_of(it))
         }};
     }
     match measure {
@@ -74,11 +75,9 @@ fn meaning(measure: Measure, text: &str, units: Units) -> Option<f64> {
             parse_price(text, units).ok().map(|it| it.value.of(litre).amount())
         }
         Measure::Consumption => {
-            parse_consumption(text, units).ok().map(Consumption::litres_per_100_km)
+            CONSUMPTION.parse(text, units).ok().map(Consumption::litres_per_100_km)
         }
-        Measure::Distance => {
-            parse_distance(text, units.distance()).ok().map(|it| it.get::<kilometer>())
-        }
+        Measure::Distance => DISTANCE.parse(text, units).ok().map(|it| it.get::<kilometer>()),
         Measure::Pressure => si!(PRESSURE),
         Measure::AirPressure => si!(AIR_PRESSURE),
         Measure::Boost => si!(BOOST),
@@ -200,7 +199,7 @@ fn every_pair_of_units_of_every_quantity() {
     let mut pairs = 0;
     for kind in KINDS {
         let Some(choosable) = kind.1 else { continue };
-        let choices = choosable.choices();
+        let choices: Vec<_> = choosable.choices().collect();
         for (then, now) in choices.iter().flat_map(|it| choices.iter().map(move |to| (it, to))) {
             let of = |word| Units::METRIC.with(choosable, word).unwrap();
             for part in [0.0, 0.137, 0.5, 0.91, 1.0] {

@@ -3,7 +3,8 @@
 use fillwright::calibration::{Calibration, FluidState};
 use fillwright::fill::Tank;
 use fillwright::fuel::Extras;
-use fillwright::quantity::notation::Consumption;
+
+use fillwright::quantity::Consumption;
 use fillwright::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 use fillwright::trip::{
     BlendModel, Bought, Bound, Burn, Done, Leg, PlanWanted, Planner, Progress, Pump, Route, Stop,

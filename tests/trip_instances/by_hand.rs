@@ -3,7 +3,8 @@
 use fillwright::calibration::{Calibration, FluidState, Verdict};
 use fillwright::fill::Tank;
 use fillwright::fuel::{EnergyDensity, Extras};
-use fillwright::quantity::notation::Consumption;
+
+use fillwright::quantity::Consumption;
 use fillwright::quantity::{Band, Energy, Length, Money, Share, UnitPrice, Volume};
 use fillwright::trip::{
     BlendModel, Bound, Breach, Burn, Done, Leg, PlanWanted, Planner, Progress, Pump, Route,

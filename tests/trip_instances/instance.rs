@@ -5,7 +5,8 @@ use std::collections::BTreeMap;
 use fillwright::calibration::{Calibration, FluidState};
 use fillwright::fill::Tank;
 use fillwright::fuel::{EnergyDensity, Extras, HydrocarbonBase, MolarDensity};
-use fillwright::quantity::notation::Consumption;
+
+use fillwright::quantity::Consumption;
 use fillwright::quantity::{Band, Energy, Length, Money, Share, UnitPrice, Volume};
 use fillwright::trip::{
     BlendModel, Bought, Burn, CheckedRoute, Leg, PlanWanted, Pump, Route, Stop, TripObjective,

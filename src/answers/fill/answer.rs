@@ -6,7 +6,7 @@ use crate::calibration::{Contents, Judgement, Reason};
 use crate::document::Field;
 use crate::fill::{FillPlan, Order, Problem, economics};
 use crate::fuel::{Content, Extras, Mixture};
-use crate::quantity::notation::VolumeUnit;
+use crate::quantity::notation::LITRE;
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 use crate::workings::Working;
 
@@ -212,7 +212,7 @@ fn rounded(
     };
     let is_hit = hits(problem.aim, &plan);
     let is_as_good = |it: &FillPlan| keeps_promise(it) && (hits(problem.aim, it) || !is_hit);
-    let shown = VolumeUnit::Litre.quantity(SHOWN_L);
+    let shown = LITRE.quantity(SHOWN_L);
     let in_steps = [step.unwrap_or(shown), shown]
         .into_iter()
         .find_map(|step| problem.rounded(&plan, order, step, is_as_good));

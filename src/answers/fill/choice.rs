@@ -9,7 +9,7 @@ use crate::fill::{
     Problem, Solution, StopRule, economics,
 };
 use crate::fuel::{HydrocarbonBase, Mixture};
-use crate::quantity::notation::VolumeUnit;
+use crate::quantity::notation::LITRE;
 use crate::quantity::{Length, Volume};
 
 /// What is promised of the plan.
@@ -231,7 +231,7 @@ fn is_near_enough(problem: &Problem, plan: &FillPlan) -> bool {
 }
 
 fn in_litres(volume: Volume) -> f64 {
-    VolumeUnit::Litre.value_of(volume)
+    LITRE.value_of(volume)
 }
 
 /// What is in of each fuel.
@@ -253,6 +253,6 @@ fn tank_mixture(asked: &FillAsked) -> Option<Mixture> {
 
 /// One litre of the reference fuel.
 pub(crate) fn reference(asked: &FillAsked) -> Mixture {
-    let litre = VolumeUnit::Litre.quantity(1.0);
+    let litre = LITRE.quantity(1.0);
     Mixture::splash(litre, asked.reference, &HydrocarbonBase::default())
 }

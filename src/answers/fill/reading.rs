@@ -9,7 +9,8 @@ use crate::calibration::{Calibration, FluidState};
 use crate::document::{AimForm, Document, Field, FillForm, FuelPart, StartForm, StopRuleForm};
 use crate::fill::{Aim, Offer, Problem, StopRule, Tank};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture, MolarDensity};
-use crate::quantity::notation::{Consumption, Printer, VolumeUnit, parse_share};
+use crate::quantity::Consumption;
+use crate::quantity::notation::{LITRE, Printer, parse_share};
 use crate::quantity::{Band, Share, Volume};
 use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR, Doubt, Estimator};
 
@@ -54,14 +55,14 @@ impl FillAsked {
     pub(crate) fn present(&self) -> Mixture {
         let tank = &self.problem.tank;
         let content = Content { ethanol: tank.share, extras: self.tank_extras };
-        let litre = VolumeUnit::Litre.quantity(1.0);
+        let litre = LITRE.quantity(1.0);
         content.litre(Corner::Expected, &HydrocarbonBase::default())
             * (tank.level.expected() / litre).value
     }
 
     /// These volumes of the fuels on offer, poured together.
     pub(crate) fn mixture_of(&self, volumes: &[Volume]) -> Mixture {
-        let litre = VolumeUnit::Litre.quantity(1.0);
+        let litre = LITRE.quantity(1.0);
         let parts = self.fuels.iter().zip(volumes);
         parts.map(|(fuel, volume)| fuel.litre * (*volume / litre).value).sum()
     }
@@ -317,7 +318,7 @@ fn level_by_click(tank: &Tank, offers: &[Offer]) -> Band<Volume> {
         return tank.level;
     }
     let before = tank.capacity - poured;
-    let low = before - VolumeUnit::Litre.quantity(CLICK_ERROR_L.value);
+    let low = before - LITRE.quantity(CLICK_ERROR_L.value);
     Band::enclosing(before, [if low > nothing { low } else { nothing }, before])
         .unwrap_or(tank.level)
 }

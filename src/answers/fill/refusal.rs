@@ -3,11 +3,11 @@
 use crate::document::FuelForm;
 use crate::document::{Field, FuelPart};
 use crate::fill::FillError;
-use crate::quantity::notation::{Printer, VolumeUnit};
+use crate::quantity::notation::{LITRE, Printer};
 
 /// Where a refusal of the fill belongs, in the person's own units.
 pub(crate) fn say(error: &FillError, offers: &[FuelForm], printer: &Printer) -> (Field, String) {
-    let volume = |litres: f64| printer.volume(VolumeUnit::Litre.quantity(litres));
+    let volume = |litres: f64| printer.volume(LITRE.quantity(litres));
     let fuel = |index: &usize, part| {
         let id = offers.get(*index).map_or(0, |form| form.id);
         Field::Fuel(id, part)

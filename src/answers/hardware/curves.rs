@@ -9,7 +9,7 @@ use crate::document::{
 use crate::power::{
     AirCorrection, AmbientAir, Crossing, CurvePoint, DrivelineLoss, PowerCurve, is_in_usual_range,
 };
-use crate::quantity::notation::hardware::{AIR_PRESSURE, POWER, TEMPERATURE, TORQUE};
+use crate::quantity::notation::quantities::{AIR_PRESSURE, POWER, TEMPERATURE, TORQUE};
 use crate::quantity::notation::{Units, parse_share};
 use crate::quantity::{Band, CrankPower, Share, WheelPower};
 

@@ -13,8 +13,8 @@ use crate::document::{Document, Field, HardwareField, HardwareForm, Mark, PartKi
 use crate::fuel::{Content, Extras};
 use crate::hardware::{Blend, Load, LoadPoint, MethanolWater, Recipe, Wanted, recipe};
 use crate::power::{CurvePoint, PowerCurve};
-use crate::quantity::notation::hardware::parse_factor;
-use crate::quantity::notation::{Printer, VolumeField, VolumeUnit, parse_volume};
+use crate::quantity::notation::parse_factor;
+use crate::quantity::notation::{LITRE, Printer, VolumeField, parse_volume};
 use crate::quantity::{AngularVelocity, Band, Mass, Share};
 
 /// A curve is worked out in at most so many steps: finer than a chart shows.
@@ -165,7 +165,7 @@ impl HardwareReader<'_> {
                     units,
                     tank: None,
                     consumption: None,
-                    largest: VolumeUnit::Litre.quantity(LARGEST_MIX_L),
+                    largest: LITRE.quantity(LARGEST_MIX_L),
                     part_is_usual: false,
                 };
                 parse_volume(text, &field).map(Wanted::Volume)

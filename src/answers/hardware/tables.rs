@@ -7,7 +7,7 @@ use crate::hardware::{
     DeadTimeError, DeadTimes, OutsideTable, PumpCurve, PumpTable, PumpTableError,
 };
 use crate::quantity::notation::Units;
-use crate::quantity::notation::hardware::{PRESSURE, PUMP_FLOW, TIME, VOLTAGE};
+use crate::quantity::notation::quantities::{PRESSURE, PUMP_FLOW, TIME, VOLTAGE};
 use crate::quantity::{ElectricPotential, Time};
 
 /// More rows than any published table has.

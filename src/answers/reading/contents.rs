@@ -11,9 +11,10 @@ use crate::document::{
 };
 use crate::fill::{Aim, Offer};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture};
+use crate::quantity::Consumption;
+use crate::quantity::notation::quantities::CONSUMPTION;
 use crate::quantity::notation::{
-    Consumption, Entry, LevelText, OctaneFigure, Rate, VolumeUnit, parse_consumption, parse_octane,
-    parse_share,
+    Entry, LITRE, LevelText, OctaneFigure, Rate, parse_octane, parse_share,
 };
 use crate::quantity::{Band, Share, Volume};
 use crate::tank::{CLICK_ERROR_L, Evidence, HowSure, LevelReading, RangeDisplay, Vehicle};
@@ -108,7 +109,7 @@ impl Reader<'_> {
         let units = car.consumption.typed_in;
         let consumption = self
             .optional(Field::Consumption, &car.consumption.text, |text| {
-                parse_consumption(text, units)
+                CONSUMPTION.parse(text, units)
             })
             .flatten();
         let reference = self.optional(Field::Reference, &car.reference, parse_share).flatten();
@@ -281,7 +282,7 @@ impl Reader<'_> {
         let content = Content { ethanol: share, extras: extras? };
         let ron = octane.map(|(ron, _)| ron);
         let mon = mon?.or(octane.and_then(|(_, mon)| mon));
-        let litre = VolumeUnit::Litre.quantity(1.0);
+        let litre = LITRE.quantity(1.0);
         let offer = Offer {
             share,
             price: price.map(|(price, _)| price),

@@ -12,9 +12,10 @@ use std::fmt::Display;
 use super::field_error::FieldError;
 use crate::document::{ExtraPart, ExtrasForm, Field, Settings};
 use crate::fuel::{Content, Extras, ethers_of_oxygen, ron_mon_from_aki};
+use crate::quantity::Consumption;
 use crate::quantity::notation::{
-    Consumption, Entry, LevelText, OctaneFigure, OctaneScale, Printer, VolumeField, parse_level,
-    parse_octane, parse_part_band, parse_share_text, parse_volume,
+    Entry, LevelText, OctaneFigure, OctaneScale, Printer, VolumeField, parse_level, parse_octane,
+    parse_part_band, parse_share_text, parse_volume,
 };
 use crate::quantity::{Band, Share, Volume};
 use exchange::Exchange;

@@ -7,9 +7,9 @@ use crate::document::{
     BeforeForm, ContentsForm, DriveForm, EntryPart, Field, FillEntry, FuelForm, LevelForm,
     SensorForm, TubeTestForm, What,
 };
+use crate::quantity::notation::quantities::{CONSUMPTION, DISTANCE};
 use crate::quantity::notation::{
-    Entry, SensorFigure, parse_consumption, parse_distance, parse_millilitres, parse_pulse_width,
-    parse_sensor,
+    Entry, SensorFigure, parse_millilitres, parse_pulse_width, parse_sensor,
 };
 use crate::quantity::{Length, Share, Volume};
 use crate::tank::{
@@ -198,8 +198,8 @@ impl Reader<'_> {
 
     fn distance(&mut self, entry: &Entry) -> Option<Length> {
         let field = Field::Entry(EntryPart::Distance);
-        let unit = entry.typed_in.distance();
-        let distance = self.optional(field, &entry.text, |text| parse_distance(text, unit));
+        let units = entry.typed_in;
+        let distance = self.optional(field, &entry.text, |text| DISTANCE.parse(text, units));
         self.required(field, distance, "Give the distance driven.")
     }
 
@@ -208,7 +208,7 @@ impl Reader<'_> {
         let field = Field::Entry(EntryPart::Consumption);
         let units = form.consumption.typed_in;
         let consumption =
-            self.optional(field, &form.consumption.text, |text| parse_consumption(text, units));
+            self.optional(field, &form.consumption.text, |text| CONSUMPTION.parse(text, units));
         let consumption =
             self.required(field, consumption, "Give the mean consumption that it showed.");
         let (driven, consumption) = (driven?, consumption?);

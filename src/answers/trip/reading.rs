@@ -9,8 +9,10 @@ use crate::document::{
 };
 use crate::fill::Tank;
 use crate::fuel::{Content, Corner, EnergyDensity, Extras, HydrocarbonBase};
-use crate::quantity::notation::hardware::{parse_factor, parse_fraction};
-use crate::quantity::notation::{Consumption, Printer, Rate, parse_distance};
+use crate::quantity::Consumption;
+use crate::quantity::notation::quantities::DISTANCE;
+use crate::quantity::notation::{Printer, Rate};
+use crate::quantity::notation::{parse_factor, parse_fraction};
 use crate::quantity::{Share, Volume};
 use crate::tank::Estimate;
 use crate::trip::{
@@ -258,9 +260,9 @@ impl Reader<'_> {
     ) -> Option<(TripStop, Stop, Leg)> {
         let field = |part| Field::TripStop(form.id, part);
         let fee = self.money(field(TripStopPart::Fee), &form.fee);
-        let unit = form.distance.typed_in.distance();
+        let units = form.distance.typed_in;
         let distance = self.optional(field(TripStopPart::Distance), &form.distance.text, |text| {
-            parse_distance(text, unit)
+            DISTANCE.parse(text, units)
         });
         let distance =
             self.required(field(TripStopPart::Distance), distance, "Give how far it is from here.");

@@ -132,8 +132,7 @@ fn UnitOf(quantity: Choosable) -> impl IntoView {
     let state = State::here();
     let table = quantity
         .choices()
-        .iter()
-        .map(|choice| (choice.word.to_owned(), units::choice(*choice).to_owned()))
+        .map(|choice| (choice.word.to_owned(), units::choice(choice).to_owned()))
         .collect();
     let chosen =
         said(move || state.document.with(|it| it.settings.units.choice(quantity).word.to_owned()));

@@ -2,7 +2,7 @@
 
 use fillwright::answers::fill::{FillAnswer, GivenUp, Infeasible, Miss, Promise, YieldingWish};
 use fillwright::fill::{Cycles, FillImpossible, FillRule, Obstacle, StopRule};
-use fillwright::quantity::notation::{Printer, VolumeUnit};
+use fillwright::quantity::notation::{LITRE, Printer};
 use fillwright::quantity::{Share, Volume};
 use fillwright::tank::Estimate;
 
@@ -268,7 +268,7 @@ fn burn_down(
 ) -> Option<String> {
     let burn = infeasible.impossible.burn_down.as_ref()?;
     // Less than a gauge shows is no advice.
-    if VolumeUnit::Litre.value_of(burn.away) < LEAST_TO_BURN_L {
+    if LITRE.value_of(burn.away) < LEAST_TO_BURN_L {
         return None;
     }
     let distance = infeasible
@@ -305,7 +305,7 @@ fn is_worth_draining(infeasible: &Infeasible, answer: &FillAnswer) -> bool {
     const LITRES: f64 = 1.0;
     let aim = answer.asked.problem.aim;
     let away = infeasible.impossible.burn_down.as_ref().map(|it| it.away);
-    let litres = away.map_or(0.0, |it| VolumeUnit::Litre.value_of(it));
+    let litres = away.map_or(0.0, |it| LITRE.value_of(it));
     let missed = answer.plan.share.map_or(0.0, |share| {
         let share = share.fraction();
         (aim.low().fraction() - share).max(share - aim.high().fraction())

@@ -6,105 +6,137 @@ use std::fmt;
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
-use super::{ConsumptionUnit, DistanceUnit, UnitSystem, VolumeUnit};
+use super::field::QuantityField;
+use super::quantities;
+use super::unit::{InSi, Unit, UnitName};
+use crate::quantity::{Consumption, Length, Volume};
 
-/// A unit that can be chosen: the word that stands for it where the choice is
-/// stored, and its symbol.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Choice {
-    /// The word in a stored choice. No two choices of any quantity share one.
-    pub word: &'static str,
-    /// How it is written after a number.
-    pub symbol: &'static str,
+/// The rows of a quantity's units, whatever the quantity.
+pub(super) trait Rows: Sync {
+    /// The name of the first unit.
+    fn main(&self) -> UnitName;
+    /// The name of the unit in a row, while there are rows.
+    fn name(&self, row: usize) -> Option<UnitName>;
 }
 
+impl<Q: InSi> Rows for QuantityField<Q> {
+    fn main(&self) -> UnitName {
+        self.main.name()
+    }
+
+    fn name(&self, row: usize) -> Option<UnitName> {
+        self.units().nth(row).map(|unit| unit.name())
+    }
+}
+
+/// Scales of which none turns into another without knowing the fuel, each with its name.
+struct Scales<T: 'static> {
+    main: (UnitName, T),
+    others: &'static [(UnitName, T)],
+}
+
+impl<T: Copy> Scales<T> {
+    fn rows(&self) -> impl Iterator<Item = (UnitName, T)> {
+        std::iter::once(self.main).chain(self.others.iter().copied())
+    }
+
+    /// The scale of one person.
+    fn own(&self, quantity: Choosable, units: Units) -> T {
+        let own = units.choice(quantity);
+        self.rows().find(|(name, _)| *name == own).unwrap_or(self.main).1
+    }
+}
+
+impl<T: Copy + Sync> Rows for Scales<T> {
+    fn main(&self) -> UnitName {
+        self.main.0
+    }
+
+    fn name(&self, row: usize) -> Option<UnitName> {
+        self.rows().nth(row).map(|(name, _)| name)
+    }
+}
+
+static OCTANE: Scales<OctaneScale> = Scales {
+    main: (UnitName::new("RON").chosen_as("ron"), OctaneScale::Ron),
+    others: &[(UnitName::new("AKI").chosen_as("aki").at_home(&[UnitSystem::Us]), OctaneScale::Aki)],
+};
+
+static MIXTURE: Scales<MixtureScale> = Scales {
+    main: (UnitName::new("λ").chosen_as("lambda"), MixtureScale::Lambda),
+    others: &[
+        (UnitName::new("AFR").chosen_as("afr_of_petrol"), MixtureScale::AfrOfPetrol),
+        (UnitName::new("AFR").chosen_as("afr_of_the_blend"), MixtureScale::AfrOfTheBlend),
+    ],
+};
+
 macro_rules! choosables {
-    ($($(#[$doc:meta])+ $name:ident [$metric:literal, $us:literal, $imperial:literal]:
-        $($word:literal $symbol:literal),+;)+) => {
+    ($($(#[$doc:meta])+ $name:ident: $rows:expr;)+) => {
         /// A quantity whose unit can be chosen apart from the system.
         #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
         pub enum Choosable {
             $($(#[$doc])+ $name),+
         }
 
+        /// How many quantities have a unit of their own.
+        const COUNT: usize = [$(Choosable::$name),+].len();
+
         impl Choosable {
             /// Every one, in the order in which to offer them.
             pub const ALL: [Self; COUNT] = [$(Self::$name),+];
 
-            /// The units that are offered.
-            pub fn choices(self) -> &'static [Choice] {
+            fn rows(self) -> &'static dyn Rows {
                 match self {
-                    $(Self::$name => &[$(Choice { word: $word, symbol: $symbol }),+]),+
-                }
-            }
-
-            /// Where in [`Choosable::choices`] a system's own unit stands.
-            fn home(self, system: UnitSystem) -> u8 {
-                let [metric, us, imperial] = match self {
-                    $(Self::$name => [$metric, $us, $imperial]),+
-                };
-                match system {
-                    UnitSystem::Metric => metric,
-                    UnitSystem::Us => us,
-                    UnitSystem::Imperial => imperial,
+                    $(Self::$name => &$rows),+
                 }
             }
         }
     };
 }
 
-/// How many quantities have a unit of their own.
-const COUNT: usize = 14;
-
-// After each name: which of its units is at home in the metric, the US and the
-// imperial system.
 choosables! {
     /// Fuel.
-    Volume [0, 1, 2]:
-        "litre" "L", "us_gallon" "gal", "imperial_gallon" "imp gal";
+    Volume: quantities::VOLUME;
     /// The way driven.
-    Distance [0, 1, 1]:
-        "kilometre" "km", "mile" "mi";
+    Distance: quantities::DISTANCE;
     /// Fuel over distance.
-    Consumption [0, 2, 3]:
-        "litres_per_100_km" "L/100 km", "kilometres_per_litre" "km/L",
-        "miles_per_us_gallon" "mpg", "miles_per_imperial_gallon" "mpg";
+    Consumption: quantities::CONSUMPTION;
     /// Pressures of fuel, and boost.
-    Pressure [0, 2, 2]:
-        "bar" "bar", "kilopascal" "kPa", "psi" "psi";
+    Pressure: quantities::PRESSURE;
     /// The pressure of the air around.
-    AirPressure [0, 2, 0]:
-        "hectopascal" "hPa", "kilopascal_of_air" "kPa", "inch_of_mercury" "inHg";
+    AirPressure: quantities::AIR_PRESSURE;
     /// Power.
-    Power [0, 2, 2]:
-        "kilowatt" "kW", "metric_horsepower" "PS", "horsepower" "hp";
+    Power: quantities::POWER;
     /// Torque.
-    Torque [0, 1, 1]:
-        "newton_metre" "N·m", "pound_foot" "lb·ft";
+    Torque: quantities::TORQUE;
     /// Temperature.
-    Temperature [0, 1, 0]:
-        "celsius" "°C", "fahrenheit" "°F";
+    Temperature: quantities::TEMPERATURE;
     /// What an injector passes by volume.
-    InjectorFlow [0, 0, 0]:
-        "cubic_centimetres_per_minute" "cc/min", "injector_litres_per_hour" "L/h";
+    InjectorFlow: quantities::INJECTOR_FLOW;
     /// What a pump or an engine passes by volume.
-    PumpFlow [0, 2, 3]:
-        "litres_per_hour" "L/h", "litres_per_minute" "L/min",
-        "us_gallons_per_hour" "gal/h", "imperial_gallons_per_hour" "imp gal/h";
+    PumpFlow: quantities::PUMP_FLOW;
     /// A fuel flow by mass.
-    MassFlow [0, 2, 2]:
-        "grams_per_second" "g/s", "kilograms_per_hour" "kg/h", "pounds_per_hour" "lb/h";
+    MassFlow: quantities::MASS_FLOW;
     /// An air flow by mass.
-    AirFlow [0, 3, 3]:
-        "kilograms_per_second_of_air" "kg/s", "grams_per_second_of_air" "g/s",
-        "kilograms_per_hour_of_air" "kg/h", "pounds_per_minute_of_air" "lb/min";
+    AirFlow: quantities::AIR_FLOW;
     /// The scale of an octane number.
-    Octane [0, 1, 0]:
-        "ron" "RON", "aki" "AKI";
+    Octane: OCTANE;
     /// How rich or lean the mixture is: the air-fuel ratio over that of burning
     /// without rest, or the ratio itself, of petrol or of the blend at hand.
-    Mixture [0, 0, 0]:
-        "lambda" "λ", "afr_of_petrol" "AFR", "afr_of_the_blend" "AFR";
+    Mixture: MIXTURE;
+}
+
+impl Choosable {
+    /// The units that are offered: those that a word stands for where the choice is stored.
+    pub fn choices(self) -> impl Iterator<Item = UnitName> {
+        let rows = self.rows();
+        (0..).map_while(|row| rows.name(row)).filter(|name| !name.word.is_empty())
+    }
+
+    /// Where among its choices a system's own unit stands: the first, where none is at home.
+    fn home(self, system: UnitSystem) -> usize {
+        self.choices().position(|name| name.is_at_home(system)).unwrap_or(0)
+    }
 }
 
 /// The scale on which octane numbers are told.
@@ -128,13 +160,40 @@ pub enum MixtureScale {
     AfrOfTheBlend,
 }
 
+/// The units that go together where a person lives. [`Units`] tells
+/// which those are, and what was chosen apart from them.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum UnitSystem {
+    /// Litres, kilometres, litres per 100 km.
+    #[default]
+    Metric,
+    /// US gallons, miles, miles per US gallon.
+    Us,
+    /// Imperial gallons, miles, miles per imperial gallon.
+    Imperial,
+}
+
+impl UnitSystem {
+    /// Every system, in the order in which to offer them.
+    pub const ALL: [Self; 3] = [Self::Metric, Self::Us, Self::Imperial];
+
+    /// The word by which it is stored.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Metric => "metric",
+            Self::Us => "us",
+            Self::Imperial => "imperial",
+        }
+    }
+}
+
 /// The units of one person: a system, and what was chosen apart from it.
 ///
 /// ```
-/// use fillwright::quantity::notation::{Choosable, Units, VolumeUnit};
+/// use fillwright::quantity::notation::{Choosable, US_GALLON, Units};
 /// let units = Units::US.with(Choosable::Pressure, "kilopascal").unwrap_or_default();
 /// assert_eq!(units.choice(Choosable::Pressure).symbol, "kPa");
-/// assert_eq!(units.volume(), VolumeUnit::UsGallon);
+/// assert_eq!(units.volume(), US_GALLON);
 /// assert_eq!(units.to_string(), "us+kilopascal");
 /// assert_eq!("us+kilopascal".parse(), Ok(units));
 /// ```
@@ -172,6 +231,13 @@ impl Units {
         Self { system, chosen: [0; COUNT] }
     }
 
+    /// The units of the system in which fuel is counted so.
+    #[cfg(test)]
+    pub(super) fn with_volume(unit: Unit<Volume>) -> Self {
+        let is_home = |system: &UnitSystem| Self::of(*system).volume() == unit;
+        Self::of(UnitSystem::ALL.into_iter().find(is_home).unwrap())
+    }
+
     /// The system that decides where nothing was chosen.
     pub fn system(self) -> UnitSystem {
         self.system
@@ -185,65 +251,62 @@ impl Units {
     /// The same with the unit of one quantity chosen; `None` when it is not offered
     /// for that.
     pub fn with(mut self, quantity: Choosable, word: &str) -> Option<Self> {
-        let place = quantity.choices().iter().position(|choice| choice.word == word)?;
-        let place = u8::try_from(place).ok()?;
-        self.chosen[quantity as usize] =
-            if place == quantity.home(self.system) { 0 } else { place + 1 };
+        let place = quantity.choices().position(|choice| choice.word == word)?;
+        let is_home = place == quantity.home(self.system);
+        self.chosen[quantity as usize] = if is_home { 0 } else { u8::try_from(place + 1).ok()? };
         Some(self)
     }
 
-    /// The unit of a quantity.
-    pub fn choice(self, quantity: Choosable) -> Choice {
-        quantity.choices()[self.place(quantity)]
+    /// The unit of a quantity, where it was chosen apart from the system.
+    pub(super) fn chosen(self, quantity: Choosable) -> Option<UnitName> {
+        let place = self.chosen[quantity as usize].checked_sub(1)?;
+        quantity.choices().nth(usize::from(place))
     }
 
-    fn place(self, quantity: Choosable) -> usize {
-        let chosen = self.chosen[quantity as usize].checked_sub(1);
-        usize::from(chosen.unwrap_or_else(|| quantity.home(self.system)))
+    /// The name of the unit of a quantity.
+    pub fn choice(self, quantity: Choosable) -> UnitName {
+        let home = || quantity.choices().nth(quantity.home(self.system));
+        self.chosen(quantity).or_else(home).unwrap_or_else(|| quantity.rows().main())
     }
 
     /// The unit of fuel.
-    pub fn volume(self) -> VolumeUnit {
-        VolumeUnit::ALL[self.place(Choosable::Volume)]
+    pub fn volume(self) -> Unit<Volume> {
+        quantities::VOLUME.own(self)
     }
 
     /// The unit of the way driven.
-    pub fn distance(self) -> DistanceUnit {
-        DistanceUnit::ALL[self.place(Choosable::Distance)]
+    pub fn distance(self) -> Unit<Length> {
+        quantities::DISTANCE.own(self)
     }
 
     /// The unit of consumption.
-    pub fn consumption(self) -> ConsumptionUnit {
-        ConsumptionUnit::ALL[self.place(Choosable::Consumption)]
+    pub fn consumption(self) -> Unit<Consumption> {
+        quantities::CONSUMPTION.own(self)
     }
 
     /// The scale of a bare octane number.
     pub fn octane(self) -> OctaneScale {
-        [OctaneScale::Ron, OctaneScale::Aki][self.place(Choosable::Octane)]
+        OCTANE.own(Choosable::Octane, self)
     }
 
     /// How a mixture is told.
     pub fn mixture(self) -> MixtureScale {
-        const ALL: [MixtureScale; 3] =
-            [MixtureScale::Lambda, MixtureScale::AfrOfPetrol, MixtureScale::AfrOfTheBlend];
-        ALL[self.place(Choosable::Mixture)]
+        MIXTURE.own(Choosable::Mixture, self)
     }
 
-    /// The gallon that is meant where no country is named: the person's own, or
+    /// The system whose gallon is meant where no country is named: the person's own, or
     /// else that of the system, or else the US one. Who pumps litres in an imperial
     /// country still means the imperial gallon.
-    pub fn gallon(self) -> VolumeUnit {
-        use ConsumptionUnit::{MilesPerImperialGallon, MilesPerUsGallon};
-        let of_distance = match (self.consumption(), self.system) {
-            (MilesPerImperialGallon, _) => true,
-            (MilesPerUsGallon, _) => false,
-            (_, system) => system == UnitSystem::Imperial,
-        };
-        match (self.volume(), of_distance) {
-            (VolumeUnit::ImperialGallon, _) | (VolumeUnit::Litre, true) => {
-                VolumeUnit::ImperialGallon
-            }
-            (VolumeUnit::UsGallon, _) | (VolumeUnit::Litre, false) => VolumeUnit::UsGallon,
+    pub(super) fn gallons(self) -> UnitSystem {
+        let imperial =
+            |is_imperial| if is_imperial { UnitSystem::Imperial } else { UnitSystem::Us };
+        if self.volume() != quantities::LITRE {
+            return imperial(self.volume() == quantities::IMPERIAL_GALLON);
+        }
+        match self.consumption() {
+            own if own == quantities::MILES_PER_IMPERIAL_GALLON => UnitSystem::Imperial,
+            own if own == quantities::MILES_PER_US_GALLON => UnitSystem::Us,
+            _ => imperial(self.system == UnitSystem::Imperial),
         }
     }
 }
@@ -254,22 +317,12 @@ impl From<UnitSystem> for Units {
     }
 }
 
-impl From<VolumeUnit> for Units {
-    /// The units of the system in which fuel is counted so.
-    fn from(unit: VolumeUnit) -> Self {
-        match unit {
-            VolumeUnit::Litre => Self::METRIC,
-            VolumeUnit::UsGallon => Self::US,
-            VolumeUnit::ImperialGallon => Self::IMPERIAL,
-        }
-    }
-}
-
 impl fmt::Display for Units {
     fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
         formatter.write_str(self.system.word())?;
-        for quantity in Choosable::ALL.into_iter().filter(|it| self.chosen[*it as usize] > 0) {
-            write!(formatter, "+{}", self.choice(quantity).word)?;
+        let chosen = Choosable::ALL.into_iter().filter_map(|it| self.chosen(it));
+        for name in chosen {
+            write!(formatter, "+{}", name.word)?;
         }
         Ok(())
     }
@@ -308,20 +361,9 @@ mod tests {
     use super::*;
 
     #[test]
-    fn choices_of_typed_units_are_those_units() {
-        let symbols = |quantity: Choosable| -> Vec<_> {
-            quantity.choices().iter().map(|choice| choice.symbol).collect()
-        };
-        assert_eq!(symbols(Choosable::Volume), VolumeUnit::ALL.map(VolumeUnit::symbol));
-        assert_eq!(symbols(Choosable::Distance), DistanceUnit::ALL.map(DistanceUnit::symbol));
-        let consumption = ConsumptionUnit::ALL.map(ConsumptionUnit::symbol);
-        assert_eq!(symbols(Choosable::Consumption), consumption);
-    }
-
-    #[test]
     fn every_choice_is_stored_by_a_word_of_its_own() {
         let mut words: Vec<_> =
-            Choosable::ALL.iter().flat_map(|it| it.choices()).map(|choice| choice.word).collect();
+            Choosable::ALL.iter().flat_map(|it| it.choices()).map(|it| it.word).collect();
         let count = words.len();
         words.sort_unstable();
         words.dedup();
@@ -330,7 +372,7 @@ mod tests {
             for quantity in Choosable::ALL {
                 for choice in quantity.choices() {
                     let units = Units::of(system).with(quantity, choice.word).unwrap();
-                    assert_eq!(units.choice(quantity), *choice);
+                    assert_eq!(units.choice(quantity), choice);
                     assert_eq!(units.to_string().parse(), Ok(units));
                     assert_eq!(units.system(), system);
                 }
@@ -350,11 +392,11 @@ mod tests {
     #[test]
     fn gallon_of_a_british_driver_is_imperial_though_pumps_count_litres() {
         let british = Units::IMPERIAL.with(Choosable::Volume, "litre").unwrap();
-        assert_eq!(british.gallon(), VolumeUnit::ImperialGallon);
+        assert_eq!(quantities::VOLUME.named("gal", british), Some(quantities::IMPERIAL_GALLON));
         let canadian =
             Units::METRIC.with(Choosable::Consumption, "miles_per_imperial_gallon").unwrap();
-        assert_eq!(canadian.gallon(), VolumeUnit::ImperialGallon);
-        assert_eq!(Units::METRIC.gallon(), VolumeUnit::UsGallon);
+        assert_eq!(quantities::VOLUME.named("gal", canadian), Some(quantities::IMPERIAL_GALLON));
+        assert_eq!(quantities::VOLUME.named("gal", Units::METRIC), Some(quantities::US_GALLON));
     }
 
     #[test]

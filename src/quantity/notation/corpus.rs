@@ -1,11 +1,12 @@
 //! Texts as people type them at a pump, and what each has to mean. The outcome
 //! `None` stands for a refusal.
 
-use super::distance::{parse_consumption, parse_distance};
+use super::quantities::{CONSUMPTION, DISTANCE};
 use super::{
-    Consumption, DistanceUnit, OctaneFigure, Units, VolumeField, VolumeUnit, parse_money,
-    parse_octane, parse_price, parse_share, parse_share_band, parse_volume,
+    IMPERIAL_GALLON, KILOMETRE, LITRE, OctaneFigure, Units, VolumeField, parse_money, parse_octane,
+    parse_price, parse_share, parse_share_band, parse_volume,
 };
+use crate::quantity::Consumption;
 use crate::quantity::Share;
 
 /// Whether a reading is what was expected.
@@ -25,9 +26,9 @@ fn check(read: impl Fn(&str) -> Option<f64>, corpus: &[(&str, Option<f64>)]) {
 
 #[test]
 fn levels_in_a_metric_car() {
-    let litre = VolumeUnit::Litre;
+    let litre = LITRE;
     let field = VolumeField {
-        units: litre.into(),
+        units: Units::with_volume(litre),
         tank: Some(litre.quantity(52.0)),
         consumption: Consumption::from_litres_per_100_km(8.0).ok(),
         largest: litre.quantity(60.0),
@@ -114,12 +115,12 @@ fn levels_in_a_metric_car() {
 
 #[test]
 fn levels_in_an_imperial_car() {
-    let gallon = VolumeUnit::ImperialGallon;
+    let gallon = IMPERIAL_GALLON;
     let field = VolumeField {
-        units: gallon.into(),
+        units: Units::with_volume(gallon),
         tank: None,
         consumption: None,
-        largest: VolumeUnit::Litre.quantity(60.0),
+        largest: LITRE.quantity(60.0),
         part_is_usual: true,
     };
     check(
@@ -211,10 +212,10 @@ fn money_and_prices() {
             ("fifty", None),
         ],
     );
-    let litre = VolumeUnit::Litre;
+    let litre = LITRE;
     check(
         |text| {
-            parse_price(text, litre.into())
+            parse_price(text, Units::METRIC)
                 .ok()
                 .map(|price| price.value.of(litre.quantity(1.0)).amount())
         },
@@ -252,9 +253,9 @@ fn octane_distances_and_consumptions() {
             ("regular", None),
         ],
     );
-    let km = DistanceUnit::Kilometre;
+    let km = KILOMETRE;
     check(
-        |text| parse_distance(text, km).ok().map(|way| km.value_of(way)),
+        |text| DISTANCE.parse(text, Units::METRIC).ok().map(|way| km.value_of(way)),
         &[
             ("450", Some(450.0)),
             ("450 km", Some(450.0)),
@@ -267,9 +268,8 @@ fn octane_distances_and_consumptions() {
             ("100 m", None),
         ],
     );
-    let metric = Units::METRIC;
     check(
-        |text| parse_consumption(text, metric).ok().map(Consumption::litres_per_100_km),
+        |text| CONSUMPTION.parse(text, Units::METRIC).ok().map(Consumption::litres_per_100_km),
         &[
             ("7.5", Some(7.5)),
             ("7,5 l/100km", Some(7.5)),

@@ -2,9 +2,9 @@
 
 use std::fmt;
 
+use super::quantities::{DISTANCE, VOLUME};
 use super::text::words;
-use super::words::{distance_unit, volume_unit};
-use super::{Units, VolumeUnit};
+use super::{LITRE, Units};
 use crate::quantity::{Money, UnitPrice};
 
 /// A currency: one sign, up to three letters, or both. Names of the same currency are
@@ -114,7 +114,7 @@ impl Rate {
 }
 
 fn times(price: UnitPrice, factor: f64) -> UnitPrice {
-    let litre = VolumeUnit::Litre.quantity(1.0);
+    let litre = LITRE.quantity(1.0);
     // Prices and rates below 1000 stay far from where money ends.
     let amount = Money::new(price.of(litre).amount() * factor).unwrap_or_default();
     UnitPrice::new(amount, litre)
@@ -125,8 +125,8 @@ fn times(price: UnitPrice, factor: f64) -> UnitPrice {
 fn is_currency(word: &str) -> bool {
     let signs = word.chars().filter(|c| is_symbol(*c)).count();
     let letters = word.chars().filter(|c| c.is_alphabetic()).count();
-    let other = volume_unit(word, Units::METRIC).is_some()
-        || distance_unit(word).is_some()
+    let other = VOLUME.named(word, Units::METRIC).is_some()
+        || DISTANCE.named(word, Units::METRIC).is_some()
         || matches!(word, "e" | "per" | "mpg" | "ron" | "aki");
     signs + letters == word.chars().count() && signs <= 1 && letters <= 3 && !other
 }

@@ -1,5 +1,12 @@
 //! What a typed text measures.
 
+use super::field::AnyField;
+use super::figure::MixtureInField;
+use super::money::PriceInField;
+use super::octane::OctaneInField;
+use super::quantities;
+use super::volume::VolumeInField;
+
 /// What an entry measures, for printing it in other units.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Measure {
@@ -57,4 +64,39 @@ pub enum Measure {
     Octane,
     /// Lambda, or the air-fuel ratio that tells it.
     Mixture,
+}
+
+impl Measure {
+    /// How it is read and shown.
+    pub(super) fn field(self) -> &'static dyn AnyField {
+        match self {
+            Self::Volume => &VolumeInField { part_is_usual: false },
+            Self::Level => &VolumeInField { part_is_usual: true },
+            Self::Price => &PriceInField,
+            Self::Consumption => &quantities::CONSUMPTION,
+            Self::Distance => &quantities::DISTANCE,
+            Self::Pressure => &quantities::PRESSURE,
+            Self::AirPressure => &quantities::AIR_PRESSURE,
+            Self::Boost => &quantities::BOOST,
+            Self::Power => &quantities::POWER,
+            Self::Torque => &quantities::TORQUE,
+            Self::EngineSpeed => &quantities::ENGINE_SPEED,
+            Self::InjectorFlow => &quantities::INJECTOR_FLOW,
+            Self::PumpFlow => &quantities::PUMP_FLOW,
+            Self::MassFlow => &quantities::MASS_FLOW,
+            Self::AirFlow => &quantities::AIR_FLOW,
+            Self::Density => &quantities::DENSITY,
+            Self::Length => &quantities::LENGTH,
+            Self::LineLength => &quantities::LINE_LENGTH,
+            Self::Time => &quantities::TIME,
+            Self::Voltage => &quantities::VOLTAGE,
+            Self::Temperature => &quantities::TEMPERATURE,
+            Self::Angle => &quantities::ANGLE,
+            Self::SpecificConsumption => &quantities::SPECIFIC_CONSUMPTION,
+            Self::BulkModulus => &quantities::BULK_MODULUS,
+            Self::EngineVolume => &quantities::LITRES,
+            Self::Octane => &OctaneInField,
+            Self::Mixture => &MixtureInField,
+        }
+    }
 }

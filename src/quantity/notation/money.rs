@@ -1,9 +1,11 @@
 use thiserror::Error;
 
 use super::currency::is_symbol;
+use super::field::{AnyField, anew};
+use super::print::joined;
+use super::quantities::VOLUME;
 use super::text::{clean, split_number, words};
-use super::words::volume_unit;
-use super::{Currency, InCurrency, NumberError, Units, parse_number};
+use super::{Currency, InCurrency, NumberError, Style, Units, parse_number, print_anew};
 use crate::quantity::{Money, MoneyError, UnitPrice};
 
 /// The largest amount that is taken.
@@ -74,9 +76,9 @@ pub fn parse_money(text: &str) -> Result<InCurrency<Money>, MoneyTextError> {
 /// The currency is read as by [`parse_money`].
 ///
 /// ```
-/// use fillwright::quantity::notation::{MoneyTextError, Units, VolumeUnit, parse_price};
+/// use fillwright::quantity::notation::{LITRE, MoneyTextError, Units, parse_price};
 /// let price = parse_price("1,679 €/l", Units::US)?;
-/// let cost = price.value * VolumeUnit::Litre.quantity(10.0);
+/// let cost = price.value * LITRE.quantity(10.0);
 /// assert!((cost.amount() - 16.79).abs() < 1e-9);
 /// # Ok::<(), MoneyTextError>(())
 /// ```
@@ -99,7 +101,7 @@ pub fn parse_price(text: &str, units: Units) -> Result<InCurrency<UnitPrice>, Mo
     let currency = parts.currency(currency, given)?;
     let unknown = || MoneyTextError::UnknownUnit { given: given.to_owned() };
     let unit = match per {
-        Some(word) => volume_unit(word, units).ok_or_else(unknown)?,
+        Some(word) => VOLUME.named(word, units).ok_or_else(unknown)?,
         None => units.volume(),
     };
     let amount = Money::new(parse_number(parts.number, 0.0..=LARGEST_PRICE)?)?;
@@ -141,10 +143,32 @@ impl<'a> Parts<'a> {
     }
 }
 
+/// A price to be shown in other units.
+pub(super) struct PriceInField;
+
+impl AnyField for PriceInField {
+    /// None: the unit of a price has the currency in it.
+    fn symbol(&self, _: Units) -> &'static str {
+        ""
+    }
+
+    fn reprint(&self, text: &str, then: Units, now: Units, style: Style) -> Option<String> {
+        let read = |units| parse_price(text, units).ok();
+        let meant = anew(read(then), read(now))?;
+        let amount = meant.value.of(now.volume().quantity(1.0)).amount();
+        let number = print_anew(amount, 2, style);
+        // The currency that was typed stays beside it.
+        Some(match meant.currency {
+            Some(currency) => joined(&number, &currency.to_string()),
+            None => number,
+        })
+    }
+}
+
 #[cfg(test)]
 mod tests {
-    use super::super::VolumeUnit;
     use super::*;
+    use crate::quantity::notation::{IMPERIAL_GALLON, LITRE, US_GALLON};
     use approx::assert_relative_eq;
 
     #[test]
@@ -233,14 +257,14 @@ mod tests {
     #[test]
     fn price_is_per_the_unit_it_names() -> Result<(), MoneyTextError> {
         for (text, units, per) in [
-            ("1.679", Units::METRIC, VolumeUnit::Litre),
-            ("1,679", Units::US, VolumeUnit::UsGallon),
-            ("1.679 €", Units::METRIC, VolumeUnit::Litre),
-            ("1,679 €/l", Units::US, VolumeUnit::Litre),
-            ("1.679/gal", Units::METRIC, VolumeUnit::UsGallon),
-            ("$1.679 per gal", Units::METRIC, VolumeUnit::UsGallon),
-            ("1.679 USD per US gallon", Units::METRIC, VolumeUnit::UsGallon),
-            ("£1.679 / imp gal", Units::METRIC, VolumeUnit::ImperialGallon),
+            ("1.679", Units::METRIC, LITRE),
+            ("1,679", Units::US, US_GALLON),
+            ("1.679 €", Units::METRIC, LITRE),
+            ("1,679 €/l", Units::US, LITRE),
+            ("1.679/gal", Units::METRIC, US_GALLON),
+            ("$1.679 per gal", Units::METRIC, US_GALLON),
+            ("1.679 USD per US gallon", Units::METRIC, US_GALLON),
+            ("£1.679 / imp gal", Units::METRIC, IMPERIAL_GALLON),
         ] {
             let price = parse_price(text, units)?;
             assert_relative_eq!(
@@ -255,7 +279,7 @@ mod tests {
     #[test]
     fn round_prices_with_three_decimals_are_no_question() -> Result<(), MoneyTextError> {
         let price = parse_price("1.000", Units::METRIC)?;
-        assert_relative_eq!(price.value.of(VolumeUnit::Litre.quantity(1.0)).amount(), 1.0);
+        assert_relative_eq!(price.value.of(LITRE.quantity(1.0)).amount(), 1.0);
         Ok(())
     }
 

@@ -1,8 +1,10 @@
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
+use super::field::AnyField;
+use super::print::joined;
 use super::text::{clean, split_number, words};
-use super::{NumberError, parse_number};
+use super::{Choosable, NumberError, Style, Units, parse_number};
 
 /// The octane number on a pump, with the scale that it is on.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -83,6 +85,23 @@ pub fn parse_octane(text: &str) -> Result<OctaneFigure, OctaneTextError> {
         return Err(unknown());
     }
     Ok(figure(parse_number(number, 60.0..=130.0)?))
+}
+
+/// An octane number to be shown under another scale.
+pub(super) struct OctaneInField;
+
+impl AnyField for OctaneInField {
+    fn symbol(&self, units: Units) -> &'static str {
+        units.choice(Choosable::Octane).symbol
+    }
+
+    /// The same number with the scale that it is on, as none turns into the other without
+    /// knowing the fuel.
+    fn reprint(&self, text: &str, then: Units, now: Units, _: Style) -> Option<String> {
+        let bare = matches!(parse_octane(text), Ok(OctaneFigure::Unmarked(_)));
+        let differs = bare && then.octane() != now.octane();
+        differs.then(|| joined(text.trim(), self.symbol(then)))
+    }
 }
 
 #[cfg(test)]

@@ -1,9 +1,6 @@
 use super::text::NARROW_SPACE;
-use super::{
-    Consumption, ConsumptionUnit, Decimals, DistanceUnit, OctaneFigure, Style, VolumeUnit,
-    print_number,
-};
-use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
+use super::{Decimals, OctaneFigure, Style, Unit, print_number};
+use crate::quantity::{Band, Money, Share, UnitPrice, Volume};
 
 /// A number and its unit, kept on one line.
 pub(super) fn joined(number: &str, unit: &str) -> String {
@@ -51,22 +48,6 @@ pub fn outwards(band: Band<f64>, decimals: usize) -> Band<f64> {
     let (low, high) = (round_down(band.low(), decimals), round_up(band.high(), decimals));
     let expected = band.expected().max(low).min(high);
     Band::new(low, expected, high).unwrap_or(band)
-}
-
-/// A volume with its unit.
-///
-/// ```
-/// use fillwright::quantity::notation::{Style, VolumeUnit, print_volume};
-/// let volume = VolumeUnit::Litre.quantity(13.5);
-/// assert_eq!(print_volume(volume, VolumeUnit::UsGallon, 2, Style::default()), "3.57\u{202f}gal");
-/// ```
-pub fn print_volume(
-    volume: Volume,
-    unit: VolumeUnit,
-    decimals: impl Into<Decimals>,
-    style: Style,
-) -> String {
-    joined(&print_number(unit.value_of(volume), decimals, style), unit.symbol())
 }
 
 /// A share in the form of a fuel's name.
@@ -135,57 +116,21 @@ pub fn print_money(
 /// A price per `unit`, with the currency's label unless that is empty.
 ///
 /// ```
-/// use fillwright::quantity::notation::{MoneyTextError, Style, VolumeUnit, parse_price, print_price};
-/// let price = parse_price("1,679", VolumeUnit::Litre.into())?;
-/// let text = print_price(price.value, VolumeUnit::Litre, "€", 3, Style::default());
+/// use fillwright::quantity::notation::{LITRE, MoneyTextError, Style, Units, parse_price, print_price};
+/// let price = parse_price("1,679", Units::METRIC)?;
+/// let text = print_price(price.value, LITRE, "€", 3, Style::default());
 /// assert_eq!(text, "1.679\u{202f}€/L");
 /// # Ok::<(), MoneyTextError>(())
 /// ```
 pub fn print_price(
     price: UnitPrice,
-    unit: VolumeUnit,
+    unit: Unit<Volume>,
     currency: &str,
     decimals: impl Into<Decimals>,
     style: Style,
 ) -> String {
     let money = price.of(unit.quantity(1.0));
     format!("{}/{}", print_money(money, currency, decimals, style), unit.symbol())
-}
-
-/// A distance with its unit.
-///
-/// ```
-/// use fillwright::quantity::notation::{DistanceUnit, Style, print_distance};
-/// let way = DistanceUnit::Kilometre.quantity(100.0);
-/// assert_eq!(print_distance(way, DistanceUnit::Mile, 1, Style::default()), "62.1\u{202f}mi");
-/// ```
-pub fn print_distance(
-    distance: Length,
-    unit: DistanceUnit,
-    decimals: impl Into<Decimals>,
-    style: Style,
-) -> String {
-    joined(&print_number(unit.value_of(distance), decimals, style), unit.symbol())
-}
-
-/// A consumption with its unit.
-///
-/// ```
-/// use fillwright::quantity::notation::{
-///     Consumption, ConsumptionError, ConsumptionUnit, Style, print_consumption,
-/// };
-/// let car = Consumption::from_litres_per_100_km(7.5)?;
-/// let text = print_consumption(car, ConsumptionUnit::MilesPerImperialGallon, 1, Style::default());
-/// assert_eq!(text, "37.7\u{202f}mpg");
-/// # Ok::<(), ConsumptionError>(())
-/// ```
-pub fn print_consumption(
-    consumption: Consumption,
-    unit: ConsumptionUnit,
-    decimals: impl Into<Decimals>,
-    style: Style,
-) -> String {
-    joined(&print_number(unit.value_of(consumption), decimals, style), unit.symbol())
 }
 
 /// An octane number with its scale, if that is known.
@@ -207,13 +152,14 @@ pub fn print_octane(octane: OctaneFigure, decimals: impl Into<Decimals>, style: 
 mod tests {
     use super::*;
     use crate::quantity::notation::DecimalMark;
+    use crate::quantity::notation::{IMPERIAL_GALLON, LITRE};
     use crate::quantity::{MoneyError, ShareError};
 
     const COMMA: Style = Style { decimal: DecimalMark::Comma };
 
     #[test]
     fn price_without_a_currency_keeps_its_unit() -> Result<(), MoneyError> {
-        let unit = VolumeUnit::ImperialGallon;
+        let unit = IMPERIAL_GALLON;
         let price = UnitPrice::new(Money::new(6.5)?, unit.quantity(1.0));
         assert_eq!(print_price(price, unit, "", 2, COMMA), "6,50/imp gal");
         assert_eq!(print_money(Money::new(6.5)?, "", 2, COMMA), "6,50");
@@ -230,8 +176,8 @@ mod tests {
 
     #[test]
     fn loss_of_volume_has_a_typographic_minus() {
-        let less = VolumeUnit::Litre.quantity(-2.0);
-        assert_eq!(print_volume(less, VolumeUnit::Litre, 1, COMMA), "\u{2212}2,0\u{202f}L");
+        let less = LITRE.quantity(-2.0);
+        assert_eq!(LITRE.print(less, 1, COMMA), "\u{2212}2,0\u{202f}L");
     }
 
     #[test]

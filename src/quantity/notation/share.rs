@@ -1,8 +1,8 @@
 use thiserror::Error;
 
+use super::comparable::is_percent;
 use super::style::Style;
 use super::text::{clean, split_number, words};
-use super::words::is_percent;
 use super::{NumberError, parse_number, print_number_short};
 use crate::quantity::{Share, ShareError};
 

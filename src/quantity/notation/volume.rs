@@ -1,12 +1,16 @@
 use thiserror::Error;
 
+use super::comparable::is_percent;
+use super::field::{AnyField, anew};
+use super::print::joined;
+use super::quantities::{DISTANCE, VOLUME};
 use super::style::Style;
 use super::text::{clean, split_number, words};
-use super::words::{distance_unit, is_percent, volume_unit};
 use super::{
-    Consumption, DecimalMark, Decimals, NumberError, Units, VolumeUnit, parse_number, print_number,
+    DecimalMark, Decimals, LITRE, NumberError, Unit, Units, parse_number, print_anew, print_number,
     print_number_short,
 };
+use crate::quantity::Consumption;
 use crate::quantity::{Length, Volume};
 
 /// What a field for a volume knows besides the text in it.
@@ -36,7 +40,7 @@ impl VolumeField {
             units,
             tank: None,
             consumption: None,
-            largest: VolumeUnit::Litre.quantity(LARGEST_TANK_L),
+            largest: LITRE.quantity(LARGEST_TANK_L),
             part_is_usual: false,
         }
     }
@@ -118,21 +122,23 @@ pub enum VolumeTextError {
 /// (`3/8`, `½`, `25 %`, `1/2 tank`, `full`, `half`, `empty`), or the distance
 /// that the fuel lasts for (`120 km`). A distance is turned into fuel by the
 /// consumption alone: a reserve that the car's own display leaves out is not
-/// added ([`parse_level`] tells such a level apart). A gallon without a country is that of [`Units::gallon`].
+/// added ([`parse_level`] tells such a level apart). A gallon
+/// without a country is the person's own.
 ///
 /// ```
-/// use fillwright::quantity::notation::{Consumption, Units, VolumeField, VolumeUnit, parse_volume};
+/// use fillwright::quantity::Consumption;
+/// use fillwright::quantity::notation::{LITRE, Units, VolumeField, parse_volume};
 /// let field = VolumeField {
 ///     units: Units::METRIC,
-///     tank: Some(VolumeUnit::Litre.quantity(52.0)),
+///     tank: Some(LITRE.quantity(52.0)),
 ///     consumption: Some(Consumption::from_litres_per_100_km(8.0)?),
-///     largest: VolumeUnit::Litre.quantity(60.0),
+///     largest: LITRE.quantity(60.0),
 ///     part_is_usual: true,
 /// };
 /// for (text, litres) in [("13,5", 13.5), ("2 US gal", 7.570_823_568), ("1/4", 13.0), ("50 km", 4.0)]
 /// {
 ///     let volume = parse_volume(text, &field)?;
-///     assert!((VolumeUnit::Litre.value_of(volume) - litres).abs() < 1e-9);
+///     assert!((LITRE.value_of(volume) - litres).abs() < 1e-9);
 /// }
 /// assert!(parse_volume("61 l", &field).is_err());
 /// // Three quarters of a litre, or of the tank?
@@ -189,7 +195,7 @@ pub fn parse_level(text: &str, field: &VolumeField) -> Result<LevelText, VolumeT
             _ => Err(VolumeTextError::UnknownUnit { given: given.to_owned() }),
         };
     }
-    if let Some(unit) = distance_unit(word) {
+    if let Some(unit) = (!word.is_empty()).then(|| DISTANCE.named(word, field.units)).flatten() {
         let Some(consumption) = field.consumption else {
             return Err(VolumeTextError::NeedsConsumption { given: given.to_owned() });
         };
@@ -198,7 +204,7 @@ pub fn parse_level(text: &str, field: &VolumeField) -> Result<LevelText, VolumeT
         return Ok(LevelText::Lasting(bounded(consumption.over(unit.quantity(value)))));
     }
     let own = field.units;
-    let unit = if word.is_empty() { Some(own.volume()) } else { volume_unit(word, own) };
+    let unit = if word.is_empty() { Some(own.volume()) } else { VOLUME.named(word, own) };
     let Some(unit) = unit else {
         return Err(VolumeTextError::UnknownUnit { given: given.to_owned() });
     };
@@ -212,7 +218,7 @@ pub fn parse_level(text: &str, field: &VolumeField) -> Result<LevelText, VolumeT
 impl VolumeField {
     /// A part of the tank.
     fn part(&self, part: f64, given: &str) -> Result<Volume, VolumeTextError> {
-        let zero = VolumeUnit::Litre.quantity(0.0);
+        let zero = LITRE.quantity(0.0);
         let known = |tank: &Volume| tank.is_finite() && *tank > zero;
         let Some(tank) = self.tank.filter(known) else {
             return Err(VolumeTextError::NeedsTank { given: given.to_owned() });
@@ -232,7 +238,7 @@ impl VolumeField {
 }
 
 /// The question whether a number below one is a volume or a part of the tank.
-fn volume_or_part(given: &str, value: f64, unit: VolumeUnit) -> VolumeTextError {
+fn volume_or_part(given: &str, value: f64, unit: Unit<Volume>) -> VolumeTextError {
     let decimal = if given.contains(',') { DecimalMark::Comma } else { DecimalMark::Point };
     let style = Style { decimal };
     // Twelve digits, since the text has to mean what was typed.
@@ -310,17 +316,41 @@ fn fraction(text: &str, given: &str) -> Result<Option<f64>, VolumeTextError> {
     }
 }
 
+/// A volume to be shown in other units.
+pub(super) struct VolumeInField {
+    /// Whether people tell such a volume as a part of the tank.
+    pub(super) part_is_usual: bool,
+}
+
+impl AnyField for VolumeInField {
+    fn symbol(&self, units: Units) -> &'static str {
+        units.volume().symbol()
+    }
+
+    fn reprint(&self, text: &str, then: Units, now: Units, style: Style) -> Option<String> {
+        let field = |units| VolumeField {
+            part_is_usual: self.part_is_usual,
+            ..VolumeField::anywhere(units)
+        };
+        let read = |units| parse_volume(text, &field(units)).ok();
+        let value = now.volume().value_of(anew(read(then), read(now))?);
+        let number = print_anew(value, 2, style);
+        // Without its unit this could be a part of the tank.
+        let needs_unit = self.part_is_usual && 0.0 < value && value < 1.0;
+        Some(if needs_unit { joined(&number, now.volume().symbol()) } else { number })
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::quantity::notation::ConsumptionError;
+    use crate::quantity::ConsumptionError;
+    use crate::quantity::notation::{LITRE, US_GALLON, Unit};
     use approx::assert_relative_eq;
 
-    const LITRE: VolumeUnit = VolumeUnit::Litre;
-
-    fn bare(unit: VolumeUnit, largest: f64) -> VolumeField {
+    fn bare(unit: Unit<Volume>, largest: f64) -> VolumeField {
         VolumeField {
-            units: unit.into(),
+            units: Units::with_volume(unit),
             tank: None,
             consumption: None,
             largest: LITRE.quantity(largest),
@@ -397,7 +427,7 @@ mod tests {
     #[test]
     fn limit_printed_in_gallons_can_be_typed_again() -> Result<(), VolumeTextError> {
         // 50 L are 13.2086 US gallons, which two decimals round up.
-        let field = bare(VolumeUnit::UsGallon, 50.0);
+        let field = bare(US_GALLON, 50.0);
         assert_relative_eq!(litres("13.21", &field)?, 50.0, max_relative = 1e-15);
         let error = litres("13.22", &field).map_err(|error| error.to_string());
         assert_eq!(error, Err("“13.22” is out of range: type from 0 to 13.21 gal".to_owned()));

@@ -44,7 +44,8 @@ mod tests {
     use super::*;
     use crate::fuel::Extras;
     use crate::quantity::Share;
-    use crate::quantity::notation::Consumption;
+
+    use crate::quantity::Consumption;
     use crate::tank::{Evidence, Vehicle};
     use approx::assert_abs_diff_eq;
 

@@ -2,7 +2,8 @@ use uom::si::length::kilometer;
 use uom::si::volume::liter;
 
 use crate::fuel::{EnergyDensity, HydrocarbonBase, Mixture};
-use crate::quantity::notation::Consumption;
+
+use crate::quantity::Consumption;
 use crate::quantity::{Length, Share, Volume};
 
 /// The tank and the car around it, as far as the estimate needs them.

@@ -5,7 +5,7 @@ use uom::si::molar_concentration::mole_per_liter;
 use super::{CONSERVATION, Derivation, constant, derived, letter, litres};
 use crate::answers::fill::answer::BlendAnswer;
 use crate::fuel::{Constant, Corner, MixtureParts, MolarDensity, constants as c};
-use crate::quantity::notation::VolumeUnit;
+use crate::quantity::notation::LITRE;
 use crate::quantity::{Share, Volume};
 use crate::source::{Confidence, Source, SourceKind};
 use crate::workings::{Expression, literal, number, sum};
@@ -95,7 +95,7 @@ enum Of {
 
 /// A litre of petrol and ethanol.
 fn splash(share: Share) -> MixtureParts {
-    MixtureParts::splash(VolumeUnit::Litre.quantity(1.0), share)
+    MixtureParts::splash(LITRE.quantity(1.0), share)
 }
 
 /// Share times density of each part of a litre.

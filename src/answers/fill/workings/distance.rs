@@ -6,7 +6,8 @@ use super::{Derivation, derived, letter, litres};
 use crate::answers::fill::answer::FillAnswer;
 use crate::fuel::{EnergyDensity, HydrocarbonBase, Mixture};
 use crate::quantity::Volume;
-use crate::quantity::notation::Consumption;
+
+use crate::quantity::Consumption;
 use crate::source::Source;
 use crate::workings::{Expression, literal, number, sum};
 

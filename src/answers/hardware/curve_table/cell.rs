@@ -3,8 +3,8 @@
 use super::header::Meaning;
 use super::layout::{Layout, Line};
 use super::{Chosen, CurveRow, CurveValue, ValueIs};
-use crate::quantity::notation::hardware::{FigureTextError, InSi, QuantityField, Unit};
-use crate::quantity::notation::{DecimalMark, NumberError, Units, hardware};
+use crate::quantity::notation::{DecimalMark, NumberError, Units, quantities};
+use crate::quantity::notation::{FigureTextError, InSi, QuantityField, Unit};
 
 /// Longer texts are cut when they are quoted.
 const QUOTED: usize = 40;
@@ -47,19 +47,20 @@ impl Cells {
     pub(super) fn row(&self, line: &Line, chosen: &Chosen) -> Result<CurveRow, String> {
         let cell = |at: usize| line.cells.get(at).map_or("", String::as_str);
         let (at, unit) = chosen.speed;
-        let speed = self.quantity(&hardware::ENGINE_SPEED, unit, cell(at), Meaning::EngineSpeed)?;
+        let speed =
+            self.quantity(&quantities::ENGINE_SPEED, unit, cell(at), Meaning::EngineSpeed)?;
         let (at, is) = chosen.value;
         let value = match is {
             ValueIs::Torque(unit) => self
-                .quantity(&hardware::TORQUE, unit, cell(at), Meaning::Torque)
+                .quantity(&quantities::TORQUE, unit, cell(at), Meaning::Torque)
                 .map(CurveValue::Torque)?,
             ValueIs::Power(unit) => self
-                .quantity(&hardware::POWER, unit, cell(at), Meaning::Power)
+                .quantity(&quantities::POWER, unit, cell(at), Meaning::Power)
                 .map(CurveValue::Power)?,
         };
         let boost = match chosen.boost {
             Some((at, unit)) if !NOTHING.contains(&cell(at).to_lowercase().as_str()) => {
-                Some(self.quantity(&hardware::BOOST, unit, cell(at), Meaning::Boost)?)
+                Some(self.quantity(&quantities::BOOST, unit, cell(at), Meaning::Boost)?)
             }
             _ => None,
         };

@@ -1,8 +1,8 @@
 //! What the header of a column says of it.
 
 use crate::document::MeasuredAt;
-use crate::quantity::notation::hardware::Unit;
-use crate::quantity::notation::{Units, hardware};
+use crate::quantity::notation::Unit;
+use crate::quantity::notation::{Units, quantities};
 use crate::quantity::{AngularVelocity, GaugePressure, Power, Torque};
 
 /// What a column holds.
@@ -130,10 +130,10 @@ pub(super) fn named(word: &str, units: Units) -> Option<Named> {
         "wkw" | "bkw" => "kW",
         _ => word,
     };
-    let speed = || hardware::ENGINE_SPEED.named(word, units).map(Named::Speed);
-    let torque = || hardware::TORQUE.named(word, units).map(Named::Torque);
-    let power = || hardware::POWER.named(power, units).map(Named::Power);
-    let boost = || hardware::BOOST.named(word, units).map(Named::Boost);
+    let speed = || quantities::ENGINE_SPEED.named(word, units).map(Named::Speed);
+    let torque = || quantities::TORQUE.named(word, units).map(Named::Torque);
+    let power = || quantities::POWER.named(power, units).map(Named::Power);
+    let boost = || quantities::BOOST.named(word, units).map(Named::Boost);
     speed().or_else(torque).or_else(power).or_else(boost)
 }
 

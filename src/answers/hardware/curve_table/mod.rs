@@ -30,8 +30,8 @@ use uom::si::power::watt;
 use uom::si::torque::newton_meter;
 
 use crate::document::MeasuredAt;
-use crate::quantity::notation::hardware::Unit;
-use crate::quantity::notation::{DecimalMark, Units, hardware};
+use crate::quantity::notation::Unit;
+use crate::quantity::notation::{DecimalMark, Units, quantities};
 use crate::quantity::{AngularVelocity, GaugePressure, Power, Torque};
 use cell::Cells;
 use header::{Named, Understood};
@@ -330,19 +330,19 @@ impl Found {
         let by_header = |at: usize| match (columns.get(at)?.meaning, unit(at)) {
             (_, Some(Named::Torque(unit))) => Some(ValueIs::Torque(unit)),
             (_, Some(Named::Power(unit))) => Some(ValueIs::Power(unit)),
-            (Meaning::Torque, _) => Some(ValueIs::Torque(hardware::TORQUE.own(units))),
-            (Meaning::Power, _) => Some(ValueIs::Power(hardware::POWER.own(units))),
+            (Meaning::Torque, _) => Some(ValueIs::Torque(quantities::TORQUE.own(units))),
+            (Meaning::Power, _) => Some(ValueIs::Power(quantities::POWER.own(units))),
             _ => None,
         };
         Ok(Self {
             speed: speed.map(|at| match unit(at) {
                 Some(Named::Speed(unit)) => (at, unit),
-                _ => (at, hardware::ENGINE_SPEED.own(units)),
+                _ => (at, quantities::ENGINE_SPEED.own(units)),
             }),
             value: value.and_then(|at| Some((at, choice.value_is.or_else(|| by_header(at))?))),
             boost: boost.map(|at| match unit(at) {
                 Some(Named::Boost(unit)) => (at, unit),
-                _ => (at, hardware::BOOST.own(units)),
+                _ => (at, quantities::BOOST.own(units)),
             }),
         })
     }
@@ -384,10 +384,10 @@ impl Found {
 /// The symbol of a system's own unit.
 fn own(meaning: Meaning, units: Units) -> Option<&'static str> {
     match meaning {
-        Meaning::EngineSpeed => Some(hardware::ENGINE_SPEED.own(units).symbol()),
-        Meaning::Torque => Some(hardware::TORQUE.own(units).symbol()),
-        Meaning::Power => Some(hardware::POWER.own(units).symbol()),
-        Meaning::Boost => Some(hardware::BOOST.own(units).symbol()),
+        Meaning::EngineSpeed => Some(quantities::ENGINE_SPEED.own(units).symbol()),
+        Meaning::Torque => Some(quantities::TORQUE.own(units).symbol()),
+        Meaning::Power => Some(quantities::POWER.own(units).symbol()),
+        Meaning::Boost => Some(quantities::BOOST.own(units).symbol()),
         Meaning::Unknown => None,
     }
 }

@@ -17,7 +17,7 @@ fn with(text: &str, choice: ColumnChoice) -> Result<CurveTable, CurveTableError>
 }
 
 fn torque(symbol: &str) -> ValueIs {
-    ValueIs::Torque(hardware::TORQUE.named(symbol, Units::METRIC).unwrap())
+    ValueIs::Torque(quantities::TORQUE.named(symbol, Units::METRIC).unwrap())
 }
 
 /// Speeds in rpm with torques in newton metres or powers in kilowatts.

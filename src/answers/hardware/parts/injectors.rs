@@ -11,7 +11,7 @@ use crate::answers::hardware::texts::{HardwareReader, Texts};
 use crate::document::{Field, HardwareField, Mark, PartForm};
 use crate::hardware::constants::{PORT_DUTY_LIMIT, WINDOW_LIMIT};
 use crate::hardware::{DirectInjectors, FluidNozzle, MethanolWater, PortInjectors, RatedFlow};
-use crate::quantity::notation::hardware::{
+use crate::quantity::notation::quantities::{
     ANGLE, DENSITY, INJECTOR_FLOW, MASS_FLOW, PRESSURE, TIME, VOLTAGE,
 };
 use crate::quantity::{Angle, GaugePressure, MassDensity, Pressure, Time};

@@ -10,7 +10,8 @@ use crate::document::{Field, HardwareField, HardwareForm, Mark, PartForm, PartKi
 use crate::fuel::Constant;
 use crate::hardware::{FluidNozzle, FuelSystem, PlungerPump, PumpCurve, Regulator, Supply};
 use crate::quantity::GaugePressure;
-use crate::quantity::notation::hardware::{PRESSURE, parse_fraction};
+use crate::quantity::notation::parse_fraction;
+use crate::quantity::notation::quantities::PRESSURE;
 
 /// More injectors or pumps than any car has.
 const MOST: u32 = 24;

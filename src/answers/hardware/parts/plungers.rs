@@ -7,7 +7,7 @@ use crate::answers::hardware::texts::{HardwareReader, Texts};
 use crate::document::{Field, HardwareField, PartForm};
 use crate::hardware::PlungerPump;
 use crate::hardware::constants::PLUNGER_LIMIT;
-use crate::quantity::notation::hardware::{BULK_MODULUS, LENGTH, PRESSURE};
+use crate::quantity::notation::quantities::{BULK_MODULUS, LENGTH, PRESSURE};
 use crate::quantity::{Band, GaugePressure, Length, Pressure};
 
 impl HardwareReader<'_> {

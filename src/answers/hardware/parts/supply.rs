@@ -8,7 +8,7 @@ use crate::answers::hardware::texts::{HardwareReader, Texts};
 use crate::document::{Field, HardwareField, Mark, PartForm};
 use crate::hardware::constants::SUPPLY_LIMIT;
 use crate::hardware::{Arrangement, FuelLine, PumpCurve, Supply};
-use crate::quantity::notation::hardware::{LENGTH, LINE_LENGTH, PRESSURE, VOLTAGE};
+use crate::quantity::notation::quantities::{LENGTH, LINE_LENGTH, PRESSURE, VOLTAGE};
 use crate::quantity::{Length, Pressure};
 
 impl HardwareReader<'_> {

@@ -3,7 +3,7 @@ use fillwright::document::HardwareForm;
 use fillwright::power::{Limit as PowerLimit, LimitOf, PowerCurve};
 use fillwright::quantity::AngularVelocity;
 use fillwright::quantity::notation::Printer;
-use fillwright::quantity::notation::hardware::{ENGINE_SPEED, POWER, TORQUE};
+use fillwright::quantity::notation::quantities::{ENGINE_SPEED, POWER, TORQUE};
 use leptos::prelude::*;
 
 use super::gains::Gains;

@@ -1,5 +1,5 @@
 use fillwright::document::{BlendForm, Document, HardwareForm};
-use fillwright::quantity::notation::hardware::POWER;
+use fillwright::quantity::notation::quantities::POWER;
 use fillwright::quantity::notation::{Printer, parse_share};
 use fillwright::quantity::{Band, CrankPower};
 

@@ -2,7 +2,7 @@ use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
 use fillwright::document::HardwareForm;
 use fillwright::quantity::AngularVelocity;
 use fillwright::quantity::notation::Printer;
-use fillwright::quantity::notation::hardware::ENGINE_SPEED;
+use fillwright::quantity::notation::quantities::ENGINE_SPEED;
 
 use crate::app::charts::graph::{Axis, Course, Graph, Limit, Line, Mark, Point, Side};
 use crate::app::wording::hardware;

@@ -1,4 +1,6 @@
-use crate::quantity::notation::text::words;
+//! Words after numbers, made comparable.
+
+use super::text::{split_number, words};
 
 /// A unit as typed, made comparable beyond [`words`]: one blank for every sign of
 /// multiplication, plain digits for raised ones, a slash for "per".
@@ -25,7 +27,7 @@ pub(super) fn comparable(text: &str) -> String {
 /// The number that a text begins with, and the unit after it, made comparable.
 /// The 1 of `1/min` belongs to the unit.
 pub(super) fn number_and_unit(given: &str) -> (&str, String) {
-    let (number, rest) = super::super::text::split_number(given);
+    let (number, rest) = split_number(given);
     if rest.starts_with('/')
         && let Some(before) = number.trim_end().strip_suffix('1')
         && before.ends_with(char::is_whitespace)
@@ -33,6 +35,11 @@ pub(super) fn number_and_unit(given: &str) -> (&str, String) {
         return (before, comparable(&format!("1{rest}")));
     }
     (number, comparable(rest))
+}
+
+/// Whether a word is a sign for percent.
+pub(super) fn is_percent(word: &str) -> bool {
+    matches!(word, "%" | "percent" | "per cent" | "pct" | "vol%" | "vol %" | "% vol" | "%vol")
 }
 
 #[cfg(test)]

@@ -1,12 +1,12 @@
+//! What a field with a unit asks for: the rows of its units, and what it takes.
+
 use thiserror::Error;
 
+use super::comparable::{comparable, number_and_unit};
 use super::unit::{InSi, Unit};
-use super::words::number_and_unit;
 use crate::quantity::notation::style::plain;
 use crate::quantity::notation::text::clean;
-use crate::quantity::notation::{
-    Choosable, NumberError, Style, UnitSystem, Units, VolumeUnit, parse_number, print_anew,
-};
+use crate::quantity::notation::{Choosable, NumberError, Style, Units, parse_number, print_anew};
 
 /// Why a text is not the quantity that a field asks for.
 #[derive(Clone, Debug, Error, PartialEq)]
@@ -61,15 +61,6 @@ pub enum FigureTextError {
         /// The number, if it is a fraction.
         fraction: f64,
     },
-    /// A range that is none.
-    #[error(
-        "“{given}” is not a range of engine speed: type the lower one, a dash and the higher one, \
-         such as 2000-6500"
-    )]
-    NotARange {
-        /// What was typed.
-        given: String,
-    },
 }
 
 /// A word that follows numbers but is no unit, and what to say to it.
@@ -78,14 +69,23 @@ pub(super) struct Refusal {
     pub(super) advice: &'static str,
 }
 
+/// The least and the most that a field takes.
+#[derive(Clone, Copy)]
+pub(super) enum Taken {
+    /// In SI units, whatever the unit that is typed.
+    InSi(f64, f64),
+    /// In the unit that is typed: numbers that have one reading in each.
+    InUnit(f64, f64),
+}
+
 /// What a field asks for: the units that it knows, which of them a person means
 /// without naming it, and the range that makes sense.
 ///
 /// ```
-/// use fillwright::quantity::notation::{Style, Units, hardware::TORQUE};
+/// use fillwright::quantity::notation::{Style, Units, quantities::TORQUE};
 /// let torque = TORQUE.parse("450 Nm", Units::US)?;
 /// assert_eq!(TORQUE.print(torque, Units::US, Style::default()), "332\u{202f}lb·ft");
-/// # Ok::<(), fillwright::quantity::notation::hardware::FigureTextError>(())
+/// # Ok::<(), fillwright::quantity::notation::FigureTextError>(())
 /// ```
 pub struct QuantityField<Q: 'static> {
     /// The choice that decides the unit of a bare number, where there is one.
@@ -94,10 +94,8 @@ pub struct QuantityField<Q: 'static> {
     pub(super) main: Unit<Q>,
     pub(super) others: &'static [Unit<Q>],
     pub(super) refused: &'static [Refusal],
-    /// The least that is taken, in SI units.
-    pub(super) low: f64,
-    /// The most that is taken, in SI units.
-    pub(super) high: f64,
+    /// The least and the most that is taken.
+    pub(super) taken: Taken,
 }
 
 impl<Q> std::fmt::Debug for QuantityField<Q> {
@@ -115,30 +113,26 @@ impl<Q> QuantityField<Q> {
 
     /// The unit of a bare number.
     pub fn own(&self, units: Units) -> Unit<Q> {
-        let found = match self.choosable.map(|it| units.choice(it).symbol) {
-            Some(symbol) => self.units().find(|unit| unit.symbol() == symbol),
-            None => self.units().find(|unit| unit.is_at_home(units.system())),
+        let found = match self.choosable.map(|it| units.choice(it).word) {
+            Some(word) => self.units().find(|unit| unit.name().word == word),
+            None => self.units().find(|unit| unit.name().is_at_home(units.system())),
         };
         found.unwrap_or(self.main)
     }
 
-    /// The unit that a word names. A gallon without a country is that of
-    /// [`Units::gallon`].
+    /// The unit that a word names. A gallon without a country is the person's own.
     pub fn named(&self, word: &str, units: Units) -> Option<Unit<Q>> {
-        self.spelt(&super::words::comparable(word), units)
+        self.spelt(&comparable(word), units)
     }
 
     fn spelt(&self, word: &str, units: Units) -> Option<Unit<Q>> {
-        let gallons = match units.gallon() {
-            VolumeUnit::ImperialGallon => UnitSystem::Imperial,
-            VolumeUnit::Litre | VolumeUnit::UsGallon => UnitSystem::Us,
-        };
+        let gallons = units.gallons();
         let own = self.own(units);
         // The first of the least: one's own, then at home where that gallon is, then
         // in order.
         self.units()
             .filter(|unit| unit.is_spelt(word))
-            .min_by_key(|unit| (*unit != own, !unit.is_at_home(gallons)))
+            .min_by_key(|unit| (*unit != own, !unit.name().is_at_home(gallons)))
     }
 }
 
@@ -195,25 +189,22 @@ impl<Q: InSi> QuantityField<Q> {
     /// What a text that was typed in one system says in another, as a number to be
     /// edited: finer by one decimal than what is shown, and with one reading only.
     /// `None` when it cannot be read, or means the same in both.
-    pub fn reprint(
-        &self,
-        text: &str,
-        typed_in: Units,
-        units: Units,
-        style: Style,
-    ) -> Option<String> {
-        let meant = self.parse(text, typed_in).ok()?;
-        if self.parse(text, units).is_ok_and(|today| today.si().to_bits() == meant.si().to_bits()) {
-            return None;
-        }
-        let unit = self.own(units);
-        Some(print_anew(unit.value_of(meant), unit.decimals() + 1, style))
+    pub fn reprint(&self, text: &str, then: Units, now: Units, style: Style) -> Option<String> {
+        let read = |units| self.parse(text, units).ok().map(|it| it.si().to_bits());
+        let meant = anew(read(then), read(now))?;
+        let unit = self.own(now);
+        let value = unit.value_of(Q::of_si(f64::from_bits(meant)));
+        Some(print_anew(value, unit.decimals() + 1, style))
     }
 
     /// The least and the most that is taken in a unit. They are rounded outwards to
     /// three digits, so that the message about them can be typed.
     pub fn range(&self, unit: Unit<Q>) -> (f64, f64) {
-        let [low, high] = [self.low, self.high].map(|value| unit.value_of(Q::of_si(value)));
+        let (low, high) = match self.taken {
+            Taken::InUnit(low, high) => return (low, high),
+            Taken::InSi(low, high) => (low, high),
+        };
+        let [low, high] = [low, high].map(|value| unit.value_of(Q::of_si(value)));
         (-outwards(-low), outwards(high))
     }
 
@@ -222,6 +213,35 @@ impl<Q: InSi> QuantityField<Q> {
         let mut symbols: Vec<_> = self.units().map(|unit| unit.symbol()).collect();
         let last = symbols.pop().unwrap_or_default();
         if symbols.is_empty() { last.into() } else { format!("{} or {last}", symbols.join(", ")) }
+    }
+}
+
+/// What is typed into a field, whatever its quantity.
+pub(super) trait AnyField: Sync {
+    /// The symbol of the unit that a bare number has.
+    fn symbol(&self, units: Units) -> &'static str;
+
+    /// As for [`QuantityField::reprint`].
+    fn reprint(&self, text: &str, then: Units, now: Units, style: Style) -> Option<String>;
+}
+
+impl<Q: InSi> AnyField for QuantityField<Q> {
+    fn symbol(&self, units: Units) -> &'static str {
+        self.own(units).symbol()
+    }
+
+    fn reprint(&self, text: &str, then: Units, now: Units, style: Style) -> Option<String> {
+        self.reprint(text, then, now, style)
+    }
+}
+
+/// What was meant, when it has to be printed anew: not where the text cannot be
+/// read (a fraction of the tank, a slip), nor where it means the same in the
+/// units of today.
+pub(super) fn anew<T: PartialEq>(meant: Option<T>, as_read_today: Option<T>) -> Option<T> {
+    match (meant, as_read_today) {
+        (Some(meant), Some(today)) if meant == today => None,
+        (meant, _) => meant,
     }
 }
 

@@ -1,9 +1,11 @@
+//! Densities, lengths, times, voltages, temperatures, angles.
+
 use std::f64::consts::PI;
 
-use super::field::QuantityField;
-use super::unit::Unit;
 use crate::quantity::notation::Choosable;
 use crate::quantity::notation::UnitSystem::{Imperial, Us};
+use crate::quantity::notation::field::{QuantityField, Taken};
+use crate::quantity::notation::unit::Unit;
 use crate::quantity::{
     Angle, ElectricPotential, Length, MassDensity, ThermodynamicTemperature, Time,
 };
@@ -23,8 +25,7 @@ pub static DENSITY: QuantityField<MassDensity> = QuantityField {
         Unit::new("kg/L", 1e3, 4, &["kg/l"]),
     ],
     refused: &[],
-    low: 500.0,
-    high: 1500.0,
+    taken: Taken::InSi(500.0, 1500.0),
 };
 
 const MILLIMETRE: Unit<Length> = Unit::new("mm", 1e-3, 2, &["mm", "millimetre", "millimetres"]);
@@ -46,8 +47,7 @@ pub static LENGTH: QuantityField<Length> = QuantityField {
     main: MILLIMETRE,
     others: &[INCH, CENTIMETRE, METRE, MICROMETRE],
     refused: &[],
-    low: 0.0,
-    high: 0.999,
+    taken: Taken::InSi(0.0, 0.999),
 };
 
 /// The length of a fuel line.
@@ -56,8 +56,7 @@ pub static LINE_LENGTH: QuantityField<Length> = QuantityField {
     main: METRE,
     others: &[FOOT.at_home(&[Us, Imperial]), INCH, CENTIMETRE, MILLIMETRE],
     refused: &[],
-    low: 0.0,
-    high: 99.9,
+    taken: Taken::InSi(0.0, 99.9),
 };
 
 /// A time within an engine cycle: a pulse, a dead time.
@@ -69,8 +68,7 @@ pub static TIME: QuantityField<Time> = QuantityField {
         Unit::new("s", 1.0, 4, &["s", "sec", "second", "seconds"]),
     ],
     refused: &[],
-    low: 0.0,
-    high: 0.999,
+    taken: Taken::InSi(0.0, 0.999),
 };
 
 /// A voltage of a car's supply.
@@ -79,24 +77,25 @@ pub static VOLTAGE: QuantityField<ElectricPotential> = QuantityField {
     main: Unit::new("V", 1.0, 1, &["v", "volt", "volts"]),
     others: &[],
     refused: &[],
-    low: 0.0,
-    high: 60.0,
+    taken: Taken::InSi(0.0, 60.0),
 };
 
 /// A temperature of air or fuel.
 pub static TEMPERATURE: QuantityField<ThermodynamicTemperature> = QuantityField {
     choosable: Some(Choosable::Temperature),
     main: Unit::new("°C", 1.0, 0, &["°c", "c", "° c", "deg c", "degc", "celsius", "℃"])
-        .from(ICE_POINT),
+        .from(ICE_POINT)
+        .chosen_as("celsius"),
     others: &[
         Unit::new("°F", FAHRENHEIT, 0, &["°f", "f", "° f", "deg f", "degf", "fahrenheit", "℉"])
             // 0 degrees Fahrenheit are 32 below the ice point.
-            .from(ICE_POINT - 32.0 * FAHRENHEIT),
+            .from(ICE_POINT - 32.0 * FAHRENHEIT)
+            .chosen_as("fahrenheit")
+            .at_home(&[Us]),
         Unit::new("K", 1.0, 1, &["k", "kelvin"]),
     ],
     refused: &[],
-    low: ICE_POINT - 60.0,
-    high: ICE_POINT + 300.0,
+    taken: Taken::InSi(ICE_POINT - 60.0, ICE_POINT + 300.0),
 };
 
 /// An angle of the crank.
@@ -110,6 +109,5 @@ pub static ANGLE: QuantityField<Angle> = QuantityField {
     ),
     others: &[],
     refused: &[],
-    low: -4.0 * PI,
-    high: 4.0 * PI,
+    taken: Taken::InSi(-4.0 * PI, 4.0 * PI),
 };

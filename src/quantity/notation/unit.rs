@@ -1,3 +1,5 @@
+//! A unit in one row: its symbol, its size, its spellings, and whether it can be chosen.
+
 use std::fmt;
 use std::marker::PhantomData;
 
@@ -11,9 +13,9 @@ use uom::si::{
 use crate::quantity::notation::print::joined;
 use crate::quantity::notation::{Decimals, Style, UnitSystem, print_number};
 use crate::quantity::{
-    AbsolutePressure, Angle, AngularVelocity, ElectricPotential, GaugePressure, Length,
-    MassDensity, MassRate, Power, Pressure, SpecificConsumption, ThermodynamicTemperature, Time,
-    Torque, Volume, VolumeRate,
+    AbsolutePressure, Angle, AngularVelocity, Consumption, ElectricPotential, GaugePressure,
+    Length, MassDensity, MassRate, Power, Pressure, SpecificConsumption, ThermodynamicTemperature,
+    Time, Torque, Volume, VolumeRate,
 };
 
 /// A quantity that is stored as a number of its SI unit.
@@ -80,27 +82,79 @@ impl InSi for SpecificConsumption {
     }
 }
 
+impl InSi for Consumption {
+    /// What is beyond any consumption is taken as the least or the most that there is; what
+    /// is typed never comes near either.
+    fn of_si(value: f64) -> Self {
+        Self::nearest(value * SQUARE_METRES)
+    }
+    fn si(self) -> f64 {
+        self.litres_per_100_km() / SQUARE_METRES
+    }
+}
+
+/// Litres per 100 km in a square metre, the SI unit of fuel over distance.
+const SQUARE_METRES: f64 = 1e8;
+
+/// How a unit is written, where it is at home, and the word by which a choice of it is stored.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct UnitName {
+    /// How it is written after a number.
+    pub symbol: &'static str,
+    /// The word in a stored choice, of which no two are alike; empty where the unit cannot
+    /// be chosen.
+    pub word: &'static str,
+    /// Where a person means this unit when none is named, or when a name such as
+    /// "gal/h" could be several.
+    home: &'static [UnitSystem],
+}
+
+impl UnitName {
+    /// A name that can neither be chosen nor is at home anywhere.
+    pub(super) const fn new(symbol: &'static str) -> Self {
+        Self { symbol, word: "", home: &[] }
+    }
+
+    /// The same, stored by this word where it is chosen.
+    pub(super) const fn chosen_as(self, word: &'static str) -> Self {
+        Self { word, ..self }
+    }
+
+    /// The same, at home in these systems.
+    pub(super) const fn at_home(self, home: &'static [UnitSystem]) -> Self {
+        Self { home, ..self }
+    }
+
+    /// Whether a person of this system means it when no unit is named.
+    pub fn is_at_home(&self, system: UnitSystem) -> bool {
+        self.home.contains(&system)
+    }
+}
+
+/// How a number of a unit and the quantity in SI units hang together.
+#[derive(Clone, Copy)]
+enum Scale {
+    /// So many SI units in one, counted from where the unit's zero lies.
+    Linear { size: f64, zero: f64 },
+    /// More of one is less of the other: their product.
+    Reciprocal(f64),
+}
+
 /// A unit of one quantity: how it is written, and what it is worth.
 ///
 /// ```
-/// use fillwright::quantity::notation::{Units, hardware};
-/// let psi = hardware::PRESSURE.own(Units::US);
-/// let bar = hardware::PRESSURE.own(Units::METRIC);
+/// use fillwright::quantity::notation::{Units, quantities};
+/// let psi = quantities::PRESSURE.own(Units::US);
+/// let bar = quantities::PRESSURE.own(Units::METRIC);
 /// assert_eq!(psi.symbol(), "psi");
 /// assert!((bar.value_of(psi.quantity(43.5)) - 2.9992).abs() < 1e-4);
 /// ```
 pub struct Unit<Q> {
-    symbol: &'static str,
+    name: UnitName,
     spellings: &'static [&'static str],
-    /// SI units in one of this unit.
-    size: f64,
-    /// Where this unit's zero lies, in SI units.
-    zero: f64,
+    scale: Scale,
     /// Decimals that are worth showing.
     decimals: usize,
-    /// Where a person means this unit when none is named, or when a name such as
-    /// "gal/h" could be several.
-    home: &'static [UnitSystem],
     quantity: PhantomData<fn() -> Q>,
 }
 
@@ -115,52 +169,71 @@ impl<Q> Copy for Unit<Q> {}
 
 impl<Q> fmt::Debug for Unit<Q> {
     fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
-        formatter.debug_tuple("Unit").field(&self.symbol).finish()
+        formatter.debug_tuple("Unit").field(&self.name).finish()
     }
 }
 
 impl<Q> PartialEq for Unit<Q> {
-    /// Within one quantity, a symbol is one unit.
+    /// Within one quantity, a name is one unit.
     fn eq(&self, other: &Self) -> bool {
-        self.symbol == other.symbol
+        self.name == other.name
     }
 }
 
 impl<Q> Unit<Q> {
     /// A unit of so many SI units; its spellings are in the form of
-    /// [`comparable`](super::words::comparable).
+    /// [`comparable`](super::comparable::comparable).
     pub(super) const fn new(
         symbol: &'static str,
         size: f64,
         decimals: usize,
         spellings: &'static [&'static str],
     ) -> Self {
-        let (zero, home): (f64, &[UnitSystem]) = (0.0, &[]);
-        Self { symbol, spellings, size, zero, decimals, home, quantity: PhantomData }
+        let scale = Scale::Linear { size, zero: 0.0 };
+        Self { name: UnitName::new(symbol), spellings, scale, decimals, quantity: PhantomData }
+    }
+
+    /// A unit of which more is less of the quantity: its number times SI units is this.
+    pub(super) const fn reciprocal(
+        symbol: &'static str,
+        product: f64,
+        decimals: usize,
+        spellings: &'static [&'static str],
+    ) -> Self {
+        Self { scale: Scale::Reciprocal(product), ..Self::new(symbol, 1.0, decimals, spellings) }
+    }
+
+    /// The same unit, stored by this word where it is chosen.
+    pub(super) const fn chosen_as(self, word: &'static str) -> Self {
+        Self { name: self.name.chosen_as(word), ..self }
     }
 
     /// The same unit, at home in these systems.
     pub(super) const fn at_home(self, home: &'static [UnitSystem]) -> Self {
-        Self { home, ..self }
+        Self { name: self.name.at_home(home), ..self }
     }
 
     /// The same unit with its zero at so many SI units.
     pub(super) const fn from(self, zero: f64) -> Self {
-        Self { zero, ..self }
+        match self.scale {
+            Scale::Linear { size, .. } => Self { scale: Scale::Linear { size, zero }, ..self },
+            Scale::Reciprocal(_) => self,
+        }
+    }
+
+    /// How it is written, where it is at home, and the word by which it is stored.
+    pub fn name(&self) -> UnitName {
+        self.name
     }
 
     /// How the unit is written after a number.
     pub fn symbol(&self) -> &'static str {
-        self.symbol
+        self.name.symbol
     }
 
     /// The decimals that are worth showing.
     pub fn decimals(&self) -> usize {
         self.decimals
-    }
-
-    pub(super) fn is_at_home(&self, system: UnitSystem) -> bool {
-        self.home.contains(&system)
     }
 
     /// Whether a comparable word names it.
@@ -177,12 +250,18 @@ impl<Q> Unit<Q> {
 impl<Q: InSi> Unit<Q> {
     /// So many of this unit, as a quantity.
     pub fn quantity(&self, value: f64) -> Q {
-        Q::of_si(value * self.size + self.zero)
+        Q::of_si(match self.scale {
+            Scale::Linear { size, zero } => value * size + zero,
+            Scale::Reciprocal(product) => product / value,
+        })
     }
 
     /// How many of this unit a quantity is.
     pub fn value_of(&self, quantity: Q) -> f64 {
-        (quantity.si() - self.zero) / self.size
+        match self.scale {
+            Scale::Linear { size, zero } => (quantity.si() - zero) / size,
+            Scale::Reciprocal(product) => product / quantity.si(),
+        }
     }
 
     /// A quantity in this unit, with its symbol.
@@ -190,6 +269,6 @@ impl<Q: InSi> Unit<Q> {
         let number = print_number(self.value_of(quantity), decimals, style);
         // A plane angle's degree alone stands close to its number (SI brochure, 5.4.3:
         // from memory).
-        if self.symbol == "°" { number + self.symbol } else { joined(&number, self.symbol) }
+        if self.symbol() == "°" { number + self.symbol() } else { joined(&number, self.symbol()) }
     }
 }

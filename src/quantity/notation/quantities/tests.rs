@@ -1,14 +1,21 @@
 //! The tables of units against definitions, and texts as people type them.
 
-use super::words::comparable;
 use super::*;
-use crate::quantity::notation::{DecimalMark, Style, Units};
+use crate::quantity::notation::comparable::comparable;
+use crate::quantity::notation::field::{FigureTextError, QuantityField};
+use crate::quantity::notation::unit::{InSi, Unit};
+use crate::quantity::notation::{
+    Choosable, DecimalMark, NumberError, Style, Units, parse_factor, parse_fraction, parse_lambda,
+};
 
 const SYSTEMS: [Units; 3] = [Units::METRIC, Units::US, Units::IMPERIAL];
 
 /// Calls a function with each field.
 macro_rules! for_each_field {
     ($check:ident) => {
+        $check(&VOLUME);
+        $check(&DISTANCE);
+        $check(&CONSUMPTION);
         $check(&PRESSURE);
         $check(&AIR_PRESSURE);
         $check(&BOOST);
@@ -60,7 +67,8 @@ fn spellings_are_comparable_and_name_one_unit() {
                 assert_eq!(comparable(spelling), *spelling);
                 // Two units share a word only where each is at home elsewhere.
                 for other in field.units().filter(|it| *it != unit && it.is_spelt(spelling)) {
-                    let home = |it: Unit<Q>| SYSTEMS.map(|units| it.is_at_home(units.system()));
+                    let home =
+                        |it: Unit<Q>| SYSTEMS.map(|units| it.name().is_at_home(units.system()));
                     let (here, there) = (home(unit), home(other));
                     assert!(here.contains(&true) && there.contains(&true), "{spelling}");
                     assert!(here.iter().zip(there).all(|(here, there)| !(*here && there)));
@@ -98,7 +106,7 @@ fn limits_are_short_and_can_be_typed() {
                 let text = format!("{text} {}", unit.symbol());
                 let home = SYSTEMS
                     .into_iter()
-                    .find(|it| unit.is_at_home(it.system()))
+                    .find(|it| unit.name().is_at_home(it.system()))
                     .unwrap_or(Units::METRIC);
                 assert!(field.parse(&text, home).is_ok(), "{text}");
             }
@@ -130,7 +138,7 @@ fn factors_agree_with_sp_811() {
     is(&LINE_LENGTH, "ft", 3.048e-1);
     is(&ANGLE, "°", 1.745_329e-2);
     // By definition 75 kgf m/s and 0.3048 m x 4.448 221 615 260 5 N.
-    approx::assert_relative_eq!(POWER.units().nth(2).unwrap().quantity(1.0).si(), 735.498_75);
+    approx::assert_relative_eq!(POWER.units().nth(1).unwrap().quantity(1.0).si(), 735.498_75);
     approx::assert_relative_eq!(
         TORQUE.own(Units::US).quantity(1.0).si(),
         0.3048 * 4.448_221_615_260_5,
@@ -213,7 +221,7 @@ fn powers_name_no_place() {
     assert!(words.starts_with("“550 whp” names where the power was measured"), "{words}");
     assert!(words.contains("switch"), "{words}");
     let words = POWER.parse("550 W", Units::US).unwrap_err().to_string();
-    assert!(words.ends_with("type kW, hp or PS after the number"), "{words}");
+    assert!(words.ends_with("type kW, PS or hp after the number"), "{words}");
     let words = POWER.parse("5000 kW", Units::US).unwrap_err().to_string();
     assert_eq!(words, "“5000 kW” is out of range: type from 1 to 3000 kW");
 }
@@ -477,23 +485,6 @@ fn percentages_and_fractions_are_told_apart() {
 }
 
 #[test]
-fn ranges_of_engine_speed() {
-    let rpm = |text| {
-        let unit = ENGINE_SPEED.own(Units::METRIC);
-        parse_speed_range(text)
-            .map(|(low, high)| (unit.value_of(low).round(), unit.value_of(high).round()))
-    };
-    for text in
-        ["2000-6500", "2000 – 6500 rpm", "2.000 to 6.500", "2000rpm-6500rpm", "2000 - 6500 min-1"]
-    {
-        assert_eq!(rpm(text), Ok((2000.0, 6500.0)), "{text}");
-    }
-    for text in ["", "2000", "6500-2000", "2000-2000", "2000-", "-2000", "2-6", "2000-6500 Nm"] {
-        assert!(rpm(text).is_err(), "{text}");
-    }
-}
-
-#[test]
 fn quantities_are_printed_in_the_systems_units() {
     let comma = Style { decimal: DecimalMark::Comma };
     let fuel = PRESSURE.parse("3", Units::METRIC).unwrap();
@@ -504,4 +495,66 @@ fn quantities_are_printed_in_the_systems_units() {
     let air = TEMPERATURE.parse("25", Units::METRIC).unwrap();
     assert_eq!(TEMPERATURE.print(air, Units::US, comma), "77\u{202f}°F");
     assert_eq!(format!("{VOLTAGE:?}"), "QuantityField([\"V\"])");
+}
+
+#[test]
+fn distances_name_their_unit_or_not() -> Result<(), FigureTextError> {
+    for (text, units, kilometres) in [
+        ("120", Units::METRIC, 120.0),
+        ("120", Units::US, 193.121_28),
+        ("120 km", Units::US, 120.0),
+        ("80mi", Units::METRIC, 128.747_52),
+        ("123 456 km", Units::METRIC, 123_456.0),
+        ("1,234.5 miles", Units::METRIC, 1_986.735_168),
+    ] {
+        let way = KILOMETRE.value_of(DISTANCE.parse(text, units)?);
+        assert!((way - kilometres).abs() <= 1e-12 * kilometres, "{text}: {way}");
+    }
+    Ok(())
+}
+
+#[test]
+fn odometer_with_one_separator_is_a_question() {
+    let asked = DISTANCE.parse("123.456", Units::METRIC);
+    let question = matches!(asked, Err(FigureTextError::Number(NumberError::Ambiguous { .. })));
+    assert!(question, "{asked:?}");
+}
+
+#[test]
+fn consumptions_name_their_unit_or_not() -> Result<(), FigureTextError> {
+    for (text, units, same) in [
+        ("7.5", Units::METRIC, LITRES_PER_100_KM.quantity(7.5)),
+        ("7,5 l/100km", Units::US, LITRES_PER_100_KM.quantity(7.5)),
+        ("7.500 L / 100 km", Units::METRIC, LITRES_PER_100_KM.quantity(7.5)),
+        // 100 km with 8 L, as every kilometre takes a 12.5th of one.
+        ("12,5 km/l", Units::METRIC, LITRES_PER_100_KM.quantity(8.0)),
+        ("31", Units::US, MILES_PER_US_GALLON.quantity(31.0)),
+        ("31 mpg", Units::METRIC, MILES_PER_US_GALLON.quantity(31.0)),
+        ("31 mpg", Units::IMPERIAL, MILES_PER_IMPERIAL_GALLON.quantity(31.0)),
+        ("31 mpg US", Units::IMPERIAL, MILES_PER_US_GALLON.quantity(31.0)),
+        ("37 mpg imp", Units::METRIC, MILES_PER_IMPERIAL_GALLON.quantity(37.0)),
+    ] {
+        assert_eq!(CONSUMPTION.parse(text, units)?, same, "{text}");
+    }
+    Ok(())
+}
+
+#[test]
+fn other_units_are_refused() {
+    for text in ["", "km", "5 l", "5 m", "5 km/h", "km 5", "-5 km", "1e7 km", "10000001"] {
+        assert!(DISTANCE.parse(text, Units::METRIC).is_err(), "{text}");
+    }
+    for text in ["", "mpg", "0", "0 mpg", "-7", "7 l", "1000", "7 l/100 mi"] {
+        assert!(CONSUMPTION.parse(text, Units::METRIC).is_err(), "{text}");
+    }
+}
+
+#[test]
+fn gallon_without_a_country_is_the_persons_own() {
+    assert_eq!(VOLUME.named("gal", Units::METRIC), Some(US_GALLON));
+    assert_eq!(VOLUME.named("gal", Units::IMPERIAL), Some(IMPERIAL_GALLON));
+    assert_eq!(VOLUME.named("U.S. gal", Units::IMPERIAL), Some(US_GALLON));
+    assert_eq!(VOLUME.named("gl", Units::METRIC), None);
+    let british = Units::IMPERIAL.with(Choosable::Consumption, "litres_per_100_km").unwrap();
+    assert_eq!(CONSUMPTION.named("mpg", british), Some(MILES_PER_IMPERIAL_GALLON));
 }

@@ -1,6 +1,9 @@
-use super::field::QuantityField;
-use super::unit::Unit;
+//! Pressures: of fuel, of boost, of the air around.
+
 use crate::quantity::notation::Choosable;
+use crate::quantity::notation::UnitSystem::{Imperial, Us};
+use crate::quantity::notation::field::{QuantityField, Taken};
+use crate::quantity::notation::unit::Unit;
 use crate::quantity::{AbsolutePressure, GaugePressure, Pressure};
 
 /// Pascals in a pound-force per square inch: 0.453 592 37 kg x 9.806 65 m/s2 over
@@ -47,50 +50,47 @@ const fn millimetre_of_mercury<Q>() -> Unit<Q> {
     Unit::new("mmHg", PASCALS_PER_MILLIMETRE_OF_MERCURY, 0, &["mmhg", "mm hg", "torr"])
 }
 
+/// The units of a gauge of fuel or boost. Bar and its like have one size for all pressures.
+macro_rules! gauge_units {
+    () => {
+        &[
+            kilopascal().chosen_as("kilopascal"),
+            psi().chosen_as("psi").at_home(&[Us, Imperial]),
+            megapascal(),
+            hectopascal(),
+            millibar(),
+            inch_of_mercury(),
+            millimetre_of_mercury(),
+        ]
+    };
+}
+
 /// Pressures of fuel and the differences between them.
 pub static PRESSURE: QuantityField<Pressure> = QuantityField {
     choosable: Some(Choosable::Pressure),
-    main: bar(),
-    others: &[
-        psi(),
-        kilopascal(),
-        megapascal(),
-        hectopascal(),
-        millibar(),
-        inch_of_mercury(),
-        millimetre_of_mercury(),
-    ],
+    main: bar().chosen_as("bar"),
+    others: gauge_units!(),
     refused: &[],
-    low: 0.0,
-    high: 99.9e6,
+    taken: Taken::InSi(0.0, 99.9e6),
 };
 
 /// Boost: a gauge's reading in the inlet, suction below zero.
 pub static BOOST: QuantityField<GaugePressure> = QuantityField {
     choosable: Some(Choosable::Pressure),
-    main: bar(),
-    others: &[
-        psi(),
-        kilopascal(),
-        megapascal(),
-        hectopascal(),
-        millibar(),
-        inch_of_mercury(),
-        millimetre_of_mercury(),
-    ],
+    main: bar().chosen_as("bar"),
+    others: gauge_units!(),
     refused: &[],
-    low: -1e5,
-    high: 9.99e5,
+    taken: Taken::InSi(-1e5, 9.99e5),
 };
 
 /// The pressure of the air around, above vacuum and not reduced to sea level. A
 /// barometer reads in hectopascals, or in inches of mercury in the US.
 pub static AIR_PRESSURE: QuantityField<AbsolutePressure> = QuantityField {
     choosable: Some(Choosable::AirPressure),
-    main: hectopascal(),
+    main: hectopascal().chosen_as("hectopascal"),
     others: &[
-        inch_of_mercury(),
-        kilopascal(),
+        kilopascal().chosen_as("kilopascal_of_air"),
+        inch_of_mercury().chosen_as("inch_of_mercury").at_home(&[Us]),
         millibar(),
         bar(),
         psi(),
@@ -98,6 +98,5 @@ pub static AIR_PRESSURE: QuantityField<AbsolutePressure> = QuantityField {
         megapascal(),
     ],
     refused: &[],
-    low: 50e3,
-    high: 110e3,
+    taken: Taken::InSi(50e3, 110e3),
 };

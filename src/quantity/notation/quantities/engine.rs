@@ -1,9 +1,11 @@
+//! What an engine does: power, torque, speed, and the fuel that its work takes.
+
 use std::f64::consts::PI;
 
-use super::field::{QuantityField, Refusal};
-use super::unit::Unit;
 use crate::quantity::notation::Choosable;
 use crate::quantity::notation::UnitSystem::{Imperial, Us};
+use crate::quantity::notation::field::{QuantityField, Refusal, Taken};
+use crate::quantity::notation::unit::Unit;
 use crate::quantity::{
     AngularVelocity, KILOGRAMS_PER_POUND, Power, SpecificConsumption, Torque, WATTS_PER_HORSEPOWER,
 };
@@ -16,10 +18,13 @@ const GRAVITY: f64 = 9.806_65;
 /// A metric horsepower is 75 kgf m/s, and the other 550 ft lbf/s: both exact.
 pub static POWER: QuantityField<Power> = QuantityField {
     choosable: Some(Choosable::Power),
-    main: Unit::new("kW", 1e3, 0, &["kw", "kilowatt", "kilowatts"]),
+    main: Unit::new("kW", 1e3, 0, &["kw", "kilowatt", "kilowatts"]).chosen_as("kilowatt"),
     others: &[
-        Unit::new("hp", WATTS_PER_HORSEPOWER, 0, &["hp", "horsepower"]),
-        Unit::new("PS", 75.0 * GRAVITY, 0, &["ps", "cv", "metric hp", "hp (metric)", "hp metric"]),
+        Unit::new("PS", 75.0 * GRAVITY, 0, &["ps", "cv", "metric hp", "hp (metric)", "hp metric"])
+            .chosen_as("metric_horsepower"),
+        Unit::new("hp", WATTS_PER_HORSEPOWER, 0, &["hp", "horsepower"])
+            .chosen_as("horsepower")
+            .at_home(&[Us, Imperial]),
     ],
     refused: &[Refusal {
         words: &[
@@ -41,14 +46,14 @@ pub static POWER: QuantityField<Power> = QuantityField {
         advice: "names where the power was measured, which is no unit: type hp, kW or PS after the \
                  number, and say with the switch whether it is at the wheels or at the crank",
     }],
-    low: 1e3,
-    high: 3e6,
+    taken: Taken::InSi(1e3, 3e6),
 };
 
 /// Torque at the crank.
 pub static TORQUE: QuantityField<Torque> = QuantityField {
     choosable: Some(Choosable::Torque),
-    main: Unit::new("N·m", 1.0, 0, &["n m", "nm", "newton metre", "newton metres"]),
+    main: Unit::new("N·m", 1.0, 0, &["n m", "nm", "newton metre", "newton metres"])
+        .chosen_as("newton_metre"),
     others: &[
         Unit::new(
             "lb·ft",
@@ -68,12 +73,13 @@ pub static TORQUE: QuantityField<Torque> = QuantityField {
                 "foot pounds",
                 "pound feet",
             ],
-        ),
+        )
+        .chosen_as("pound_foot")
+        .at_home(&[Us, Imperial]),
         Unit::new("kgf·m", GRAVITY, 1, &["kgf m", "kgfm", "kg m", "kgm"]),
     ],
     refused: &[],
-    low: 1.0,
-    high: 5e3,
+    taken: Taken::InSi(1.0, 5e3),
 };
 
 /// The speed of the crankshaft.
@@ -87,8 +93,7 @@ pub static ENGINE_SPEED: QuantityField<AngularVelocity> = QuantityField {
     ),
     others: &[],
     refused: &[],
-    low: 100.0 * PI / 30.0,
-    high: 25e3 * PI / 30.0,
+    taken: Taken::InSi(100.0 * PI / 30.0, 25e3 * PI / 30.0),
 };
 
 /// Fuel mass for the work at the crank.
@@ -119,6 +124,5 @@ pub static SPECIFIC_CONSUMPTION: QuantityField<SpecificConsumption> = QuantityFi
     )
     .at_home(&[Us, Imperial])],
     refused: &[],
-    low: 100.0 / 3.6e9,
-    high: 999.0 / 3.6e9,
+    taken: Taken::InSi(100.0 / 3.6e9, 999.0 / 3.6e9),
 };

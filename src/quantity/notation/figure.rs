@@ -2,13 +2,13 @@
 
 use std::ops::RangeInclusive;
 
-use super::engine::ENGINE_SPEED;
-use super::field::FigureTextError;
-use super::words::comparable;
-use crate::quantity::AngularVelocity;
+use super::comparable::comparable;
+use super::comparable::is_percent;
+use super::field::{AnyField, FigureTextError};
 use crate::quantity::notation::text::{clean, split_number};
-use crate::quantity::notation::words::is_percent;
-use crate::quantity::notation::{MixtureScale, NumberError, Units, parse_number};
+use crate::quantity::notation::{
+    Choosable, MixtureScale, NumberError, Style, Units, parse_number, print_anew,
+};
 
 /// The lambdas that an engine runs at.
 const LAMBDAS: RangeInclusive<f64> = 0.5..=2.0;
@@ -46,7 +46,7 @@ pub const PETROL_GAUGE_RATIO: f64 = 14.7;
 /// assert!(refused.is_err_and(|words| words.contains("lambda")));
 /// let gauge = Units::US.with(Choosable::Mixture, "afr_of_petrol").unwrap_or_default();
 /// assert!((parse_lambda("11.76 AFR", gauge)? - 0.8).abs() < 1e-12);
-/// # Ok::<(), fillwright::quantity::notation::hardware::FigureTextError>(())
+/// # Ok::<(), fillwright::quantity::notation::FigureTextError>(())
 /// ```
 ///
 /// # Errors
@@ -96,12 +96,12 @@ pub fn parse_factor(text: &str, allowed: RangeInclusive<f64>) -> Result<f64, Fig
 /// and asked about where it can be both.
 ///
 /// ```
-/// use fillwright::quantity::notation::hardware::parse_fraction;
+/// use fillwright::quantity::notation::parse_fraction;
 /// assert_eq!(parse_fraction("12", 0.0..=0.4)?, 0.12);
 /// assert_eq!(parse_fraction("0,12 %", 0.0..=0.4)?, 0.0012);
 /// assert_eq!(parse_fraction("0.85", 0.5..=1.0)?, 0.85);
 /// assert!(parse_fraction("0.12", 0.0..=0.4).is_err());
-/// # Ok::<(), fillwright::quantity::notation::hardware::FigureTextError>(())
+/// # Ok::<(), fillwright::quantity::notation::FigureTextError>(())
 /// ```
 ///
 /// # Errors
@@ -138,30 +138,25 @@ pub fn parse_fraction(text: &str, allowed: RangeInclusive<f64>) -> Result<f64, F
     })
 }
 
-/// The engine speeds from and to which a text means: `2000-6500`, `2000 to 6500
-/// rpm`.
-///
-/// ```
-/// use fillwright::quantity::notation::hardware::parse_speed_range;
-/// let (low, high) = parse_speed_range("2.500 – 6.500 rpm")?;
-/// assert!(low < high);
-/// assert!(parse_speed_range("6500-2000").is_err());
-/// # Ok::<(), fillwright::quantity::notation::hardware::FigureTextError>(())
-/// ```
-///
-/// # Errors
-/// When the text is no two speeds, or the first is not below the second.
-pub fn parse_speed_range(
-    text: &str,
-) -> Result<(AngularVelocity, AngularVelocity), FigureTextError> {
-    let given = clean(text)?;
-    let no_range = || FigureTextError::NotARange { given: given.to_owned() };
-    let (low, high) = [" to ", "–", "—", "…", "-", "\u{2212}"]
-        .iter()
-        .find_map(|between| given.split_once(between))
-        .ok_or_else(no_range)?;
-    // Engine speed has one unit, the same in every system.
-    let read = |text| ENGINE_SPEED.parse(text, Units::METRIC);
-    let (low, high) = (read(low)?, read(high)?);
-    if low < high { Ok((low, high)) } else { Err(no_range()) }
+/// Lambda to be shown on another scale.
+pub(super) struct MixtureInField;
+
+impl AnyField for MixtureInField {
+    fn symbol(&self, units: Units) -> &'static str {
+        match units.mixture() {
+            MixtureScale::AfrOfPetrol => units.choice(Choosable::Mixture).symbol,
+            MixtureScale::Lambda | MixtureScale::AfrOfTheBlend => "λ",
+        }
+    }
+
+    /// A bare number as a gauge set to petrol shows it, or the other way.
+    fn reprint(&self, text: &str, then: Units, now: Units, style: Style) -> Option<String> {
+        let one = |units: Units| match units.mixture() {
+            MixtureScale::AfrOfPetrol => PETROL_GAUGE_RATIO,
+            MixtureScale::Lambda | MixtureScale::AfrOfTheBlend => 1.0,
+        };
+        let differs = one(then).total_cmp(&one(now)).is_ne() && !text.contains(char::is_alphabetic);
+        let lambda = parse_lambda(text, then).ok().filter(|_| differs)?;
+        Some(print_anew(lambda * one(now), 2, style))
+    }
 }

@@ -1,14 +1,13 @@
 //! Quantities as the person wants to read them.
 
-use super::distance::{parse_consumption, parse_distance};
-use super::entry::Entry;
-pub(super) use super::measure::Measure;
-use crate::quantity::notation::hardware::parse_lambda;
+mod technical;
+
+use crate::quantity::Consumption;
+use crate::quantity::notation::entry::Entry;
+pub(super) use crate::quantity::notation::measure::Measure;
 use crate::quantity::notation::{
-    Choosable, Consumption, Decimals, DistanceUnit, MixtureScale, OctaneFigure, Rate, Style, Units,
-    VolumeField, hardware, outwards, parse_number, parse_octane, parse_price, parse_volume,
-    print_anew, print_consumption, print_distance, print_money, print_number, print_number_short,
-    print_percent, print_price, print_share, print_volume, round_down, round_up,
+    Decimals, KILOMETRE, Rate, Style, Units, outwards, parse_number, print_money, print_number,
+    print_number_short, print_percent, print_price, print_share, quantities, round_down, round_up,
 };
 use crate::quantity::{Band, Length, Money, Share, ThermodynamicTemperature, UnitPrice, Volume};
 
@@ -34,7 +33,7 @@ impl Printer {
 
     /// A volume: tenths, which is finer than a person can pump.
     pub fn volume(&self, volume: Volume) -> String {
-        print_volume(volume, self.units.volume(), 1, self.style)
+        self.figure(&quantities::VOLUME, volume)
     }
 
     /// The number of a volume without its unit.
@@ -168,25 +167,26 @@ impl Printer {
     /// kilometres it is.
     pub fn cost_distance(&self) -> (String, f64) {
         let unit = self.units.distance();
-        match unit {
-            DistanceUnit::Kilometre => (format!("100{THIN}km"), 100.0),
-            DistanceUnit::Mile => ("mile".into(), unit.kilometres()),
+        if unit == KILOMETRE {
+            (format!("100{THIN}km"), 100.0)
+        } else {
+            ("mile".into(), KILOMETRE.value_of(unit.quantity(1.0)))
         }
     }
 
     /// A distance, whole.
     pub fn distance(&self, distance: Length) -> String {
-        print_distance(distance, self.units.distance(), 0, self.style)
+        self.figure(&quantities::DISTANCE, distance)
     }
 
     /// A temperature, whole degrees.
     pub fn temperature(&self, temperature: ThermodynamicTemperature) -> String {
-        hardware::TEMPERATURE.print(temperature, self.units, self.style)
+        quantities::TEMPERATURE.print(temperature, self.units, self.style)
     }
 
     /// A consumption.
     pub fn consumption(&self, consumption: Consumption) -> String {
-        print_consumption(consumption, self.units.consumption(), 1, self.style)
+        self.figure(&quantities::CONSUMPTION, consumption)
     }
 
     /// What to show in an entry's field: the text as typed, or, when it was typed
@@ -196,79 +196,8 @@ impl Printer {
         if entry.typed_in == self.units {
             return entry.text.clone();
         }
-        let (then, now) = (entry.typed_in, self.units);
-        let text = entry.text.as_str();
-        let reprinted = match measure {
-            Measure::Volume => {
-                let read = |units| parse_volume(text, &VolumeField::anywhere(units)).ok();
-                anew(read(then), read(now))
-                    .map(|meant| print_anew(now.volume().value_of(meant), 2, self.style))
-            }
-            Measure::Level => {
-                let field =
-                    |units| VolumeField { part_is_usual: true, ..VolumeField::anywhere(units) };
-                let read = |units| parse_volume(text, &field(units)).ok();
-                anew(read(then), read(now)).map(|meant| {
-                    let value = now.volume().value_of(meant);
-                    let number = print_anew(value, 2, self.style);
-                    // Without its unit this could be a part of the tank.
-                    let needs_unit = 0.0 < value && value < 1.0;
-                    if needs_unit {
-                        format!("{number}{THIN}{}", now.volume().symbol())
-                    } else {
-                        number
-                    }
-                })
-            }
-            Measure::Price => {
-                let read = |units| parse_price(text, units).ok();
-                anew(read(then), read(now)).map(|meant| {
-                    let amount = meant.value.of(now.volume().quantity(1.0)).amount();
-                    let number = print_anew(amount, 2, self.style);
-                    // The currency that was typed stays beside it.
-                    match meant.currency {
-                        Some(currency) => format!("{number}{THIN}{currency}"),
-                        None => number,
-                    }
-                })
-            }
-            Measure::Consumption => {
-                let read = |units| parse_consumption(text, units).ok();
-                anew(read(then), read(now))
-                    .map(|meant| print_anew(now.consumption().value_of(meant), 2, self.style))
-            }
-            Measure::Distance => {
-                let read = |unit| parse_distance(text, unit).ok();
-                anew(read(then.distance()), read(now.distance()))
-                    .map(|meant| print_anew(now.distance().value_of(meant), 1, self.style))
-            }
-            Measure::Pressure => hardware::PRESSURE.reprint(text, then, now, self.style),
-            Measure::AirPressure => hardware::AIR_PRESSURE.reprint(text, then, now, self.style),
-            Measure::Boost => hardware::BOOST.reprint(text, then, now, self.style),
-            Measure::Power => hardware::POWER.reprint(text, then, now, self.style),
-            Measure::Torque => hardware::TORQUE.reprint(text, then, now, self.style),
-            Measure::EngineSpeed => hardware::ENGINE_SPEED.reprint(text, then, now, self.style),
-            Measure::InjectorFlow => hardware::INJECTOR_FLOW.reprint(text, then, now, self.style),
-            Measure::PumpFlow => hardware::PUMP_FLOW.reprint(text, then, now, self.style),
-            Measure::MassFlow => hardware::MASS_FLOW.reprint(text, then, now, self.style),
-            Measure::AirFlow => hardware::AIR_FLOW.reprint(text, then, now, self.style),
-            Measure::Density => hardware::DENSITY.reprint(text, then, now, self.style),
-            Measure::Length => hardware::LENGTH.reprint(text, then, now, self.style),
-            Measure::LineLength => hardware::LINE_LENGTH.reprint(text, then, now, self.style),
-            Measure::Time => hardware::TIME.reprint(text, then, now, self.style),
-            Measure::Voltage => hardware::VOLTAGE.reprint(text, then, now, self.style),
-            Measure::Temperature => hardware::TEMPERATURE.reprint(text, then, now, self.style),
-            Measure::Angle => hardware::ANGLE.reprint(text, then, now, self.style),
-            Measure::BulkModulus => hardware::BULK_MODULUS.reprint(text, then, now, self.style),
-            Measure::EngineVolume => hardware::LITRES.reprint(text, then, now, self.style),
-            Measure::Octane => octane_anew(text, then, now),
-            Measure::Mixture => {
-                mixture_anew(text, then, now).map(|number| print_anew(number, 2, self.style))
-            }
-            Measure::SpecificConsumption => {
-                hardware::SPECIFIC_CONSUMPTION.reprint(text, then, now, self.style)
-            }
-        };
+        let reprinted =
+            measure.field().reprint(&entry.text, entry.typed_in, self.units, self.style);
         reprinted.unwrap_or_else(|| entry.text.clone())
     }
 
@@ -289,32 +218,4 @@ impl Printer {
 /// A share whose last digits of arithmetic do not decide how it is rounded.
 fn steady(share: Share) -> Share {
     Share::clamped((share.fraction() * 1e9).round() / 1e9)
-}
-
-/// What was meant, when it has to be printed anew: not where the text cannot be
-/// read (a fraction of the tank, a slip), nor where it means the same in the
-/// units of today.
-fn anew<T: PartialEq>(meant: Option<T>, as_read_today: Option<T>) -> Option<T> {
-    match (meant, as_read_today) {
-        (Some(meant), Some(today)) if meant == today => None,
-        (meant, _) => meant,
-    }
-}
-
-/// A bare number for lambda as a gauge set to petrol shows it, or the other way.
-fn mixture_anew(text: &str, then: Units, now: Units) -> Option<f64> {
-    let one = |units: Units| match units.mixture() {
-        MixtureScale::AfrOfPetrol => hardware::PETROL_GAUGE_RATIO,
-        MixtureScale::Lambda | MixtureScale::AfrOfTheBlend => 1.0,
-    };
-    let differs = one(then).total_cmp(&one(now)).is_ne() && !text.contains(char::is_alphabetic);
-    parse_lambda(text, then).ok().filter(|_| differs).map(|lambda| lambda * one(now))
-}
-
-/// An octane number under another scale: the same number with the scale that it is
-/// on, as none turns into the other without knowing the fuel.
-fn octane_anew(text: &str, then: Units, now: Units) -> Option<String> {
-    let bare = matches!(parse_octane(text), Ok(OctaneFigure::Unmarked(_)));
-    let symbol = then.choice(Choosable::Octane).symbol;
-    (bare && then.octane() != now.octane()).then(|| format!("{}{THIN}{symbol}", text.trim()))
 }

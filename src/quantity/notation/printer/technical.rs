@@ -3,12 +3,10 @@
 use uom::si::mass::kilogram;
 use uom::si::temperature_interval::kelvin;
 
-use super::field::QuantityField;
-use super::unit::InSi;
-use crate::quantity::notation::printer::Printer;
-use crate::quantity::notation::{
-    Choosable, Measure, MixtureScale, hardware, outwards, print_volume,
-};
+use super::Printer;
+use crate::quantity::notation::field::QuantityField;
+use crate::quantity::notation::unit::InSi;
+use crate::quantity::notation::{Measure, MixtureScale, PETROL_GAUGE_RATIO, outwards, quantities};
 use crate::quantity::{
     AbsolutePressure, Angle, AngularVelocity, Band, CrankPower, ElectricPotential, GaugePressure,
     Length, Mass, MassDensity, MassRate, Power, Pressure, SpecificConsumption, TemperatureInterval,
@@ -26,22 +24,22 @@ impl Printer {
 
     /// A pressure of fuel, or a difference of two.
     pub fn pressure(&self, pressure: Pressure) -> String {
-        self.figure(&hardware::PRESSURE, pressure)
+        self.figure(&quantities::PRESSURE, pressure)
     }
 
     /// The pressure of the air around.
     pub fn air_pressure(&self, pressure: AbsolutePressure) -> String {
-        self.figure(&hardware::AIR_PRESSURE, pressure)
+        self.figure(&quantities::AIR_PRESSURE, pressure)
     }
 
     /// Boost above the air around.
     pub fn boost(&self, boost: GaugePressure) -> String {
-        self.figure(&hardware::BOOST, boost)
+        self.figure(&quantities::BOOST, boost)
     }
 
     /// A power. The word beside it has to say where it is.
     pub fn power(&self, power: Power) -> String {
-        self.figure(&hardware::POWER, power)
+        self.figure(&quantities::POWER, power)
     }
 
     /// The low end, the expected value and the high end of a band, each with its unit.
@@ -55,17 +53,17 @@ impl Printer {
 
     /// The low end, the expected value and the high end of a fuel flow by mass.
     pub fn mass_flow_ends(&self, band: Band<MassRate>) -> [String; 3] {
-        self.figure_ends(&hardware::MASS_FLOW, band)
+        self.figure_ends(&quantities::MASS_FLOW, band)
     }
 
     /// The low end, the expected value and the high end of a flow by volume.
     pub fn pump_flow_ends(&self, band: Band<VolumeRate>) -> [String; 3] {
-        self.figure_ends(&hardware::PUMP_FLOW, band)
+        self.figure_ends(&quantities::PUMP_FLOW, band)
     }
 
     /// The low end, the expected value and the high end of a power.
     pub fn power_ends(&self, band: Band<Power>) -> [String; 3] {
-        self.figure_ends(&hardware::POWER, band)
+        self.figure_ends(&quantities::POWER, band)
     }
 
     /// A power at the crank, and that it is there.
@@ -80,72 +78,72 @@ impl Printer {
 
     /// A torque.
     pub fn torque(&self, torque: Torque) -> String {
-        self.figure(&hardware::TORQUE, torque)
+        self.figure(&quantities::TORQUE, torque)
     }
 
     /// Engine speed.
     pub fn engine_speed(&self, speed: AngularVelocity) -> String {
-        self.figure(&hardware::ENGINE_SPEED, speed)
+        self.figure(&quantities::ENGINE_SPEED, speed)
     }
 
     /// An injector's flow by volume.
     pub fn injector_flow(&self, flow: VolumeRate) -> String {
-        self.figure(&hardware::INJECTOR_FLOW, flow)
+        self.figure(&quantities::INJECTOR_FLOW, flow)
     }
 
     /// A pump's or an engine's flow by volume.
     pub fn pump_flow(&self, flow: VolumeRate) -> String {
-        self.figure(&hardware::PUMP_FLOW, flow)
+        self.figure(&quantities::PUMP_FLOW, flow)
     }
 
     /// A fuel flow by mass.
     pub fn mass_flow(&self, flow: MassRate) -> String {
-        self.figure(&hardware::MASS_FLOW, flow)
+        self.figure(&quantities::MASS_FLOW, flow)
     }
 
     /// An air flow by mass.
     pub fn air_flow(&self, flow: MassRate) -> String {
-        self.figure(&hardware::AIR_FLOW, flow)
+        self.figure(&quantities::AIR_FLOW, flow)
     }
 
     /// A density.
     pub fn density(&self, density: MassDensity) -> String {
-        self.figure(&hardware::DENSITY, density)
+        self.figure(&quantities::DENSITY, density)
     }
 
     /// A small length.
     pub fn length(&self, length: Length) -> String {
-        self.figure(&hardware::LENGTH, length)
+        self.figure(&quantities::LENGTH, length)
     }
 
     /// The length of a line.
     pub fn line_length(&self, length: Length) -> String {
-        self.figure(&hardware::LINE_LENGTH, length)
+        self.figure(&quantities::LINE_LENGTH, length)
     }
 
     /// A time within an engine cycle.
     pub fn time(&self, time: Time) -> String {
-        self.figure(&hardware::TIME, time)
+        self.figure(&quantities::TIME, time)
     }
 
     /// A voltage.
     pub fn voltage(&self, voltage: ElectricPotential) -> String {
-        self.figure(&hardware::VOLTAGE, voltage)
+        self.figure(&quantities::VOLTAGE, voltage)
     }
 
     /// An angle of the crank.
     pub fn angle(&self, angle: Angle) -> String {
-        self.figure(&hardware::ANGLE, angle)
+        self.figure(&quantities::ANGLE, angle)
     }
 
     /// Fuel mass for the work done.
     pub fn specific_consumption(&self, consumption: SpecificConsumption) -> String {
-        self.figure(&hardware::SPECIFIC_CONSUMPTION, consumption)
+        self.figure(&quantities::SPECIFIC_CONSUMPTION, consumption)
     }
 
     /// A volume of what is mixed: hundredths.
     pub fn mixed_volume(&self, volume: Volume) -> String {
-        print_volume(volume, self.units.volume(), 2, self.style)
+        self.units.volume().print(volume, 2, self.style)
     }
 
     /// A mass of what is mixed.
@@ -161,7 +159,7 @@ impl Printer {
     /// An air flow in both of the units that compressors are rated in.
     pub fn compressor_air(&self, flow: MassRate) -> String {
         let in_unit = |symbol| {
-            let unit = hardware::AIR_FLOW.named(symbol, self.units);
+            let unit = quantities::AIR_FLOW.named(symbol, self.units);
             unit.map_or_else(String::new, |unit| unit.print(flow, unit.decimals(), self.style))
         };
         format!("{} ({})", in_unit("kg/s"), in_unit("lb/min"))
@@ -169,7 +167,7 @@ impl Printer {
 
     /// The volume of a stroke.
     pub fn stroke_volume(&self, volume: Volume) -> String {
-        let unit = hardware::LITRES.named("cc", self.units);
+        let unit = quantities::LITRES.named("cc", self.units);
         unit.map_or_else(String::new, |unit| unit.print(volume, 3, self.style))
     }
 
@@ -200,7 +198,7 @@ impl Printer {
         };
         match self.units.mixture() {
             MixtureScale::Lambda => format!("λ{THIN}{}", self.number(lambda, 2)),
-            MixtureScale::AfrOfPetrol => ratio(hardware::PETROL_GAUGE_RATIO, 1, "petrol scale"),
+            MixtureScale::AfrOfPetrol => ratio(PETROL_GAUGE_RATIO, 1, "petrol scale"),
             MixtureScale::AfrOfTheBlend => ratio(stoichiometric, 1, "this blend"),
         }
     }
@@ -208,38 +206,7 @@ impl Printer {
     /// The symbol of the unit that a bare number has; empty for a price, whose unit
     /// has the currency in it.
     pub fn unit(&self, measure: Measure) -> &'static str {
-        let units = self.units;
-        match measure {
-            Measure::Volume | Measure::Level => units.volume().symbol(),
-            Measure::Price => "",
-            Measure::Consumption => units.consumption().symbol(),
-            Measure::Distance => units.distance().symbol(),
-            Measure::Pressure => hardware::PRESSURE.own(units).symbol(),
-            Measure::AirPressure => hardware::AIR_PRESSURE.own(units).symbol(),
-            Measure::Boost => hardware::BOOST.own(units).symbol(),
-            Measure::Power => hardware::POWER.own(units).symbol(),
-            Measure::Torque => hardware::TORQUE.own(units).symbol(),
-            Measure::EngineSpeed => hardware::ENGINE_SPEED.own(units).symbol(),
-            Measure::InjectorFlow => hardware::INJECTOR_FLOW.own(units).symbol(),
-            Measure::PumpFlow => hardware::PUMP_FLOW.own(units).symbol(),
-            Measure::MassFlow => hardware::MASS_FLOW.own(units).symbol(),
-            Measure::AirFlow => hardware::AIR_FLOW.own(units).symbol(),
-            Measure::Density => hardware::DENSITY.own(units).symbol(),
-            Measure::Length => hardware::LENGTH.own(units).symbol(),
-            Measure::LineLength => hardware::LINE_LENGTH.own(units).symbol(),
-            Measure::Time => hardware::TIME.own(units).symbol(),
-            Measure::Voltage => hardware::VOLTAGE.own(units).symbol(),
-            Measure::Temperature => hardware::TEMPERATURE.own(units).symbol(),
-            Measure::Angle => hardware::ANGLE.own(units).symbol(),
-            Measure::SpecificConsumption => hardware::SPECIFIC_CONSUMPTION.own(units).symbol(),
-            Measure::BulkModulus => hardware::BULK_MODULUS.own(units).symbol(),
-            Measure::EngineVolume => hardware::LITRES.own(units).symbol(),
-            Measure::Octane => units.choice(Choosable::Octane).symbol,
-            Measure::Mixture => match units.mixture() {
-                MixtureScale::AfrOfPetrol => units.choice(Choosable::Mixture).symbol,
-                MixtureScale::Lambda | MixtureScale::AfrOfTheBlend => "λ",
-            },
-        }
+        measure.field().symbol(self.units)
     }
 }
 

@@ -1,6 +1,8 @@
-use super::field::QuantityField;
-use super::unit::Unit;
+//! Flows by volume and by mass.
+
 use crate::quantity::notation::UnitSystem::{Imperial, Us};
+use crate::quantity::notation::field::{QuantityField, Taken};
+use crate::quantity::notation::unit::Unit;
 use crate::quantity::notation::{Choosable, LITRES_PER_IMPERIAL_GALLON, LITRES_PER_US_GALLON};
 use crate::quantity::{KILOGRAMS_PER_POUND, MassRate, VolumeRate};
 
@@ -77,9 +79,9 @@ const IMPERIAL_GALLONS_PER_MINUTE: Unit<VolumeRate> = Unit::new(
 /// An injector's flow by volume: in cc/min everywhere.
 pub static INJECTOR_FLOW: QuantityField<VolumeRate> = QuantityField {
     choosable: Some(Choosable::InjectorFlow),
-    main: CC_PER_MINUTE,
+    main: CC_PER_MINUTE.chosen_as("cubic_centimetres_per_minute"),
     others: &[
-        LITRES_PER_HOUR,
+        LITRES_PER_HOUR.chosen_as("injector_litres_per_hour"),
         LITRES_PER_MINUTE,
         US_GALLONS_PER_HOUR,
         IMPERIAL_GALLONS_PER_HOUR,
@@ -87,25 +89,23 @@ pub static INJECTOR_FLOW: QuantityField<VolumeRate> = QuantityField {
         IMPERIAL_GALLONS_PER_MINUTE,
     ],
     refused: &[],
-    low: 20.0 * 1e-6 / MINUTE,
-    high: 9990.0 * 1e-6 / MINUTE,
+    taken: Taken::InSi(20.0 * 1e-6 / MINUTE, 9990.0 * 1e-6 / MINUTE),
 };
 
 /// A pump's or an engine's flow by volume.
 pub static PUMP_FLOW: QuantityField<VolumeRate> = QuantityField {
     choosable: Some(Choosable::PumpFlow),
-    main: LITRES_PER_HOUR,
+    main: LITRES_PER_HOUR.chosen_as("litres_per_hour"),
     others: &[
-        US_GALLONS_PER_HOUR,
-        IMPERIAL_GALLONS_PER_HOUR,
-        LITRES_PER_MINUTE,
+        LITRES_PER_MINUTE.chosen_as("litres_per_minute"),
+        US_GALLONS_PER_HOUR.chosen_as("us_gallons_per_hour"),
+        IMPERIAL_GALLONS_PER_HOUR.chosen_as("imperial_gallons_per_hour"),
         US_GALLONS_PER_MINUTE,
         IMPERIAL_GALLONS_PER_MINUTE,
         CC_PER_MINUTE,
     ],
     refused: &[],
-    low: 5.0 * LITRE / HOUR,
-    high: 4990.0 * LITRE / HOUR,
+    taken: Taken::InSi(5.0 * LITRE / HOUR, 4990.0 * LITRE / HOUR),
 };
 
 const GRAMS_PER_SECOND: Unit<MassRate> = Unit::new("g/s", 1e-3, 2, &["g/s", "g/sec"]);
@@ -132,19 +132,27 @@ const POUNDS_PER_MINUTE: Unit<MassRate> = Unit::new(
 /// A fuel flow by mass, such as an injector's rating.
 pub static MASS_FLOW: QuantityField<MassRate> = QuantityField {
     choosable: Some(Choosable::MassFlow),
-    main: GRAMS_PER_SECOND,
-    others: &[POUNDS_PER_HOUR, KILOGRAMS_PER_HOUR, KILOGRAMS_PER_SECOND, POUNDS_PER_MINUTE],
+    main: GRAMS_PER_SECOND.chosen_as("grams_per_second"),
+    others: &[
+        KILOGRAMS_PER_HOUR.chosen_as("kilograms_per_hour"),
+        POUNDS_PER_HOUR.chosen_as("pounds_per_hour").at_home(&[Us, Imperial]),
+        KILOGRAMS_PER_SECOND,
+        POUNDS_PER_MINUTE,
+    ],
     refused: &[],
-    low: 0.1e-3,
-    high: 999e-3,
+    taken: Taken::InSi(0.1e-3, 999e-3),
 };
 
 /// An engine's air flow by mass.
 pub static AIR_FLOW: QuantityField<MassRate> = QuantityField {
     choosable: Some(Choosable::AirFlow),
-    main: KILOGRAMS_PER_SECOND,
-    others: &[POUNDS_PER_MINUTE, GRAMS_PER_SECOND, KILOGRAMS_PER_HOUR, POUNDS_PER_HOUR],
+    main: KILOGRAMS_PER_SECOND.chosen_as("kilograms_per_second_of_air"),
+    others: &[
+        GRAMS_PER_SECOND.chosen_as("grams_per_second_of_air"),
+        KILOGRAMS_PER_HOUR.chosen_as("kilograms_per_hour_of_air"),
+        POUNDS_PER_MINUTE.chosen_as("pounds_per_minute_of_air").at_home(&[Us, Imperial]),
+        POUNDS_PER_HOUR,
+    ],
     refused: &[],
-    low: 1e-3,
-    high: 5.0,
+    taken: Taken::InSi(1e-3, 5.0),
 };

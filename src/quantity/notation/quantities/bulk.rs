@@ -1,6 +1,8 @@
-use super::field::QuantityField;
-use super::unit::Unit;
+//! The bulk modulus of a liquid, and what an engine displaces.
+
 use crate::quantity::notation::UnitSystem::Us;
+use crate::quantity::notation::field::{QuantityField, Taken};
+use crate::quantity::notation::unit::Unit;
 use crate::quantity::{Pressure, Volume};
 
 /// Cubic metres in a cubic inch: the inch is 25.4 mm exactly (international yard and
@@ -13,8 +15,7 @@ pub static BULK_MODULUS: QuantityField<Pressure> = QuantityField {
     main: Unit::new("MPa", 1e6, 0, &["mpa"]),
     others: &[Unit::new("GPa", 1e9, 3, &["gpa"]), Unit::new("bar", 1e5, 0, &["bar"])],
     refused: &[],
-    low: 1e8,
-    high: 9.99e9,
+    taken: Taken::InSi(1e8, 9.99e9),
 };
 
 /// What an engine displaces, or an amount of fluid that is mixed for it.
@@ -26,6 +27,5 @@ pub static LITRES: QuantityField<Volume> = QuantityField {
         Unit::new("cu in", CUBIC_INCH, 1, &["cu in", "in3", "cui", "cubic inches"]).at_home(&[Us]),
     ],
     refused: &[],
-    low: 1e-5,
-    high: 0.0999,
+    taken: Taken::InSi(1e-5, 0.0999),
 };
