@@ -1,6 +1,7 @@
 //! A car's log as a table for spreadsheets: RFC 4180, in UTF-8.
 
-use super::event::{BeforeForm, ContentsForm, Event, LevelForm, What};
+use super::contents::{ContentsForm, LevelForm};
+use super::event::{BeforeForm, Event, What};
 use super::file::CarFile;
 use super::fuel::ExtrasForm;
 use crate::quantity::notation::{Choosable, Entry, Units};

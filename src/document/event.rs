@@ -2,49 +2,12 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::fuel::{ExtrasForm, FuelForm};
+use super::contents::{ContentsForm, LevelForm};
+use super::fuel::FuelForm;
 use super::id::Id;
 use super::moment::Moment;
 use crate::quantity::notation::Entry;
-use crate::tank::{HowSure, LevelReading, TubeTestMethod};
-
-/// A level as it was read.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default, deny_unknown_fields)]
-pub struct LevelForm {
-    /// The level.
-    pub level: Entry,
-    /// How it was read.
-    pub reading: LevelReading,
-    /// The error of that reading, where the person knows better.
-    #[serde(skip_serializing_if = "Entry::is_untouched")]
-    pub error: Entry,
-}
-
-/// All of what is in the tank, stated from outside the log.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default, deny_unknown_fields)]
-pub struct ContentsForm {
-    /// How much.
-    pub level: LevelForm,
-    /// Its ethanol share.
-    pub share: String,
-    /// What that share may be.
-    #[serde(skip_serializing_if = "String::is_empty")]
-    pub share_range: String,
-    /// What it holds beside petrol and ethanol.
-    #[serde(skip_serializing_if = "ExtrasForm::is_untouched")]
-    pub extras: ExtrasForm,
-    /// How sure that is, where no range says so.
-    #[serde(skip_serializing_if = "HowSure::is_usual")]
-    pub how_sure: HowSure,
-    /// Its octane number, at least.
-    #[serde(skip_serializing_if = "Entry::is_untouched", deserialize_with = "Entry::or_text")]
-    pub octane: Entry,
-    /// Its motor octane number, at least.
-    #[serde(skip_serializing_if = "String::is_empty")]
-    pub mon: String,
-}
+use crate::tank::TubeTestMethod;
 
 /// What was known just before a fill.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]

@@ -26,20 +26,8 @@ pub enum Field {
     Line,
     /// Where the fill starts from.
     Start,
-    /// What is in the tank.
-    Level,
-    /// The error of that.
-    LevelError,
-    /// The ethanol share of what is in the tank.
-    TankShare,
-    /// What that share may be.
-    TankShareRange,
-    /// What is in the tank beside petrol and ethanol.
-    TankExtra(ExtraPart),
-    /// The octane number of what is in the tank.
-    TankOctane,
-    /// Its motor octane number.
-    TankMon,
+    /// A part of what is in a tank.
+    Contents(ContentsOf, ContentsPart),
     /// The list of fuels on offer.
     Offers,
     /// The share wanted.
@@ -78,6 +66,50 @@ pub enum Field {
     Trip(TripPart),
     /// A part of a stop on the route, or of the way after it.
     TripStop(u32, TripStopPart),
+}
+
+/// The tank of which something is typed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum ContentsOf {
+    /// The tank before the fill.
+    Fill,
+    /// The tank in the entry of the log that is being written.
+    Entry,
+    /// The tank at the start of the trip.
+    Trip,
+}
+
+/// A part of what is in a tank.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum ContentsPart {
+    /// How much.
+    Level,
+    /// The error of that.
+    LevelError,
+    /// Its ethanol share.
+    Share,
+    /// What that may be.
+    ShareRange,
+    /// What is in it beside petrol and ethanol.
+    Extra(ExtraPart),
+    /// Its octane number.
+    Octane,
+    /// Its motor octane number.
+    Mon,
+}
+
+impl ContentsPart {
+    fn id(self) -> &'static str {
+        match self {
+            Self::Level => "level",
+            Self::LevelError => "level-error",
+            Self::Share => "share",
+            Self::ShareRange => "share-range",
+            Self::Extra(part) => part.id(),
+            Self::Octane => "octane",
+            Self::Mon => "mon",
+        }
+    }
 }
 
 /// What there may be beside petrol and ethanol.
@@ -132,20 +164,6 @@ pub enum FuelPart {
 pub enum TripPart {
     /// Where the contents of the tank come from.
     Start,
-    /// What is in the tank.
-    Level,
-    /// The error of that.
-    LevelError,
-    /// Its ethanol share.
-    Share,
-    /// What that may be.
-    ShareRange,
-    /// What is in it beside petrol and ethanol.
-    Extra(ExtraPart),
-    /// Its octane number.
-    Octane,
-    /// Its motor octane number.
-    Mon,
     /// The list of stops.
     Stops,
     /// The most that may be spent.
@@ -199,20 +217,6 @@ pub enum EntryPart {
     Place,
     /// What the person noted.
     Note,
-    /// A level.
-    Level,
-    /// The error of that.
-    LevelError,
-    /// A share.
-    Share,
-    /// What that may be.
-    ShareRange,
-    /// What there is beside petrol and ethanol.
-    Extra(ExtraPart),
-    /// An octane number.
-    Octane,
-    /// A motor octane number.
-    Mon,
     /// What the sensor shows.
     Sensor,
     /// The width of its pulse.
@@ -272,13 +276,6 @@ impl EntryPart {
             Self::Time => "time",
             Self::Place => "place",
             Self::Note => "note",
-            Self::Level => "level",
-            Self::LevelError => "level-error",
-            Self::Share => "share",
-            Self::ShareRange => "share-range",
-            Self::Extra(part) => part.id(),
-            Self::Octane => "octane",
-            Self::Mon => "mon",
             Self::Sensor => "sensor",
             Self::Pulse => "pulse",
             Self::TubeFuel => "tube-fuel",
@@ -307,13 +304,12 @@ impl Field {
             Self::CarName => "car-name".into(),
             Self::Line => "line".into(),
             Self::Start => "start".into(),
-            Self::Level => "level".into(),
-            Self::LevelError => "level-error".into(),
-            Self::TankShare => "tank-share".into(),
-            Self::TankShareRange => "tank-share-range".into(),
-            Self::TankExtra(part) => format!("tank-{}", part.id()),
-            Self::TankOctane => "tank-octane".into(),
-            Self::TankMon => "tank-mon".into(),
+            Self::Contents(ContentsOf::Fill, part) => match part {
+                ContentsPart::Level | ContentsPart::LevelError => part.id().into(),
+                _ => format!("tank-{}", part.id()),
+            },
+            Self::Contents(ContentsOf::Entry, part) => format!("entry-{}", part.id()),
+            Self::Contents(ContentsOf::Trip, part) => format!("trip-{}", part.id()),
             Self::Offers => "offers".into(),
             Self::AimShare => "aim-share".into(),
             Self::AimCalibration => "aim-calibration".into(),
@@ -330,7 +326,6 @@ impl Field {
             Self::PartName(id) => format!("part-{id}"),
             Self::Curve(id, part) => format!("curve-{id}-{part:?}"),
             Self::Mix(slot) => format!("mix-{slot:?}"),
-            Self::Trip(TripPart::Extra(part)) => format!("route-{}", part.id()),
             Self::Trip(part) => format!("route-{part:?}"),
             Self::TripStop(id, part) => format!("halt-{id}-{part:?}"),
             Self::Calibration(id, part) => {
@@ -348,7 +343,7 @@ impl Field {
 
     /// Whether the field belongs to the entry of the log that is being written.
     pub fn is_of_draft(self) -> bool {
-        matches!(self, Self::Entry(_) | Self::Poured(..))
+        matches!(self, Self::Entry(_) | Self::Poured(..) | Self::Contents(ContentsOf::Entry, _))
     }
 
     /// Whether the field stands in the workshop.
@@ -362,7 +357,7 @@ impl Field {
     /// Whether the field stands in the route. Fuels are told apart by their number
     /// alone, wherever they stand.
     pub fn is_of_trip(self) -> bool {
-        matches!(self, Self::Trip(_) | Self::TripStop(..))
+        matches!(self, Self::Trip(_) | Self::TripStop(..) | Self::Contents(ContentsOf::Trip, _))
     }
 
     /// Whether the field stands in the Car view.

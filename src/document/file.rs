@@ -17,7 +17,7 @@ use crate::quantity::notation::{DecimalMark, Entry, Printer, Style, Units};
 ///
 /// What each looks like is described in `document.schema.json` beside this file;
 /// `migration.rs` reads the earlier ones.
-pub const SCHEMA: u32 = 6;
+pub const SCHEMA: u32 = 7;
 
 /// A document of this many bytes is no longer what a person typed.
 pub const LARGEST_DOCUMENT: usize = 8 << 20;

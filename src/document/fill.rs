@@ -2,9 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::fuel::{ExtrasForm, FuelForm};
+use super::contents::ContentsForm;
+use super::fuel::FuelForm;
 use crate::quantity::notation::Entry;
-use crate::tank::{HowSure, LevelReading};
 
 impl FillForm {
     /// Whether it starts from what the log tells.
@@ -61,27 +61,8 @@ pub struct FillForm {
     /// Where it starts from.
     #[serde(default)]
     pub start: StartForm,
-    /// What is in the tank.
-    pub level: Entry,
-    /// How that was read.
-    pub reading: LevelReading,
-    /// The error of that reading, where the person knows better.
-    pub level_error: Entry,
-    /// The ethanol share of what is in the tank.
-    pub share: String,
-    /// What that share may be.
-    pub share_range: String,
-    /// What is in it beside petrol and ethanol.
-    #[serde(default, skip_serializing_if = "ExtrasForm::is_untouched")]
-    pub extras: ExtrasForm,
-    /// How sure the share is, where no range says so.
-    #[serde(default, skip_serializing_if = "HowSure::is_usual")]
-    pub how_sure: HowSure,
-    /// The octane number of what is in the tank, at least.
-    #[serde(deserialize_with = "Entry::or_text")]
-    pub octane: Entry,
-    /// Its motor octane number, at least.
-    pub mon: String,
+    /// What is in the tank, as far as it is typed.
+    pub contents: ContentsForm,
     /// The fuels on offer.
     pub offers: Vec<FuelForm>,
     /// Where it is.

@@ -2,6 +2,7 @@
 //! and every operation on them.
 
 mod car;
+mod contents;
 mod csv;
 mod demo;
 mod draft;
@@ -22,13 +23,12 @@ mod record;
 mod trip;
 
 pub use car::{CalibrationForm, Car};
+pub use contents::{ContentsForm, LevelForm};
 pub use csv::csv;
-pub use event::{
-    BeforeForm, ContentsForm, Draft, DriveForm, Event, FillEntry, LevelForm, SensorForm,
-    TubeTestForm, What,
-};
+pub use event::{BeforeForm, Draft, DriveForm, Event, FillEntry, SensorForm, TubeTestForm, What};
 pub use field::{
-    CalibrationPart, CurvePart, EntryPart, ExtraPart, Field, FuelPart, TripPart, TripStopPart,
+    CalibrationPart, ContentsOf, ContentsPart, CurvePart, EntryPart, ExtraPart, Field, FuelPart,
+    TripPart, TripStopPart,
 };
 pub use file::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
 pub use fill::{AimForm, FillForm, StartForm, StopRuleForm};

@@ -1,13 +1,13 @@
 //! After the fill: what was put in becomes an entry of the log.
 
-use super::event::{BeforeForm, ContentsForm, Event, FillEntry, LevelForm, What};
+use super::contents::{ContentsForm, LevelForm};
+use super::event::{BeforeForm, Event, FillEntry, What};
 use super::file::CarFile;
 use super::fill::{AimForm, FillForm, StartForm};
-use super::fuel::{ExtrasForm, FuelForm};
+use super::fuel::FuelForm;
 use super::id::Id;
 use super::moment::Moment;
 use crate::quantity::notation::Entry;
-use crate::tank::HowSure;
 
 impl FillForm {
     fn offer_mut(&mut self, id: u32) -> Option<&mut FuelForm> {
@@ -78,14 +78,12 @@ impl CarFile {
             what,
         });
         fill.start = StartForm::Log;
-        fill.level = Entry::default();
-        fill.level_error = Entry::default();
-        fill.octane = Entry::default();
-        fill.extras = ExtrasForm::default();
-        for text in [&mut fill.share, &mut fill.share_range, &mut fill.mon] {
-            text.clear();
-        }
-        fill.how_sure = HowSure::default();
+        // How the level is read stays as it is chosen.
+        let reading = fill.contents.level.reading;
+        fill.contents = ContentsForm {
+            level: LevelForm { reading, ..LevelForm::default() },
+            ..ContentsForm::default()
+        };
         fill.clicked = false;
         fill.anyway = false;
         if fill.aim == AimForm::AsPoured {
@@ -102,24 +100,11 @@ impl CarFile {
 
 /// What was known before the fill.
 fn before(fill: &FillForm) -> BeforeForm {
-    if fill.level.is_blank() {
+    if fill.contents.level.level.is_blank() {
         return BeforeForm::Nothing;
     }
-    let level = LevelForm {
-        level: fill.level.clone(),
-        reading: fill.reading,
-        error: fill.level_error.clone(),
-    };
     match fill.start {
-        StartForm::Log => BeforeForm::Level(level),
-        StartForm::Typed => BeforeForm::Contents(ContentsForm {
-            level,
-            share: fill.share.clone(),
-            share_range: fill.share_range.clone(),
-            extras: fill.extras.clone(),
-            how_sure: fill.how_sure,
-            octane: fill.octane.clone(),
-            mon: fill.mon.clone(),
-        }),
+        StartForm::Log => BeforeForm::Level(fill.contents.level.clone()),
+        StartForm::Typed => BeforeForm::Contents(fill.contents.clone()),
     }
 }

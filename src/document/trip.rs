@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::event::ContentsForm;
+use super::contents::ContentsForm;
 use super::fill::StartForm;
 use super::fuel::FuelForm;
 use crate::quantity::notation::Entry;

@@ -52,7 +52,7 @@ fn fill_of_too_full(
     history: &History,
     printer: &Printer,
 ) -> Option<Working> {
-    document.here.fill.level = Entry::metric("3/4");
+    document.here.fill.contents.level.level = Entry::metric("3/4");
     document.here.fill.aim_share = "E60".into();
     fill(&document, history, printer).into_iter().find(|line| line.symbol == "X")
 }

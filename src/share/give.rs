@@ -42,14 +42,14 @@ impl Shared {
             };
             let told = told(&stated, printer);
             fill.start = StartForm::Typed;
-            fill.level = told.level.level;
-            fill.reading = told.level.reading;
-            fill.level_error = told.level.error;
-            fill.share = told.share;
-            fill.share_range = told.share_range;
-            fill.extras = told.extras;
-            fill.octane = told.octane;
-            fill.mon = told.mon;
+            fill.contents.level.level = told.level.level;
+            fill.contents.level.reading = told.level.reading;
+            fill.contents.level.error = told.level.error;
+            fill.contents.share = told.share;
+            fill.contents.share_range = told.share_range;
+            fill.contents.extras = told.extras;
+            fill.contents.octane = told.octane;
+            fill.contents.mon = told.mon;
         }
         Ok(shared)
     }

@@ -1,6 +1,6 @@
 use fillwright::document::{
-    BeforeForm, Document, Draft, DriveForm, EntryPart, Field, FuelPart, Id, SensorForm,
-    TubeTestForm, What,
+    BeforeForm, ContentsOf, ContentsPart, Document, Draft, DriveForm, EntryPart, Field, FuelPart,
+    Id, SensorForm, TubeTestForm, What,
 };
 use fillwright::quantity::notation::Entry;
 use fillwright::tank::TubeTestMethod;
@@ -59,6 +59,7 @@ fn a_good_entry_of_every_kind_is_kept() {
 #[test]
 fn what_is_missing_or_wrong_is_said_at_its_field() {
     let at = |part| Field::Entry(part);
+    let of_tank = |part| Field::Contents(ContentsOf::Entry, part);
     let tube = |form: TubeTestForm| What::TubeTest(form);
     let falls = TubeTestForm { boundary: "49".into(), ..TubeTestForm::default() };
     let no_fuel = TubeTestForm {
@@ -72,8 +73,8 @@ fn what_is_missing_or_wrong_is_said_at_its_field() {
     let mut too_strong = fuel(1, "185", "16");
     too_strong.octane.text.clear();
     let cases = [
-        (What::Level(level("")), at(EntryPart::Level)),
-        (What::Level(level("70")), at(EntryPart::Level)),
+        (What::Level(level("")), of_tank(ContentsPart::Level)),
+        (What::Level(level("70")), of_tank(ContentsPart::Level)),
         (What::Sensor(SensorForm::default()), at(EntryPart::Sensor)),
         (What::Sensor(fault), at(EntryPart::Sensor)),
         (What::Sensor(pulse), at(EntryPart::Pulse)),
@@ -84,8 +85,8 @@ fn what_is_missing_or_wrong_is_said_at_its_field() {
         (What::Trip(DriveForm::default()), at(EntryPart::Distance)),
         (What::Drain(Entry::metric("all of it")), at(EntryPart::Drained)),
         (What::Drain(Entry::default()), at(EntryPart::Drained)),
-        (stated("", "30"), at(EntryPart::Level)),
-        (stated("1/2", ""), at(EntryPart::Share)),
+        (stated("", "30"), of_tank(ContentsPart::Level)),
+        (stated("1/2", ""), of_tank(ContentsPart::Share)),
         (fill(BeforeForm::Nothing, vec![fuel(1, "85", "")], true), at(EntryPart::Fuels)),
         (fill(BeforeForm::Nothing, vec![too_strong], true), Field::Poured(1, FuelPart::Share)),
     ];

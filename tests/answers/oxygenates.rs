@@ -48,9 +48,9 @@ fn in_brazil() -> Document {
         ..CalibrationForm::default()
     }];
     let fill = &mut document.here.fill;
-    fill.level = Entry::metric("15");
-    fill.share = "95.2".into();
-    fill.extras = water("4.8");
+    fill.contents.level.level = Entry::metric("15");
+    fill.contents.share = "95.2".into();
+    fill.contents.extras = water("4.8");
     let e27 = FuelForm { price: Entry::metric("1.000"), ..fuel(2, "27", "") };
     fill.offers = vec![hydrous(1, "30"), e27];
     fill.aim = AimForm::AsPoured;
@@ -104,7 +104,7 @@ fn hydrous_ethanol_is_not_petrol() {
     for (is, by_hand) in right.into_iter().zip([8.465, 1.449, 1.1445, 0.689]) {
         near(is, by_hand, 0.0006);
     }
-    document.here.fill.extras = ExtrasForm::default();
+    document.here.fill.contents.extras = ExtrasForm::default();
     document.here.fill.offers[0].extras = ExtrasForm::default();
     let mistaken = figures(&answer(&document));
     for (is, (wrong, right)) in mistaken.into_iter().zip([
@@ -124,8 +124,8 @@ fn hydrous_ethanol_is_not_petrol() {
 #[test]
 fn a_band_of_water_makes_a_band_of_lambda() {
     let mut document = in_brazil();
-    document.here.fill.level_error = Entry::metric("0.01");
-    document.here.fill.extras = water("2.4 (0-4.8)");
+    document.here.fill.contents.level.error = Entry::metric("0.01");
+    document.here.fill.contents.extras = water("2.4 (0-4.8)");
     document.here.fill.offers[0].extras = water("4.8 (3.4-6.1)");
     let answer = answer(&document);
     let blend = answer.blend.unwrap();
@@ -144,7 +144,7 @@ fn the_log_knows_of_the_water() {
     let mut document = in_brazil();
     let time = Moment::new("2026-05-03T17:40", 0).unwrap();
     assert!(document.here.record(Id::new("a").unwrap(), time));
-    assert!(document.here.fill.extras.is_untouched(), "the next fill starts from the log");
+    assert!(document.here.fill.contents.extras.is_untouched(), "the next fill starts from the log");
     let What::Fill(entry) = &document.here.log.all()[0].what else { panic!() };
     let BeforeForm::Contents(before) = &entry.before else { panic!("{entry:?}") };
     assert_eq!(
@@ -167,7 +167,7 @@ fn the_log_knows_of_the_water() {
     let asked = interpret(&document, history.estimator.as_ref(), &printer).asked.unwrap();
     near(asked.tank_extras.water.expected().percent(), 4.8, 1e-9);
     let shared = Shared::fill_of(&document, Some(&asked), &printer).unwrap();
-    assert_eq!(shared.document().here.fill.extras.water, "4.8");
+    assert_eq!(shared.document().here.fill.contents.extras.water, "4.8");
     document.here.fill.offers[0].poured = Entry::default();
 
     let before = BeforeForm::Level(level("15"));
@@ -206,10 +206,10 @@ fn oxygen_is_turned_into_ethers() {
     let mut document = in_brazil();
     let with_oxygen = |oxygen: &str| ExtrasForm { oxygen: oxygen.into(), ..ExtrasForm::default() };
     let offer = FuelForm { extras: with_oxygen("2.7"), ..fuel(1, "0", "30") };
-    document.here.fill.level = Entry::metric("0");
-    document.here.fill.level_error = Entry::metric("0");
-    document.here.fill.extras = ExtrasForm::default();
-    document.here.fill.share = "0".into();
+    document.here.fill.contents.level.level = Entry::metric("0");
+    document.here.fill.contents.level.error = Entry::metric("0");
+    document.here.fill.contents.extras = ExtrasForm::default();
+    document.here.fill.contents.share = "0".into();
     document.here.fill.offers = vec![offer.clone()];
     let blend = answer(&document).blend.unwrap();
     let ethers = blend.extras.ethers.expected().percent();

@@ -9,9 +9,9 @@ use crate::support::{car, drive, event, fuel, history, litres, near, now, printe
 fn at_the_pump() -> Document {
     let mut document = car();
     let fill = &mut document.here.fill;
-    fill.level = Entry::metric("1/4");
-    fill.share = "10".into();
-    fill.octane = Entry::metric("95");
+    fill.contents.level.level = Entry::metric("1/4");
+    fill.contents.share = "10".into();
+    fill.contents.octane = Entry::metric("95");
     fill.offers = vec![fuel(1, "85", ""), fuel(2, "10", "")];
     fill.offers[0].limit = Entry::metric("40");
     fill.aim_share = "E30".into();
@@ -63,7 +63,11 @@ fn the_next_fill_starts_from_what_was_recorded() {
 
     let fill = &document.here.fill;
     assert_eq!(fill.start, StartForm::Log);
-    assert!(fill.level.is_blank() && fill.share.is_empty() && fill.place.is_empty());
+    assert!(
+        fill.contents.level.level.is_blank()
+            && fill.contents.share.is_empty()
+            && fill.place.is_empty()
+    );
     assert!(fill.offers.iter().all(|it| it.poured.is_blank()) && !fill.clicked);
     assert_eq!(fill.offers[0].limit, Entry::metric("40"), "what is on offer stays");
     let next = answer(&document).asked.problem.tank;
@@ -79,7 +83,7 @@ fn a_level_read_at_the_pump_counts() {
     let (plan, printer) = (answer(&document), printer(&document));
     document.here.pour_as_planned(&plan, &printer);
     record(&mut document, "a");
-    document.here.fill.level = Entry::metric("1/2");
+    document.here.fill.contents.level.level = Entry::metric("1/2");
     let start = answer(&document).asked.problem.tank;
     near(litres(start.level.expected()), 30.0, 3.0);
     near(start.share.expected().percent(), 30.0, 0.5);
@@ -101,9 +105,9 @@ fn a_level_that_does_not_fit_is_asked_about_at_the_pump() {
     document.here.pour_as_planned(&plan, &printer);
     record(&mut document, "a");
     write(&mut document.here, [event("b", "2026-05-06T18:00", drive("500"))]);
-    document.here.fill.level = Entry::metric("1/4");
+    document.here.fill.contents.level.level = Entry::metric("1/4");
     assert_eq!(answer(&document).asked.doubt, None);
-    document.here.fill.level = Entry::metric("3/4");
+    document.here.fill.contents.level.level = Entry::metric("3/4");
     document.here.fill.aim = AimForm::AsPoured;
     let doubt = answer(&document).asked.doubt;
     assert!(matches!(doubt, Some(Doubt::UnloggedFill { .. })), "{doubt:?}");

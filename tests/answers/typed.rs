@@ -4,8 +4,8 @@ use fillwright::answers::FieldError;
 use fillwright::answers::fill::{FillAnswer, FillAsked, interpret};
 use fillwright::answers::trip::TripReading;
 use fillwright::document::{
-    BeforeForm, ContentsForm, Document, Field, FuelPart, LevelForm, StartForm, StopRuleForm,
-    TripPart, TripStopPart, What,
+    BeforeForm, ContentsForm, ContentsOf, ContentsPart, Document, Field, FuelPart, LevelForm,
+    StartForm, StopRuleForm, TripPart, TripStopPart, What,
 };
 use fillwright::quantity::notation::{Currency, Entry, Measure};
 use fillwright::quantity::{Band, Share};
@@ -18,9 +18,9 @@ use crate::support::{car, event, fuel, history, level, litres, near, now, printe
 fn at_the_pump() -> Document {
     let mut document = car();
     let fill = &mut document.here.fill;
-    fill.level = Entry::metric("1/4");
-    fill.share = "10".into();
-    fill.share_range = "8-12".into();
+    fill.contents.level.level = Entry::metric("1/4");
+    fill.contents.share = "10".into();
+    fill.contents.share_range = "8-12".into();
     fill.offers = vec![fuel(1, "85", ""), fuel(2, "10", "")];
     fill.aim_share = "E30".into();
     document
@@ -58,13 +58,16 @@ fn percents(band: Band<Share>) -> String {
 fn level_below_one_is_a_question_wherever_a_part_of_the_tank_is_usual() {
     for text in ["0.75", ",75", "0,75"] {
         let mut document = at_the_pump();
-        document.here.fill.level = Entry::metric(text);
-        let question = refused(&document, Field::Level);
+        document.here.fill.contents.level.level = Entry::metric(text);
+        let question = refused(&document, Field::Contents(ContentsOf::Fill, ContentsPart::Level));
         assert!(question.contains(" L or 3/4"), "{question}");
         // What was typed is kept through storage, and so is the question.
         let kept = Document::from_json(&document.to_json().unwrap()).unwrap();
-        assert_eq!(kept.here.fill.level.text, text);
-        assert_eq!(refused(&kept, Field::Level), question);
+        assert_eq!(kept.here.fill.contents.level.level.text, text);
+        assert_eq!(
+            refused(&kept, Field::Contents(ContentsOf::Fill, ContentsPart::Level)),
+            question
+        );
     }
     let mut document = at_the_pump();
     document.here.fill.stop = StopRuleForm::Level;
@@ -73,9 +76,9 @@ fn level_below_one_is_a_question_wherever_a_part_of_the_tank_is_usual() {
 
     // Of 60 litres, three quarters are 45: not 0.75.
     let mut document = at_the_pump();
-    document.here.fill.level = Entry::metric("3/4");
+    document.here.fill.contents.level.level = Entry::metric("3/4");
     near(litres(asked(&document).problem.tank.level.expected()), 45.0, 1e-9);
-    document.here.fill.level = Entry::metric("0.75 L");
+    document.here.fill.contents.level.level = Entry::metric("0.75 L");
     near(litres(asked(&document).problem.tank.level.expected()), 0.75, 1e-9);
 }
 
@@ -84,7 +87,7 @@ fn volumes_that_are_poured_are_no_question() {
     let mut document = at_the_pump();
     document.here.fill.offers[0].limit = Entry::metric("0.75");
     document.here.fill.offers[1].poured = Entry::metric("0.5");
-    document.here.fill.level_error = Entry::metric("0.5");
+    document.here.fill.contents.level.error = Entry::metric("0.5");
     document.here.car.reserve = Entry::metric("0.9");
     let asked = asked(&document);
     near(litres(asked.problem.offers[0].limit.unwrap()), 0.75, 1e-9);
@@ -94,11 +97,13 @@ fn volumes_that_are_poured_are_no_question() {
 #[test]
 fn question_stays_as_typed_in_other_units() {
     let mut document = at_the_pump();
-    document.here.fill.level = Entry::metric("0.75");
+    document.here.fill.contents.level.level = Entry::metric("0.75");
     document.settings.units = fillwright::quantity::notation::Units::US;
     let printer = printer(&document);
-    let shown =
-        printer.shown(&document.here.fill.level, fillwright::quantity::notation::Measure::Level);
+    let shown = printer.shown(
+        &document.here.fill.contents.level.level,
+        fillwright::quantity::notation::Measure::Level,
+    );
     assert_eq!(shown, "0.75");
     // 3 L are 0.79 US gallons, which without their unit would be a question.
     let three = Entry::metric("3");
@@ -132,7 +137,7 @@ fn reserve_above_the_tank_is_refused_with_what_to_do() {
 fn ranges_are_read_in_every_spelling() {
     let share = |range: &str| {
         let mut document = at_the_pump();
-        document.here.fill.share_range = range.into();
+        document.here.fill.contents.share_range = range.into();
         percents(asked(&document).problem.tank.share)
     };
     for range in ["5-15", "15-5", "5..15", "5…15", "5 to 15", "±5", "+-5", "±5 %"] {
@@ -142,9 +147,9 @@ fn ranges_are_read_in_every_spelling() {
     // As far as shares go, and no further.
     assert_eq!(share("±20"), "0 10 30");
     let mut document = at_the_pump();
-    document.here.fill.share.clear();
-    document.here.fill.share_range = "±2".into();
-    let said = refused(&document, Field::TankShareRange);
+    document.here.fill.contents.share.clear();
+    document.here.fill.contents.share_range = "±2".into();
+    let said = refused(&document, Field::Contents(ContentsOf::Fill, ContentsPart::ShareRange));
     assert!(said.contains("type that share beside it"), "{said}");
     // A fuel is read by the same rule.
     let mut document = at_the_pump();
@@ -163,27 +168,27 @@ fn ranges_are_read_in_every_spelling() {
 #[test]
 fn share_without_a_range_has_the_usual_doubt() {
     let mut document = at_the_pump();
-    document.here.fill.share_range.clear();
+    document.here.fill.contents.share_range.clear();
     let bands = |document: &Document| {
         let problem = asked(document).problem;
         [problem.tank.share, problem.offers[0].share, problem.offers[1].share].map(percents)
     };
     let roughly = ["9 10 11", "80 85 90", "9 10 11"];
     assert_eq!(bands(&document), roughly);
-    document.here.fill.how_sure = HowSure::Sure;
+    document.here.fill.contents.how_sure = HowSure::Sure;
     document.here.fill.offers[0].how_sure = HowSure::Sure;
     document.here.fill.offers[1].how_sure = HowSure::Unknown;
     assert_eq!(bands(&document), ["9.5 10 10.5", "84.5 85 85.5", "0 10 15"]);
-    document.here.fill.how_sure = HowSure::Unknown;
+    document.here.fill.contents.how_sure = HowSure::Unknown;
     document.here.fill.offers[0].how_sure = HowSure::Unknown;
     assert_eq!(bands(&document)[..2], ["0 10 100", "50 85 100"]);
     // What is said below the field is what is taken.
-    let said = document.here.fill.share_assumed().map(percents);
+    let said = document.here.fill.contents.share_assumed().map(percents);
     assert_eq!(said.as_deref(), Some("0 10 100"));
     // A range says more than the choice, and nothing is assumed then.
-    document.here.fill.share_range = "10-10".into();
+    document.here.fill.contents.share_range = "10-10".into();
     assert_eq!(bands(&document)[0], "10 10 10");
-    assert_eq!(document.here.fill.share_assumed(), None);
+    assert_eq!(document.here.fill.contents.share_assumed(), None);
 }
 
 #[test]
@@ -208,7 +213,7 @@ fn only_a_definition_is_exact() {
 fn no_band_of_a_level_is_nothing_and_empty_and_full_still_work() {
     for (text, expected) in [("0", 0.0), ("empty", 0.0), ("full", 60.0), ("1/2", 30.0)] {
         let mut document = at_the_pump();
-        document.here.fill.level = Entry::metric(text);
+        document.here.fill.contents.level.level = Entry::metric(text);
         let (asked, field_errors) = read(&document);
         assert_eq!(field_errors, [], "{text}");
         let asked = asked.unwrap();
@@ -254,7 +259,7 @@ fn distance_to_empty_counts_as_the_display_does() {
         let mut document = at_the_pump();
         document.here.car.reserve = Entry::metric("7");
         document.here.car.range_display = display;
-        document.here.fill.level = Entry::metric("100 km");
+        document.here.fill.contents.level.level = Entry::metric("100 km");
         let kept = Document::from_json(&document.to_json().unwrap()).unwrap();
         assert_eq!(kept, document);
         let level = asked(&document).problem.tank.level;
@@ -271,8 +276,11 @@ fn distance_to_empty_counts_as_the_display_does() {
     }
     let mut document = at_the_pump();
     document.here.car.range_display = RangeDisplay::ToReserve;
-    document.here.fill.level = Entry::metric("100 km");
-    assert!(refused(&document, Field::Level).contains("give the reserve under Car"));
+    document.here.fill.contents.level.level = Entry::metric("100 km");
+    assert!(
+        refused(&document, Field::Contents(ContentsOf::Fill, ContentsPart::Level))
+            .contains("give the reserve under Car")
+    );
     // A level to stop at is where the display shows that distance.
     document.here.car.reserve = Entry::metric("7");
     document.here.fill.stop = StopRuleForm::Level;
@@ -451,8 +459,9 @@ fn trip_changes_prices_fees_and_budget() {
     document.here.route.final_level = Entry::metric(".25");
     let (asked, field_errors) = read(&document);
     assert!(asked.is_none());
-    for part in [TripPart::Level, TripPart::FinalLevel] {
-        let found = field_errors.iter().find(|it| it.field == Field::Trip(part));
+    let level = Field::Contents(ContentsOf::Trip, ContentsPart::Level);
+    for field in [level, Field::Trip(TripPart::FinalLevel)] {
+        let found = field_errors.iter().find(|it| it.field == field);
         assert!(found.is_some_and(|it| it.message.contains("which one?")), "{field_errors:?}");
     }
 }
@@ -494,9 +503,9 @@ fn level_below_one_goes_into_a_link_with_its_unit() {
     };
     write(&mut document.here, [event("a", "2026-05-01T08:00", What::Correction(form))]);
     document.here.fill.start = StartForm::Log;
-    document.here.fill.level = Entry::default();
+    document.here.fill.contents.level.level = Entry::default();
     let shared = Shared::fill_of(&document, Some(&asked(&document)), &printer(&document)).unwrap();
-    let text = &shared.fill().level.text;
+    let text = &shared.fill().contents.level.level.text;
     assert!(text.starts_with("0.") && text.ends_with(" L"), "{text}");
     let mut taken = car();
     taken.take_shared(&shared, fillwright::document::Id::new("taken").unwrap());

@@ -6,7 +6,7 @@ use fillwright::document::{Document, Id};
 use fillwright::keeping::{Keeper, Refused, Shelf, look};
 use serde_json::Value;
 
-use crate::{SCHEMA_0, SCHEMA_1, SCHEMA_2, SCHEMA_3, SCHEMA_4, SCHEMA_5};
+use crate::{SCHEMA_0, SCHEMA_1, SCHEMA_2, SCHEMA_3, SCHEMA_4, SCHEMA_5, SCHEMA_6};
 
 /// All texts of a document that are not blank, sorted.
 fn texts(value: &Value, into: &mut Vec<String>) {
@@ -29,7 +29,7 @@ fn sorted(json: &str) -> Vec<String> {
 
 #[test]
 fn every_typed_text_is_kept() {
-    for old in [SCHEMA_0, SCHEMA_1, SCHEMA_2, SCHEMA_3, SCHEMA_4, SCHEMA_5] {
+    for old in [SCHEMA_0, SCHEMA_1, SCHEMA_2, SCHEMA_3, SCHEMA_4, SCHEMA_5, SCHEMA_6] {
         let document = Document::from_json(old).unwrap();
         let mut rest = sorted(&document.to_json().unwrap());
         for text in sorted(old) {
@@ -39,7 +39,7 @@ fn every_typed_text_is_kept() {
     }
     let document = Document::from_json(SCHEMA_0).unwrap();
     assert_eq!(document.here.last_id, 7, "a number would be given twice");
-    assert_eq!(document.here.fill.level.text, "half-typ");
+    assert_eq!(document.here.fill.contents.level.level.text, "half-typ");
     let example = Document::from_json(SCHEMA_1).unwrap().here;
     assert!(example.demo && example.log.all().is_empty());
 }
@@ -77,7 +77,7 @@ impl Shelf for Texts {
 
 #[test]
 fn an_old_storage_is_taken_over_and_its_text_is_kept_as_a_copy() {
-    for old in [SCHEMA_0, SCHEMA_1, SCHEMA_2, SCHEMA_3, SCHEMA_4, SCHEMA_5] {
+    for old in [SCHEMA_0, SCHEMA_1, SCHEMA_2, SCHEMA_3, SCHEMA_4, SCHEMA_5, SCHEMA_6] {
         let shelf = Texts::default();
         shelf.set("fillwright.document", old).unwrap();
         let tab = Id::new("tab").unwrap();

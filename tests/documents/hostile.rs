@@ -211,7 +211,9 @@ fn ruined_links_are_refused() {
                 _ => bytes[at] ^= 1 << below(7),
             }
             let Ok(ruined) = String::from_utf8(bytes) else { continue };
-            if ruined != link {
+            // The bits between a packed text's end and its checksum say nothing.
+            let is_same = Shared::from_link(&ruined).is_ok_and(|it| it == shared);
+            if ruined != link && !is_same {
                 assert!(!meets(&here, &ruined), "{ruined} was read");
             }
         }

@@ -23,5 +23,6 @@ const SCHEMA_2: &str = include_str!("schema_2.json");
 const SCHEMA_3: &str = include_str!("schema_3.json");
 const SCHEMA_4: &str = include_str!("schema_4.json");
 const SCHEMA_5: &str = include_str!("schema_5.json");
+const SCHEMA_6: &str = include_str!("schema_6.json");
 /// Written by hand: the first shape of the document, with texts of all sorts.
 const SCHEMA_0: &str = include_str!("schema_0.json");

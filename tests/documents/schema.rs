@@ -67,9 +67,9 @@ fn wrong_values() -> Vec<(&'static str, Value)> {
         ("/here/car/calibrations", json!({})),
         ("/here/car/calibrations/0/low", Value::Null),
         ("/here/car/calibrations/0/ron_min", json!(95)),
-        ("/here/fill/how_sure", json!("very")),
+        ("/here/fill/contents/how_sure", json!("very")),
         ("/here/fill/offers/0/how_sure", json!(5)),
-        ("/here/fill/octane", json!({"text": "95"})),
+        ("/here/fill/contents/level/level", json!({"text": "95"})),
         ("/here/fill/aim", json!({"calibration": "1"})),
         ("/here/fill/aim", json!("calibration")),
         ("/here/fill/stop", json!("never")),
@@ -127,7 +127,7 @@ fn what_is_wrong_is_refused_by_the_schema_and_by_the_app() {
     // What the example leaves out.
     right["here"]["route"]["here"] = json!(3);
     right["here"]["route"]["budget"] = json!("900");
-    right["here"]["fill"]["how_sure"] = json!("sure");
+    right["here"]["fill"]["contents"]["how_sure"] = json!("sure");
     right["here"]["car"]["range_display"] = json!("to_reserve");
     right["settings"]["rates"] =
         json!([{"from": "DKK", "to": "kr", "rate": "1.5", "typed_on": "2026-05-03"}]);

@@ -218,7 +218,7 @@ prop_compose! {
         file.last_id = last_id;
         file.car = Car { name, capacity, own_fuels, ..file.car };
         file.fill.offers = offers;
-        file.fill.level = level;
+        file.fill.contents.level.level = level;
         file.log = log;
         file.hardware = hardware;
         file.route = route;

@@ -19,7 +19,10 @@ impl fmt::Debug for Typed {
         write!(
             f,
             "tank {}, {} of {} ({}); ",
-            car.capacity.text, fill.level.text, fill.share, fill.share_range
+            car.capacity.text,
+            fill.contents.level.level.text,
+            fill.contents.share,
+            fill.contents.share_range
         )?;
         match (fill.aim, car.calibrations.first()) {
             (AimForm::Calibration(_), Some(it)) => write!(f, "aim {} to {}; ", it.low, it.high)?,
@@ -98,10 +101,10 @@ prop_compose! {
         let CarFile { car, fill, .. } = &mut document.here;
         car.capacity = Entry::metric(&capacity.to_string());
         let full = f64::from(capacity);
-        fill.level = Entry::metric(&format!("{:.1} L", full * level));
-        fill.share = format!("{share:.1} %");
-        fill.share_range = format!("{:.1}-{:.1} %", (share - doubt).max(0.0), share + doubt);
-        fill.octane = Entry::metric("95");
+        fill.contents.level.level = Entry::metric(&format!("{:.1} L", full * level));
+        fill.contents.share = format!("{share:.1} %");
+        fill.contents.share_range = format!("{:.1}-{:.1} %", (share - doubt).max(0.0), share + doubt);
+        fill.contents.octane = Entry::metric("95");
         fill.offers = vec![strong, weak, other];
         fill.offers.truncate(count);
         for (id, offer) in (1..).zip(&mut fill.offers) {

@@ -93,7 +93,7 @@ fn changed(before: &Document, other: &Document, kind: u8) -> Document {
             let merged = after.clone();
             after.take_back(before, &merged);
         }
-        _ => after.here.fill.share.push('1'),
+        _ => after.here.fill.contents.share.push('1'),
     }
     after
 }
@@ -187,7 +187,7 @@ proptest! {
             document.here.log.write(event);
             let event = document.here.log.find(&id).unwrap().clone();
             if number % 3 == 0 {
-                document.here.fill.share.push('1');
+                document.here.fill.contents.share.push('1');
             }
             if let Some(merged) = keeper.save(&memory, document).unwrap() {
                 *document = merged;
@@ -384,7 +384,7 @@ fn a_change_to_one_text_is_one_write_whatever_the_log_holds() {
         .collect();
     let (mut keeper, _) = open(&memory, "tab");
     keeper.save(&memory, &document).unwrap();
-    document.here.fill.share = "E31".into();
+    document.here.fill.contents.share = "E31".into();
     memory.writes_left.set(1);
     assert_eq!(keeper.save(&memory, &document), Ok(None));
     // And none, if nothing changed.

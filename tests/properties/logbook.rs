@@ -93,10 +93,10 @@ prop_compose! {
         document.here.car.fluid = fluid;
         let fill = &mut document.here.fill;
         fill.start = start;
-        fill.level = level;
-        fill.level_error = if known { level_error } else { Entry::default() };
-        fill.reading = reading;
-        (fill.share, fill.share_range, fill.octane, fill.mon) = shares;
+        fill.contents.level.level = level;
+        fill.contents.level.error = if known { level_error } else { Entry::default() };
+        fill.contents.level.reading = reading;
+        (fill.contents.share, fill.contents.share_range, fill.contents.octane, fill.contents.mon) = shares;
         fill.offers = offers;
         for (id, offer) in (100..).zip(&mut fill.offers) {
             offer.id = id;
@@ -153,7 +153,7 @@ proptest! {
     fn nothing_typed_is_lost(document in document()) {
         let text = document.to_json().unwrap();
         prop_assert_eq!(&Document::from_json(&text).unwrap(), &document);
-        for entry in [&document.here.fill.level, &document.here.car.capacity, &document.here.fill.stop_volume] {
+        for entry in [&document.here.fill.contents.level.level, &document.here.car.capacity, &document.here.fill.stop_volume] {
             let mut settings = document.settings.clone();
             settings.units = entry.typed_in;
             let printer = settings.printer(DecimalMark::Point);

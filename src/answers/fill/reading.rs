@@ -2,20 +2,17 @@
 
 use super::refusal::say;
 use crate::answers::field_error::FieldError;
-use crate::answers::reading::{
-    ContentsFields, ContentsTexts, FuelRead, Known, LevelFields, Reader,
-};
+use crate::answers::reading::{FuelRead, Known, Reader};
 use crate::calibration::{Calibration, FluidState};
-use crate::document::{AimForm, Document, Field, FillForm, FuelPart, StartForm, StopRuleForm};
+use crate::document::{
+    AimForm, ContentsOf, ContentsPart, Document, Field, FillForm, FuelPart, StartForm, StopRuleForm,
+};
 use crate::fill::{Aim, Offer, Problem, StopRule, Tank};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture, MolarDensity};
 use crate::quantity::Consumption;
 use crate::quantity::notation::{LITRE, Printer, parse_share};
 use crate::quantity::{Band, Share, Volume};
 use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR, Doubt, Estimator};
-
-/// The fields of a level under Fill.
-const LEVEL_FIELDS: LevelFields = LevelFields { level: Field::Level, error: Field::LevelError };
 
 /// The fill that the texts describe.
 #[derive(Clone, Debug, PartialEq)]
@@ -180,27 +177,7 @@ impl Reader<'_> {
 
     /// What is in the tank, from what was typed.
     fn typed_start(&mut self, fill: &FillForm, known: &Known) -> Option<Start> {
-        let fields = ContentsFields {
-            level: Field::Level,
-            error: Field::LevelError,
-            share: Field::TankShare,
-            range: Field::TankShareRange,
-            extras: Field::TankExtra,
-            octane: Field::TankOctane,
-            mon: Field::TankMon,
-        };
-        let texts = ContentsTexts {
-            level: &fill.level,
-            reading: fill.reading,
-            error: &fill.level_error,
-            share: &fill.share,
-            range: &fill.share_range,
-            extras: &fill.extras,
-            how_sure: fill.how_sure,
-            octane: &fill.octane,
-            mon: &fill.mon,
-        };
-        let contents = self.contents(&texts, fields, known)?;
+        let contents = self.contents(&fill.contents, ContentsOf::Fill, known)?;
         let tank = Tank {
             capacity: known.capacity?,
             level: contents.level,
@@ -218,8 +195,7 @@ impl Reader<'_> {
         known: &Known,
         log: Option<&Estimator>,
     ) -> Option<Start> {
-        let level =
-            self.level(&fill.level, fill.reading, &fill.level_error, LEVEL_FIELDS, known)?;
+        let level = self.level(&fill.contents.level, ContentsOf::Fill, known)?;
         let Some(log) = log else {
             self.ask_for(
                 Field::Start,
@@ -306,7 +282,11 @@ pub(crate) fn octane_missing(
     let of_tank = tank.ron.is_none() && tank.level.expected() > Volume::default();
     let of_fuels = fuels.iter().enumerate().filter(|(place, _)| octane(*place) == Some(None));
     let of_fuels = of_fuels.map(|(_, fuel)| Field::Fuel(fuel.id, FuelPart::Octane));
-    of_tank.then_some(Field::TankOctane).into_iter().chain(of_fuels).collect()
+    of_tank
+        .then_some(Field::Contents(ContentsOf::Fill, ContentsPart::Octane))
+        .into_iter()
+        .chain(of_fuels)
+        .collect()
 }
 
 /// The level before the fill, told by the click at the end of it: what was put in

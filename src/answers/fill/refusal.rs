@@ -1,7 +1,7 @@
 //! What a refusal of the fill says, and beside which field.
 
 use crate::document::FuelForm;
-use crate::document::{Field, FuelPart};
+use crate::document::{ContentsOf, ContentsPart, Field, FuelPart};
 use crate::fill::FillError;
 use crate::quantity::notation::{LITRE, Printer};
 
@@ -16,7 +16,7 @@ pub(crate) fn say(error: &FillError, offers: &[FuelForm], printer: &Printer) -> 
         FillError::NoCapacity => (Field::Capacity, "Give the size of the tank.".into()),
         FillError::NoOffer => (Field::Offers, "Add the fuels on offer here.".into()),
         FillError::Overfull { level_l, capacity_l } => (
-            Field::Level,
+            Field::Contents(ContentsOf::Fill, ContentsPart::Level),
             format!(
                 "{} cannot be in a tank of {}. Correct the level, or the tank's size under Car.",
                 volume(*level_l),
@@ -61,7 +61,7 @@ pub(crate) fn say(error: &FillError, offers: &[FuelForm], printer: &Printer) -> 
             "The calibration asks for an octane number: give this fuel's.".into(),
         ),
         FillError::TankOctaneMissing => (
-            Field::TankOctane,
+            Field::Contents(ContentsOf::Fill, ContentsPart::Octane),
             "The calibration asks for an octane number: give that of what is in the tank.".into(),
         ),
         FillError::AmountMissing { index } => {

@@ -7,7 +7,8 @@ use super::stated_share::ShareOf;
 use super::{Optional, Reader};
 use crate::calibration::Calibration;
 use crate::document::{
-    CalibrationForm, CalibrationPart, Car, ExtraPart, ExtrasForm, Field, FuelForm, FuelPart,
+    CalibrationForm, CalibrationPart, Car, ContentsForm, ContentsOf, ContentsPart, Field, FuelForm,
+    FuelPart, LevelForm,
 };
 use crate::fill::{Aim, Offer};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture};
@@ -17,7 +18,7 @@ use crate::quantity::notation::{
     Entry, LITRE, LevelText, OctaneFigure, Rate, parse_octane, parse_share,
 };
 use crate::quantity::{Band, Share, Volume};
-use crate::tank::{CLICK_ERROR_L, Evidence, HowSure, LevelReading, RangeDisplay, Vehicle};
+use crate::tank::{CLICK_ERROR_L, Evidence, LevelReading, RangeDisplay, Vehicle};
 
 /// What is known of the car.
 pub(crate) struct Known {
@@ -41,38 +42,6 @@ impl Known {
             reference: self.reference,
         })
     }
-}
-
-/// The fields of a level.
-#[derive(Clone, Copy)]
-pub(crate) struct LevelFields {
-    pub(crate) level: Field,
-    pub(crate) error: Field,
-}
-
-/// The fields of what is in the tank.
-#[derive(Clone, Copy)]
-pub(crate) struct ContentsFields {
-    pub(crate) level: Field,
-    pub(crate) error: Field,
-    pub(crate) share: Field,
-    pub(crate) range: Field,
-    pub(crate) extras: fn(ExtraPart) -> Field,
-    pub(crate) octane: Field,
-    pub(crate) mon: Field,
-}
-
-/// The texts of what is in the tank.
-pub(crate) struct ContentsTexts<'a> {
-    pub(crate) level: &'a Entry,
-    pub(crate) reading: LevelReading,
-    pub(crate) error: &'a Entry,
-    pub(crate) share: &'a str,
-    pub(crate) range: &'a str,
-    pub(crate) extras: &'a ExtrasForm,
-    pub(crate) how_sure: HowSure,
-    pub(crate) octane: &'a Entry,
-    pub(crate) mon: &'a str,
 }
 
 /// What is in the tank, as stated.
@@ -139,17 +108,18 @@ impl Reader<'_> {
     /// A level that was read, if one was.
     pub(crate) fn level(
         &mut self,
-        level: &Entry,
-        reading: LevelReading,
-        error: &Entry,
-        fields: LevelFields,
+        form: &LevelForm,
+        of: ContentsOf,
         known: &Known,
     ) -> Optional<Evidence> {
-        let level = self.level_text(fields.level, level, known.capacity, known.consumption);
-        let error = self.volume(fields.error, error, known.capacity);
+        let reading = form.reading;
+        let field = Field::Contents(of, ContentsPart::Level);
+        let error_field = Field::Contents(of, ContentsPart::LevelError);
+        let level = self.level_text(field, &form.level, known.capacity, known.consumption);
+        let error = self.volume(error_field, &form.error, known.capacity);
         let Some(level) = level? else { return Some(None) };
         let capacity = known.capacity?;
-        let (level, usual) = self.level_of(level, fields.level, known, capacity)?;
+        let (level, usual) = self.level_of(level, field, known, capacity)?;
         let error = error?.or(usual);
         if level > capacity {
             let message = format!(
@@ -157,7 +127,7 @@ impl Reader<'_> {
                 self.printer.volume(level),
                 self.printer.volume(capacity)
             );
-            self.report(fields.level, message);
+            self.report(field, message);
             return None;
         }
         let click = Volume::new::<liter>(CLICK_ERROR_L.value);
@@ -166,7 +136,7 @@ impl Reader<'_> {
                 "{} is not a brimmed tank. Say full, or how the level was read.",
                 self.printer.volume(level)
             );
-            self.report(fields.level, message);
+            self.report(field, message);
             return None;
         }
         Some(Some(Evidence::Level { level, reading, error }))
@@ -217,36 +187,36 @@ impl Reader<'_> {
     /// What is in the tank, as stated.
     pub(crate) fn contents(
         &mut self,
-        texts: &ContentsTexts,
-        fields: ContentsFields,
+        form: &ContentsForm,
+        of: ContentsOf,
         known: &Known,
     ) -> Option<Stated> {
-        let level_fields = LevelFields { level: fields.level, error: fields.error };
-        let level = self.level(texts.level, texts.reading, texts.error, level_fields, known);
+        let field = |part| Field::Contents(of, part);
+        let level = self.level(&form.level, of, known);
         let level = self.required(
-            fields.level,
+            field(ContentsPart::Level),
             level,
             "Say what is in the tank: a volume, a fraction like 1/4, or a distance to empty.",
         );
         let Some(Evidence::Level { level, reading, error }) = level else { return None };
         let is_empty = level <= Volume::default()
-            && texts.share.trim().is_empty()
-            && texts.range.trim().is_empty();
+            && form.share.trim().is_empty()
+            && form.share_range.trim().is_empty();
         let share = if is_empty {
             // What a gauge leaves in an empty tank may be anything.
             Band::new(Share::ZERO, Share::ZERO, Share::ONE).ok()
         } else {
             self.share(
-                (fields.share, texts.share),
-                (fields.range, texts.range),
-                ShareOf::Tank(texts.how_sure),
+                (field(ContentsPart::Share), &form.share),
+                (field(ContentsPart::ShareRange), &form.share_range),
+                ShareOf::Tank(form.how_sure),
                 "Give the ethanol share of what is in the tank, or what it may be.",
             )
         };
-        let extras = self.extras(texts.extras, share, &fields.extras);
+        let extras = self.extras(&form.extras, share, &|part| field(ContentsPart::Extra(part)));
         let expected = share.map(|share| share.expected());
-        let octane = self.octane(fields.octane, texts.octane, expected);
-        let mon = self.optional(fields.mon, texts.mon, parse_mon);
+        let octane = self.octane(field(ContentsPart::Octane), &form.octane, expected);
+        let mon = self.optional(field(ContentsPart::Mon), &form.mon, parse_mon);
         let (octane, mon) = (octane?, mon?);
         Some(Stated {
             level: reading.band(level, known.capacity?, error),

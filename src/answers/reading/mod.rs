@@ -4,7 +4,7 @@ mod contents;
 mod exchange;
 mod stated_share;
 
-pub(crate) use contents::{ContentsFields, ContentsTexts, FuelRead, Known, LevelFields, Stated};
+pub(crate) use contents::{FuelRead, Known, Stated};
 pub(crate) use stated_share::ShareOf;
 
 use std::fmt::Display;

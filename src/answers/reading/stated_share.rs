@@ -1,7 +1,7 @@
 //! A share as somebody stated it: what was typed, and what is allowed for around it.
 
 use crate::document::ContentsForm;
-use crate::document::{FillForm, FuelForm};
+use crate::document::FuelForm;
 use crate::fuel::grades::{self, Grade};
 use crate::quantity::notation::{ShareText, ShareTextError, parse_share_text};
 use crate::quantity::{Band, Share};
@@ -94,14 +94,6 @@ impl FuelForm {
     /// What its share is taken as where it was typed without a range.
     pub fn share_assumed(&self) -> Option<Band<Share>> {
         ShareOf::Fuel(self.how_sure, self.grade.as_deref()).assumed(&self.share, &self.share_range)
-    }
-}
-
-impl FillForm {
-    /// What the share of what is in the tank is taken as where it was typed without a
-    /// range.
-    pub fn share_assumed(&self) -> Option<Band<Share>> {
-        ShareOf::Tank(self.how_sure).assumed(&self.share, &self.share_range)
     }
 }
 

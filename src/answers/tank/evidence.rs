@@ -2,10 +2,10 @@
 
 use uom::si::volume::milliliter;
 
-use crate::answers::reading::{ContentsFields, ContentsTexts, Known, LevelFields, Reader};
+use crate::answers::reading::{Known, Reader};
 use crate::document::{
-    BeforeForm, ContentsForm, DriveForm, EntryPart, Field, FillEntry, FuelForm, LevelForm,
-    SensorForm, TubeTestForm, What,
+    BeforeForm, ContentsForm, ContentsOf, ContentsPart, DriveForm, EntryPart, Field, FillEntry,
+    FuelForm, LevelForm, SensorForm, TubeTestForm, What,
 };
 use crate::quantity::notation::quantities::{CONSUMPTION, DISTANCE};
 use crate::quantity::notation::{
@@ -19,21 +19,6 @@ use crate::tank::{
 
 /// The step of a tube's marks where none was given.
 const USUAL_STEP_ML: f64 = 1.0;
-
-const LEVEL_FIELDS: LevelFields = LevelFields {
-    level: Field::Entry(EntryPart::Level),
-    error: Field::Entry(EntryPart::LevelError),
-};
-
-const CONTENTS_FIELDS: ContentsFields = ContentsFields {
-    level: LEVEL_FIELDS.level,
-    error: LEVEL_FIELDS.error,
-    share: Field::Entry(EntryPart::Share),
-    range: Field::Entry(EntryPart::ShareRange),
-    extras: |part| Field::Entry(EntryPart::Extra(part)),
-    octane: Field::Entry(EntryPart::Octane),
-    mon: Field::Entry(EntryPart::Mon),
-};
 
 /// What an entry tells.
 #[derive(Default)]
@@ -116,27 +101,16 @@ impl Reader<'_> {
     }
 
     fn level_told(&mut self, form: &LevelForm, known: &Known) -> Option<Evidence> {
-        let level = self.level(&form.level, form.reading, &form.error, LEVEL_FIELDS, known);
+        let level = self.level(form, ContentsOf::Entry, known);
         self.required(
-            LEVEL_FIELDS.level,
+            Field::Contents(ContentsOf::Entry, ContentsPart::Level),
             level,
             "Say what the level was: a volume, a fraction like 1/4, or a distance to empty.",
         )
     }
 
     fn correction_told(&mut self, form: &ContentsForm, known: &Known) -> Option<Evidence> {
-        let texts = ContentsTexts {
-            level: &form.level.level,
-            reading: form.level.reading,
-            error: &form.level.error,
-            share: &form.share,
-            range: &form.share_range,
-            extras: &form.extras,
-            how_sure: form.how_sure,
-            octane: &form.octane,
-            mon: &form.mon,
-        };
-        let stated = self.contents(&texts, CONTENTS_FIELDS, known)?;
+        let stated = self.contents(form, ContentsOf::Entry, known)?;
         Some(Evidence::State {
             level: stated.level,
             share: stated.share,

@@ -1,10 +1,10 @@
 //! The route that the texts describe.
 
 use crate::answers::field_error::FieldError;
-use crate::answers::reading::{ContentsFields, ContentsTexts, Known, Reader};
+use crate::answers::reading::{Known, Reader};
 use crate::calibration::Calibration;
 use crate::document::{
-    Document, Field, FuelPart, PreferForm, StartForm, TripForm, TripPart, TripStopForm,
+    ContentsOf, Document, Field, FuelPart, PreferForm, StartForm, TripForm, TripPart, TripStopForm,
     TripStopPart,
 };
 use crate::fill::Tank;
@@ -218,28 +218,7 @@ impl Reader<'_> {
                 Some((tank, estimate.extras))
             }
             StartForm::Typed => {
-                let fields = ContentsFields {
-                    level: Field::Trip(TripPart::Level),
-                    error: Field::Trip(TripPart::LevelError),
-                    share: Field::Trip(TripPart::Share),
-                    range: Field::Trip(TripPart::ShareRange),
-                    extras: |part| Field::Trip(TripPart::Extra(part)),
-                    octane: Field::Trip(TripPart::Octane),
-                    mon: Field::Trip(TripPart::Mon),
-                };
-                let contents = &form.contents;
-                let texts = ContentsTexts {
-                    level: &contents.level.level,
-                    reading: contents.level.reading,
-                    error: &contents.level.error,
-                    share: &contents.share,
-                    range: &contents.share_range,
-                    extras: &contents.extras,
-                    how_sure: contents.how_sure,
-                    octane: &contents.octane,
-                    mon: &contents.mon,
-                };
-                let stated = self.contents(&texts, fields, known)?;
+                let stated = self.contents(&form.contents, ContentsOf::Trip, known)?;
                 let tank = Tank {
                     capacity: known.capacity?,
                     level: stated.level,

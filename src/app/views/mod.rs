@@ -3,6 +3,7 @@
 mod calibrations;
 mod car;
 mod cars;
+mod contents;
 mod data;
 pub(crate) mod extras;
 mod fill;

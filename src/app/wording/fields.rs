@@ -2,7 +2,7 @@
 //! filled in.
 
 use fillwright::answers::FieldError;
-use fillwright::document::{EntryPart, Field, FuelPart, TripPart, TripStopPart};
+use fillwright::document::{ContentsPart, EntryPart, Field, FuelPart, TripPart, TripStopPart};
 
 use super::counted;
 
@@ -14,10 +14,8 @@ fn name(field: Field) -> Option<&'static str> {
     Some(match field {
         Field::Capacity => "tank size",
         Field::Consumption => "consumption",
-        Field::Level | Field::Trip(TripPart::Level) | Field::Entry(EntryPart::Level) => "level",
-        Field::TankShare | Field::Trip(TripPart::Share) | Field::Entry(EntryPart::Share) => {
-            "ethanol in the tank"
-        }
+        Field::Contents(_, ContentsPart::Level) => "level",
+        Field::Contents(_, ContentsPart::Share) => "ethanol in the tank",
         Field::Start | Field::Trip(TripPart::Start) => "what is in the tank",
         Field::Offers | Field::Entry(EntryPart::Fuels) => "fuels",
         Field::Fuel(_, FuelPart::Share) | Field::Poured(_, FuelPart::Share) => {
@@ -81,13 +79,18 @@ mod tests {
 
     #[test]
     fn what_is_missing_is_named_and_what_is_wrong_is_counted() {
-        let missing = [Field::Capacity, Field::Level, Field::TankShare, Field::Offers];
+        let missing = [
+            Field::Capacity,
+            Field::Contents(ContentsOf::Fill, ContentsPart::Level),
+            Field::Contents(ContentsOf::Fill, ContentsPart::Share),
+            Field::Offers,
+        ];
         let missing: Vec<_> = missing.map(|it| field_error(it, true)).into();
         assert_eq!(
             summary(&missing),
             "Still to fill in: tank size, level, ethanol in the tank, fuels"
         );
-        let wrong = field_error(Field::Level, false);
+        let wrong = field_error(Field::Contents(ContentsOf::Fill, ContentsPart::Level), false);
         assert_eq!(summary(std::slice::from_ref(&wrong)), "1 entry is wrong");
         let both = [wrong.clone(), wrong, field_error(Field::Offers, true)];
         assert_eq!(summary(&both), "2 entries are wrong, 1 still to fill in");

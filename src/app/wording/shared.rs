@@ -130,10 +130,16 @@ fn named(name: &str, otherwise: impl FnOnce() -> String) -> String {
 }
 
 fn of_fill(fill: &FillForm, car: &Car, printer: &Printer) -> Vec<Fact> {
-    let octane = octane(&fill.octane, printer);
-    let texts = [&fill.share, &fill.share_range, &octane].map(String::as_str);
+    let octane = octane(&fill.contents.octane, printer);
+    let texts = [&fill.contents.share, &fill.contents.share_range, &octane].map(String::as_str);
     let mut facts = vec![
-        contents(&fill.level, &fill.level_error, texts, &fill.extras, printer),
+        contents(
+            &fill.contents.level.level,
+            &fill.contents.level.error,
+            texts,
+            &fill.contents.extras,
+            printer,
+        ),
         fact("Size of the tank", joined([Some(volume(&car.capacity, printer))])),
     ];
     facts.extend(

@@ -6,9 +6,8 @@ mod hardware;
 mod trip;
 
 use super::car::{CalibrationForm, Car};
-use super::event::{
-    BeforeForm, ContentsForm, Event, FillEntry, LevelForm, SensorForm, TubeTestForm, What,
-};
+use super::contents::{ContentsForm, LevelForm};
+use super::event::{BeforeForm, Event, FillEntry, SensorForm, TubeTestForm, What};
 use super::file::Document;
 use super::fill::StartForm;
 use super::fuel::FuelForm;

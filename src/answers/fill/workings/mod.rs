@@ -145,7 +145,7 @@ mod tests {
     #[test]
     fn the_burn_down_is_derived_as_well() {
         let mut document = Document::demo();
-        document.here.fill.level = Entry::metric("3/4");
+        document.here.fill.contents.level.level = Entry::metric("3/4");
         document.here.fill.aim_share = "E60".into();
         let answer = answer_to(&document);
         let burn =

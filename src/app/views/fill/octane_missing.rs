@@ -1,7 +1,7 @@
 //! Where an octane number has to be given before anything can be said that depends on it.
 
 use fillwright::answers::fill::FillAnswer;
-use fillwright::document::Field;
+use fillwright::document::{ContentsOf, ContentsPart, Field};
 use leptos::prelude::*;
 
 use crate::app::route::View;
@@ -23,11 +23,12 @@ pub(super) fn OctaneMissing(
         let from_log = state.document.with(|it| it.here.fill.is_from_log());
         let link = |field: Field| {
             let name = owner(&answer, field)?;
-            let view = if field == Field::TankOctane && from_log {
-                View::Tank.link().to_owned()
-            } else {
-                format!("{}/{}", View::Fill.link(), field.id())
-            };
+            let view =
+                if field == Field::Contents(ContentsOf::Fill, ContentsPart::Octane) && from_log {
+                    View::Tank.link().to_owned()
+                } else {
+                    format!("{}/{}", View::Fill.link(), field.id())
+                };
             Some(view! { <li><a href=view>{name}</a></li> }.into_any())
         };
         answer.octane_missing().into_iter().filter_map(link).collect()
@@ -47,7 +48,9 @@ pub(super) fn OctaneMissing(
 /// What an octane number belongs to.
 fn owner(answer: &FillAnswer, field: Field) -> Option<String> {
     match field {
-        Field::TankOctane => Some("what is in the tank".to_owned()),
+        Field::Contents(ContentsOf::Fill, ContentsPart::Octane) => {
+            Some("what is in the tank".to_owned())
+        }
         Field::Fuel(id, _) => {
             answer.asked.fuels.iter().find(|fuel| fuel.id == id).map(|fuel| fuel.name.clone())
         }

@@ -96,7 +96,7 @@ pub(super) fn arrive(car: &mut CarFile, id: u32, planned: Option<Planned>, has_l
     let fill = &mut car.fill;
     fill.offers = offers;
     fill.place.clone_from(&stop.place);
-    fill.level = Entry { text: String::new(), ..fill.level };
+    fill.contents.level.level = Entry { text: String::new(), ..fill.contents.level.level };
     fill.clicked = false;
     if let Some(planned) = planned {
         fill.aim = AimForm::Share;

@@ -1,14 +1,9 @@
-use fillwright::document::{BeforeForm, ContentsForm, EntryPart, Field, LevelForm, What};
-use fillwright::quantity::notation::Measure;
-use leptos::prelude::*;
+//! What is in the tank, in an entry of the log.
 
-use super::{EntryMeasure, EntryText, what, what_mut};
-use crate::app::stages::Folded;
-use crate::app::state::State;
-use crate::app::views::LEVEL_READINGS;
-use crate::app::views::extras::{EXTRAS, extras_fields};
-use crate::app::views::how_sure::how_sure;
-use crate::app::widgets::{LEVEL_HINT, OCTANE_HINT, Options, key_of, options, said, value_of};
+use fillwright::document::{BeforeForm, ContentsForm, ContentsOf, LevelForm, What};
+
+use super::{what, what_mut};
+use crate::app::views::contents::TankForm;
 
 fn level(what: &What) -> Option<&LevelForm> {
     match what {
@@ -36,51 +31,6 @@ fn level_mut(what: &mut What) -> Option<&mut LevelForm> {
     }
 }
 
-#[component]
-pub(super) fn LevelFields() -> impl IntoView {
-    let state = State::here();
-    let unit = state.volume_unit();
-    let reading = said(move || {
-        state.document.with(|it| {
-            let reading = what(it).and_then(level).map(|form| form.reading);
-            reading.map_or_else(String::new, |it| key_of(&LEVEL_READINGS, &it))
-        })
-    });
-    let choose = state.set(|it, key| {
-        let form = what_mut(it).and_then(level_mut);
-        if let (Some(form), Some(reading)) = (form, value_of(&LEVEL_READINGS, &key)) {
-            form.reading = reading;
-        }
-    });
-    view! {
-        <EntryMeasure
-            part=EntryPart::Level
-            label="Level"
-            hint=LEVEL_HINT
-            measure=Measure::Level
-            unit=unit
-            read=|it| Some(&level(it)?.level)
-            write=|it| Some(&mut level_mut(it)?.level)
-        />
-        <Options
-            legend="How it was read"
-            name="entry-reading"
-            options=options(&LEVEL_READINGS)
-            chosen=reading
-            on_choice=choose
-        />
-        <EntryMeasure
-            part=EntryPart::LevelError
-            label="Error of the level, plus or minus"
-            hint="Leave empty for the usual error of that reading"
-            measure=Measure::Volume
-            unit=unit
-            read=|it| Some(&level(it)?.error)
-            write=|it| Some(&mut level_mut(it)?.error)
-        />
-    }
-}
-
 fn contents(what: &What) -> Option<&ContentsForm> {
     match what {
         What::Correction(form) => Some(form),
@@ -103,57 +53,11 @@ fn contents_mut(what: &mut What) -> Option<&mut ContentsForm> {
     }
 }
 
-#[component]
-pub(super) fn ContentsFields() -> impl IntoView {
-    view! {
-        <div class="pair">
-            <EntryText
-                part=EntryPart::Share
-                label="Ethanol in it"
-                hint="What you expect"
-                unit="%"
-                read=|it| Some(&contents(it)?.share)
-                write=|it| Some(&mut contents_mut(it)?.share)
-            />
-            <EntryText
-                part=EntryPart::ShareRange
-                label="May be"
-                hint="From–to: 8–12"
-                unit="%"
-                words=true
-                read=|it| Some(&contents(it)?.share_range)
-                write=|it| Some(&mut contents_mut(it)?.share_range)
-            />
-            <EntryMeasure
-                part=EntryPart::Octane
-                label="Octane, at least"
-                hint=OCTANE_HINT
-                measure=Measure::Octane
-                unit=State::here().octane_unit()
-                read=|it| Some(&contents(it)?.octane)
-                write=|it| Some(&mut contents_mut(it)?.octane)
-            />
-            <EntryText
-                part=EntryPart::Mon
-                label="MON, at least"
-                read=|it| Some(&contents(it)?.mon)
-                write=|it| Some(&mut contents_mut(it)?.mon)
-            />
-        </div>
-        {how_sure(
-            "entry-how-sure",
-            |it| {
-                let form = what(it).and_then(contents)?;
-                Some((form.how_sure, form.share_assumed()?))
-            },
-            |it| Some(&mut contents_mut(what_mut(it)?)?.how_sure),
-        )}
-        <Folded summary=EXTRAS.into_any()>
-            {extras_fields(
-                |part| Field::Entry(EntryPart::Extra(part)),
-                |it| Some(&contents(what(it)?)?.extras),
-                |it| Some(&mut contents_mut(what_mut(it)?)?.extras),
-            )}
-        </Folded>
-    }
-}
+/// The tank in the entry that is being written.
+pub(super) const TANK: TankForm = TankForm {
+    of: ContentsOf::Entry,
+    level: |it| what(it).and_then(level),
+    level_mut: |it| what_mut(it).and_then(level_mut),
+    contents: |it| what(it).and_then(contents),
+    contents_mut: |it| what_mut(it).and_then(contents_mut),
+};

@@ -4,9 +4,10 @@ use fillwright::document::{
 use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
-use super::contents::{ContentsFields, LevelFields};
+use super::contents::TANK;
 use super::{what, what_mut};
 use crate::app::state::State;
+use crate::app::views::contents::{BlendFields, LevelErrorField, LevelFields};
 use crate::app::views::extras::extras_fields;
 use crate::app::views::how_sure::how_sure;
 use crate::app::widgets::{
@@ -101,10 +102,13 @@ pub(super) fn FillFields(ids: Vec<u32>) -> impl IntoView {
             on_choice=choose
         />
         <When condition=holds(move || before.get() != Before::Nothing)>
-            <LevelFields />
+            <LevelFields form=TANK />
+        </When>
+        <When condition=holds(move || before.get() == Before::Level)>
+            <LevelErrorField form=TANK />
         </When>
         <When condition=holds(move || before.get() == Before::Contents)>
-            <ContentsFields />
+            <BlendFields form=TANK />
         </When>
     }
 }

@@ -10,8 +10,9 @@ use fillwright::quantity::notation::{Entry, Measure};
 use leptos::prelude::*;
 
 use crate::app::state::State;
+use crate::app::views::contents::{BlendFields, LevelErrorField, LevelFields};
 use crate::app::widgets::{TextField, said};
-use contents::{ContentsFields, LevelFields};
+use contents::TANK;
 use drain::DrainField;
 use fill::{FillFields, FillFieldsProps};
 use readings::{SensorFields, TubeTestFields};
@@ -31,7 +32,11 @@ pub(super) fn fields_of(what: &What) -> AnyView {
             let ids = fill.fuels.iter().map(|fuel| fuel.id).collect();
             FillFields(FillFieldsProps { ids }).into_any()
         }
-        What::Level(_) => LevelFields().into_any(),
+        What::Level(_) => view! {
+            <LevelFields form=TANK />
+            <LevelErrorField form=TANK />
+        }
+        .into_any(),
         What::Sensor(_) => SensorFields().into_any(),
         What::TubeTest(_) => TubeTestFields().into_any(),
         What::Drive(_) => DistanceField().into_any(),
@@ -42,8 +47,8 @@ pub(super) fn fields_of(what: &What) -> AnyView {
         .into_any(),
         What::Drain(_) => DrainField().into_any(),
         What::Correction(_) => view! {
-            <LevelFields />
-            <ContentsFields />
+            <LevelFields form=TANK />
+            <BlendFields form=TANK />
         }
         .into_any(),
         What::Note => ().into_any(),
