@@ -6,9 +6,6 @@ use leptos::prelude::*;
 use crate::app::state::State;
 use crate::app::widgets::TextField;
 
-/// What the fold around them is called.
-pub(crate) const EXTRAS: &str = "Water, methanol, ethers";
-
 /// Which text of the form, and how it is written.
 type Part = (
     ExtraPart,

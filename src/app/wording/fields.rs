@@ -71,6 +71,8 @@ fn listed(missing: &[&FieldError]) -> String {
 
 #[cfg(test)]
 mod tests {
+    use fillwright::document::ContentsOf;
+
     use super::*;
 
     fn field_error(field: Field, is_missing: bool) -> FieldError {

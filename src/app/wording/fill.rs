@@ -354,8 +354,8 @@ mod tests {
                 text.trim_start_matches('E').trim_end_matches(['%', 'L', ' ']).parse().unwrap()
             };
             let form = &document.here.fill;
-            let level = number(&form.level.text);
-            let (mut volume, mut ethanol) = (level, level * number(&form.share));
+            let level = number(&form.contents.level.level.text);
+            let (mut volume, mut ethanol) = (level, level * number(&form.contents.share));
             for (place, offer) in form.offers.iter().enumerate() {
                 // Fuels may bear the same name: the plan tells which of them it is.
                 let litres: f64 = answer
