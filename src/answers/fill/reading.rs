@@ -9,9 +9,8 @@ use crate::document::{
 };
 use crate::fill::{Aim, Offer, Problem, StopRule, Tank};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture, MolarDensity};
-use crate::quantity::Consumption;
 use crate::quantity::notation::{LITRE, Printer, parse_share};
-use crate::quantity::{Band, Share, Volume};
+use crate::quantity::{Band, Consumption, Share, Volume};
 use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR, Doubt, Estimator};
 
 /// The fill that the texts describe.

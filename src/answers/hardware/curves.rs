@@ -9,6 +9,7 @@ use crate::document::{
 use crate::power::{
     AirCorrection, AmbientAir, Crossing, CurvePoint, DrivelineLoss, PowerCurve, is_in_usual_range,
 };
+use crate::quantity::notation::Entry;
 use crate::quantity::notation::quantities::{AIR_PRESSURE, POWER, TEMPERATURE, TORQUE};
 use crate::quantity::notation::{Units, parse_share};
 use crate::quantity::{Band, CrankPower, Share, WheelPower};
@@ -122,6 +123,15 @@ impl CurveForm {
     /// When the text is no table, or a column was chosen that is not there.
     pub fn understood(&self) -> Result<CurveTable, CurveTableError> {
         table(&self.table.text, self.columns, self.table.typed_in)
+    }
+
+    /// Takes in another table, and from it where it was measured, if it says so.
+    pub fn take_table(&mut self, text: Entry) {
+        self.table = text;
+        self.columns = ColumnForm::default();
+        if let Some(place) = self.understood().ok().and_then(|table| table.measured_at()) {
+            self.place = place;
+        }
     }
 }
 

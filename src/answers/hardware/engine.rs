@@ -10,12 +10,11 @@ use crate::document::{
 use crate::fuel::Content;
 use crate::hardware::{AirRoute, BrakeSpecificFuelConsumption, Demand, FuelProperties, PowerRoute};
 use crate::power::{DrivelineLoss, Limit, LimitOf};
-use crate::quantity::notation::parse_lambda;
-use crate::quantity::notation::parse_share;
 use crate::quantity::notation::quantities::{
     AIR_FLOW, AIR_PRESSURE, BOOST, ENGINE_SPEED, LITRES, POWER, SPECIFIC_CONSUMPTION, TEMPERATURE,
     TORQUE,
 };
+use crate::quantity::notation::{parse_lambda, parse_share};
 use crate::quantity::{
     AbsolutePressure, AngularVelocity, Band, CrankPower, GaugePressure, MassRate, Pressure, Share,
     ThermodynamicTemperature, Volume,

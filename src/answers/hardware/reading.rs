@@ -13,8 +13,7 @@ use crate::document::{Document, Field, HardwareField, HardwareForm, Mark, PartKi
 use crate::fuel::{Content, Extras};
 use crate::hardware::{Blend, Load, LoadPoint, MethanolWater, Recipe, Wanted, recipe};
 use crate::power::{CurvePoint, PowerCurve};
-use crate::quantity::notation::parse_factor;
-use crate::quantity::notation::{LITRE, Printer, VolumeField, parse_volume};
+use crate::quantity::notation::{LITRE, Printer, VolumeField, parse_factor, parse_volume};
 use crate::quantity::{AngularVelocity, Band, Mass, Share};
 
 /// A curve is worked out in at most so many steps: finer than a chart shows.

@@ -5,8 +5,7 @@ use std::ops::RangeInclusive;
 
 use crate::answers::reading::{Optional, Reader};
 use crate::document::{Field, Fields, HardwareField};
-use crate::quantity::notation::Units;
-use crate::quantity::notation::{InSi, QuantityField, parse_factor, parse_fraction};
+use crate::quantity::notation::{InSi, QuantityField, Units, parse_factor, parse_fraction};
 
 /// The texts of one thing, and where each stands on the page.
 pub(super) struct Texts<'a> {

@@ -12,12 +12,11 @@ use crate::document::{
 };
 use crate::fill::{Aim, Offer};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture};
-use crate::quantity::Consumption;
 use crate::quantity::notation::quantities::CONSUMPTION;
 use crate::quantity::notation::{
     Entry, LITRE, LevelText, OctaneFigure, Rate, parse_octane, parse_share,
 };
-use crate::quantity::{Band, Share, Volume};
+use crate::quantity::{Band, Consumption, Share, Volume};
 use crate::tank::{CLICK_ERROR_L, Evidence, LevelReading, RangeDisplay, Vehicle};
 
 /// What is known of the car.

@@ -12,12 +12,11 @@ use std::fmt::Display;
 use super::field_error::FieldError;
 use crate::document::{ExtraPart, ExtrasForm, Field, Settings};
 use crate::fuel::{Content, Extras, ethers_of_oxygen, ron_mon_from_aki};
-use crate::quantity::Consumption;
 use crate::quantity::notation::{
     Entry, LevelText, OctaneFigure, OctaneScale, Printer, VolumeField, parse_level, parse_octane,
     parse_part_band, parse_share_text, parse_volume,
 };
-use crate::quantity::{Band, Share, Volume};
+use crate::quantity::{Band, Consumption, Share, Volume};
 use exchange::Exchange;
 use stated_share::{NoShare, together};
 

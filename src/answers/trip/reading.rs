@@ -9,11 +9,9 @@ use crate::document::{
 };
 use crate::fill::Tank;
 use crate::fuel::{Content, Corner, EnergyDensity, Extras, HydrocarbonBase};
-use crate::quantity::Consumption;
 use crate::quantity::notation::quantities::DISTANCE;
-use crate::quantity::notation::{Printer, Rate};
-use crate::quantity::notation::{parse_factor, parse_fraction};
-use crate::quantity::{Share, Volume};
+use crate::quantity::notation::{Printer, Rate, parse_factor, parse_fraction};
+use crate::quantity::{Consumption, Share, Volume};
 use crate::tank::Estimate;
 use crate::trip::{
     BlendModel, Burn, CheckedRoute, Leg, PlanWanted, Pump, Route, Stop, TripObjective,

@@ -1,18 +1,10 @@
-use fillwright::document::{CalibrationForm, CalibrationPart, Document, Field};
+use fillwright::document::{CalibrationForm, CalibrationPart, Field};
 use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, UndoableRows, holds};
-
-fn find(document: &Document, id: u32) -> Option<&CalibrationForm> {
-    document.here.car.calibrations.iter().find(|form| form.id == id)
-}
-
-fn find_mut(document: &mut Document, id: u32) -> Option<&mut CalibrationForm> {
-    document.here.car.calibrations.iter_mut().find(|form| form.id == id)
-}
 
 /// The calibrations and what their author allows.
 #[component]
@@ -24,15 +16,7 @@ pub(super) fn CalibrationsCard() -> impl IntoView {
             .with(|it| it.here.car.calibrations.iter().map(|form| form.id).collect::<Vec<_>>())
     });
     let add = Callback::new(move |()| {
-        state.document.update(|it| {
-            let id = it.here.next_id();
-            let name = format!("Calibration {}", it.here.car.calibrations.len() + 1);
-            it.here.car.calibrations.push(CalibrationForm {
-                id,
-                name,
-                ..CalibrationForm::default()
-            });
-        });
+        state.document.update(|it| it.here.add_calibration(|count| format!("Calibration {count}")));
     });
     view! {
         <section class="card" id="calibrations" aria-labelledby="calibrations-title">
@@ -49,21 +33,23 @@ pub(super) fn CalibrationsCard() -> impl IntoView {
 #[component]
 fn OneCalibration(id: u32) -> impl IntoView {
     let state = State::here();
-    let text =
-        move |read: fn(&CalibrationForm) -> &String| state.text(move |it| find(it, id).map(read));
+    let text = move |read: fn(&CalibrationForm) -> &String| {
+        state.text(move |it| it.here.car.calibration(id).map(read))
+    };
     let set = move |write: fn(&mut CalibrationForm) -> &mut String| {
         state.set(move |it, text| {
-            if let Some(form) = find_mut(it, id) {
+            if let Some(form) = it.here.car.calibration_mut(id) {
                 *write(form) = text;
             }
         })
     };
     let name = text(|form| &form.name);
-    let needs_fluid =
-        holds(move || state.document.with(|it| find(it, id).is_some_and(|form| form.needs_fluid)));
+    let needs_fluid = holds(move || {
+        state.document.with(|it| it.here.car.calibration(id).is_some_and(|form| form.needs_fluid))
+    });
     let tick = Callback::new(move |needed| {
         state.document.update(|it| {
-            if let Some(form) = find_mut(it, id) {
+            if let Some(form) = it.here.car.calibration_mut(id) {
                 form.needs_fluid = needed;
             }
         });
@@ -113,8 +99,8 @@ fn OneCalibration(id: u32) -> impl IntoView {
                     hint=OCTANE_HINT
                     unit=state.octane_unit()
                     words=true
-                    value=state.entry(Measure::Octane, move |it| Some(&find(it, id)?.ron_min))
-                    on_text=state.set_entry(move |it| Some(&mut find_mut(it, id)?.ron_min))
+                    value=state.entry(Measure::Octane, move |it| Some(&it.here.car.calibration(id)?.ron_min))
+                    on_text=state.set_entry(move |it| Some(&mut it.here.car.calibration_mut(id)?.ron_min))
                 />
             </div>
             <CheckBox label="Counts on injection fluid" checked=needs_fluid on_tick=tick />

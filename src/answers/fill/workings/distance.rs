@@ -5,9 +5,8 @@ use uom::si::volume::liter;
 use super::{Derivation, derived, letter, litres};
 use crate::answers::fill::answer::FillAnswer;
 use crate::fuel::{EnergyDensity, HydrocarbonBase, Mixture};
-use crate::quantity::Volume;
+use crate::quantity::{Consumption, Volume};
 
-use crate::quantity::Consumption;
 use crate::source::Source;
 use crate::workings::{Expression, literal, number, sum};
 

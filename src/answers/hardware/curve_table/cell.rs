@@ -3,8 +3,9 @@
 use super::header::Meaning;
 use super::layout::{Layout, Line};
 use super::{Chosen, CurveRow, CurveValue, ValueIs};
-use crate::quantity::notation::{DecimalMark, NumberError, Units, quantities};
-use crate::quantity::notation::{FigureTextError, InSi, QuantityField, Unit};
+use crate::quantity::notation::{
+    DecimalMark, FigureTextError, InSi, NumberError, QuantityField, Unit, Units, quantities,
+};
 
 /// Longer texts are cut when they are quoted.
 const QUOTED: usize = 40;

@@ -1,8 +1,7 @@
 //! What the header of a column says of it.
 
 use crate::document::MeasuredAt;
-use crate::quantity::notation::Unit;
-use crate::quantity::notation::{Units, quantities};
+use crate::quantity::notation::{Unit, Units, quantities};
 use crate::quantity::{AngularVelocity, GaugePressure, Power, Torque};
 
 /// What a column holds.

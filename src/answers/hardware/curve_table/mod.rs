@@ -30,8 +30,7 @@ use uom::si::power::watt;
 use uom::si::torque::newton_meter;
 
 use crate::document::MeasuredAt;
-use crate::quantity::notation::Unit;
-use crate::quantity::notation::{DecimalMark, Units, quantities};
+use crate::quantity::notation::{DecimalMark, Unit, Units, quantities};
 use crate::quantity::{AngularVelocity, GaugePressure, Power, Torque};
 use cell::Cells;
 use header::{Named, Understood};
@@ -236,6 +235,11 @@ pub struct CurveTable {
 }
 
 impl CurveTable {
+    /// Where the torque or the power was measured, as far as a header tells.
+    pub fn measured_at(&self) -> Option<MeasuredAt> {
+        self.columns.iter().filter(|it| it.is_read).find_map(|it| it.place)
+    }
+
     /// The table in a text. Where a column names no unit, it has the system's own.
     ///
     /// Of torque and power the table's power is taken unless the choice says

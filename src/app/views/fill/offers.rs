@@ -1,8 +1,9 @@
 use fillwright::document::Field;
+use fillwright::document::Shelf;
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::views::fuels::{Offers, Shelf};
+use crate::app::views::fuels::Offers;
 use crate::app::widgets::{When, holds, said};
 
 /// The fuels on offer.

@@ -1,8 +1,7 @@
-use fillwright::document::{Document, Field, FuelForm, FuelPart};
+use fillwright::document::{Field, FuelPart, NewFuel, Shelf};
 use fillwright::fuel::grades::CATALOGUE;
 use leptos::prelude::*;
 
-use super::Shelf;
 use crate::app::state::State;
 use crate::app::widgets::{Button, Choices};
 
@@ -35,14 +34,18 @@ pub(super) fn AddFuel(shelf: Shelf) -> impl IntoView {
     });
     let add = Callback::new(move |()| {
         let key = to_add.get_untracked();
-        state.document.update(|it| add_to(shelf, it, &key));
-        let added = state.document.with_untracked(|it| it.here.last_id);
-        let part = Some(Field::Fuel(added, FuelPart::Share).id());
-        state.route.update(|route| route.part = part);
+        let mut added = None;
+        state.document.update(|it| {
+            added = it.offer(shelf, chosen(&key), |count| format!("Fuel {count}"));
+        });
+        if let Some(added) = added {
+            let part = Some(Field::Fuel(added, FuelPart::Share).id());
+            state.route.update(|route| route.part = part);
+        }
     });
     let id = match shelf {
         Shelf::Here => "fuel-to-add".to_owned(),
-        Shelf::Halt(id) => format!("fuel-to-add-{id}"),
+        Shelf::Stop(id) => format!("fuel-to-add-{id}"),
     };
     view! {
         <div class="add">
@@ -58,18 +61,9 @@ pub(super) fn AddFuel(shelf: Shelf) -> impl IntoView {
     }
 }
 
-/// Adds the fuel that a choice names.
-fn add_to(shelf: Shelf, document: &mut Document, key: &str) {
-    let own = key.strip_prefix(OWN).and_then(|id| id.parse::<u32>().ok());
-    let own =
-        own.and_then(|id| document.here.car.own_fuels.iter().find(|own| own.id == id)).cloned();
-    let grade = CATALOGUE.iter().find(|grade| grade.id == key);
-    let mut form = own.or_else(|| grade.map(FuelForm::of_grade)).unwrap_or_default();
-    form.id = document.here.next_id();
-    if let Some(fuels) = shelf.fuels_mut(document) {
-        if form.name.is_empty() {
-            form.name = format!("Fuel {}", fuels.len() + 1);
-        }
-        fuels.push(form);
-    }
+/// The fuel that a choice names.
+fn chosen(key: &str) -> NewFuel {
+    let own = key.strip_prefix(OWN).and_then(|id| id.parse::<u32>().ok()).map(NewFuel::Own);
+    let grade = || CATALOGUE.iter().find(|grade| grade.id == key).map(NewFuel::Grade);
+    own.or_else(grade).unwrap_or(NewFuel::Other)
 }

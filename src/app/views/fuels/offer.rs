@@ -1,4 +1,4 @@
-use fillwright::document::{Document, Field, FuelForm, FuelPart, TripStopForm};
+use fillwright::document::{Field, FuelForm, FuelPart};
 use fillwright::fuel::grades;
 use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
@@ -11,51 +11,15 @@ use crate::app::views::how_sure::how_sure;
 use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, When, holds, said};
 use crate::app::wording;
 
-/// The fuel with this number, at the pump or along the route.
-fn find(document: &Document, id: u32) -> Option<&FuelForm> {
-    let along = document.here.route.stops.iter().flat_map(|stop| &stop.fuels);
-    document.here.fill.offers.iter().chain(along).find(|offer| offer.id == id)
-}
-
-fn find_mut(document: &mut Document, id: u32) -> Option<&mut FuelForm> {
-    let along = document.here.route.stops.iter_mut().flat_map(|stop| &mut stop.fuels);
-    document.here.fill.offers.iter_mut().chain(along).find(|offer| offer.id == id)
-}
-
-/// The stop of the route that a fuel is on offer at; none at the pump.
-fn stop_of(document: &Document, id: u32) -> Option<&TripStopForm> {
-    let has = |stop: &&TripStopForm| stop.fuels.iter().any(|fuel| fuel.id == id);
-    document.here.route.stops.iter().find(has)
-}
-
-fn remove(document: &mut Document, id: u32) {
-    document.here.fill.remove_offer(id);
-    for stop in &mut document.here.route.stops {
-        stop.fuels.retain(|fuel| fuel.id != id);
-        stop.closed.retain(|fuel| *fuel != id);
-    }
-}
-
-/// Notes whether a fuel of the route is to be had.
-fn set_closed(document: &mut Document, id: u32, closed: bool) {
-    let stops = document.here.route.stops.iter_mut();
-    for stop in stops.filter(|it| it.fuels.iter().any(|fuel| fuel.id == id)) {
-        stop.closed.retain(|fuel| *fuel != id);
-        if closed {
-            stop.closed.push(id);
-        }
-    }
-}
-
 /// A text of a fuel.
 fn text(id: u32, read: fn(&FuelForm) -> &String) -> Signal<String> {
-    State::here().text(move |it| find(it, id).map(read))
+    State::here().text(move |it| it.fuel(id).map(read))
 }
 
 /// Changes a text of a fuel.
 fn set(id: u32, write: fn(&mut FuelForm) -> &mut String) -> Callback<String> {
     State::here().set(move |it, text| {
-        if let Some(offer) = find_mut(it, id) {
+        if let Some(offer) = it.fuel_mut(id) {
             *write(offer) = text;
         }
     })
@@ -72,16 +36,16 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
     let exchanged = said(move || {
         let exchanged = state
             .document
-            .with(|it| find(it, id).and_then(|offer| it.settings.exchanged(&offer.price)));
+            .with(|it| it.fuel(id).and_then(|offer| it.settings.exchanged(&offer.price)));
         exchanged.map_or_else(String::new, |it| {
             state.printer.with(|printer| wording::exchanged(&it, printer))
         })
     });
-    let on_route = holds(move || state.document.with(|it| stop_of(it, id).is_some()));
+    let on_route = holds(move || state.document.with(|it| it.stop_of_fuel(id).is_some()));
     let closed = holds(move || {
-        state.document.with(|it| stop_of(it, id).is_some_and(|stop| stop.closed.contains(&id)))
+        state.document.with(|it| it.stop_of_fuel(id).is_some_and(|stop| stop.closed.contains(&id)))
     });
-    let close = Callback::new(move |closed| state.document.update(|it| set_closed(it, id, closed)));
+    let close = Callback::new(move |closed| state.document.update(|it| it.close_fuel(id, closed)));
     view! {
         <fieldset class="offer">
             <legend class="legend">{name}</legend>
@@ -112,15 +76,15 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
                     hint=OCTANE_HINT
                     unit=state.octane_unit()
                     words=true
-                    value=state.entry(Measure::Octane, move |it| find(it, id).map(|it| &it.octane))
-                    on_text=state.set_entry(move |it| find_mut(it, id).map(|it| &mut it.octane))
+                    value=state.entry(Measure::Octane, move |it| it.fuel(id).map(|it| &it.octane))
+                    on_text=state.set_entry(move |it| it.fuel_mut(id).map(|it| &mut it.octane))
                 />
                 <TextField
                     field=Field::Fuel(id, FuelPart::Price)
                     label="Price"
                     unit=per_unit
-                    value=state.entry(Measure::Price, move |it| find(it, id).map(|offer| &offer.price))
-                    on_text=state.set_entry(move |it| find_mut(it, id).map(|offer| &mut offer.price))
+                    value=state.entry(Measure::Price, move |it| it.fuel(id).map(|offer| &offer.price))
+                    on_text=state.set_entry(move |it| it.fuel_mut(id).map(|offer| &mut offer.price))
                 />
             </div>
             <When condition=holds(move || exchanged.with(|it| !it.is_empty()))>
@@ -131,10 +95,10 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
             {how_sure(
                 format!("fuel-{id}-how-sure"),
                 move |it| {
-                    let fuel = find(it, id)?;
+                    let fuel = it.fuel(id)?;
                     Some((fuel.how_sure, fuel.share_assumed()?))
                 },
-                move |it| Some(&mut find_mut(it, id)?.how_sure),
+                move |it| Some(&mut it.fuel_mut(id)?.how_sure),
             )}
             <MoreOfOffer id=id on_route=on_route />
         </fieldset>
@@ -147,38 +111,23 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
     let state = State::here();
     let unit = state.volume_unit();
     let use_all =
-        holds(move || state.document.with(|it| find(it, id).is_some_and(|offer| offer.use_all)));
+        holds(move || state.document.with(|it| it.fuel(id).is_some_and(|offer| offer.use_all)));
     let tick = Callback::new(move |all| {
         state.document.update(|it| {
-            if let Some(offer) = find_mut(it, id) {
+            if let Some(offer) = it.fuel_mut(id) {
                 offer.use_all = all;
             }
         });
     });
     let remove = Callback::new(move |()| {
-        state.change_undoably(Act::at(Spot::Row(id), Deed::FuelRemoved), |it| remove(it, id));
+        state.change_undoably(Act::at(Spot::Row(id), Deed::FuelRemoved), |it| it.remove_fuel(id));
     });
-    let keep = Callback::new(move |()| {
-        state.document.update(|it| {
-            if let Some(mut own) = find(it, id).cloned() {
-                own.id = it.here.next_id();
-                own.poured = fillwright::quantity::notation::Entry::default();
-                it.here.car.own_fuels.push(own);
-            }
-        });
-    });
-    let kept = holds(move || {
-        state.document.with(|it| {
-            let own = &it.here.car.own_fuels;
-            find(it, id).is_some_and(|offer| {
-                own.iter().any(|own| own.name == offer.name && own.share == offer.share)
-            })
-        })
-    });
+    let keep = Callback::new(move |()| state.document.update(|it| it.keep_fuel(id)));
+    let kept = holds(move || state.document.with(|it| it.keeps_fuel(id)));
     let grade_note = said(move || {
         let grade = state
             .document
-            .with(|it| find(it, id).and_then(|offer| grades::find(offer.grade.as_deref()?)));
+            .with(|it| it.fuel(id).and_then(|offer| grades::find(offer.grade.as_deref()?)));
         grade.map_or_else(String::new, |grade| {
             format!("{}. {} Source: {}.", grade.standard, grade.note, grade.source.citation)
         })
@@ -199,8 +148,8 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
                     hint="A can, say"
                     words=true
                     unit=unit
-                    value=state.entry(Measure::Volume, move |it| find(it, id).map(|offer| &offer.limit))
-                    on_text=state.set_entry(move |it| find_mut(it, id).map(|offer| &mut offer.limit))
+                    value=state.entry(Measure::Volume, move |it| it.fuel(id).map(|offer| &offer.limit))
+                    on_text=state.set_entry(move |it| it.fuel_mut(id).map(|offer| &mut offer.limit))
                 />
                 <TextField
                     field=Field::Fuel(id, FuelPart::Mon)
@@ -211,8 +160,8 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
             </div>
             {extras_fields(
                 |part| Field::Fuel(id, FuelPart::Extra(part)),
-                move |it| find(it, id).map(|offer| &offer.extras),
-                move |it| find_mut(it, id).map(|offer| &mut offer.extras),
+                move |it| it.fuel(id).map(|offer| &offer.extras),
+                move |it| it.fuel_mut(id).map(|offer| &mut offer.extras),
             )}
             <When condition=holds(move || !on_route.get())>
                 <CheckBox label="Use all of that" checked=use_all on_tick=tick />

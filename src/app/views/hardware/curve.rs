@@ -1,4 +1,4 @@
-use fillwright::document::{CurveForm, CurvePart, Document, Field, HardwareField, MeasuredAt};
+use fillwright::document::{CurveForm, CurvePart, Field, HardwareField, MeasuredAt};
 use fillwright::power::AirCorrection;
 use leptos::prelude::*;
 
@@ -24,18 +24,10 @@ static AIR: [Row; 3] = [
     Row::percent(HardwareField::Humidity, "Relative humidity", "50 %, say"),
 ];
 
-pub(super) fn find(document: &Document, id: u32) -> Option<&CurveForm> {
-    document.here.hardware.curves.iter().find(|form| form.id == id)
-}
-
-pub(super) fn find_mut(document: &mut Document, id: u32) -> Option<&mut CurveForm> {
-    document.here.hardware.curves.iter_mut().find(|form| form.id == id)
-}
-
 /// Changes something of a curve by a text.
 pub(super) fn set(id: u32, write: fn(&mut CurveForm, String)) -> Callback<String> {
     State::here().set(move |it, text| {
-        if let Some(form) = find_mut(it, id) {
+        if let Some(form) = it.here.hardware.curve_mut(id) {
             write(form, text);
         }
     })
@@ -44,7 +36,9 @@ pub(super) fn set(id: u32, write: fn(&mut CurveForm, String)) -> Callback<String
 /// Something of a curve as a text.
 pub(super) fn read(id: u32, read: fn(&CurveForm) -> String) -> Signal<String> {
     let state = State::here();
-    said(move || state.document.with(|it| find(it, id).map_or_else(String::new, read)))
+    said(move || {
+        state.document.with(|it| it.here.hardware.curve(id).map_or_else(String::new, read))
+    })
 }
 
 /// A power curve.
@@ -56,8 +50,9 @@ pub(super) fn one(id: u32) -> AnyView {
 fn OneCurve(id: u32) -> impl IntoView {
     let state = State::here();
     let title = read(id, |form| hardware::curve(&form.name));
-    let is_new =
-        state.document.with_untracked(|it| find(it, id).is_some_and(|form| form.table.is_blank()));
+    let is_new = state
+        .document
+        .with_untracked(|it| it.here.hardware.curve(id).is_some_and(|form| form.table.is_blank()));
     let need = need(move |field| matches!(field, Field::Curve(of, _) if of == id));
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Row(id), Deed::CurveRemoved);

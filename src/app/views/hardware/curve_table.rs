@@ -3,11 +3,11 @@
 use fillwright::answers::hardware::curve_table::{
     ColumnChoice, CurveTable, CurveTableError, LONGEST_TABLE,
 };
-use fillwright::document::{ColumnForm, CurveForm, CurvePart, Field, MeasuredAt, ValueUnit};
+use fillwright::document::{CurveForm, CurvePart, Field, ValueUnit};
 use fillwright::quantity::notation::{Entry, Printer};
 use leptos::prelude::*;
 
-use super::curve::{find, find_mut, read, set};
+use super::curve::{read, set};
 use crate::app::state::State;
 use crate::app::transfer::FileError;
 use crate::app::undo::{Act, Deed, Spot};
@@ -40,7 +40,7 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
     // A table is read anew only when it changed, not with every other field.
     let form = Memo::new(move |_| {
         state.document.with(|it| {
-            let form = find(it, id)?;
+            let form = it.here.hardware.curve(id)?;
             let (table, columns) = (form.table.clone(), form.columns);
             Some(CurveForm { table, columns, ..CurveForm::default() })
         })
@@ -53,7 +53,7 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
     });
     let on_text = state.set(move |it, text| {
         let now = it.settings.units;
-        if let Some(form) = find_mut(it, id) {
+        if let Some(form) = it.here.hardware.curve_mut(id) {
             // Its lines stay what they were when one of them is changed under other
             // units.
             let typed_in = if form.table.is_blank() { now } else { form.table.typed_in };
@@ -71,10 +71,11 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
         })
     });
     let some = holds(move || table.with(|it| matches!(it, Some(Ok(_)))));
-    let said_in_table =
-        Memo::new(move |_| table.with(|it| it.as_ref()?.as_ref().ok().and_then(place_in)));
+    let said_in_table = Memo::new(move |_| {
+        table.with(|it| it.as_ref()?.as_ref().ok().and_then(CurveTable::measured_at))
+    });
     let contradiction = said(move || {
-        let marked = state.document.with(|it| find(it, id).map(|form| form.place));
+        let marked = state.document.with(|it| it.here.hardware.curve(id).map(|form| form.place));
         let both = said_in_table.get().zip(marked).filter(|(said, marked)| said != marked);
         both.map_or_else(String::new, |(said, _)| hardware::other_place(said))
     });
@@ -99,11 +100,6 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
             <Columns id=id table=table />
         </When>
     }
-}
-
-/// Where a table says that it was measured.
-fn place_in(table: &CurveTable) -> Option<MeasuredAt> {
-    table.columns.iter().filter(|it| it.is_read).find_map(|it| it.place)
 }
 
 fn no_table(error: &CurveTableError) -> String {
@@ -176,12 +172,8 @@ fn Import(id: u32) -> impl IntoView {
         chosen.set(None);
         state.change_undoably(Act::at(Spot::Table(id), Deed::TableImported), |it| {
             let typed_in = it.settings.units;
-            if let Some(form) = find_mut(it, id) {
-                form.table = Entry { text, typed_in };
-                form.columns = ColumnForm::default();
-                if let Some(place) = form.understood().ok().and_then(|it| place_in(&it)) {
-                    form.place = place;
-                }
+            if let Some(form) = it.here.hardware.curve_mut(id) {
+                form.take_table(Entry { text, typed_in });
             }
         });
     });
@@ -261,7 +253,7 @@ fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
                     label="Engine speed is in"
                     choices=columns.into()
                     chosen=said(move || state.document.with(|it| {
-                        key(find(it, id).and_then(|form| form.columns.speed))
+                        key(it.here.hardware.curve(id).and_then(|form| form.columns.speed))
                     }))
                     on_choice=set(id, |form, key| form.columns.speed = key.parse().ok())
                 />
@@ -270,7 +262,7 @@ fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
                     label="Torque or power is in"
                     choices=columns.into()
                     chosen=said(move || state.document.with(|it| {
-                        key(find(it, id).and_then(|form| form.columns.value))
+                        key(it.here.hardware.curve(id).and_then(|form| form.columns.value))
                     }))
                     on_choice=set(id, |form, key| form.columns.value = key.parse().ok())
                 />

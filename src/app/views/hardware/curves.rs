@@ -1,4 +1,4 @@
-use fillwright::document::{CurveForm, Document, Field, HardwareForm};
+use fillwright::document::{Document, Field};
 use leptos::prelude::*;
 
 use super::curve::one;
@@ -9,22 +9,13 @@ use crate::app::wording::hardware;
 
 const NONE: &str = "none";
 
-/// Adds a curve. The first one is the one to serve.
+/// Adds a curve.
 pub(super) fn add_curve(document: &mut Document) {
-    let id = document.here.next_id();
-    let curves = &mut document.here.hardware.curves;
-    let name = format!("Curve {}", curves.len() + 1);
-    curves.push(CurveForm { id, name, ..CurveForm::default() });
+    document.here.add_curve(|count| format!("Curve {count}"));
 }
 
 fn is_here(field: Field) -> bool {
     matches!(field, Field::Curve(..))
-}
-
-/// The curve to serve: the one that was chosen, or else the first.
-pub(super) fn target(hardware: &HardwareForm) -> Option<&CurveForm> {
-    let chosen = hardware.curves.iter().find(|it| it.id == hardware.target);
-    chosen.or(hardware.curves.first())
 }
 
 /// The power curves.
@@ -49,7 +40,7 @@ pub(super) fn CurvesSection() -> impl IntoView {
     let others = Memo::new(move |_| {
         state.document.with(|it| {
             let hardware = &it.here.hardware;
-            let served = target(hardware).map(|it| it.id);
+            let served = hardware.target_curve().map(|it| it.id);
             let others = hardware.curves.iter().filter(|it| Some(it.id) != served);
             let none = (NONE.to_owned(), "None".to_owned());
             let others = others.map(|it| (it.id.to_string(), hardware::curve(&it.name)));

@@ -1,4 +1,4 @@
-use fillwright::document::{Document, Field, Fields, Mark, PartForm, PartKind};
+use fillwright::document::{Field, Fields, Mark, PartForm, PartKind};
 use leptos::prelude::*;
 
 use super::part_rows::{marks_of, rows_of};
@@ -10,29 +10,10 @@ use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{Button, CheckBox, NeedInShort, TextField, When, holds, said};
 use crate::app::wording::hardware;
 
-fn find(document: &Document, id: u32) -> Option<&PartForm> {
-    document.here.hardware.parts.iter().find(|form| form.id == id)
-}
-
-fn find_mut(document: &mut Document, id: u32) -> Option<&mut PartForm> {
-    document.here.hardware.parts.iter_mut().find(|form| form.id == id)
-}
-
-/// Adds a part, or a limit. The first pump brings the line that it feeds.
-pub(super) fn add(document: &mut Document, kind: PartKind) {
-    let has = |document: &Document, kind| {
-        document.here.hardware.parts.iter().filter(|part| part.kind == kind).count()
-    };
-    let wants_line = kind == PartKind::SupplyPump && has(document, PartKind::SupplyLine) == 0;
-    let kinds = [Some(kind), wants_line.then_some(PartKind::SupplyLine)];
-    for kind in kinds.into_iter().flatten() {
-        let id = document.here.next_id();
-        let before = has(document, kind);
-        let name = hardware::kind(kind);
-        let name = if before == 0 { name.to_owned() } else { format!("{name} {}", before + 1) };
-        let parts = &mut document.here.hardware.parts;
-        parts.push(PartForm { name, ..PartForm::new(id, kind) });
-    }
+/// The name of a part that is added.
+fn name_of(kind: PartKind, count: usize) -> String {
+    let name = hardware::kind(kind);
+    if count == 1 { name.to_owned() } else { format!("{name} {count}") }
 }
 
 /// The numbers of the parts of some kinds, kept up to date.
@@ -66,7 +47,8 @@ pub(super) fn names(kinds: &'static [PartKind]) -> Signal<String> {
 pub(super) fn adders(kinds: &'static [PartKind]) -> AnyView {
     let state = State::here();
     let button = |kind: PartKind| {
-        let press = Callback::new(move |()| state.document.update(|it| add(it, kind)));
+        let press =
+            Callback::new(move |()| state.document.update(|it| it.here.add_part(kind, name_of)));
         view! { <Button label=hardware::kind(kind) look="small" on_press=press /> }.into_any()
     };
     let buttons: Vec<AnyView> = kinds.iter().map(|kind| button(*kind)).collect();
@@ -87,25 +69,27 @@ pub(super) fn one(id: u32) -> AnyView {
 #[component]
 fn OnePart(id: u32) -> impl IntoView {
     let state = State::here();
-    let form = state.document.with_untracked(|it| find(it, id).cloned());
+    let form = state.document.with_untracked(|it| it.here.hardware.part(id).cloned());
     // The row of a part goes only when the part has gone.
     let Some(PartForm { kind, fields, .. }) = form else { return ().into_any() };
     let title = said(move || {
-        state.document.with(|it| find(it, id).map_or_else(String::new, hardware::part))
+        state.document.with(|it| it.here.hardware.part(id).map_or_else(String::new, hardware::part))
     });
-    let name = state.text(move |it| find(it, id).map(|form| &form.name));
+    let name = state.text(move |it| it.here.hardware.part(id).map(|form| &form.name));
     let set_name = state.set(move |it, text| {
-        if let Some(form) = find_mut(it, id) {
+        if let Some(form) = it.here.hardware.part_mut(id) {
             form.name = text;
         }
     });
     let is = move |mark| {
-        holds(move || state.document.with(|it| find(it, id).is_some_and(|form| form.is(mark))))
+        holds(move || {
+            state.document.with(|it| it.here.hardware.part(id).is_some_and(|form| form.is(mark)))
+        })
     };
     let tick = move |mark| {
         Callback::new(move |on| {
             state.document.update(|it| {
-                if let Some(form) = find_mut(it, id) {
+                if let Some(form) = it.here.hardware.part_mut(id) {
                     form.mark(mark, on);
                 }
             });
@@ -121,7 +105,9 @@ fn OnePart(id: u32) -> impl IntoView {
         .iter()
         .map(|row| {
             let shown = holds(move || {
-                state.document.with(|it| find(it, id).is_some_and(|form| row.is_of(form)))
+                state
+                    .document
+                    .with(|it| it.here.hardware.part(id).is_some_and(|form| row.is_of(form)))
             });
             view! {
                 <When condition=shown>

@@ -2,7 +2,6 @@ use fillwright::document::{Field, TripStopPart};
 use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
-use super::order::{find, find_mut};
 use crate::app::state::State;
 use crate::app::widgets::{CheckBox, Drawn, TextField, When, holds, said};
 
@@ -19,17 +18,17 @@ pub(super) fn LegFields(id: u32) -> impl IntoView {
                 hint="To the next stop, or to the end"
                 unit=unit
                 words=true
-                value=state.entry(Measure::Distance, move |it| find(it, id).map(|it| &it.distance))
-                on_text=state.set_entry(move |it| find_mut(it, id).map(|it| &mut it.distance))
+                value=state.entry(Measure::Distance, move |it| it.here.route.stop(id).map(|it| &it.distance))
+                on_text=state.set_entry(move |it| it.here.route.stop_mut(id).map(|it| &mut it.distance))
             />
             <TextField
                 field=Field::TripStop(id, TripStopPart::Factor)
                 label="Takes more by a factor of"
                 hint="Above 1 for motorway, hills, a circuit; blank for 1"
-                value=state.text(move |it| find(it, id).map(|it| &it.factor))
+                value=state.text(move |it| it.here.route.stop(id).map(|it| &it.factor))
                 on_text=state
                     .set(move |it, text| {
-                        if let Some(stop) = find_mut(it, id) {
+                        if let Some(stop) = it.here.route.stop_mut(id) {
                             stop.factor = text;
                         }
                     })
@@ -40,8 +39,8 @@ pub(super) fn LegFields(id: u32) -> impl IntoView {
                 hint="Blank for no such rule"
                 unit=state.octane_unit()
                 words=true
-                value=state.entry(Measure::Octane, move |it| find(it, id).map(|it| &it.ron_min))
-                on_text=state.set_entry(move |it| find_mut(it, id).map(|it| &mut it.ron_min))
+                value=state.entry(Measure::Octane, move |it| it.here.route.stop(id).map(|it| &it.ron_min))
+                on_text=state.set_entry(move |it| it.here.route.stop_mut(id).map(|it| &mut it.ron_min))
             />
         </div>
         <Kept id=id />
@@ -55,11 +54,8 @@ fn Kept(id: u32) -> impl IntoView {
     let tick = move |calibration: u32| {
         Callback::new(move |keep| {
             state.document.update(|it| {
-                if let Some(stop) = find_mut(it, id) {
-                    stop.calibrations.retain(|it| *it != calibration);
-                    if keep {
-                        stop.calibrations.push(calibration);
-                    }
+                if let Some(stop) = it.here.route.stop_mut(id) {
+                    stop.keep_calibration(calibration, keep);
                 }
             });
         })
@@ -67,7 +63,7 @@ fn Kept(id: u32) -> impl IntoView {
     let kept = move |calibration: u32| {
         holds(move || {
             state.document.with(|it| {
-                find(it, id).is_some_and(|stop| stop.calibrations.contains(&calibration))
+                it.here.route.stop(id).is_some_and(|stop| stop.calibrations.contains(&calibration))
             })
         })
     };
@@ -76,7 +72,8 @@ fn Kept(id: u32) -> impl IntoView {
             // One that is gone from the car can still be asked for here.
             let calibrations = &it.here.car.calibrations;
             let known = calibrations.iter().map(|it| (it.id, it.name.clone()));
-            let asked = find(it, id).map(|it| it.calibrations.clone()).unwrap_or_default();
+            let asked =
+                it.here.route.stop(id).map(|it| it.calibrations.clone()).unwrap_or_default();
             let gone = asked.into_iter().filter(|id| calibrations.iter().all(|it| it.id != *id));
             known.chain(gone.map(|id| (id, "One that is gone".to_owned()))).collect::<Vec<_>>()
         })

@@ -4,7 +4,6 @@ mod answer;
 mod compare;
 mod leg;
 mod legs;
-mod order;
 mod sheet;
 mod start;
 mod stop;

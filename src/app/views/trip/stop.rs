@@ -1,15 +1,14 @@
-use fillwright::document::{Document, Field, FuelForm, TripStopPart};
+use fillwright::document::{Document, Field, FuelForm, PlannedStop, Shelf, Shift, TripStopPart};
 use leptos::prelude::*;
 
 use super::leg::LegFields;
 use super::need_with;
-use super::order::{self, Planned, Way, find, find_mut};
 use super::stops::lead_to;
 use crate::app::route::View;
 use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
-use crate::app::views::fuels::{Offers, Shelf};
+use crate::app::views::fuels::Offers;
 use crate::app::widgets::{Button, NeedInShort, TextField, When, holds, said};
 use crate::app::wording::trip;
 
@@ -18,7 +17,7 @@ fn is_here(document: &Document, id: u32, field: Field) -> bool {
     match field {
         Field::TripStop(stop, _) => stop == id,
         Field::Fuel(fuel, _) => {
-            find(document, id).is_some_and(|it| it.fuels.iter().any(|it| it.id == fuel))
+            document.here.route.stop(id).is_some_and(|it| it.fuels.iter().any(|it| it.id == fuel))
         }
         _ => false,
     }
@@ -28,7 +27,7 @@ fn is_here(document: &Document, id: u32, field: Field) -> bool {
 fn leads_into(document: &Document, id: u32, part: &str) -> bool {
     let of_fuel = |fuel: &FuelForm| part.starts_with(&format!("fuel-{}-", fuel.id));
     part.starts_with(&format!("halt-{id}-"))
-        || find(document, id).is_some_and(|it| it.fuels.iter().any(of_fuel))
+        || document.here.route.stop(id).is_some_and(|it| it.fuels.iter().any(of_fuel))
 }
 
 /// A stop, and the way after it.
@@ -37,13 +36,13 @@ pub(super) fn StopCard(id: u32) -> impl IntoView {
     let state = State::here();
     let title = said(move || {
         state.document.with(|it| {
-            let place = order::place_of(&it.here.route, id);
+            let place = it.here.route.place_of(id);
             place.map_or_else(String::new, |at| trip::stop_name(&it.here.route.stops[at].place, at))
         })
     });
     let short = said(move || {
         state.document.with(|it| {
-            find(it, id).map_or_else(String::new, |stop| {
+            it.here.route.stop(id).map_or_else(String::new, |stop| {
                 state.printer.with(|printer| trip::stop_in_short(stop, printer))
             })
         })
@@ -51,12 +50,12 @@ pub(super) fn StopCard(id: u32) -> impl IntoView {
     let here = said(move || {
         state.document.with(|it| {
             let route = &it.here.route;
-            match route.here.and_then(|here| order::place_of(route, here)) {
-                Some(now) if order::place_of(route, id) == Some(now) && route.filled => {
+            match route.here.and_then(|here| route.place_of(here)) {
+                Some(now) if route.place_of(id) == Some(now) && route.filled => {
                     "You are here, and filled up"
                 }
-                Some(now) if order::place_of(route, id) == Some(now) => "You are here",
-                Some(now) if order::place_of(route, id) < Some(now) => "Passed",
+                Some(now) if route.place_of(id) == Some(now) => "You are here",
+                Some(now) if route.place_of(id) < Some(now) => "Passed",
                 _ => "",
             }
             .to_owned()
@@ -64,7 +63,7 @@ pub(super) fn StopCard(id: u32) -> impl IntoView {
     });
     let need = need_with(move |document, field| is_here(document, id, field));
     let is_new = state.document.with_untracked(|it| {
-        find(it, id).is_some_and(|stop| stop.fuels.is_empty() && stop.distance.is_blank())
+        it.here.route.stop(id).is_some_and(|stop| stop.fuels.is_empty() && stop.distance.is_blank())
     });
     // A long route has hundreds of fields, so a link makes those of one stop.
     let opened = RwSignal::new(is_new);
@@ -103,25 +102,25 @@ fn StopFields(id: u32, title: Signal<String>) -> impl IntoView {
                 field=Field::TripStop(id, TripStopPart::Place)
                 label="Place"
                 words=true
-                value=state.text(move |it| find(it, id).map(|it| &it.place))
+                value=state.text(move |it| it.here.route.stop(id).map(|it| &it.place))
                 on_text=state
                     .set(move |it, text| {
-                        if let Some(stop) = find_mut(it, id) {
+                        if let Some(stop) = it.here.route.stop_mut(id) {
                             stop.place = text;
                         }
                     })
             />
             <h3>"Fuels there"</h3>
-            <Offers shelf=Shelf::Halt(id) />
+            <Offers shelf=Shelf::Stop(id) />
             <TextField
                 field=Field::TripStop(id, TripStopPart::Fee)
                 label="What stopping costs, fuel apart"
                 hint="A detour, a toll; blank for nothing"
                 unit=currency
-                value=state.text(move |it| find(it, id).map(|it| &it.fee))
+                value=state.text(move |it| it.here.route.stop(id).map(|it| &it.fee))
                 on_text=state
                     .set(move |it, text| {
-                        if let Some(stop) = find_mut(it, id) {
+                        if let Some(stop) = it.here.route.stop_mut(id) {
                             stop.fee = text;
                         }
                     })
@@ -137,29 +136,28 @@ fn StopFields(id: u32, title: Signal<String>) -> impl IntoView {
 #[component]
 fn StopButtons(id: u32, title: Signal<String>) -> impl IntoView {
     let state = State::here();
-    let at = Memo::new(move |_| state.document.with(|it| order::place_of(&it.here.route, id)));
+    let at = Memo::new(move |_| state.document.with(|it| it.here.route.place_of(id)));
     let last = Memo::new(move |_| state.document.with(|it| it.here.route.stops.len()));
-    let shift = move |way| {
+    let shift = move |shift| {
         Callback::new(move |()| {
-            state.document.update(|it| order::shift(&mut it.here.route, id, way));
+            state.document.update(|it| it.here.route.shift_stop(id, shift));
         })
     };
     let copy = Callback::new(move |()| {
         let mut copied = None;
-        state.document.update(|it| copied = order::copy(&mut it.here, id));
+        state.document.update(|it| copied = it.here.copy_stop(id));
         if let Some(copied) = copied {
             lead_to(state, copied);
         }
     });
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Row(id), Deed::StopRemoved);
-        state.change_undoably(act, |it| order::remove(&mut it.here.route, id));
+        state.change_undoably(act, |it| it.here.route.remove_stop(id));
     });
     let arrive = Callback::new(move |()| {
         let planned = planned(state, id);
         let has_log = state.history.with_untracked(|it| it.estimator.is_some());
-        state
-            .change_undoably(Deed::Arrived, |it| order::arrive(&mut it.here, id, planned, has_log));
+        state.change_undoably(Deed::Arrived, |it| it.here.arrive(id, planned, has_log));
         if let Err(error) = window().location().set_hash(View::Fill.link()) {
             leptos::logging::error!("{error:?}");
         }
@@ -174,11 +172,11 @@ fn StopButtons(id: u32, title: Signal<String>) -> impl IntoView {
                     label="Earlier"
                     look="small"
                     name=name("Earlier")
-                    on_press=shift(Way::Earlier)
+                    on_press=shift(Shift::Earlier)
                 />
             </When>
             <When condition=holds(move || at.get().is_some_and(|at| at + 1 < last.get()))>
-                <Button label="Later" look="small" name=name("Later") on_press=shift(Way::Deferred) />
+                <Button label="Later" look="small" name=name("Later") on_press=shift(Shift::Later) />
             </When>
             <Button label="Copy" look="small" name=name("Copy") on_press=copy />
             <Button label="Remove" look="small" name=name("Remove") on_press=remove />
@@ -190,14 +188,14 @@ fn StopButtons(id: u32, title: Signal<String>) -> impl IntoView {
 }
 
 /// What the plan wants at a stop, in the person's units.
-fn planned(state: State, id: u32) -> Option<Planned> {
+fn planned(state: State, id: u32) -> Option<PlannedStop> {
     let plan = state.planning.plan.get_untracked()?;
     // A plan for the route before a change says nothing of this one.
     state.trip.with_untracked(|it| it.asked.as_ref().filter(|it| **it == plan.asked).map(drop))?;
     let at = plan.asked.stops.iter().position(|it| it.id == id)?;
     let departure = &plan.course.legs.get(at)?.departure;
     let share = departure.share?;
-    Some(state.printer.with_untracked(|printer| Planned {
+    Some(state.printer.with_untracked(|printer| PlannedStop {
         share: printer.number(share.expected().percent(), 1),
         level: fillwright::quantity::notation::Entry {
             text: printer.volume_number(departure.level.expected()),

@@ -1,7 +1,6 @@
 use fillwright::document::{Field, TripPart, TripStopPart};
 use leptos::prelude::*;
 
-use super::order;
 use super::stop::{StopCard, StopCardProps};
 use crate::app::state::State;
 use crate::app::widgets::{Button, UndoableRows, When, holds, said};
@@ -9,7 +8,7 @@ use crate::app::widgets::{Button, UndoableRows, When, holds, said};
 /// Adds a stop and leads to it.
 pub(super) fn add_stop(state: State) {
     let mut added = 0;
-    state.document.update(|it| added = order::add(&mut it.here));
+    state.document.update(|it| added = it.here.add_stop("Home"));
     lead_to(state, added);
 }
 
@@ -29,10 +28,7 @@ pub(super) fn StopsCard() -> impl IntoView {
     let add = Callback::new(move |()| add_stop(state));
     let under_way = holds(move || state.document.with(|it| it.here.route.here.is_some()));
     let from_start = Callback::new(move |()| {
-        state.document.update(|it| {
-            it.here.route.here = None;
-            it.here.route.filled = false;
-        });
+        state.document.update(|it| it.here.route.begin_again());
     });
     let wrong = said(move || state.message(Field::Trip(TripPart::Stops)));
     view! {
