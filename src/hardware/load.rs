@@ -1,3 +1,5 @@
+//! A blend with what the fuel system needs to know of it.
+
 use super::demand::{PowerRoute, air_for};
 use super::fuel_properties::FuelProperties;
 use super::injection_fluid::FluidNozzle;

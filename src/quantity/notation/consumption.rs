@@ -1,3 +1,5 @@
+//! Consumption, and the units in which it is written.
+
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 

@@ -1,3 +1,5 @@
+//! Distances and consumption as typed.
+
 use thiserror::Error;
 
 use crate::quantity::Length;

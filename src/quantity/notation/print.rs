@@ -1,3 +1,5 @@
+//! Quantities as printed.
+
 use super::text::NARROW_SPACE;
 use super::{
     Consumption, ConsumptionUnit, Decimals, DistanceUnit, OctaneFigure, Style, VolumeUnit,

@@ -1,3 +1,5 @@
+//! The units of volume and distance, and the systems that they belong to.
+
 use serde::{Deserialize, Serialize};
 use uom::si::length::kilometer;
 use uom::si::volume::liter;

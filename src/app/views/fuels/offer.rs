@@ -1,3 +1,5 @@
+//! The fields of one fuel, at the pump or along the route.
+
 use fillwright::document::{Document, Field, FuelForm, FuelPart, TripStopForm};
 use fillwright::fuel::grades;
 use fillwright::quantity::notation::Measure;

@@ -1,3 +1,5 @@
+//! The graphs of an answer on the fuel system, as signals.
+
 use leptos::prelude::*;
 
 use super::fluid::Fluid;

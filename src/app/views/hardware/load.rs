@@ -1,3 +1,5 @@
+//! The section of what the engine is to deliver.
+
 use fillwright::document::{BlendForm, Field, HardwareField};
 use leptos::prelude::*;
 

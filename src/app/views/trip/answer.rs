@@ -1,3 +1,5 @@
+//! The card of a plan for the route, and whether it is one for the route as it stands.
+
 use std::sync::Arc;
 
 use fillwright::answers::trip::TripAnswer;

@@ -1,3 +1,5 @@
+//! The fields of one stop.
+
 use fillwright::document::{Document, Field, FuelForm, TripStopPart};
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! The fields for a bulk modulus and for a volume in litres, with their units.
+
 use super::field::QuantityField;
 use super::unit::Unit;
 use crate::quantity::notation::UnitSystem::Us;

@@ -1,3 +1,5 @@
+//! The fields for dimensions, density, temperature, time and voltage, with their units.
+
 use std::f64::consts::PI;
 
 use super::field::QuantityField;

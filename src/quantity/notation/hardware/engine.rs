@@ -1,3 +1,5 @@
+//! The fields for an engine's figures, with their units: power, torque, speed and specific consumption.
+
 use std::f64::consts::PI;
 
 use super::field::{QuantityField, Refusal};

@@ -1,3 +1,5 @@
+//! A field for a quantity of the fuel system: its units, its range and its errors.
+
 use thiserror::Error;
 
 use super::unit::{InSi, Unit};

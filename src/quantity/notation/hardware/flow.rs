@@ -1,3 +1,5 @@
+//! The fields for flow, by volume and by mass, with their units.
+
 use super::field::QuantityField;
 use super::unit::Unit;
 use crate::quantity::notation::UnitSystem::{Imperial, Us};

@@ -1,3 +1,5 @@
+//! The fields for pressure, above the air around and absolute, with their units.
+
 use super::field::QuantityField;
 use super::unit::Unit;
 use crate::quantity::notation::Choosable;

@@ -1,3 +1,5 @@
+//! A unit of a quantity, and how it becomes the SI unit.
+
 use std::fmt;
 use std::marker::PhantomData;
 

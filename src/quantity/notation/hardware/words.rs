@@ -1,3 +1,5 @@
+//! The words of a unit as typed, made comparable.
+
 use crate::quantity::notation::text::words;
 
 /// A unit as typed, made comparable beyond [`words`]: one blank for every sign of

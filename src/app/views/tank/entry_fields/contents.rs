@@ -1,3 +1,5 @@
+//! The fields of an entry that says what is in the tank.
+
 use fillwright::document::{BeforeForm, ContentsForm, EntryPart, Field, LevelForm, What};
 use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
