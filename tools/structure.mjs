@@ -9,6 +9,8 @@
 //    modules; what happens below it counts as its own.
 // 2. No circle among the files of a folder, nor among its files and folders. The parent
 //    itself (mod.rs) is left out: parent and child may need each other.
+//    Of a circle the edges are told that go against the order in which the fewest do:
+//    those to turn around or to take away, so far as one can say by counting.
 // 3. The top folders of the library depend in the direction of LAYERS only, and the
 //    app and the worker depend on the library only.
 // 4. No two modules of the library define a public type of the same name.

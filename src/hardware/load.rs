@@ -1,4 +1,4 @@
-//! A blend with what the fuel system needs to know of it.
+//! The load at one point: the blend, and the power that the engine is to give on it.
 
 use super::demand::{PowerRoute, air_for};
 use super::fuel_properties::FuelProperties;

@@ -1,4 +1,4 @@
-//! The graphs of an answer on the fuel system, as signals.
+//! The card of the figures behind the verdict on a fuel system, with their graphs.
 
 use leptos::prelude::*;
 

@@ -1,4 +1,4 @@
-//! The section of what the engine is to deliver.
+//! The section of what is asked of the fuel system: the curve, the blend and the reserve.
 
 use fillwright::document::{BlendForm, Field, HardwareField};
 use leptos::prelude::*;

@@ -1,4 +1,4 @@
-//! The card of a plan for the route, and whether it is one for the route as it stands.
+//! The answer on a route: what to buy next, how good the plan is, and what to mind.
 
 use std::sync::Arc;
 
