@@ -1,3 +1,5 @@
+//! The id that tells what is stored apart across devices.
+
 use serde::{Deserialize, Serialize};
 use std::fmt;
 

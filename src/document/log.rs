@@ -1,3 +1,5 @@
+//! The entries of a car's log, in the order in which things happened.
+
 use std::cmp::Ordering;
 use std::sync::Arc;
 

@@ -1,3 +1,5 @@
+//! The moment of an entry: a minute, as the clock showed it where it happened.
+
 use serde::{Deserialize, Serialize};
 use time::format_description::well_known::Rfc3339;
 use time::{OffsetDateTime, UtcOffset};

@@ -1,3 +1,5 @@
+//! The question of a fill: the tank, the fuels on offer and what is wanted.
+
 use thiserror::Error;
 use uom::si::molar_concentration::mole_per_liter;
 use uom::si::volume::liter;

@@ -1,3 +1,5 @@
+//! The solution of a fill at the expected values.
+
 use super::impossible::FillImpossible;
 use super::linear::{Relation, Row, Solved, minimise};
 use super::problem::{FillObjective, Problem, in_litres, litres};

@@ -1,3 +1,5 @@
+//! The cooling of the charge by a fuel that evaporates in it.
+
 use uom::si::f64::SpecificHeatCapacity;
 use uom::si::specific_heat_capacity::kilojoule_per_kilogram_kelvin;
 use uom::si::volume::liter;

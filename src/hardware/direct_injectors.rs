@@ -1,3 +1,5 @@
+//! Injectors in the cylinders of a four-stroke engine.
+
 use std::f64::consts::PI;
 
 use uom::si::angle::radian;

@@ -1,3 +1,5 @@
+//! The effect of an injected fluid on mixture and charge.
+
 use crate::quantity::{MassRate, TemperatureInterval};
 
 use super::constants as c;

@@ -1,3 +1,5 @@
+//! The line between pump and rail, and the pressure that it takes.
+
 use std::f64::consts::{LN_10, PI};
 
 use uom::si::acceleration::standard_gravity;

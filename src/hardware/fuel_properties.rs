@@ -1,3 +1,5 @@
+//! What a fuel system needs to know of a fuel.
+
 use uom::si::dynamic_viscosity::millipascal_second;
 use uom::si::volume::liter;
 

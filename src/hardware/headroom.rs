@@ -1,3 +1,5 @@
+//! The headroom of a fuel system over engine speed and ethanol share.
+
 use super::injection_fluid::FluidNozzle;
 use super::load::{Blend, Demand, LoadPoint, stood_in_for};
 use super::operating_point::OperatingPoint;

@@ -1,3 +1,5 @@
+//! The load at one point: the blend, and the power that the engine is to give on it.
+
 use super::demand::{PowerRoute, air_for};
 use super::fuel_properties::FuelProperties;
 use super::injection_fluid::FluidNozzle;

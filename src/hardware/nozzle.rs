@@ -1,3 +1,5 @@
+//! A nozzle's rated flow, and its flow at another pressure and with another liquid.
+
 use thiserror::Error;
 use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::mass_rate::gram_per_second;

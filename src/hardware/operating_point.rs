@@ -1,3 +1,5 @@
+//! The point at which a part of the fuel system is looked at.
+
 use crate::quantity::{AngularVelocity, GaugePressure, Time};
 
 use super::demand::cycle_time;

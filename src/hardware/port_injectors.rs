@@ -1,3 +1,5 @@
+//! Injectors in the intake ports, with their dead times.
+
 use thiserror::Error;
 use uom::si::electric_potential::volt;
 use uom::si::time::millisecond;

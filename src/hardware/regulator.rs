@@ -1,3 +1,5 @@
+//! The regulator: how the pressure in the rail is held.
+
 use crate::quantity::{GaugePressure, Pressure};
 
 /// How the pressure in the rail is held.

@@ -1,3 +1,5 @@
+//! What a part has to be for a wanted reserve, all else as it is.
+
 use super::headroom::{Load, PartOverSpeed};
 use super::load::Blend;
 use super::nozzle::RatedFlow;

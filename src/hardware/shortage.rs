@@ -1,3 +1,5 @@
+//! What happens when the supply gives less than the injectors take.
+
 use crate::quantity::VolumeRate;
 
 /// What happens when the supply gives less than the injectors take.

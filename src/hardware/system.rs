@@ -1,3 +1,5 @@
+//! The fuel system of a car, any of whose parts may be missing.
+
 use super::direct_injectors::DirectInjectors;
 use super::operating_point::OperatingPoint;
 use super::plunger_pump::PlungerPump;

@@ -1,3 +1,5 @@
+//! The keys under which things lie in the browser's storage.
+
 use crate::document::Id;
 
 /// What all keys of this app begin with.

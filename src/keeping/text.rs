@@ -1,3 +1,5 @@
+//! The text of a stored document with its revision.
+
 use serde::{Deserialize, Serialize};
 
 use super::Trouble;

@@ -1,3 +1,5 @@
+//! The correction of a measured power to the air of a standard day.
+
 use serde::{Deserialize, Serialize};
 use uom::si::pressure::kilopascal;
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};

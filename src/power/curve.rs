@@ -1,3 +1,5 @@
+//! A curve of power over engine speed.
+
 use thiserror::Error;
 use uom::si::angular_velocity::radian_per_second;
 use uom::si::power::watt;

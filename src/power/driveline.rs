@@ -1,3 +1,5 @@
+//! The loss of a driveline, between crank and wheels.
+
 use thiserror::Error;
 
 use crate::quantity::{Band, CrankPower, WheelPower};

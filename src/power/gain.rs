@@ -1,3 +1,5 @@
+//! The gain from one power curve to another.
+
 use uom::si::angular_velocity::radian_per_second;
 use uom::si::power::watt;
 use uom::si::torque::newton_meter;

@@ -1,3 +1,5 @@
+//! Humid air: the pressure of its vapour, and of what is dry.
+
 use thiserror::Error;
 use uom::si::pressure::{kilopascal, pascal};
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};

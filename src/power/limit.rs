@@ -1,3 +1,5 @@
+//! The limits of power and torque that must not be passed.
+
 use uom::si::angular_velocity::radian_per_second;
 use uom::si::power::watt;
 use uom::si::torque::newton_meter;

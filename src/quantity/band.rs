@@ -1,3 +1,5 @@
+//! A value with its error: the lowest and highest it can be, and the one expected.
+
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 

@@ -1,3 +1,5 @@
+//! Power by the place where it was measured: at the wheels or at the crank.
+
 use super::Power;
 
 /// Power at the driven wheels.

@@ -1,3 +1,5 @@
+//! Pressure by what it is counted from: the air around or nothing.
+
 use uom::si::pressure::{atmosphere, pascal};
 
 use super::Pressure;

@@ -1,3 +1,5 @@
+//! Money and the price of a unit of fuel.
+
 use serde::{Deserialize, Serialize};
 use std::ops::{Add, Mul};
 use thiserror::Error;

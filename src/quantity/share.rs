@@ -1,3 +1,5 @@
+//! The volume share of ethanol in a fuel.
+
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 

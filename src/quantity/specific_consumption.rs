@@ -1,3 +1,5 @@
+//! Specific consumption: fuel for the work at the crank.
+
 /// Grams in a kilogram times joules in a kilowatt-hour.
 const GRAMS_PER_KILOWATT_HOUR: f64 = 1e3 * 3.6e6;
 

@@ -1,3 +1,5 @@
+//! The sight glass: a picture of the tank with the layers of fuel in it.
+
 use fillwright::answers::fill::FillAnswer;
 use fillwright::quantity::Volume;
 use fillwright::quantity::notation::Printer;

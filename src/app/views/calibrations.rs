@@ -1,3 +1,5 @@
+//! The card of the calibrations and what their author allows.
+
 use fillwright::document::{CalibrationForm, CalibrationPart, Field};
 use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;

@@ -1,3 +1,5 @@
+//! The Car view: what is set once.
+
 use fillwright::calibration::FluidState;
 use fillwright::document::Field;
 use fillwright::quantity::notation::Measure;

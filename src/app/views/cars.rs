@@ -1,3 +1,5 @@
+//! The card that says which car it is, and changes between cars.
+
 use fillwright::document::{CarFile, Document, Field, Id};
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! The card for all that was entered: out, in, and away.
+
 use fillwright::document::{CarMerge, Document, LARGEST_DOCUMENT};
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! The card that shares what is entered, as a link and as a picture of it.
+
 use fillwright::share::{Kind, LinkError, Picture, Shared};
 use leptos::prelude::*;
 use leptos::task::spawn_local;

@@ -1,3 +1,5 @@
+//! The view of what somebody shared by link, and whether to take it.
+
 use fillwright::share::{Kind, Shared};
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! The card of units and how numbers are written.
+
 use fillwright::document::{Document, Field};
 use fillwright::quantity::notation::{
     Choosable, Currency, DecimalMark, Measure, UnitSystem, Units,

@@ -1,3 +1,5 @@
+//! The view of the first start.
+
 use leptos::prelude::*;
 
 use super::data::Import;

@@ -1,3 +1,5 @@
+//! The bar with the short answer that stays in sight.
+
 use leptos::prelude::*;
 
 use super::flow::{Drawn, said};

@@ -1,3 +1,5 @@
+//! What stands below a field: its hint, what to fill in, or what is wrong.
+
 use fillwright::answers::FieldError;
 use fillwright::document::Field;
 use leptos::prelude::*;

@@ -1,3 +1,5 @@
+//! A button.
+
 use leptos::prelude::*;
 
 /// A button.

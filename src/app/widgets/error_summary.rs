@@ -1,3 +1,5 @@
+//! The summary of what is missing or wrong, each with a way to its field.
+
 use fillwright::answers::FieldError;
 use fillwright::document::Field;
 use leptos::prelude::*;

@@ -1,3 +1,5 @@
+//! Figures as a list of definitions.
+
 use leptos::prelude::*;
 
 use crate::app::wording::hardware::Fact;

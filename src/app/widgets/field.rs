@@ -1,3 +1,5 @@
+//! A field for a line of text.
+
 use fillwright::document::Field;
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! A button that has a file chosen and hands on its text.
+
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 

@@ -1,3 +1,5 @@
+//! What follows the state: texts, conditions and rows.
+
 use leptos::prelude::*;
 
 use super::undo_line::UndoLine;

@@ -1,3 +1,5 @@
+//! Fields with a choice from a list of options.
+
 use leptos::prelude::*;
 
 use super::flow::{Drawn, holds};

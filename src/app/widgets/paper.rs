@@ -1,3 +1,5 @@
+//! What goes to the printer: the button, and the head and the sources of a sheet.
+
 use fillwright::document::CarFile;
 use fillwright::workings::Working;
 use leptos::{ev, prelude::*};

@@ -1,3 +1,5 @@
+//! A part of the question that opens, with what is in it in short.
+
 use leptos::prelude::*;
 
 use super::need::{Need, NeedInShort};

@@ -1,3 +1,5 @@
+//! A result that changes while somebody types, for those who listen to the page.
+
 use std::time::Duration;
 
 use leptos::leptos_dom::helpers::TimeoutHandle;

@@ -1,3 +1,5 @@
+//! A field for several lines.
+
 use fillwright::document::Field;
 use leptos::prelude::*;
 

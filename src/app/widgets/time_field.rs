@@ -1,3 +1,5 @@
+//! A field for a date with a time of day.
+
 use fillwright::document::Field;
 use leptos::prelude::*;
 

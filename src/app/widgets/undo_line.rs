@@ -1,3 +1,5 @@
+//! The line that says what was done at a place, with a button that takes it back.
+
 use fillwright::document::Id;
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! The verdicts of calibrations as they are shown: a shape, a colour and words.
+
 use fillwright::calibration::Verdict;
 use leptos::prelude::*;
 

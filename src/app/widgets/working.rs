@@ -1,3 +1,5 @@
+//! A number with its formula and its sources, as it is shown.
+
 use fillwright::quantity::notation::Printer;
 use fillwright::source::Source;
 use fillwright::workings::Working;

@@ -1,3 +1,5 @@
+//! Amounts of money and prices as typed.
+
 use thiserror::Error;
 
 use super::currency::is_symbol;

@@ -1,3 +1,5 @@
+//! A number as typed.
+
 use std::ops::RangeInclusive;
 use thiserror::Error;
 

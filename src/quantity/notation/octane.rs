@@ -1,3 +1,5 @@
+//! Octane numbers as typed, with the scale that they are on.
+
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 

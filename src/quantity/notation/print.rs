@@ -1,3 +1,5 @@
+//! Quantities as printed.
+
 use super::text::NARROW_SPACE;
 use super::{Decimals, OctaneFigure, Style, Unit, print_number};
 use crate::quantity::{Band, Money, Share, UnitPrice, Volume};

@@ -1,3 +1,5 @@
+//! Shares as typed, and why a text is none.
+
 use thiserror::Error;
 
 use super::comparable::is_percent;

@@ -1,3 +1,5 @@
+//! Shares with their error, as typed.
+
 use super::ShareTextError;
 use super::share::Percentage;
 use super::text::{MINUS, clean};

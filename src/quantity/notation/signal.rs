@@ -1,3 +1,5 @@
+//! Readings of an ethanol-content sensor as typed.
+
 use thiserror::Error;
 use uom::si::frequency::hertz;
 use uom::si::time::millisecond;

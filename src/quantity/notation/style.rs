@@ -1,3 +1,5 @@
+//! The style in which numbers are written: the decimal mark and the decimals.
+
 use serde::{Deserialize, Serialize};
 
 use super::text::MINUS;

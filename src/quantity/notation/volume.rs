@@ -1,3 +1,5 @@
+//! Volumes and levels as typed.
+
 use thiserror::Error;
 
 use super::comparable::is_percent;

@@ -1,3 +1,5 @@
+//! Evidence that does not fit with what was known.
+
 use crate::quantity::{Band, Share, Volume};
 
 /// Evidence that does not fit with what was known. Both stay possible in the

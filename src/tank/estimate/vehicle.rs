@@ -1,3 +1,5 @@
+//! The tank and the car around it, as far as the estimate needs them.
+
 use uom::si::length::kilometer;
 use uom::si::volume::liter;
 

@@ -1,3 +1,5 @@
+//! The card of the blend that is wanted, and when to stop.
+
 use fillwright::document::{AimForm, Field, StopRuleForm};
 use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;

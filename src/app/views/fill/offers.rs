@@ -1,3 +1,5 @@
+//! The card of the fuels on offer.
+
 use fillwright::document::Field;
 use fillwright::document::Shelf;
 use leptos::prelude::*;

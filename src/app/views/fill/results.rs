@@ -1,3 +1,5 @@
+//! The figures of a fill's answer.
+
 use fillwright::answers::fill::FillAnswer;
 use fillwright::quantity::notation::{OctaneScale, Printer};
 use fillwright::quantity::{Band, Money, Volume};

@@ -1,3 +1,5 @@
+//! The card of what is in the tank before a fill.
+
 use fillwright::answers::tank::History;
 use fillwright::document::{ContentsOf, Field, Id, StartForm};
 use fillwright::quantity::notation::Measure;

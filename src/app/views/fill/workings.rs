@@ -1,3 +1,5 @@
+//! The workings of a fill, for checking by hand.
+
 use fillwright::answers::fill::FillAnswer;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Band, Share};

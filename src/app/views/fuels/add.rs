@@ -1,3 +1,5 @@
+//! The field that adds a fuel.
+
 use fillwright::document::{Field, FuelPart, NewFuel, Shelf};
 use fillwright::fuel::grades::CATALOGUE;
 use leptos::prelude::*;

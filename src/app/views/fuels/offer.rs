@@ -1,3 +1,5 @@
+//! The fields of one fuel, at the pump or along the route.
+
 use fillwright::document::{Field, FuelForm, FuelPart};
 use fillwright::fuel::grades;
 use fillwright::quantity::notation::Measure;

@@ -1,3 +1,5 @@
+//! The fields of one power curve.
+
 use fillwright::document::{CurveForm, CurvePart, Field, HardwareField, MeasuredAt};
 use fillwright::power::AirCorrection;
 use leptos::prelude::*;

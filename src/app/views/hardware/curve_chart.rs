@@ -1,3 +1,5 @@
+//! The chart of the power curves.
+
 use fillwright::answers::hardware::{CurveRead, HardwareReading, SetLimit};
 use fillwright::document::HardwareForm;
 use fillwright::power::{Limit as PowerLimit, LimitOf, PowerCurve};

@@ -1,3 +1,5 @@
+//! The section of the power curves.
+
 use fillwright::document::{Document, Field};
 use leptos::prelude::*;
 

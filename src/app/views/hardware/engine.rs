@@ -1,3 +1,5 @@
+//! The section of the engine: how much fuel it takes, and what surrounds it.
+
 use fillwright::document::{Field, HardwareField, Mark, PartKind};
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! The card of the figures behind the verdict on a fuel system, with their graphs.
+
 use leptos::prelude::*;
 
 use super::fluid::Fluid;

@@ -1,3 +1,5 @@
+//! The answer on injection fluid, which never decides.
+
 use leptos::prelude::*;
 
 use super::tables::{of_judged, with_fluid};

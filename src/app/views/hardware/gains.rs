@@ -1,3 +1,5 @@
+//! The figures of each curve, and what the served one gives more than the other.
+
 use fillwright::answers::hardware::HardwareReading;
 use fillwright::power::compare;
 use fillwright::quantity::notation::Printer;

@@ -1,3 +1,5 @@
+//! The verdict on the fuel system: whether it holds, what gives first, and what to mind.
+
 use fillwright::answers::hardware::PartStanding;
 use fillwright::document::{Field, HardwareForm};
 use fillwright::quantity::notation::Printer;

@@ -1,3 +1,5 @@
+//! The section of the limits: what the builder holds safe, and what rules allow.
+
 use fillwright::document::Field;
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! The section of what is asked of the fuel system: the curve, the blend and the reserve.
+
 use fillwright::document::{BlendForm, Field, HardwareField};
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! The mixing of injection fluid: what to pour for it.
+
 use fillwright::document::{Field, HardwareField};
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! The fields of one part of the fuel system, or of one limit.
+
 use fillwright::document::{Field, Fields, Mark, PartForm, PartKind};
 use leptos::prelude::*;
 

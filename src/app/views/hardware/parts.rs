@@ -1,3 +1,5 @@
+//! The section of the fuel system's parts.
+
 use fillwright::document::{Field, HardwareField};
 use leptos::prelude::*;
 

@@ -1,3 +1,5 @@
+//! What the sections of the Hardware view share: what their fields need.
+
 use fillwright::document::Field;
 use leptos::prelude::*;
 

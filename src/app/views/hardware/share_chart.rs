@@ -1,3 +1,5 @@
+//! The chart of the power that each part supports, over the ethanol share.
+
 use fillwright::document::{BlendForm, Document, HardwareForm};
 use fillwright::quantity::notation::quantities::POWER;
 use fillwright::quantity::notation::{Printer, parse_share};

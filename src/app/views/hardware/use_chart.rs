@@ -1,3 +1,5 @@
+//! The chart of each part's use over engine speed.
+
 use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
 use fillwright::document::HardwareForm;
 use fillwright::quantity::AngularVelocity;

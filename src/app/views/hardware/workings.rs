@@ -1,3 +1,5 @@
+//! The workings of the fuel system, and what was taken where nothing was typed.
+
 use fillwright::answers::hardware::Assumption;
 use fillwright::document::{Field, HardwareForm};
 use leptos::prelude::*;

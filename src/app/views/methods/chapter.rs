@@ -1,3 +1,5 @@
+//! A section that is laid out once it is opened, or once the address points into it.
+
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 

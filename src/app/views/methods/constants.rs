@@ -1,3 +1,5 @@
+//! The tables of all constants.
+
 use fillwright::fuel::{self, Constant};
 use fillwright::quantity::notation::Printer;
 use fillwright::tank::{self, Figure};

@@ -1,3 +1,5 @@
+//! Every method with its formulas.
+
 use fillwright::methods;
 use fillwright::methods::{Formula, Method, Symbol};
 use fillwright::quantity::notation::Printer;

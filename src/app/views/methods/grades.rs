@@ -1,3 +1,5 @@
+//! The catalogue of grades as a table.
+
 use fillwright::fuel::Grade;
 use fillwright::fuel::grades::CATALOGUE;
 use fillwright::quantity::notation::Printer;

@@ -1,3 +1,5 @@
+//! What no model here covers.
+
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 

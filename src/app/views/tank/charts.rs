@@ -1,3 +1,5 @@
+//! The charts of the tank's estimate over time.
+
 use fillwright::answers::tank::{History, Replayed, TankAnswer};
 use fillwright::document::{Event, What};
 use fillwright::quantity::notation::Printer;

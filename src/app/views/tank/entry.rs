@@ -1,3 +1,5 @@
+//! The card on which an entry of the log is written and saved.
+
 use fillwright::answers::tank::Oddity;
 use fillwright::document::{
     ContentsForm, Draft, DriveForm, EntryPart, Field, FillEntry, LevelForm, SensorForm,

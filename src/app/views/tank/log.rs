@@ -1,3 +1,5 @@
+//! The log as a list: what happened, the latest first.
+
 use fillwright::answers::tank::Replayed;
 use fillwright::document::{Draft, Event, Id};
 use fillwright::quantity::notation::Printer;

@@ -1,3 +1,5 @@
+//! The card of what is in the tank now.
+
 use fillwright::answers::tank::{TankAnswer, TankVerdict};
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;

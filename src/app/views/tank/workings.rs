@@ -1,3 +1,5 @@
+//! The workings of the tank's estimate, for checking by hand.
+
 use leptos::prelude::*;
 
 use crate::app::state::State;

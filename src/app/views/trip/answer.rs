@@ -1,3 +1,5 @@
+//! The answer on a route: what to buy next, how good the plan is, and what to mind.
+
 use std::sync::Arc;
 
 use fillwright::answers::trip::TripAnswer;

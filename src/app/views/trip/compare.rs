@@ -1,3 +1,5 @@
+//! The card of the plan in hand beside the new one.
+
 use fillwright::answers::trip::{TripAnswer, Turn};
 use fillwright::calibration::Verdict;
 use fillwright::quantity::notation::Printer;

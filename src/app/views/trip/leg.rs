@@ -1,3 +1,5 @@
+//! The fields of a leg: the way from a stop to the next.
+
 use fillwright::document::{Field, TripStopPart};
 use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;

@@ -1,3 +1,5 @@
+//! The card of the plan stop by stop.
+
 use fillwright::answers::trip::TripAnswer;
 use fillwright::calibration::Judgement;
 use fillwright::quantity::notation::Printer;

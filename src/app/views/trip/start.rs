@@ -1,3 +1,5 @@
+//! The card of what is in the tank where the route begins.
+
 use fillwright::answers::tank::History;
 use fillwright::document::{ContentsOf, Field, StartForm, TripPart};
 use leptos::prelude::*;

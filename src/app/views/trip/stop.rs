@@ -1,3 +1,5 @@
+//! The fields of one stop.
+
 use fillwright::document::{Document, Field, FuelForm, PlannedStop, Shelf, Shift, TripStopPart};
 use leptos::prelude::*;
 

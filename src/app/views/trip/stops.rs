@@ -1,3 +1,5 @@
+//! The card of all stops, and what adds one.
+
 use fillwright::document::{Field, TripPart, TripStopPart};
 use leptos::prelude::*;
 

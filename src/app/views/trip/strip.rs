@@ -1,3 +1,5 @@
+//! The route as a strip: level, and share with the windows of the calibrations.
+
 use fillwright::answers::trip::{TankAtPlace, TripAnswer};
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Share, Volume};

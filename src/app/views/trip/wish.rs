@@ -1,3 +1,5 @@
+//! The card of what the plan should be like.
+
 use fillwright::document::{Field, PreferForm, TripPart};
 use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;

@@ -1,3 +1,5 @@
+//! The cautions beside the verdict on a fuel system.
+
 /// What stands beside the verdict.
 pub(crate) const CAUTIONS: [&str; 5] = [
     "Under boost a lean mixture destroys pistons and valves within seconds.",

@@ -1,3 +1,5 @@
+//! The words for power curves.
+
 use fillwright::answers::hardware::CurveRead;
 use fillwright::answers::hardware::curve_table::{Column, CurveTable, Meaning};
 use fillwright::document::MeasuredAt;

@@ -1,3 +1,5 @@
+//! The words for the parts of a fuel system.
+
 use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
 use fillwright::document::{HardwareForm, Mark, PartForm, PartKind};
 use fillwright::hardware::{LargestShare, Requirement};

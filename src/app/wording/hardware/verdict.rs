@@ -1,3 +1,5 @@
+//! The words for the verdict on a fuel system.
+
 use fillwright::answers::hardware::{
     AirAnswer, CrossedLimit, FluidAnswer, HardwareAnswer, HardwareReading, PartAnswer, PartStanding,
 };

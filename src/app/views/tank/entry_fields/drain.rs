@@ -1,3 +1,5 @@
+//! The fields of an entry that says how much was drained.
+
 use fillwright::document::{EntryPart, What};
 use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;

@@ -1,3 +1,5 @@
+//! The fields of an entry that records a fill.
+
 use fillwright::document::{
     BeforeForm, ContentsForm, Document, EntryPart, Field, FuelForm, FuelPart, LevelForm, What,
 };

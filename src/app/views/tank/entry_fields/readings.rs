@@ -1,3 +1,5 @@
+//! The fields of the entries that record a reading: of a sensor, or of a tube test.
+
 use fillwright::document::{EntryPart, What};
 use fillwright::tank::{SensorScale, TubeTestMethod};
 use leptos::prelude::*;
