@@ -5,8 +5,10 @@ mod device;
 mod focus;
 mod hand_over;
 mod offline;
+mod planner_follows;
 mod planning;
 mod route;
+mod signals;
 mod stages;
 mod state;
 mod storage;
@@ -62,7 +64,7 @@ fn show_once_there(stages: Stages, part: String) {
 /// The whole app.
 #[component]
 fn App(stored: Stored) -> impl IntoView {
-    let state = State::of(stored, device::decimal_mark());
+    let state = State::of(stored, storage::aside().len(), device::decimal_mark());
     provide_context(state);
     let stages = Stages::new();
     provide_context(stages);
@@ -79,7 +81,7 @@ fn App(stored: Stored) -> impl IntoView {
     on_cleanup(move || handle.remove());
     focus::keep();
     stages.then(move || storage::keep(state));
-    stages.then(move || planning::follow(state, stages));
+    stages.then(move || planner_follows::follow(state, stages));
     stages.compute(state.history);
     stages.then(move || state.follow());
     Effect::new(move |_| {
@@ -166,7 +168,7 @@ fn Invented() -> impl IntoView {
                 <Button
                     label="Enter my own car"
                     look="small"
-                    on_press=Callback::new(move |()| state.start(false))
+                    on_press=Callback::new(move |()| storage::start(state, false))
                 />
             </aside>
         </When>

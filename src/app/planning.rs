@@ -2,15 +2,13 @@
 
 use std::sync::Arc;
 
-use fillwright::answers::trip::{TripAnswer, TripAsked, TripReading};
+use fillwright::answers::trip::{TripAnswer, TripAsked};
 use fillwright::trip::{Done, Question, Report};
 use leptos::prelude::*;
 use wasm_bindgen::prelude::*;
 use web_sys::{MessageEvent, Worker, WorkerOptions, WorkerType};
 
-use super::route::View;
-use super::stages::{Stages, soon};
-use super::state::State;
+use super::stages::soon;
 
 /// Where the page says which file the worker is: its name tells its content, so that
 /// page and worker always come from the same build.
@@ -88,6 +86,11 @@ impl Planning {
         })
     }
 
+    /// Whether a question is the one that was last asked.
+    pub(crate) fn has_asked(self, question: &TripAsked) -> bool {
+        self.asked.with_untracked(|it| it.as_deref() == Some(question))
+    }
+
     /// Whether a question is being worked on, or will be in a moment.
     pub(crate) fn is_at(self, question: &TripAsked) -> bool {
         self.running.get() || self.asked.with(|it| it.as_deref() != Some(question))
@@ -107,7 +110,7 @@ impl Planning {
 
     /// Gives up a question that nobody looks at any more. It is asked again by whoever
     /// looks at it next.
-    fn leave(self) {
+    pub(crate) fn leave(self) {
         if self.running.get_untracked() {
             self.cancel();
             self.asked.set(None);
@@ -137,7 +140,7 @@ impl Planning {
     }
 
     /// Plans a route. An older question is given up.
-    fn ask(self, asked: Arc<TripAsked>) {
+    pub(crate) fn ask(self, asked: Arc<TripAsked>) {
         let run = self.run.get_value() + 1;
         let question = Question::new(run, asked.route.clone(), asked.wish);
         self.run.set_value(run);
@@ -245,26 +248,4 @@ impl Planning {
     fn asked_by(self, report: &Report) -> Option<Arc<TripAsked>> {
         (self.run.get_value() == report.run).then(|| self.asked.get_untracked())?
     }
-}
-
-/// Plans whatever route is asked for, as long as the Trip view is open. The worker begins
-/// when the view is there: on a small device the two would only get in each other's way.
-pub(crate) fn follow(state: State, stages: Stages) {
-    let is_there =
-        Memo::new(move |_| state.route.with(|it| it.view == View::Trip) && !stages.busy.get());
-    let asked = Memo::new(move |_| {
-        is_there.get().then(|| state.trip.with(|it: &TripReading| it.asked.clone())).flatten()
-    });
-    Effect::new(move |_| {
-        let planning = state.planning;
-        match asked.get() {
-            Some(asked) => {
-                let is_asked = planning.asked.with_untracked(|it| it.as_deref() == Some(&asked));
-                if !is_asked {
-                    planning.ask(Arc::new(asked));
-                }
-            }
-            None => planning.leave(),
-        }
-    });
 }

@@ -8,16 +8,15 @@ use fillwright::answers::hardware::{HardwareAnswer, HardwareReading};
 use fillwright::answers::tank::{History, LogReading, TankAnswer, TankQuestion};
 use fillwright::answers::trip::TripReading;
 use fillwright::document::{Document, Field, FillForm, Id};
-use fillwright::keeping::{Keeper, Trouble};
+use fillwright::keeping::{Keeper, Opened, Trouble};
 use fillwright::quantity::notation::{DecimalMark, Entry, Measure, Printer};
 use leptos::prelude::*;
 
 use super::device;
 use super::planning::Planning;
 use super::route::Route;
-use super::storage::{self, Stored};
-use super::undo::{Deed, Undoing};
-use super::widgets::{holds, said};
+use super::signals::{holds, said};
+use super::undo::{Act, Undoing};
 use super::wording::tank;
 
 /// The answer on show.
@@ -118,7 +117,11 @@ fn is_left(
 
 impl State {
     /// Goes on with what is stored, or starts anew; numbers are written as on this device.
-    pub(crate) fn of((keeper, loaded): Stored, device: DecimalMark) -> Self {
+    pub(crate) fn of(
+        (keeper, loaded): (Option<Keeper>, Opened),
+        aside: usize,
+        device: DecimalMark,
+    ) -> Self {
         let is_new = loaded.document.is_none();
         let document =
             RwSignal::new(loaded.document.unwrap_or_else(|| Document::empty(device::new_id())));
@@ -196,7 +199,7 @@ impl State {
             is_new: RwSignal::new(is_new),
             troubles: RwSignal::new(loaded.troubles),
             unsaved: RwSignal::new(None),
-            aside: RwSignal::new(storage::aside().len()),
+            aside: RwSignal::new(aside),
             keeper: StoredValue::new(keeper),
             route: RwSignal::new(Route::of_location()),
             printer,
@@ -270,6 +273,29 @@ impl State {
         expect_context()
     }
 
+    /// Takes back the last act.
+    pub(crate) fn undo(self) {
+        if let Some((before, after)) = self.undoing.take_back() {
+            let mut next = self.document.get_untracked();
+            next.take_back(&before, &after);
+            self.show(next);
+        }
+    }
+
+    /// Changes the document in a way that a person may want to take back.
+    pub(crate) fn change_undoably(self, act: impl Into<Act>, change: impl FnOnce(&mut Document)) {
+        let mut next = self.document.get_untracked();
+        change(&mut next);
+        self.replace_undoably(act, next);
+    }
+
+    /// The same with the document after the change.
+    pub(crate) fn replace_undoably(self, act: impl Into<Act>, next: Document) {
+        let before = self.document.get_untracked();
+        self.undoing.note(act.into(), before, next.clone());
+        self.show(next);
+    }
+
     /// Shows a document that comes from elsewhere.
     pub(crate) fn show(self, next: Document) {
         if self.document.with_untracked(|it| it.here.id != next.here.id) {
@@ -278,25 +304,6 @@ impl State {
             self.tried.set(false);
         }
         self.document.set(next);
-    }
-
-    /// Starts with the example or with an empty car. An example that was in use goes
-    /// without a trace in what is stored; in this sitting it can be brought back.
-    pub(crate) fn start(self, demo: bool) {
-        let before = self.document.get_untracked();
-        let mut next = if demo { Document::demo() } else { Document::empty(device::new_id()) };
-        next.settings.units = before.settings.units;
-        next.settings.decimal = before.settings.decimal;
-        if self.is_new.get_untracked() {
-            self.show(next);
-            self.is_new.set(false);
-        } else {
-            let (examples, cars) = before.cars().cloned().partition::<Vec<_>, _>(|car| car.demo);
-            next.others = cars;
-            self.replace_undoably(if demo { Deed::ExampleOpened } else { Deed::ExampleLeft }, next);
-            let examples: Vec<Id> = examples.into_iter().map(|car| car.id).collect();
-            storage::forget_cars(self, &examples);
-        }
     }
 
     /// Takes another car into use.

@@ -1,6 +1,6 @@
 //! The document in the browser's own storage, beside other tabs that use it too.
 
-use fillwright::document::Id;
+use fillwright::document::{Document, Id};
 use fillwright::keeping::{
     FRAME, Found, Keeper, Opened, Refused, Shelf, Trouble, Unreadable, look, unreadable,
 };
@@ -12,6 +12,7 @@ use web_sys::{DomException, Storage};
 
 use super::device;
 use super::state::State;
+use super::undo::Deed;
 
 /// The storage of this page, if the browser lets it have one; some do not in
 /// private windows.
@@ -186,4 +187,23 @@ pub(crate) fn forget(state: State) {
         None => {}
     }
     state.aside.set(aside().len());
+}
+
+/// Starts with the example or with an empty car. An example that was in use goes
+/// without a trace in what is stored; in this sitting it can be brought back.
+pub(crate) fn start(state: State, demo: bool) {
+    let before = state.document.get_untracked();
+    let mut next = if demo { Document::demo() } else { Document::empty(device::new_id()) };
+    next.settings.units = before.settings.units;
+    next.settings.decimal = before.settings.decimal;
+    if state.is_new.get_untracked() {
+        state.show(next);
+        state.is_new.set(false);
+    } else {
+        let (examples, cars) = before.cars().cloned().partition::<Vec<_>, _>(|car| car.demo);
+        next.others = cars;
+        state.replace_undoably(if demo { Deed::ExampleOpened } else { Deed::ExampleLeft }, next);
+        let examples: Vec<Id> = examples.into_iter().map(|car| car.id).collect();
+        forget_cars(state, &examples);
+    }
 }

@@ -5,8 +5,6 @@ use fillwright::document::{Document, Id};
 use fillwright::share::Kind;
 use leptos::prelude::*;
 
-use super::state::State;
-
 /// What a person did. Its words stand in `wording::deeds`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Deed {
@@ -144,6 +142,19 @@ impl Undoing {
         });
     }
 
+    /// Notes an act, with the document before and after it.
+    pub(crate) fn note(self, act: Act, before: Document, after: Document) {
+        self.last.set(Some(Last { act, change: Some((before, after)) }));
+    }
+
+    /// The document before and after the last act, which is then taken back.
+    pub(crate) fn take_back(self) -> Option<(Document, Document)> {
+        let Last { act, change } = self.last.get_untracked()?;
+        let change = change?;
+        self.last.set(Some(Last { act, change: None }));
+        Some(change)
+    }
+
     /// Leaves nothing to be taken back.
     pub(crate) fn clear(self) {
         self.last.set(None);
@@ -155,33 +166,5 @@ impl Undoing {
         if self.last.with_untracked(|it| it.as_ref().is_some_and(is_over)) {
             self.clear();
         }
-    }
-}
-
-impl State {
-    /// Takes back the last act.
-    pub(crate) fn undo(self) {
-        let last = self.undoing.last.get_untracked();
-        if let Some(Last { act, change: Some((before, after)) }) = last {
-            let mut next = self.document.get_untracked();
-            next.take_back(&before, &after);
-            self.undoing.last.set(Some(Last { act, change: None }));
-            self.show(next);
-        }
-    }
-
-    /// Changes the document in a way that a person may want to take back.
-    pub(crate) fn change_undoably(self, act: impl Into<Act>, change: impl FnOnce(&mut Document)) {
-        let mut next = self.document.get_untracked();
-        change(&mut next);
-        self.replace_undoably(act, next);
-    }
-
-    /// The same with the document after the change.
-    pub(crate) fn replace_undoably(self, act: impl Into<Act>, next: Document) {
-        let before = self.document.get_untracked();
-        let change = Some((before, next.clone()));
-        self.undoing.last.set(Some(Last { act: act.into(), change }));
-        self.show(next);
     }
 }

@@ -8,7 +8,6 @@ use super::fill::FillForm;
 use super::hardware::HardwareForm;
 use super::id::Id;
 use super::log::Log;
-use super::migration;
 use super::rate::RateForm;
 use super::trip::TripForm;
 use crate::quantity::notation::{DecimalMark, Entry, Printer, Style, Units};
@@ -24,7 +23,7 @@ pub const LARGEST_DOCUMENT: usize = 8 << 20;
 
 /// The last number that a stored document may have given: far beyond what anybody
 /// enters, and far from where numbers end.
-const LARGEST_NUMBER: u32 = (1 << 31) - 1;
+pub(super) const LARGEST_NUMBER: u32 = (1 << 31) - 1;
 
 /// So many characters of what the parser says of a document are shown.
 const LONGEST_REASON: usize = 240;
@@ -212,39 +211,6 @@ impl Document {
     pub fn add(&mut self, car: CarFile) {
         let before = std::mem::replace(&mut self.here, car);
         self.others.push(before);
-    }
-
-    /// Reads a stored document of this version or an earlier one.
-    ///
-    /// # Errors
-    /// When it is too large, written by a later version, or no document.
-    pub fn from_json(text: &str) -> Result<Self, DocumentError> {
-        #[derive(Deserialize)]
-        struct Envelope {
-            schema: u32,
-        }
-        if text.len() > LARGEST_DOCUMENT {
-            return Err(DocumentError::TooLarge { bytes: text.len() });
-        }
-        let envelope: Envelope = serde_json::from_str(text)?;
-        let document: Self = match envelope.schema {
-            SCHEMA => serde_json::from_str(text)?,
-            found if found > SCHEMA => return Err(DocumentError::TooNew { found }),
-            found => migration::read(text, found)?,
-        };
-        if let Some(car) = document.cars().find(|car| car.last_id > LARGEST_NUMBER) {
-            return Err(DocumentError::Unreadable {
-                reason: format!("{} is no number of a fuel or a part", car.last_id),
-            });
-        }
-        let mut cars: Vec<&Id> = document.cars().map(|car| &car.id).collect();
-        cars.sort();
-        match cars.windows(2).find(|pair| pair[0] == pair[1]) {
-            Some(pair) => Err(DocumentError::Unreadable {
-                reason: format!("two cars have the identity {}", pair[0]),
-            }),
-            None => Ok(document),
-        }
     }
 
     /// The text to store.

@@ -4,6 +4,7 @@
 mod car;
 mod contents;
 mod csv;
+mod currencies;
 mod demo;
 mod draft;
 mod event;
@@ -15,6 +16,7 @@ mod fuel_system;
 mod hardware;
 mod hardware_field;
 mod id;
+mod json;
 mod log;
 mod merge;
 mod migration;
@@ -28,6 +30,8 @@ mod trip;
 pub use car::{CalibrationForm, Car};
 pub use contents::{ContentsForm, LevelForm};
 pub use csv::csv;
+pub use currencies::Exchanged;
+pub(crate) use currencies::{RATES, name_price, name_sum};
 pub use event::{BeforeForm, Draft, DriveForm, Event, FillEntry, SensorForm, TubeTestForm, What};
 pub use field::{
     CalibrationPart, ContentsOf, ContentsPart, CurvePart, EntryPart, ExtraPart, Field, FuelPart,
@@ -45,8 +49,7 @@ pub use id::{Id, IdError};
 pub use log::{ById, Log};
 pub use merge::CarMerge;
 pub use moment::{Moment, MomentError};
-pub use offers::{NewFuel, Shelf};
-pub use rate::{Exchanged, RateForm};
-pub(crate) use rate::{RATES, name_price, name_sum};
+pub use offers::{NewFuel, OfferedAt};
+pub use rate::RateForm;
 pub use stops::{PlannedStop, Shift};
 pub use trip::{PreferForm, TripForm, TripStopForm};

@@ -8,9 +8,9 @@ use crate::quantity::notation::Entry;
 
 /// Where fuels are on offer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Shelf {
+pub enum OfferedAt {
     /// Where the car is filled now.
-    Here,
+    Pump,
     /// At the stop of the trip with this number.
     Stop(u32),
 }
@@ -28,10 +28,10 @@ pub enum NewFuel {
 
 impl Document {
     /// The fuels that are on offer somewhere.
-    pub fn offers(&self, shelf: Shelf) -> &[FuelForm] {
-        match shelf {
-            Shelf::Here => &self.here.fill.offers,
-            Shelf::Stop(id) => self.here.route.stop(id).map_or(&[], |it| &it.fuels),
+    pub fn offers(&self, place: OfferedAt) -> &[FuelForm] {
+        match place {
+            OfferedAt::Pump => &self.here.fill.offers,
+            OfferedAt::Stop(id) => self.here.route.stop(id).map_or(&[], |it| &it.fuels),
         }
     }
 
@@ -39,7 +39,7 @@ impl Document {
     /// the one that is made of how many there are then.
     pub fn offer(
         &mut self,
-        shelf: Shelf,
+        place: OfferedAt,
         fuel: NewFuel,
         name: impl FnOnce(usize) -> String,
     ) -> Option<u32> {
@@ -51,9 +51,9 @@ impl Document {
         .unwrap_or_default();
         let id = self.here.next_id();
         form.id = id;
-        let fuels = match shelf {
-            Shelf::Here => &mut self.here.fill.offers,
-            Shelf::Stop(id) => &mut self.here.route.stop_mut(id)?.fuels,
+        let fuels = match place {
+            OfferedAt::Pump => &mut self.here.fill.offers,
+            OfferedAt::Stop(id) => &mut self.here.route.stop_mut(id)?.fuels,
         };
         if form.name.is_empty() {
             form.name = name(fuels.len() + 1);
@@ -131,28 +131,28 @@ mod tests {
     #[test]
     fn fuels_are_offered_at_the_pump_and_along_the_trip() {
         let mut document = document();
-        let stop = Shelf::Stop(document.here.route.stops[0].id);
+        let stop = OfferedAt::Stop(document.here.route.stops[0].id);
         let name = |count| format!("Fuel {count}");
         let grade = grades::find("en15293-e85-summer").unwrap();
-        let here = document.offer(Shelf::Here, NewFuel::Other, name).unwrap();
+        let here = document.offer(OfferedAt::Pump, NewFuel::Other, name).unwrap();
         let there = document.offer(stop, NewFuel::Grade(grade), name).unwrap();
         assert_eq!(document.fuel(here).unwrap().name, "Fuel 1");
         assert_eq!(document.fuel(there).unwrap().grade.as_deref(), Some(grade.id));
         assert!(document.stop_of_fuel(here).is_none() && document.stop_of_fuel(there).is_some());
-        assert_eq!(document.offer(Shelf::Stop(999), NewFuel::Other, name), None);
-        assert_eq!((document.offers(Shelf::Here).len(), document.offers(stop).len()), (1, 1));
+        assert_eq!(document.offer(OfferedAt::Stop(999), NewFuel::Other, name), None);
+        assert_eq!((document.offers(OfferedAt::Pump).len(), document.offers(stop).len()), (1, 1));
     }
 
     #[test]
     fn a_kept_fuel_is_offered_again_without_what_was_poured() {
         let mut document = document();
-        let id = document.offer(Shelf::Here, NewFuel::Other, |_| "Mine".into()).unwrap();
+        let id = document.offer(OfferedAt::Pump, NewFuel::Other, |_| "Mine".into()).unwrap();
         document.fuel_mut(id).unwrap().poured = Entry::metric("12");
         assert!(!document.keeps_fuel(id));
         document.keep_fuel(id);
         assert!(document.keeps_fuel(id));
         let own = document.here.car.own_fuels[0].id;
-        let again = document.offer(Shelf::Here, NewFuel::Own(own), |_| String::new()).unwrap();
+        let again = document.offer(OfferedAt::Pump, NewFuel::Own(own), |_| String::new()).unwrap();
         let again = document.fuel(again).unwrap();
         assert_eq!((again.name.as_str(), again.poured.text.as_str()), ("Mine", ""));
         assert_ne!(again.id, own);
@@ -162,7 +162,7 @@ mod tests {
     fn a_fuel_that_is_removed_is_not_closed_either() {
         let mut document = document();
         let stop = document.here.route.stops[0].id;
-        let id = document.offer(Shelf::Stop(stop), NewFuel::Other, |_| String::new()).unwrap();
+        let id = document.offer(OfferedAt::Stop(stop), NewFuel::Other, |_| String::new()).unwrap();
         document.close_fuel(id, true);
         document.close_fuel(id, true);
         assert_eq!(document.here.route.stops[0].closed, [id]);

@@ -6,7 +6,7 @@ use thiserror::Error;
 use uom::si::length::kilometer;
 use uom::si::volume::liter;
 
-use super::notation::plain;
+use super::style::plain;
 use super::{Length, Volume};
 
 /// The lowest consumption that is taken, in litres per 100 km.

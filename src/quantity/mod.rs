@@ -9,6 +9,7 @@ mod pressure;
 mod price;
 mod share;
 mod specific_consumption;
+mod style;
 
 pub use band::{Band, BandError};
 pub use consumption::{Consumption, ConsumptionError};
@@ -18,6 +19,7 @@ pub use price::{Money, MoneyError, UnitPrice};
 pub use share::{Share, ShareError};
 pub use specific_consumption::SpecificConsumption;
 pub(crate) use specific_consumption::{KILOGRAMS_PER_POUND, WATTS_PER_HORSEPOWER};
+pub(crate) use style::plain;
 
 /// Energy per mass, such as a heating value.
 pub use uom::si::f64::AvailableEnergy as SpecificEnergy;

@@ -6,7 +6,7 @@ use thiserror::Error;
 use uom::si::volume::liter;
 
 use super::Volume;
-use super::notation::plain;
+use super::style::plain;
 
 /// Why a number is not an amount of money or a price.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]

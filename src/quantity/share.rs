@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
-use super::notation::plain;
+use super::style::plain;
 
 /// Why a number is not a volume share.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]

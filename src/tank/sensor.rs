@@ -7,7 +7,7 @@ use uom::si::frequency::hertz;
 use uom::si::thermodynamic_temperature::degree_celsius;
 use uom::si::time::millisecond;
 
-use crate::quantity::notation::plain;
+use crate::quantity::plain;
 use crate::quantity::{Frequency, Share, ThermodynamicTemperature, Time};
 use crate::source::{Confidence, Source, SourceKind, Sourced};
 

@@ -6,7 +6,7 @@ use thiserror::Error;
 use uom::si::volume::milliliter;
 
 use super::estimate::{ShareReading, ShareReadingKind};
-use crate::quantity::notation::plain;
+use crate::quantity::plain;
 use crate::quantity::{Share, Volume};
 use crate::source::{Confidence, Source, SourceKind, Sourced};
 

@@ -8,7 +8,6 @@ use crate::fill::{FillPlan, Order, Problem, economics};
 use crate::fuel::{Content, Extras, Mixture};
 use crate::quantity::notation::LITRE;
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
-use crate::workings::Working;
 
 /// One thing to do at the pump.
 #[derive(Clone, Debug, PartialEq)]
@@ -145,11 +144,6 @@ impl FillAnswer {
             range,
             break_even,
         }
-    }
-
-    /// How each number came about.
-    pub fn workings(&self) -> Vec<Working> {
-        super::workings::workings(self)
     }
 
     /// In what the plan misses the aim; `None` where it does not, or there is none.

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::data::Import;
 use crate::app::state::State;
+use crate::app::storage;
 use crate::app::widgets::Button;
 
 /// The first start.
@@ -20,11 +21,11 @@ pub(crate) fn Welcome() -> impl IntoView {
                 <Button
                     label="Enter my own car"
                     look="strong"
-                    on_press=Callback::new(move |()| state.start(false))
+                    on_press=Callback::new(move |()| storage::start(state, false))
                 />
                 <Button
                     label="Look at an invented example"
-                    on_press=Callback::new(move |()| state.start(true))
+                    on_press=Callback::new(move |()| storage::start(state, true))
                 />
             </div>
             <Import />

@@ -2,8 +2,9 @@
 
 use leptos::prelude::*;
 
-use super::flow::{Drawn, said};
+use super::flow::Drawn;
 use super::verdict::{Shape, class_of, mark};
+use crate::app::signals::said;
 
 /// The short answer that stays in sight: words, and beside them the verdict's mark and
 /// colour, both by the one shape.

@@ -4,7 +4,7 @@ use fillwright::answers::FieldError;
 use fillwright::document::Field;
 use leptos::prelude::*;
 
-use super::flow::{holds, said};
+use crate::app::signals::{holds, said};
 use crate::app::state::State;
 
 /// What stands below a field: its hint, what to fill in, or what is wrong.

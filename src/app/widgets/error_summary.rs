@@ -4,8 +4,9 @@ use fillwright::answers::FieldError;
 use fillwright::document::Field;
 use leptos::prelude::*;
 
-use super::flow::{Drawn, When, holds, said};
+use super::flow::{Drawn, When};
 use crate::app::route::View;
+use crate::app::signals::{holds, said};
 use crate::app::state::State;
 use crate::app::wording::fields;
 

@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::flow::{Drawn, holds};
+use super::flow::Drawn;
+use crate::app::signals::holds;
 
 /// Key and label of each option.
 pub(crate) type Table = Vec<(String, String)>;

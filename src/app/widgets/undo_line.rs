@@ -4,7 +4,8 @@ use fillwright::document::Id;
 use leptos::prelude::*;
 
 use super::button::Button;
-use super::flow::{When, holds, said};
+use super::flow::When;
+use crate::app::signals::{holds, said};
 use crate::app::state::State;
 use crate::app::undo::Spot;
 use crate::app::wording::deeds;

@@ -3,12 +3,14 @@
 
 use std::fmt;
 
-use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
+use super::choosable::Choosable;
 use super::field::QuantityField;
 use super::quantities;
+use super::system::UnitSystem;
 use super::unit::{InSi, Unit, UnitName};
+use super::units::Units;
 use crate::quantity::{Consumption, Length, Volume};
 
 /// The rows of a quantity's units, whatever the quantity.
@@ -70,63 +72,26 @@ static MIXTURE: Scales<MixtureScale> = Scales {
     ],
 };
 
-macro_rules! choosables {
-    ($($(#[$doc:meta])+ $name:ident: $rows:expr;)+) => {
-        /// A quantity whose unit can be chosen apart from the system.
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-        pub enum Choosable {
-            $($(#[$doc])+ $name),+
-        }
-
-        /// How many quantities have a unit of their own.
-        const COUNT: usize = [$(Choosable::$name),+].len();
-
-        impl Choosable {
-            /// Every one, in the order in which to offer them.
-            pub const ALL: [Self; COUNT] = [$(Self::$name),+];
-
-            fn rows(self) -> &'static dyn Rows {
-                match self {
-                    $(Self::$name => &$rows),+
-                }
-            }
-        }
-    };
-}
-
-choosables! {
-    /// Fuel.
-    Volume: quantities::VOLUME;
-    /// The way driven.
-    Distance: quantities::DISTANCE;
-    /// Fuel over distance.
-    Consumption: quantities::CONSUMPTION;
-    /// Pressures of fuel, and boost.
-    Pressure: quantities::PRESSURE;
-    /// The pressure of the air around.
-    AirPressure: quantities::AIR_PRESSURE;
-    /// Power.
-    Power: quantities::POWER;
-    /// Torque.
-    Torque: quantities::TORQUE;
-    /// Temperature.
-    Temperature: quantities::TEMPERATURE;
-    /// What an injector passes by volume.
-    InjectorFlow: quantities::INJECTOR_FLOW;
-    /// What a pump or an engine passes by volume.
-    PumpFlow: quantities::PUMP_FLOW;
-    /// A fuel flow by mass.
-    MassFlow: quantities::MASS_FLOW;
-    /// An air flow by mass.
-    AirFlow: quantities::AIR_FLOW;
-    /// The scale of an octane number.
-    Octane: OCTANE;
-    /// How rich or lean the mixture is: the air-fuel ratio over that of burning
-    /// without rest, or the ratio itself, of petrol or of the blend at hand.
-    Mixture: MIXTURE;
-}
-
 impl Choosable {
+    fn rows(self) -> &'static dyn Rows {
+        match self {
+            Self::Volume => &quantities::VOLUME,
+            Self::Distance => &quantities::DISTANCE,
+            Self::Consumption => &quantities::CONSUMPTION,
+            Self::Pressure => &quantities::PRESSURE,
+            Self::AirPressure => &quantities::AIR_PRESSURE,
+            Self::Power => &quantities::POWER,
+            Self::Torque => &quantities::TORQUE,
+            Self::Temperature => &quantities::TEMPERATURE,
+            Self::InjectorFlow => &quantities::INJECTOR_FLOW,
+            Self::PumpFlow => &quantities::PUMP_FLOW,
+            Self::MassFlow => &quantities::MASS_FLOW,
+            Self::AirFlow => &quantities::AIR_FLOW,
+            Self::Octane => &OCTANE,
+            Self::Mixture => &MIXTURE,
+        }
+    }
+
     /// The units that are offered: those that a word stands for where the choice is stored.
     pub fn choices(self) -> impl Iterator<Item = UnitName> {
         let rows = self.rows();
@@ -160,53 +125,6 @@ pub enum MixtureScale {
     AfrOfTheBlend,
 }
 
-/// The units that go together where a person lives. [`Units`] tells
-/// which those are, and what was chosen apart from them.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-pub enum UnitSystem {
-    /// Litres, kilometres, litres per 100 km.
-    #[default]
-    Metric,
-    /// US gallons, miles, miles per US gallon.
-    Us,
-    /// Imperial gallons, miles, miles per imperial gallon.
-    Imperial,
-}
-
-impl UnitSystem {
-    /// Every system, in the order in which to offer them.
-    pub const ALL: [Self; 3] = [Self::Metric, Self::Us, Self::Imperial];
-
-    /// The word by which it is stored.
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Metric => "metric",
-            Self::Us => "us",
-            Self::Imperial => "imperial",
-        }
-    }
-}
-
-/// The units of one person: a system, and what was chosen apart from it.
-///
-/// ```
-/// use fillwright::quantity::notation::{Choosable, US_GALLON, Units};
-/// let units = Units::US.with(Choosable::Pressure, "kilopascal").unwrap_or_default();
-/// assert_eq!(units.choice(Choosable::Pressure).symbol, "kPa");
-/// assert_eq!(units.volume(), US_GALLON);
-/// assert_eq!(units.to_string(), "us+kilopascal");
-/// assert_eq!("us+kilopascal".parse(), Ok(units));
-/// ```
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(try_from = "String", into = "String")]
-pub struct Units {
-    system: UnitSystem,
-    /// For each quantity one more than the place of what was chosen; zero where
-    /// the system decides. What the system has anyway is never put down, so that
-    /// equal units are equal values.
-    chosen: [u8; COUNT],
-}
-
 /// Why a text is not a choice of units.
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
 #[error(
@@ -219,16 +137,18 @@ pub struct UnitsError {
 }
 
 impl Units {
-    /// Litres, kilometres, bar, kilowatts.
-    pub const METRIC: Self = Self::of(UnitSystem::Metric);
-    /// US gallons, miles, psi, horsepower.
-    pub const US: Self = Self::of(UnitSystem::Us);
-    /// Imperial gallons, miles, psi, horsepower.
-    pub const IMPERIAL: Self = Self::of(UnitSystem::Imperial);
+    /// The same with the unit of one quantity chosen; `None` when it is not offered
+    /// for that.
+    pub fn with(self, quantity: Choosable, word: &str) -> Option<Self> {
+        let place = quantity.choices().position(|choice| choice.word == word)?;
+        let is_home = place == quantity.home(self.system());
+        let place = u8::try_from(place).ok().filter(|_| !is_home);
+        Some(self.placed(quantity, place, Self::meant_gallons))
+    }
 
-    /// A system, nothing chosen apart from it.
-    pub const fn of(system: UnitSystem) -> Self {
-        Self { system, chosen: [0; COUNT] }
+    /// The unit of a quantity, where it was chosen apart from the system.
+    pub(super) fn chosen(self, quantity: Choosable) -> Option<UnitName> {
+        quantity.choices().nth(self.place(quantity)?)
     }
 
     /// The units of the system in which fuel is counted so.
@@ -238,34 +158,9 @@ impl Units {
         Self::of(UnitSystem::ALL.into_iter().find(is_home).unwrap())
     }
 
-    /// The system that decides where nothing was chosen.
-    pub fn system(self) -> UnitSystem {
-        self.system
-    }
-
-    /// Whether some unit was chosen apart from the system.
-    pub fn are_mixed(self) -> bool {
-        self.chosen != [0; COUNT]
-    }
-
-    /// The same with the unit of one quantity chosen; `None` when it is not offered
-    /// for that.
-    pub fn with(mut self, quantity: Choosable, word: &str) -> Option<Self> {
-        let place = quantity.choices().position(|choice| choice.word == word)?;
-        let is_home = place == quantity.home(self.system);
-        self.chosen[quantity as usize] = if is_home { 0 } else { u8::try_from(place + 1).ok()? };
-        Some(self)
-    }
-
-    /// The unit of a quantity, where it was chosen apart from the system.
-    pub(super) fn chosen(self, quantity: Choosable) -> Option<UnitName> {
-        let place = self.chosen[quantity as usize].checked_sub(1)?;
-        quantity.choices().nth(usize::from(place))
-    }
-
     /// The name of the unit of a quantity.
     pub fn choice(self, quantity: Choosable) -> UnitName {
-        let home = || quantity.choices().nth(quantity.home(self.system));
+        let home = || quantity.choices().nth(quantity.home(self.system()));
         self.chosen(quantity).or_else(home).unwrap_or_else(|| quantity.rows().main())
     }
 
@@ -297,7 +192,7 @@ impl Units {
     /// The system whose gallon is meant where no country is named: the person's own, or
     /// else that of the system, or else the US one. Who pumps litres in an imperial
     /// country still means the imperial gallon.
-    pub(super) fn gallons(self) -> UnitSystem {
+    fn meant_gallons(self) -> UnitSystem {
         let imperial =
             |is_imperial| if is_imperial { UnitSystem::Imperial } else { UnitSystem::Us };
         if self.volume() != quantities::LITRE {
@@ -306,20 +201,14 @@ impl Units {
         match self.consumption() {
             own if own == quantities::MILES_PER_IMPERIAL_GALLON => UnitSystem::Imperial,
             own if own == quantities::MILES_PER_US_GALLON => UnitSystem::Us,
-            _ => imperial(self.system == UnitSystem::Imperial),
+            _ => imperial(self.system() == UnitSystem::Imperial),
         }
-    }
-}
-
-impl From<UnitSystem> for Units {
-    fn from(system: UnitSystem) -> Self {
-        Self::of(system)
     }
 }
 
 impl fmt::Display for Units {
     fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
-        formatter.write_str(self.system.word())?;
+        formatter.write_str(self.system().word())?;
         let chosen = Choosable::ALL.into_iter().filter_map(|it| self.chosen(it));
         for name in chosen {
             write!(formatter, "+{}", name.word)?;

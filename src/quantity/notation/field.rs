@@ -4,9 +4,9 @@ use thiserror::Error;
 
 use super::comparable::{comparable, number_and_unit};
 use super::unit::{InSi, Unit};
-use crate::quantity::notation::style::plain;
 use crate::quantity::notation::text::clean;
 use crate::quantity::notation::{Choosable, NumberError, Style, Units, parse_number, print_anew};
+use crate::quantity::style::plain;
 
 /// Why a text is not the quantity that a field asks for.
 #[derive(Clone, Debug, Error, PartialEq)]
@@ -113,9 +113,12 @@ impl<Q> QuantityField<Q> {
 
     /// The unit of a bare number.
     pub fn own(&self, units: Units) -> Unit<Q> {
-        let found = match self.choosable.map(|it| units.choice(it).word) {
-            Some(word) => self.units().find(|unit| unit.name().word == word),
-            None => self.units().find(|unit| unit.name().is_at_home(units.system())),
+        let offered = |unit: &Unit<Q>| self.choosable.is_none() || !unit.name().word.is_empty();
+        let at_home = |unit: &Unit<Q>| unit.name().is_at_home(units.system());
+        let mut offered = self.units().filter(offered);
+        let found = match self.choosable.and_then(|it| units.place(it)) {
+            Some(place) => offered.nth(place),
+            None => offered.find(at_home),
         };
         found.unwrap_or(self.main)
     }

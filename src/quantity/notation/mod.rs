@@ -24,6 +24,7 @@
 //! ```
 
 mod choice;
+mod choosable;
 mod comparable;
 #[cfg(test)]
 mod corpus;
@@ -34,6 +35,7 @@ mod figure;
 mod measure;
 mod money;
 mod number;
+mod number_error;
 mod octane;
 mod print;
 mod printer;
@@ -41,19 +43,25 @@ pub mod quantities;
 mod share;
 mod share_band;
 mod signal;
-mod style;
+mod system;
 mod text;
 mod unit;
+mod units;
 mod volume;
 
-pub use choice::{Choosable, MixtureScale, OctaneScale, UnitSystem, Units, UnitsError};
+pub use crate::quantity::style::{
+    DecimalMark, Decimals, Style, print_anew, print_number, print_number_short,
+};
+pub use choice::{MixtureScale, OctaneScale, UnitsError};
+pub use choosable::Choosable;
 pub use currency::{Currency, InCurrency, Rate};
 pub use entry::Entry;
 pub use field::{FigureTextError, QuantityField};
 pub use figure::{PETROL_GAUGE_RATIO, parse_factor, parse_fraction, parse_lambda};
 pub use measure::Measure;
 pub use money::{MoneyTextError, parse_money, parse_price};
-pub use number::{NumberError, parse_number};
+pub use number::parse_number;
+pub use number_error::NumberError;
 pub use octane::{OctaneFigure, OctaneTextError, parse_octane};
 pub use print::{
     outwards, print_money, print_octane, print_percent, print_price, print_share, print_share_band,
@@ -69,7 +77,7 @@ pub use share_band::{ShareText, Spread, parse_part_band, parse_share_band, parse
 pub use signal::{
     SensorFigure, SignalTextError, parse_millilitres, parse_pulse_width, parse_sensor,
 };
-pub(crate) use style::plain;
-pub use style::{DecimalMark, Decimals, Style, print_anew, print_number, print_number_short};
+pub use system::UnitSystem;
 pub use unit::{InSi, Unit, UnitName};
+pub use units::Units;
 pub use volume::{LevelText, VolumeField, VolumeTextError, parse_level, parse_volume};

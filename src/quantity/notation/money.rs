@@ -4,10 +4,10 @@ use thiserror::Error;
 
 use super::currency::is_symbol;
 use super::field::{AnyField, anew};
-use super::print::joined;
 use super::quantities::VOLUME;
 use super::text::{clean, split_number, words};
 use super::{Currency, InCurrency, NumberError, Style, Units, parse_number, print_anew};
+use crate::quantity::style::joined;
 use crate::quantity::{Money, MoneyError, UnitPrice};
 
 /// The largest amount that is taken.

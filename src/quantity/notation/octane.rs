@@ -4,9 +4,9 @@ use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
 use super::field::AnyField;
-use super::print::joined;
 use super::text::{clean, split_number, words};
 use super::{Choosable, NumberError, Style, Units, parse_number};
+use crate::quantity::style::joined;
 
 /// The octane number on a pump, with the scale that it is on.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]

@@ -1,13 +1,8 @@
 //! Quantities as printed.
 
-use super::text::NARROW_SPACE;
 use super::{Decimals, OctaneFigure, Style, Unit, print_number};
+use crate::quantity::style::joined;
 use crate::quantity::{Band, Money, Share, UnitPrice, Volume};
-
-/// A number and its unit, kept on one line.
-pub(super) fn joined(number: &str, unit: &str) -> String {
-    format!("{number}{NARROW_SPACE}{unit}")
-}
 
 /// So much of a number's last digits, or of one, is left to the arithmetic that made it.
 const ARITHMETIC: f64 = 1e-9;

@@ -3,9 +3,9 @@
 use thiserror::Error;
 
 use super::comparable::is_percent;
-use super::style::Style;
 use super::text::{clean, split_number, words};
 use super::{NumberError, parse_number, print_number_short};
+use crate::quantity::style::Style;
 use crate::quantity::{Share, ShareError};
 
 /// Why a text is not a share, or not a range of shares.

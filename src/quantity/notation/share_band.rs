@@ -2,7 +2,8 @@
 
 use super::ShareTextError;
 use super::share::Percentage;
-use super::text::{MINUS, clean};
+use super::text::clean;
+use crate::quantity::style::MINUS;
 use crate::quantity::{Band, Share};
 
 /// What a text says of a share.

@@ -1,16 +1,7 @@
 //! What the readers of typed text share.
 
-use super::NumberError;
-
-/// The longest text that is read. Nobody types more for one quantity, and a
-/// bound keeps every reader's work small.
-pub(super) const MAX_CHARS: usize = 64;
-
-/// The narrow space that keeps a number and its unit on one line.
-pub(super) const NARROW_SPACE: char = '\u{202f}';
-
-/// The typographic minus sign.
-pub(super) const MINUS: char = '\u{2212}';
+use super::number_error::{MAX_CHARS, NumberError};
+use crate::quantity::style::MINUS;
 
 /// Spaces, and the invisible marks that copied text brings along.
 fn is_blank(c: char) -> bool {

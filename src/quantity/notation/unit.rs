@@ -10,8 +10,8 @@ use uom::si::{
     volume::cubic_meter, volume_rate::cubic_meter_per_second,
 };
 
-use crate::quantity::notation::print::joined;
 use crate::quantity::notation::{Decimals, Style, UnitSystem, print_number};
+use crate::quantity::style::joined;
 use crate::quantity::{
     AbsolutePressure, Angle, AngularVelocity, Consumption, ElectricPotential, GaugePressure,
     Length, MassDensity, MassRate, Power, Pressure, SpecificConsumption, ThermodynamicTemperature,

@@ -4,15 +4,15 @@ use thiserror::Error;
 
 use super::comparable::is_percent;
 use super::field::{AnyField, anew};
-use super::print::joined;
 use super::quantities::{DISTANCE, VOLUME};
-use super::style::Style;
 use super::text::{clean, split_number, words};
 use super::{
     DecimalMark, Decimals, LITRE, NumberError, Unit, Units, parse_number, print_anew, print_number,
     print_number_short,
 };
 use crate::quantity::Consumption;
+use crate::quantity::style::Style;
+use crate::quantity::style::joined;
 use crate::quantity::{Length, Volume};
 
 /// What a field for a volume knows besides the text in it.

@@ -11,21 +11,22 @@ use crate::answers::working::{CONSERVATION, constant, derived, letter, litres};
 use crate::fill::FillPlan;
 use crate::workings::{Expression, Lines, Working, number};
 
-/// Works out every number of the answer again, as expressions. Volumes are in
-/// litres and distances in kilometres, whatever the person reads elsewhere.
-pub(crate) fn workings(answer: &FillAnswer) -> Vec<Working> {
-    let mut derivation =
-        Derivation { asked: &answer.asked, plan: &answer.plan, lines: Lines::default() };
-    derivation.fill();
-    derivation.worst(&answer.order);
-    if let Some(blend) = &answer.blend {
-        derivation.blend(blend);
-        derivation.calibrations(blend);
+impl FillAnswer {
+    /// How each number came about.
+    pub fn workings(&self) -> Vec<Working> {
+        let mut derivation =
+            Derivation { asked: &self.asked, plan: &self.plan, lines: Lines::default() };
+        derivation.fill();
+        derivation.worst(&self.order);
+        if let Some(blend) = &self.blend {
+            derivation.blend(blend);
+            derivation.calibrations(blend);
+        }
+        derivation.burn_down(self);
+        derivation.money();
+        derivation.trip(self);
+        derivation.lines.into_vec()
     }
-    derivation.burn_down(answer);
-    derivation.money();
-    derivation.trip(answer);
-    derivation.lines.into_vec()
 }
 
 struct Derivation<'a> {

@@ -1,7 +1,7 @@
 //! The card of the fuels on offer.
 
 use fillwright::document::Field;
-use fillwright::document::Shelf;
+use fillwright::document::OfferedAt;
 use leptos::prelude::*;
 
 use crate::app::state::State;
@@ -19,7 +19,7 @@ pub(super) fn OffersCard() -> impl IntoView {
             <When condition=holds(move || nothing.with(|it| !it.is_empty()))>
                 <p class="note">{nothing}</p>
             </When>
-            <Offers shelf=Shelf::Here />
+            <Offers place=OfferedAt::Pump />
         </section>
     }
 }

@@ -2,7 +2,6 @@
 
 use fillwright::answers::FieldError;
 use fillwright::answers::fill::FillAnswer;
-use fillwright::quantity::Volume;
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
@@ -282,9 +281,4 @@ pub(super) fn ShortAnswer() -> impl IntoView {
             <Bar href="#/fill/put-in" words=line shape=shape.into() figure=blend />
         </When>
     }
-}
-
-/// Whether anything was put in yet.
-pub(super) fn some_is_in(answer: &FillAnswer) -> bool {
-    answer.asked.problem.offers.iter().any(|offer| offer.poured > Volume::default())
 }

@@ -1,9 +1,10 @@
 //! After the last step: the click, and the record in the log.
 
+use fillwright::answers::fill::FillAnswer;
 use fillwright::document::Field;
+use fillwright::quantity::Volume;
 use leptos::prelude::*;
 
-use super::poured::some_is_in;
 use crate::app::device;
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
@@ -116,4 +117,9 @@ fn ToRecord() -> impl IntoView {
             </div>
         </When>
     }
+}
+
+/// Whether anything was put in yet.
+pub(super) fn some_is_in(answer: &FillAnswer) -> bool {
+    answer.asked.problem.offers.iter().any(|offer| offer.poured > Volume::default())
 }

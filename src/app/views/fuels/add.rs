@@ -1,6 +1,6 @@
 //! The field that adds a fuel.
 
-use fillwright::document::{Field, FuelPart, NewFuel, Shelf};
+use fillwright::document::{Field, FuelPart, NewFuel, OfferedAt};
 use fillwright::fuel::grades::CATALOGUE;
 use leptos::prelude::*;
 
@@ -13,7 +13,7 @@ const OWN: &str = "own-";
 
 /// What adds a fuel: one of the owner's, one of the catalogue, or another.
 #[component]
-pub(super) fn AddFuel(shelf: Shelf) -> impl IntoView {
+pub(super) fn AddFuel(place: OfferedAt) -> impl IntoView {
     let state = State::here();
     let to_add = RwSignal::new(OTHER.to_owned());
     let choices = Memo::new(move |_| {
@@ -38,16 +38,16 @@ pub(super) fn AddFuel(shelf: Shelf) -> impl IntoView {
         let key = to_add.get_untracked();
         let mut added = None;
         state.document.update(|it| {
-            added = it.offer(shelf, chosen(&key), |count| format!("Fuel {count}"));
+            added = it.offer(place, chosen(&key), |count| format!("Fuel {count}"));
         });
         if let Some(added) = added {
             let part = Some(Field::Fuel(added, FuelPart::Share).id());
             state.route.update(|route| route.part = part);
         }
     });
-    let id = match shelf {
-        Shelf::Here => "fuel-to-add".to_owned(),
-        Shelf::Stop(id) => format!("fuel-to-add-{id}"),
+    let id = match place {
+        OfferedAt::Pump => "fuel-to-add".to_owned(),
+        OfferedAt::Stop(id) => format!("fuel-to-add-{id}"),
     };
     view! {
         <div class="add">

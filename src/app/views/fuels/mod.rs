@@ -3,7 +3,7 @@
 mod add;
 mod offer;
 
-use fillwright::document::Shelf;
+use fillwright::document::OfferedAt;
 use leptos::prelude::*;
 
 use crate::app::state::State;
@@ -13,13 +13,13 @@ use offer::{OfferForm, OfferFormProps};
 
 /// The fuels on offer somewhere, and what adds one.
 #[component]
-pub(crate) fn Offers(shelf: Shelf) -> impl IntoView {
+pub(crate) fn Offers(place: OfferedAt) -> impl IntoView {
     let state = State::here();
     let ids = Memo::new(move |_| {
-        state.document.with(|it| it.offers(shelf).iter().map(|offer| offer.id).collect::<Vec<_>>())
+        state.document.with(|it| it.offers(place).iter().map(|offer| offer.id).collect::<Vec<_>>())
     });
     view! {
         <UndoableRows ids=ids.into() row=|id| OfferForm(OfferFormProps { id }).into_any() />
-        <AddFuel shelf=shelf />
+        <AddFuel place=place />
     }
 }

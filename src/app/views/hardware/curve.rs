@@ -1,9 +1,10 @@
 //! The fields of one power curve.
 
-use fillwright::document::{CurveForm, CurvePart, Field, HardwareField, MeasuredAt};
+use fillwright::document::{CurvePart, Field, HardwareField, MeasuredAt};
 use fillwright::power::AirCorrection;
 use leptos::prelude::*;
 
+use super::curve_form::{read, set};
 use super::curve_table::TableField;
 use super::section::need;
 use super::slots::{Owner, Row, fields};
@@ -11,7 +12,7 @@ use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{
-    Button, Choices, NeedInShort, Options, TextField, key_of, options, said, value_of,
+    Button, Choices, NeedInShort, Options, TextField, key_of, options, value_of,
 };
 use crate::app::wording::hardware;
 
@@ -25,23 +26,6 @@ static AIR: [Row; 3] = [
     Row::quantity(HardwareField::AirPressure, "Pressure", "As a barometer shows it there"),
     Row::percent(HardwareField::Humidity, "Relative humidity", "50 %, say"),
 ];
-
-/// Changes something of a curve by a text.
-pub(super) fn set(id: u32, write: fn(&mut CurveForm, String)) -> Callback<String> {
-    State::here().set(move |it, text| {
-        if let Some(form) = it.here.hardware.curve_mut(id) {
-            write(form, text);
-        }
-    })
-}
-
-/// Something of a curve as a text.
-pub(super) fn read(id: u32, read: fn(&CurveForm) -> String) -> Signal<String> {
-    let state = State::here();
-    said(move || {
-        state.document.with(|it| it.here.hardware.curve(id).map_or_else(String::new, read))
-    })
-}
 
 /// A power curve.
 pub(super) fn one(id: u32) -> AnyView {

@@ -7,7 +7,7 @@ use fillwright::document::{CurveForm, CurvePart, Field, ValueUnit};
 use fillwright::quantity::notation::{Entry, Printer};
 use leptos::prelude::*;
 
-use super::curve::{read, set};
+use super::curve_form::{read, set};
 use crate::app::state::State;
 use crate::app::transfer::FileError;
 use crate::app::undo::{Act, Deed, Spot};

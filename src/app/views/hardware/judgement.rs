@@ -5,7 +5,6 @@ use fillwright::document::{Field, HardwareForm};
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
-use super::sheet::is_ready;
 use super::tables::of_judged;
 use super::workings::owner;
 use crate::app::route::View;
@@ -134,4 +133,9 @@ pub(super) fn warnings(judged: &Judged, hardware: &HardwareForm, printer: &Print
     let corrections = judged.reading.curves.iter();
     let corrections = corrections.filter_map(|curve| hardware::correction_warning(curve, printer));
     crossings.chain(corrections).collect()
+}
+
+/// Whether there is a judgement that can be printed.
+pub(super) fn is_ready(state: State) -> Signal<bool> {
+    holds(move || state.judged.with(|it| it.as_ref().is_some_and(|it| !it.stale)))
 }

@@ -2,6 +2,7 @@
 
 mod curve;
 mod curve_chart;
+mod curve_form;
 mod curve_table;
 mod curves;
 mod engine;
@@ -34,12 +35,12 @@ use curve_chart::CurvesCard;
 use curves::{CurvesSection, add_curve};
 use engine::EngineSection;
 use figures::FiguresCard;
-use judgement::JudgementCard;
+use judgement::{JudgementCard, is_ready};
 use limits::LimitsSection;
 use load::LoadSection;
 use mix::MixSection;
 use parts::PartsSection;
-use sheet::{Paper, is_ready};
+use sheet::Paper;
 
 /// The Hardware view: the question, and the answer beside or below it.
 #[component]

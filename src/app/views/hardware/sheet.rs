@@ -12,13 +12,8 @@ use super::tables::{enough, of_judged, parts, speeds, with_fluid};
 use super::{engine, gains, judgement, load};
 use crate::app::charts::graph::GraphOnPaper;
 use crate::app::state::{Judged, State};
-use crate::app::widgets::{Drawn, facts, holds, sheet_head, sheet_sources};
+use crate::app::widgets::{Drawn, facts, sheet_head, sheet_sources};
 use crate::app::wording::hardware::{self, Fact};
-
-/// Whether there is a judgement that can be printed.
-pub(super) fn is_ready(state: State) -> Signal<bool> {
-    holds(move || state.judged.with(|it| it.as_ref().is_some_and(|it| !it.stale)))
-}
 
 /// The sheet.
 #[component]

@@ -2,6 +2,7 @@
 
 mod answer;
 mod compare;
+mod lead;
 mod leg;
 mod legs;
 mod sheet;
@@ -21,10 +22,11 @@ use crate::app::state::State;
 use crate::app::widgets::{Button, Need, Sheet, When, holds};
 use answer::{AnswerCard, is_current};
 use compare::CompareCard;
+use lead::add_stop;
 use legs::LegsCard;
 use sheet::Paper;
 use start::StartSection;
-use stops::{StopsCard, add_stop};
+use stops::StopsCard;
 use strip::StripCard;
 use wish::WishSection;
 

@@ -1,11 +1,13 @@
 //! The fields of one stop.
 
-use fillwright::document::{Document, Field, FuelForm, PlannedStop, Shelf, Shift, TripStopPart};
+use fillwright::document::{
+    Document, Field, FuelForm, OfferedAt, PlannedStop, Shift, TripStopPart,
+};
 use leptos::prelude::*;
 
+use super::lead::lead_to;
 use super::leg::LegFields;
 use super::need_with;
-use super::stops::lead_to;
 use crate::app::route::View;
 use crate::app::stages::Folded;
 use crate::app::state::State;
@@ -113,7 +115,7 @@ fn StopFields(id: u32, title: Signal<String>) -> impl IntoView {
                     })
             />
             <h3>"Fuels there"</h3>
-            <Offers shelf=Shelf::Stop(id) />
+            <Offers place=OfferedAt::Stop(id) />
             <TextField
                 field=Field::TripStop(id, TripStopPart::Fee)
                 label="What stopping costs, fuel apart"

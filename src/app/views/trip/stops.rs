@@ -1,24 +1,12 @@
 //! The card of all stops, and what adds one.
 
-use fillwright::document::{Field, TripPart, TripStopPart};
+use fillwright::document::{Field, TripPart};
 use leptos::prelude::*;
 
+use super::lead::add_stop;
 use super::stop::{StopCard, StopCardProps};
 use crate::app::state::State;
 use crate::app::widgets::{Button, UndoableRows, When, holds, said};
-
-/// Adds a stop and leads to it.
-pub(super) fn add_stop(state: State) {
-    let mut added = 0;
-    state.document.update(|it| added = it.here.add_stop("Home"));
-    lead_to(state, added);
-}
-
-/// Leads to the first field of a stop.
-pub(super) fn lead_to(state: State, id: u32) {
-    let part = Some(Field::TripStop(id, TripStopPart::Place).id());
-    state.route.update(|route| route.part = part);
-}
 
 /// The stops in their order.
 #[component]

@@ -2,7 +2,11 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::text::MINUS;
+/// The narrow space that keeps a number and its unit on one line.
+pub(crate) const NARROW_SPACE: char = '\u{202f}';
+
+/// The typographic minus sign.
+pub(crate) const MINUS: char = '\u{2212}';
 
 /// More decimals than this are never printed: a double does not hold them, and
 /// the text has to stay short enough to be read back.
@@ -141,6 +145,11 @@ fn exact(magnitude: f64) -> String {
         digits.push('0');
     }
     digits
+}
+
+/// A number and its unit, kept on one line.
+pub(crate) fn joined(number: &str, unit: &str) -> String {
+    format!("{number}{NARROW_SPACE}{unit}")
 }
 
 #[cfg(test)]
