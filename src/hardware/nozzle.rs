@@ -4,6 +4,10 @@ use uom::si::mass_rate::gram_per_second;
 use uom::si::pressure::bar;
 
 use crate::quantity::{MassDensity, MassRate, Pressure, VolumeRate};
+use crate::workings::{Expression, number};
+
+use super::fuel_part::PartWorkings;
+use super::sources::ORIFICE;
 
 /// Why a flow is not the rating of a nozzle.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
@@ -153,6 +157,16 @@ impl RatedFlow {
     /// The density of the fluid that it was rated with.
     pub fn rated_density(&self) -> MassDensity {
         self.density
+    }
+
+    /// How the flow of one nozzle, held open, comes about at a pressure difference in bar.
+    pub(super) fn derive(&self, workings: &mut PartWorkings<'_>, difference: f64) -> Expression {
+        let test = number("rho_t", self.density.get::<kilogram_per_cubic_meter>());
+        let rating = number("p_r", self.difference.get::<bar>());
+        let ratio = number("dp", difference) / rating * workings.density() / test;
+        let flow = number("m_r", self.mass_flow.get::<gram_per_second>()) * ratio.sqrt();
+        let name = "Flow of one injector held open, on this blend";
+        workings.add(name, "q", &flow, (3, "g/s"), &[ORIFICE])
     }
 
     /// Flow of a liquid at the pressure difference of the rating.

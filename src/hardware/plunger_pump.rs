@@ -2,16 +2,23 @@
 
 use std::f64::consts::PI;
 
+use uom::si::length::millimeter;
 use uom::si::pressure::megapascal;
 
 use crate::quantity::{
     AngularVelocity, Band, DynamicViscosity, GaugePressure, Length, MassRate, Pressure, Volume,
     VolumeRate,
 };
+use crate::workings::{Expression, literal, number};
 
 use super::constants as c;
 use super::demand::cycle_time;
+use super::fuel_part::{FuelPart, PartWorkings};
 use super::operating_point::OperatingPoint;
+use super::requirement::Requirement;
+use super::sources::{BALANCE, MURNAGHAN, PLUNGER};
+use super::system::PartOf;
+use super::table::OutsideTable;
 
 /// A high-pressure pump with one plunger on a cam.
 ///
@@ -94,10 +101,121 @@ impl PlungerPump {
         self.efficiency.map(|efficiency| compressed * efficiency)
     }
 
+    /// How what one pump gives comes about; its symbols end in `own` after the suffix.
+    fn derive(&self, workings: &mut PartWorkings<'_>, own: &str) -> Expression {
+        let suffix = format!("{}{own}", workings.suffix);
+        let workings =
+            &mut PartWorkings { lines: workings.lines, suffix: &suffix, at: workings.at };
+        let bore = number("d", self.bore.get::<millimeter>());
+        let stroke = number("pi", PI) / literal(4.0)
+            * bore.clone()
+            * bore
+            * number("h", self.lift.get::<millimeter>());
+        let stroke = workings.add("Volume of a stroke", "V", &stroke, (1, "mm3"), &[]);
+        let swept = stroke
+            * number("z", f64::from(self.lobes))
+            * number("r", self.drive_ratio)
+            * workings.speed()
+            / literal(60_000.0);
+        let swept = workings.add("Volume swept in a second", "S", &swept, (2, "cm3/s"), &[]);
+        let exponent = number(c::MURNAGHAN_EXPONENT.symbol, c::MURNAGHAN_EXPONENT.value);
+        let rise = (self.rail.get() - self.inlet.get()).get::<megapascal>().max(0.0);
+        let denser = (literal(1.0)
+            + exponent.clone() * number("dp", rise)
+                / number("K", self.bulk_modulus.get::<megapascal>()))
+        .power(literal(1.0) / exponent);
+        let sources = [MURNAGHAN, c::MURNAGHAN_EXPONENT.source];
+        let name = "Density in the rail over that at the inlet";
+        let denser = workings.add(name, "r", &denser, (5, ""), &sources);
+        let compressed =
+            literal(1.0) - number("c", self.dead_volume_ratio) * (denser - literal(1.0));
+        let delivered = swept * workings.density() / literal(1000.0)
+            * compressed
+            * number("eta", self.efficiency.expected());
+        workings.add("What a high-pressure pump gives", "G", &delivered, (2, "g/s"), &[PLUNGER])
+    }
+
     /// The greatest flow into the pump as the plunger draws, pi times the mean on a
     /// harmonic cam: what decides whether the inlet cavitates.
     pub fn peak_suction(&self, speed: AngularVelocity) -> VolumeRate {
         self.geometric_flow(speed) * PI
+    }
+}
+
+/// All high-pressure pumps of an engine. They share the fuel of the direct injectors by
+/// what each can deliver.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct PlungerPumps<'a>(pub(super) &'a [PlungerPump]);
+
+impl PlungerPumps<'_> {
+    /// What all of them deliver together.
+    fn delivery(&self, at: &OperatingPoint<'_>) -> Band<MassRate> {
+        let nothing = Band::exact(MassRate::default());
+        self.0.iter().fold(nothing, |sum, pump| {
+            let one = pump.delivery(at);
+            let expected = sum.expected() + one.expected();
+            Band::enclosing(expected, [sum.low() + one.low(), sum.high() + one.high()])
+                .unwrap_or(Band::exact(expected))
+        })
+    }
+}
+
+impl FuelPart for PlungerPumps<'_> {
+    fn id(&self) -> PartOf {
+        PartOf::Plungers
+    }
+
+    fn limit(&self) -> f64 {
+        self.0.iter().map(|pump| pump.limit).fold(1.0, f64::min)
+    }
+
+    fn capacity(&self, used: f64, at: &OperatingPoint<'_>) -> Result<Band<MassRate>, OutsideTable> {
+        Ok(self.delivery(at).map(|flow| flow * used))
+    }
+
+    fn used(&self, flow: MassRate, at: &OperatingPoint<'_>) -> Result<Band<f64>, OutsideTable> {
+        let delivery = self.delivery(at);
+        let of = |delivered: MassRate| (flow / delivered).value;
+        let expected = of(delivery.expected());
+        Ok(Band::enclosing(expected, [of(delivery.high()), of(delivery.low())])
+            .unwrap_or(Band::exact(expected)))
+    }
+
+    fn enough(&self, larger: f64, _: MassRate, _: &OperatingPoint<'_>) -> Requirement {
+        let strokes = self.0.iter().map(PlungerPump::stroke_volume);
+        Requirement::StrokeVolume(strokes.sum::<Volume>() * larger)
+    }
+
+    fn holds_pressure(&self) -> bool {
+        true
+    }
+
+    fn derive(
+        &self,
+        workings: &mut PartWorkings<'_>,
+        flow: Expression,
+        share: f64,
+    ) -> Option<Expression> {
+        let flow = flow * number("s", share);
+        let mut delivered: Option<Expression> = None;
+        // Equal pumps are worked out once.
+        for (place, alike) in self.0.chunk_by(|a, b| a == b).enumerate() {
+            let Some(pump) = alike.first() else { continue };
+            let own = if place == 0 { String::new() } else { format!("_{}", place + 1) };
+            let one_gives = pump.derive(workings, &own);
+            #[expect(clippy::cast_precision_loss, reason = "a car has few pumps")]
+            let together = match alike.len() {
+                1 => one_gives,
+                count => literal(count as f64) * one_gives,
+            };
+            delivered = Some(match delivered {
+                None => together,
+                Some(sum) => sum + together,
+            });
+        }
+        let used = flow / delivered.unwrap_or_else(|| literal(0.0));
+        let used = workings.add("Use of what the pumps give", "U", &used, (4, ""), &[BALANCE]);
+        Some(number("L", self.limit()) / used - literal(1.0))
     }
 }
 

@@ -18,16 +18,12 @@ use super::reading::HardwareReading;
 use crate::document::MeasuredAt;
 use crate::fuel::Constant;
 use crate::hardware::constants::AIR_GAS_CONSTANT;
-use crate::hardware::{Blend, LoadPoint};
+use crate::hardware::{BALANCE, Blend, CYCLE, LoadPoint};
 use crate::quantity::MassRate;
 use crate::source::{Confidence, Source, SourceKind};
 use crate::workings::{Expression, Lines, Working, literal, number};
 
 const EFFICIENCY: Source = derived("equal brake efficiency on both fuels, but for the gain given");
-const CYCLE: Source = derived("four strokes: two turns of the crank for each cycle");
-const ORIFICE: Source =
-    derived("Bernoulli's equation for a nozzle with a constant discharge coefficient");
-const BALANCE: Source = derived("balance of fuel and air");
 const DRIVELINE: Source = Source {
     kind: SourceKind::CommonPractice,
     citation: "loss as a share of crank power",
