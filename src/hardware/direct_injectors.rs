@@ -2,7 +2,6 @@ use std::f64::consts::PI;
 
 use uom::si::angle::{degree, radian};
 use uom::si::angular_velocity::radian_per_second;
-use uom::si::pressure::bar;
 use uom::si::time::{millisecond, second};
 
 use crate::quantity::{Angle, Band, GaugePressure, MassRate, Pressure, Time};
@@ -126,7 +125,7 @@ impl FuelPart for DirectInjectors {
     ) -> Option<Expression> {
         let flow = flow * number("s", share);
         let difference = self.rail.get() - self.back_pressure.get();
-        let open = self.rated.derive(workings, difference.get::<bar>());
+        let open = self.rated.derive(workings, difference);
         let speed = workings.speed();
         let window = number("W", self.window.get::<degree>()) / (literal(6.0) * speed.clone())
             * literal(1000.0);

@@ -1,10 +1,11 @@
 use thiserror::Error;
+use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::electric_potential::volt;
-use uom::si::pressure::bar;
+use uom::si::mass_rate::gram_per_second;
 use uom::si::time::millisecond;
 
 use crate::quantity::{Band, ElectricPotential, MassRate, Time};
-use crate::workings::{Expression, literal, number};
+use crate::workings::{Arithmetic, Expression, literal, number};
 
 use super::fuel_part::{FuelPart, PartWorkings};
 use super::nozzle::RatedFlow;
@@ -114,7 +115,12 @@ impl PortInjectors {
     /// Share of the cycle for which they must flow, `m_f / (n m)`: above 1 it cannot
     /// be done, infinite when nothing flows.
     pub fn effective_duty(&self, flow: MassRate, at: &OperatingPoint<'_>) -> f64 {
-        if flow > MassRate::default() { (flow / self.static_flow(at)).into() } else { 0.0 }
+        if flow <= MassRate::default() {
+            return 0.0;
+        }
+        let difference = self.regulator.difference(at.manifold);
+        let open = self.rated.mass_flow(difference, at.fuel.density);
+        self.effective(flow.get::<gram_per_second>(), open.get::<gram_per_second>())
     }
 
     /// Share of the cycle for which they are commanded, the effective duty and the
@@ -134,7 +140,20 @@ impl PortInjectors {
     }
 
     fn dead_share(&self, at: &OperatingPoint<'_>) -> f64 {
-        (self.dead_time / at.cycle_time()).into()
+        self.dead(at)
+    }
+
+    /// Share of the cycle for which they must flow, from the flow of all and that of one
+    /// held open: `m_f / (n q)`.
+    fn effective<A: Arithmetic>(&self, flow: A, open: A) -> A {
+        flow / (A::number("n", f64::from(self.count)) * open)
+    }
+
+    /// Dead time as a share of the cycle, which takes `120,000 / N` milliseconds.
+    fn dead<A: Arithmetic>(&self, at: &OperatingPoint<'_>) -> A {
+        A::number("t_d", self.dead_time.get::<millisecond>())
+            * A::number("N", at.speed.get::<revolution_per_minute>())
+            / A::literal(120_000.0)
     }
 }
 
@@ -195,11 +214,9 @@ impl FuelPart for PortSet<'_> {
         let own = self.own();
         let flow = flow * number("s", self.share(workings.at) * share);
         let difference = own.regulator.difference(workings.at.manifold);
-        let open = own.rated.derive(workings, difference.get::<bar>());
-        let count = number("n", f64::from(own.count));
-        let dead = number("t_d", own.dead_time.get::<millisecond>()) * workings.speed()
-            / literal(120_000.0);
-        let effective = flow / (count * open);
+        let open = own.rated.derive(workings, difference);
+        let dead = own.dead::<Expression>(workings.at);
+        let effective = own.effective(flow, open);
         let duty = effective.clone() + dead.clone();
         workings.add("Duty as commanded", "D", &duty, (4, ""), &[CYCLE]);
         Some((number("L", own.limit) - dead) / effective - literal(1.0))
