@@ -3,8 +3,12 @@
 //! A formula is written once, as an [`Expression`] over named numbers. Its
 //! letters, its letters with the numbers put in, and its value all come from
 //! that one expression, so they cannot disagree.
+//!
+//! Where a value is worked out over and over, its formula is written over any
+//! [`Arithmetic`]: in bare numbers it costs what the numbers cost, and as an
+//! [`Expression`] the same lines give the workings.
 
-use std::fmt::Write;
+use std::fmt::{Display, Write};
 use std::ops::{Add, Div, Mul, Sub};
 
 use crate::source::Source;
@@ -74,8 +78,85 @@ pub fn literal(value: f64) -> Expression {
 }
 
 /// The sum of terms; nothing where there are none.
-pub fn sum(terms: impl IntoIterator<Item = Expression>) -> Expression {
-    terms.into_iter().reduce(Add::add).unwrap_or_else(|| literal(0.0))
+pub fn sum<A: Arithmetic>(terms: impl IntoIterator<Item = A>) -> A {
+    terms.into_iter().reduce(Add::add).unwrap_or_else(|| A::literal(0.0))
+}
+
+/// The letter of one of several fuels: a for the first.
+pub fn letter(place: usize) -> char {
+    u8::try_from(place).ok().and_then(|place| b'a'.checked_add(place)).map_or('z', char::from)
+}
+
+/// What a formula is worked out in: bare numbers for its value alone, expressions for
+/// its workings.
+///
+/// ```
+/// use fillwright::workings::{Arithmetic, Expression};
+/// fn drive<A: Arithmetic>(difference: f64, rated: f64) -> A {
+///     (A::number("dp", difference) / A::number("p_r", rated)).sqrt()
+/// }
+/// assert_eq!(drive::<f64>(4.0, 1.0), 2.0);
+/// assert_eq!(drive::<Expression>(4.0, 1.0).letters(), "sqrt(dp / p_r)");
+/// ```
+pub trait Arithmetic:
+    Clone + Add<Output = Self> + Sub<Output = Self> + Mul<Output = Self> + Div<Output = Self>
+{
+    /// A named number.
+    fn number(symbol: impl Display, value: f64) -> Self;
+    /// A number that stands in a formula as itself.
+    fn literal(value: f64) -> Self;
+    /// What it comes to.
+    fn value(&self) -> f64;
+    /// The square root.
+    #[must_use]
+    fn sqrt(self) -> Self;
+    /// A power of it.
+    #[must_use]
+    fn power(self, exponent: Self) -> Self;
+}
+
+impl Arithmetic for f64 {
+    fn number(_: impl Display, value: f64) -> Self {
+        value
+    }
+
+    fn literal(value: f64) -> Self {
+        value
+    }
+
+    fn value(&self) -> f64 {
+        *self
+    }
+
+    fn sqrt(self) -> Self {
+        Self::sqrt(self)
+    }
+
+    fn power(self, exponent: Self) -> Self {
+        self.powf(exponent)
+    }
+}
+
+impl Arithmetic for Expression {
+    fn number(symbol: impl Display, value: f64) -> Self {
+        number(symbol.to_string(), value)
+    }
+
+    fn literal(value: f64) -> Self {
+        literal(value)
+    }
+
+    fn value(&self) -> f64 {
+        Self::value(self)
+    }
+
+    fn sqrt(self) -> Self {
+        Self::sqrt(self)
+    }
+
+    fn power(self, exponent: Self) -> Self {
+        Self::power(self, exponent)
+    }
 }
 
 impl Expression {
@@ -322,6 +403,18 @@ mod tests {
             // exmex 0.21, a general-purpose expression evaluator.
             approx::assert_relative_eq!(evaluated(&text), expression.value(), max_relative = 1e-6);
         }
+    }
+
+    #[test]
+    fn a_formula_comes_to_the_same_in_numbers_and_as_an_expression() {
+        fn formula<A: Arithmetic>() -> A {
+            let a = || A::number("a", 7.5);
+            (a() * A::literal(2.0) - A::number(format_args!("b_{}", letter(1)), 3.0)).sqrt()
+                / sum([a(), a()]).power(A::literal(1.5))
+        }
+        let expression = formula::<Expression>();
+        assert_eq!(formula::<f64>().to_bits(), expression.value().to_bits());
+        assert_eq!(expression.letters(), "sqrt(a * 2 - b_b) / (a + a) ^ 1.5");
     }
 
     #[test]

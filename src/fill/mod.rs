@@ -43,6 +43,7 @@
 
 pub mod economics;
 mod extremes;
+mod formulas;
 mod impossible;
 mod linear;
 mod octane;
@@ -55,6 +56,7 @@ mod rows;
 mod solve;
 mod worst;
 
+pub(crate) use formulas::mean_share;
 pub use impossible::{BurnDown, Cycles, FillImpossible, Obstacle};
 pub use order::Order;
 pub use problem::{Aim, FillError, FillObjective, Offer, Problem, StopRule, Tank};

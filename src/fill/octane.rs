@@ -26,20 +26,8 @@ impl Problem {
             let moles = (self.moles_per_litre(share.low()), self.moles_per_litre(share.high()));
             Some(((moles.0.min(moles.1), moles.0.max(moles.1)), number(fuel)?))
         })?;
-        let (mut moles, mut octane) = (0.0, 0.0);
-        let mut add = |litres: f64, share, number: Option<f64>| {
-            if litres > 0.0 {
-                let n = self.moles_per_litre(share) * litres;
-                moles += n;
-                octane += n * number?;
-            }
-            Some(())
-        };
-        add(self.level(), self.tank.share.expected(), of_tank)?;
-        for (fuel, litres) in self.amounts(pours, self.level()).into_iter().enumerate() {
-            add(litres, self.offers[fuel].share.expected(), number(Some(fuel)))?;
-        }
-        let expected = (moles > 0.0).then(|| octane / moles)?;
+        let amounts = self.amounts(pours, self.level());
+        let expected = self.octane("ON", &amounts, of_tank, |fuel| number(Some(fuel)))?;
         let (low, high) = (contents.lowest()?.mean, contents.highest()?.mean);
         // Rounding may leave the expected one a hair outside.
         Band::new(low.min(expected), expected, high.max(expected)).ok()

@@ -1,9 +1,9 @@
 //! The question of a fill: the tank, the fuels on offer and what is wanted.
 
 use thiserror::Error;
-use uom::si::molar_concentration::mole_per_liter;
 use uom::si::volume::liter;
 
+use super::formulas::mean_share;
 use crate::fuel::MolarDensity;
 use crate::quantity::{Band, Money, Share, UnitPrice, Volume};
 
@@ -323,7 +323,7 @@ impl Problem {
 
     /// The weight of a litre in the molar rule, in moles.
     pub(super) fn moles_per_litre(&self, share: Share) -> f64 {
-        self.molar_density.of_share(share).get::<mole_per_liter>()
+        self.molar_density.per_litre(share.fraction())
     }
 
     /// Litres to the brim.
@@ -370,17 +370,10 @@ impl Problem {
         let mut merged = self.clone();
         if poured > 0.0 {
             let level = self.level();
-            let ethanol: f64 = self
-                .offers
-                .iter()
-                .map(|offer| in_litres(offer.poured) * offer.share.expected().fraction())
-                .sum();
-            let share =
-                (level * self.tank.share.expected().fraction() + ethanol) / (level + poured);
+            let amounts: Vec<f64> = self.offers.iter().map(|it| in_litres(it.poured)).collect();
             merged.tank.level = Band::exact(litres(level + poured));
-            merged.tank.share = Band::exact(Share::clamped(share));
-            merged.tank.ron =
-                self.ron_of(&self.offers.iter().map(|o| in_litres(o.poured)).collect::<Vec<_>>());
+            merged.tank.share = Band::exact(self.share_of(level, &amounts).unwrap_or_default());
+            merged.tank.ron = self.ron_of(&amounts);
             for offer in &mut merged.offers {
                 offer.limit = offer.limit.map(|limit| {
                     let left = in_litres(limit) - in_litres(offer.poured);
@@ -392,23 +385,16 @@ impl Problem {
         merged
     }
 
+    /// The ethanol share of so many litres of the tank's contents with these of each fuel;
+    /// none of an empty tank.
+    pub(super) fn share_of(&self, level: f64, added: &[f64]) -> Option<Share> {
+        let parts = self.offers.iter().zip(added);
+        let parts = parts.map(|(offer, litres)| (*litres, offer.share.expected()));
+        mean_share("", (level, self.tank.share.expected()), parts).map(Share::clamped)
+    }
+
     /// The octane number of the tank's contents with these litres of each fuel.
     pub(super) fn ron_of(&self, added: &[f64]) -> Option<f64> {
-        let mut moles = 0.0;
-        let mut octane = 0.0;
-        let level = self.level();
-        if level > 0.0 {
-            let n = self.moles_per_litre(self.tank.share.expected()) * level;
-            moles += n;
-            octane += n * self.tank.ron?;
-        }
-        for (offer, &litres) in self.offers.iter().zip(added) {
-            if litres > 0.0 {
-                let n = self.moles_per_litre(offer.share.expected()) * litres;
-                moles += n;
-                octane += n * offer.ron?;
-            }
-        }
-        (moles > 0.0).then(|| octane / moles)
+        self.octane("RON", added, self.tank.ron, |fuel| self.offers[fuel].ron)
     }
 }

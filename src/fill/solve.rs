@@ -112,12 +112,8 @@ impl Problem {
     pub(super) fn plan(&self, x: &[f64]) -> FillPlan {
         let level = self.level();
         let added: f64 = x.iter().sum();
-        let ethanol: f64 =
-            self.offers.iter().zip(x).map(|(offer, x)| offer.share.expected().fraction() * x).sum();
         let total = level + added;
-        let share = (total > 0.0).then(|| {
-            Share::clamped((level * self.tank.share.expected().fraction() + ethanol) / total)
-        });
+        let share = self.share_of(level, x);
         let volumes: Vec<Volume> = x.iter().map(|&x| litres(x)).collect();
         let cost = self
             .offers

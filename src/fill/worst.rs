@@ -47,7 +47,7 @@ pub struct WorstCorner {
 struct Ending {
     amounts: Vec<f64>,
     total: f64,
-    share: f64,
+    share: Share,
 }
 
 /// Litres that are dosed before the click.
@@ -70,7 +70,7 @@ impl Problem {
     /// it is stronger than what it displaces, which is the fuel that overflows or is
     /// poured to the click, and the outcome only where nothing is displaced.
     pub fn worst(&self, pours: &Pours) -> Worst {
-        let expected = Share::clamped(self.end_of(pours, self.level()).share);
+        let expected = self.end_of(pours, self.level()).share;
         let ends = [false, true].map(|high| {
             let extreme = self.extreme(pours, high);
             extreme.map_or(expected, |extreme| Share::clamped(extreme.mean))
@@ -151,15 +151,13 @@ impl Problem {
     /// The share after these pours from one level, when only the level is in
     /// doubt.
     pub fn share_from(&self, pours: &Pours, level: Volume) -> Share {
-        Share::clamped(self.end_of(pours, in_litres(level)).share)
+        self.end_of(pours, in_litres(level)).share
     }
 
     /// Pours in order until the tank is full, after what is already in, all else
     /// being as expected.
     fn end_of(&self, pours: &Pours, level: f64) -> Ending {
-        let of_offer = |fuel: usize| self.offers[fuel].share.expected().fraction();
         let mut total = level;
-        let mut ethanol = level * self.tank.share.expected().fraction();
         let mut amounts = vec![0.0; self.offers.len()];
         let mut free = (self.capacity() - level).max(0.0);
         for pour in self.in_order(pours) {
@@ -167,9 +165,8 @@ impl Problem {
             free -= poured;
             amounts[pour.fuel] += poured;
             total += poured;
-            ethanol += poured * of_offer(pour.fuel);
         }
-        let share = if total > 0.0 { ethanol / total } else { 0.0 };
+        let share = self.share_of(level, &amounts).unwrap_or_default();
         Ending { amounts, total, share }
     }
 

@@ -1,6 +1,11 @@
 //! The air that a fuel burns with, and what another fuel does to the mixture.
 
-use crate::quantity::{Mass, MolarMass};
+use uom::si::amount_of_substance::mole;
+use uom::si::mass_density::kilogram_per_cubic_meter;
+use uom::si::molar_mass::gram_per_mole;
+
+use crate::quantity::{AmountOfSubstance, Mass, MolarMass};
+use crate::workings::Arithmetic;
 
 use super::composition::Elements;
 use super::constants as c;
@@ -12,8 +17,35 @@ use super::mixture::Mixture;
 /// Another air shifts every stoichiometric ratio alike: 21 % O2 and 79 % N2 gives
 /// ratios that are 0.6 % lower (8.95 in place of 9.00 for ethanol).
 pub fn air_per_oxygen() -> MolarMass {
-    c::OXYGEN_MASS.molar_mass() * 2.0
-        + c::NITROGEN_MOLAR_MASS.molar_mass() * c::NITROGEN_PER_OXYGEN.value
+    MolarMass::new::<gram_per_mole>(air_for_oxygen())
+}
+
+/// The same in g/mol, as a formula.
+pub(crate) fn air_for_oxygen<A: Arithmetic>() -> A {
+    A::literal(2.0) * c::OXYGEN_MASS.in_formula()
+        + c::NITROGEN_PER_OXYGEN.in_formula::<A>() * c::NITROGEN_MOLAR_MASS.in_formula()
+}
+
+/// Moles of oxygen that carbon and hydrogen burn with, less those that are brought
+/// along: `n_C + n_H / 4 - n_O / 2`.
+pub(crate) fn oxygen_needed<A: Arithmetic>(carbon: A, hydrogen: A, oxygen: Option<A>) -> A {
+    let needed = carbon + hydrogen / A::literal(4.0);
+    match oxygen {
+        Some(oxygen) => needed - oxygen / A::literal(2.0),
+        None => needed,
+    }
+}
+
+/// Volume of a fuel for each of a reference at equal air and lambda, from ratio and
+/// density of the reference and then of the fuel: `(AFR_ref / AFR) (rho_ref / rho)`.
+pub(crate) fn volume_ratio<A: Arithmetic>(reference: (A, A), fuel: (A, A)) -> A {
+    reference.0 / fuel.0 * reference.1 / fuel.1
+}
+
+/// Lambda over that intended where nothing corrects it, from ratio and density of the
+/// fuel intended and then of the one that is there: `(AFR_cal / AFR) sqrt(rho_cal / rho)`.
+pub(crate) fn open_loop_ratio<A: Arithmetic>(intended: (A, A), fuel: (A, A)) -> A {
+    intended.0 / fuel.0 * (intended.1 / fuel.1).sqrt()
 }
 
 impl Mixture {
@@ -21,7 +53,10 @@ impl Mixture {
     /// `m_a = K (n_C + n_H / 4 - n_O / 2)`.
     pub fn stoichiometric_air(&self) -> Mass {
         let Elements { carbon, hydrogen, oxygen } = self.elements();
-        (carbon + hydrogen / 4.0 - oxygen / 2.0) * air_per_oxygen()
+        let [carbon, hydrogen, oxygen] =
+            [carbon, hydrogen, oxygen].map(|element| element.get::<mole>());
+        let needed = oxygen_needed(carbon, hydrogen, Some(oxygen));
+        AmountOfSubstance::new::<mole>(needed) * air_per_oxygen()
     }
 
     /// Stoichiometric air-fuel ratio by mass, `AFR = m_a / m`, in kg of air for
@@ -54,8 +89,13 @@ impl Mixture {
     /// `(AFR_ref / AFR) (rho_ref / rho)`, both at 15 degC; none when either is
     /// empty or does not burn.
     pub fn fuel_volume_multiplier(&self, reference: &Self) -> Option<f64> {
-        let density_ratio: f64 = (reference.density_15()? / self.density_15()?).into();
-        Some(self.fuel_mass_multiplier(reference)? * density_ratio)
+        Some(volume_ratio(reference.burning()?, self.burning()?))
+    }
+
+    /// Air-fuel ratio above zero, and density in kg/m3.
+    fn burning(&self) -> Option<(f64, f64)> {
+        let ratio = self.stoichiometric_afr().filter(|ratio| *ratio > 0.0)?;
+        Some((ratio, self.density_15()?.get::<kilogram_per_cubic_meter>()))
     }
 
     /// How much leaner (above 1) or richer (below 1) an engine runs on this fuel
@@ -80,7 +120,6 @@ impl Mixture {
     /// # Ok::<(), fillwright::quantity::ShareError>(())
     /// ```
     pub fn open_loop_lambda_ratio(&self, calibrated_for: &Self) -> Option<f64> {
-        let density_ratio: f64 = (calibrated_for.density_15()? / self.density_15()?).into();
-        Some(self.fuel_mass_multiplier(calibrated_for)? * density_ratio.sqrt())
+        Some(open_loop_ratio(calibrated_for.burning()?, self.burning()?))
     }
 }

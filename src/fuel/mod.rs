@@ -16,11 +16,13 @@ mod energy;
 mod expansion;
 pub mod grades;
 mod hydrocarbon;
+mod mean;
 mod mixture;
 mod octane;
 mod volatility;
 
 pub use air::air_per_oxygen;
+pub(crate) use air::{air_for_oxygen, open_loop_ratio, oxygen_needed, volume_ratio};
 pub use constants::Constant;
 pub use constituent::{Constituent, HydrocarbonBase};
 pub use content::{Content, Corner, Extras, OxygenError, ethers_of_oxygen};
@@ -30,6 +32,8 @@ pub use expansion::{
     petrol_expansion, petrol_volume_correction_factor,
 };
 pub use grades::Grade;
+pub use mean::Mean;
 pub use mixture::{Mixture, MixtureParts};
+pub(crate) use octane::anti_knock_index;
 pub use octane::{AkiError, MolarDensity, ron_mon_from_aki};
 pub use volatility::{ETHANOL_WAIVER, FLEX_FUEL_CLASSES, ethanol_waiver};

@@ -10,11 +10,15 @@
 use thiserror::Error;
 
 use crate::quantity::{AmountOfSubstance, Share, Volume};
+use crate::workings::Arithmetic;
+use uom::si::amount_of_substance::mole;
 use uom::si::f64::MolarConcentration;
+use uom::si::molar_concentration::mole_per_liter;
 use uom::si::volume::liter;
 
 use super::constants as c;
 use super::constituent::{Compound, ETHANOL, HydrocarbonBase};
+use super::mean::Mean;
 use super::mixture::{Mixture, MixtureParts};
 
 impl Mixture {
@@ -43,7 +47,7 @@ impl Mixture {
 
     /// Anti-knock index, at least: `AKI = (RON + MON) / 2`; none when either is.
     pub fn aki(&self) -> Option<f64> {
-        Some(f64::midpoint(self.ron()?, self.mon()?))
+        Some(anti_knock_index(self.ron()?, self.mon()?))
     }
 
     fn octane(
@@ -51,18 +55,19 @@ impl Mixture {
         base: AmountOfSubstance,
         of: impl Fn(&Compound) -> Option<f64>,
     ) -> Option<f64> {
-        let (octane, moles) = self.compounds().into_iter().fold(
-            (base, self.hydrocarbon.moles),
-            |(octane, moles), (compound, mass)| match of(compound) {
-                Some(number) => {
-                    let own: AmountOfSubstance = mass / compound.molar_mass();
-                    (octane + own * number, moles + own)
-                }
-                None => (octane, moles),
-            },
-        );
-        (moles.value > 0.0).then(|| (octane / moles).into())
+        let base = Mean::of_sums(self.hydrocarbon.moles.get::<mole>(), Some(base.get::<mole>()));
+        // What has no number does not burn.
+        let burning = self.compounds().into_iter().filter_map(|(compound, mass)| {
+            let own: AmountOfSubstance = mass / compound.molar_mass();
+            Some(Mean::of(own.get::<mole>(), Some(of(compound)?)))
+        });
+        std::iter::once(base).chain(burning).sum::<Mean>().value()
     }
+}
+
+/// Anti-knock index, `(RON + MON) / 2`.
+pub(crate) fn anti_knock_index<A: Arithmetic>(ron: A, mon: A) -> A {
+    (ron + mon) / A::literal(2.0)
 }
 
 impl HydrocarbonBase {
@@ -133,7 +138,7 @@ pub struct AkiError {
 
 /// Anti-knock index of neat ethanol.
 fn neat_aki() -> f64 {
-    f64::midpoint(c::ETHANOL_RON.value, c::ETHANOL_MON.value)
+    anti_knock_index(c::ETHANOL_RON.value, c::ETHANOL_MON.value)
 }
 
 /// RON and MON of a petrol of which only the anti-knock index and the ethanol share
@@ -157,10 +162,14 @@ fn neat_aki() -> f64 {
 /// which no petrol base exceeds, and the 99.5 of neat ethanol.
 pub fn ron_mon_from_aki(aki: f64, ethanol: Share) -> Result<(f64, f64), AkiError> {
     let moles = MolarDensity::default();
-    let of_ethanol = moles.ethanol * ethanol.fraction();
-    let fraction: f64 = (of_ethanol / moles.of_share(ethanol)).into();
-    let between = |base: f64, neat: f64| (1.0 - fraction) * base + fraction * neat;
-    let best_base = f64::midpoint(c::TOLUENE_RON.value, c::TOLUENE_MON.value);
+    let between = |base: f64, neat: f64| {
+        let part = |share: f64, of: MolarConcentration, number: f64| {
+            Mean::of(share * of.get::<mole_per_liter>(), Some(number))
+        };
+        let petrol = part(1.0 - ethanol.fraction(), moles.hydrocarbon, base);
+        petrol.plus(part(ethanol.fraction(), moles.ethanol, neat)).value().unwrap_or(neat)
+    };
+    let best_base = anti_knock_index(c::TOLUENE_RON.value, c::TOLUENE_MON.value);
     let most = between(best_base, neat_aki());
     if aki > most + 1e-9 {
         return Err(AkiError { given: aki, share: ethanol, most });
@@ -204,7 +213,16 @@ impl MolarDensity {
     /// assert!((petrol.get::<mole_per_liter>() - 7.45).abs() < 1e-9);
     /// ```
     pub fn of_share(&self, ethanol: Share) -> MolarConcentration {
-        self.ethanol * ethanol.fraction() + self.hydrocarbon * (1.0 - ethanol.fraction())
+        MolarConcentration::new::<mole_per_liter>(self.per_litre(ethanol.fraction()))
+    }
+
+    /// The same in moles per litre, as a formula.
+    pub(crate) fn per_litre<A: Arithmetic>(&self, ethanol: A) -> A {
+        let of = |symbol: &str, density: MolarConcentration| {
+            A::number(symbol, density.get::<mole_per_liter>())
+        };
+        of("c_g", self.hydrocarbon) * (A::literal(1.0) - ethanol.clone())
+            + of("c_e", self.ethanol) * ethanol
     }
 }
 
@@ -218,7 +236,6 @@ impl Default for MolarDensity {
 #[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
-    use uom::si::molar_concentration::mole_per_liter;
 
     /// Two pump fuels of one petrol base type, blended by the form that the fill
     /// problem uses and by the sums of the mixture.

@@ -2,18 +2,21 @@
 
 use std::f64::consts::PI;
 
-use uom::si::angular_velocity::radian_per_second;
-use uom::si::available_energy::joule_per_kilogram;
-use uom::si::f64::SpecificHeatCapacity;
-use uom::si::specific_heat_capacity::joule_per_kilogram_kelvin;
-use uom::si::temperature_interval::kelvin as kelvin_interval;
+use uom::si::angular_velocity::{radian_per_second, revolution_per_minute};
+use uom::si::available_energy::{joule_per_kilogram, megajoule_per_kilogram};
+use uom::si::mass_rate::gram_per_second;
+use uom::si::power::kilowatt;
+use uom::si::pressure::kilopascal;
 use uom::si::thermodynamic_temperature::kelvin;
 use uom::si::time::second;
+use uom::si::volume::liter;
 
 use crate::quantity::{
     AbsolutePressure, AngularVelocity, CrankPower, MassRate, Pressure, SpecificConsumption,
-    SpecificEnergy, TemperatureInterval, ThermodynamicTemperature, Time, Volume,
+    SpecificEnergy, ThermodynamicTemperature, Time, Volume,
 };
+
+use crate::workings::Arithmetic;
 
 use super::constants as c;
 use super::fuel_properties::FuelProperties;
@@ -39,10 +42,6 @@ impl SpecificConsumption {
         let heat = lower_heating_value.get::<joule_per_kilogram>();
         Self::of_kilograms_per_joule(1.0 / (efficiency * heat))
     }
-
-    fn work_per_fuel(self) -> SpecificEnergy {
-        SpecificEnergy::new::<joule_per_kilogram>(1.0 / self.kilograms_per_joule())
-    }
 }
 
 /// Fuel from power: what the engine burns for each unit of work on a reference
@@ -66,9 +65,25 @@ impl PowerRoute {
         fuel: &FuelProperties,
         efficiency_gain: f64,
     ) -> MassRate {
-        let on_reference: MassRate = power.get() / self.consumption.work_per_fuel();
-        let heat: f64 = (self.reference.lower_heating_value / fuel.lower_heating_value).into();
-        on_reference * heat / (1.0 + efficiency_gain)
+        MassRate::new::<gram_per_second>(self.formula(power, fuel, efficiency_gain))
+    }
+
+    /// The same in g/s, as a formula.
+    pub(crate) fn formula<A: Arithmetic>(
+        &self,
+        power: CrankPower,
+        fuel: &FuelProperties,
+        efficiency_gain: f64,
+    ) -> A {
+        let heat = |symbol: &str, of: &FuelProperties| {
+            A::number(symbol, of.lower_heating_value.get::<megajoule_per_kilogram>())
+        };
+        A::number("P", power.get().get::<kilowatt>())
+            * A::number("b", self.consumption.grams_per_kilowatt_hour())
+            / A::literal(3600.0)
+            * heat("H_0", &self.reference)
+            / heat("H", fuel)
+            / (A::literal(1.0) + A::number("g", efficiency_gain))
     }
 }
 
@@ -92,13 +107,20 @@ impl AirRoute {
     /// Dry air, `m = VE (p - p_w) / (R T) V n / 2`: vapour takes room and burns
     /// nothing. None flows where the vapour is all there is.
     pub fn air_flow(&self, speed: AngularVelocity) -> MassRate {
-        let constant =
-            SpecificHeatCapacity::new::<joule_per_kilogram_kelvin>(c::AIR_GAS_CONSTANT.value);
-        let temperature =
-            TemperatureInterval::new::<kelvin_interval>(self.manifold_temperature.get::<kelvin>());
+        MassRate::new::<gram_per_second>(self.formula(speed))
+    }
+
+    /// The same in g/s, as a formula.
+    pub(crate) fn formula<A: Arithmetic>(&self, speed: AngularVelocity) -> A {
         let dry = (self.manifold.get() - self.vapour).max(Pressure::default());
-        let density = dry / (constant * temperature);
-        self.displacement * self.volumetric_efficiency * density / cycle_time(speed)
+        A::number("VE", self.volumetric_efficiency)
+            * A::number("p_m", dry.get::<kilopascal>())
+            * A::number("V_d", self.displacement.get::<liter>())
+            * A::number("N", speed.get::<revolution_per_minute>())
+            / (c::AIR_GAS_CONSTANT.in_formula::<A>()
+                * A::number("T", self.manifold_temperature.get::<kelvin>())
+                * A::literal(120.0))
+            * A::literal(1000.0)
     }
 
     /// Fuel for that air at a lambda above zero, `m_f = m_a / (lambda AFR)`.

@@ -2,14 +2,20 @@
 
 use std::f64::consts::PI;
 
-use uom::si::angle::radian;
+use uom::si::angle::{degree, radian};
 use uom::si::angular_velocity::radian_per_second;
-use uom::si::time::second;
+use uom::si::time::{millisecond, second};
 
-use crate::quantity::{Angle, GaugePressure, MassRate, Pressure, Time};
+use crate::quantity::{Angle, Band, GaugePressure, MassRate, Pressure, Time};
+use crate::workings::{Expression, literal, number};
 
+use super::fuel_part::{FuelPart, PartWorkings};
 use super::nozzle::RatedFlow;
 use super::operating_point::OperatingPoint;
+use super::requirement::Requirement;
+use super::sources::CYCLE;
+use super::system::PartOf;
+use super::table::OutsideTable;
 
 /// Injectors in the cylinders of a four-stroke engine, each opening once a cycle
 /// and only while the piston's position allows.
@@ -86,5 +92,52 @@ impl DirectInjectors {
     fn offset_share(&self, at: &OperatingPoint<'_>) -> f64 {
         self.opening_offset.get::<second>() * at.speed.get::<radian_per_second>()
             / self.window.get::<radian>()
+    }
+}
+
+impl FuelPart for DirectInjectors {
+    fn id(&self) -> PartOf {
+        PartOf::Direct
+    }
+
+    fn limit(&self) -> f64 {
+        self.limit
+    }
+
+    fn capacity(&self, used: f64, at: &OperatingPoint<'_>) -> Result<Band<MassRate>, OutsideTable> {
+        Ok(Band::exact(Self::capacity(self, used, at)))
+    }
+
+    fn used(&self, flow: MassRate, at: &OperatingPoint<'_>) -> Result<Band<f64>, OutsideTable> {
+        Ok(Band::exact(self.window_use(flow, at)))
+    }
+
+    fn enough(&self, larger: f64, flow: MassRate, at: &OperatingPoint<'_>) -> Requirement {
+        Requirement::DirectFlow {
+            rated: self.rated.scaled(larger),
+            rail: self.required_rail(flow, at, self.limit),
+        }
+    }
+
+    fn derive(
+        &self,
+        workings: &mut PartWorkings<'_>,
+        flow: Expression,
+        share: f64,
+    ) -> Option<Expression> {
+        let flow = flow * number("s", share);
+        let difference = self.rail.get() - self.back_pressure.get();
+        let open = self.rated.derive(workings, difference);
+        let speed = workings.speed();
+        let window = number("W", self.window.get::<degree>()) / (literal(6.0) * speed.clone())
+            * literal(1000.0);
+        let window = workings.add("Time for injection", "t", &window, (3, "ms"), &[CYCLE]);
+        let each = flow / number("n", f64::from(self.count)) * literal(120_000.0) / speed;
+        let each = workings.add("Fuel for each injection", "i", &each, (1, "mg"), &[CYCLE]);
+        let offset = number("t_o", self.opening_offset.get::<millisecond>());
+        let needed = each / open;
+        let used = (needed.clone() + offset.clone()) / window.clone();
+        workings.add("Use of that time", "U", &used, (4, ""), &[CYCLE]);
+        Some((number("L", self.limit) * window - offset) / needed - literal(1.0))
     }
 }

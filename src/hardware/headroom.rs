@@ -1,5 +1,6 @@
 //! The headroom of a fuel system over engine speed and ethanol share.
 
+use super::fuel_part::FittedPart;
 use super::injection_fluid::FluidNozzle;
 use super::load::{Blend, Demand, LoadPoint, stood_in_for};
 use super::operating_point::OperatingPoint;
@@ -145,92 +146,15 @@ impl FuelSystem {
                 load.demand.air_flow(load.demand.fuel_flow(point.power, blend), blend)
             })
             .collect();
-        let parts = self
-            .parts()
-            .into_iter()
-            .map(|part| self.over_speed(part, load, blends, &flows))
-            .collect();
+        let parts =
+            self.parts().iter().map(|part| over_speed(part, load, blends, &flows)).collect();
         Headroom { flows, air, parts }
-    }
-
-    fn over_speed(
-        &self,
-        part: PartOf,
-        load: &Load,
-        blends: &Band<Blend>,
-        flows: &[Band<MassRate>],
-    ) -> PartOverSpeed {
-        let limit = self.limit(part);
-        let points: Vec<_> = load
-            .points
-            .iter()
-            .zip(flows)
-            .map(|(point, flow)| self.loading(part, limit, point, blends, *flow))
-            .collect();
-        let tightest = tightest(points.iter().map(|it| it.ok().map(|it| it.reserve)));
-        let shortage = tightest.and_then(|tightest| {
-            let (point, flow) = (load.points.get(tightest.at)?, flows.get(tightest.at)?);
-            let all = self.capacity(part, 1.0, &operating(point, &blends.expected())).ok()?;
-            let density = blends.expected().fuel.density;
-            shortage(all.expected() / density, flow.expected() / density, load.demand.lambda)
-        });
-        PartOverSpeed { part, limit, points, tightest, shortage }
-    }
-
-    fn loading(
-        &self,
-        part: PartOf,
-        limit: f64,
-        point: &LoadPoint,
-        blends: &Band<Blend>,
-        flow: Band<MassRate>,
-    ) -> Result<Loading, OutsideTable> {
-        let (low, expected, high) = (blends.low(), blends.expected(), blends.high());
-        let used = |flow, blend| self.used(part, flow, &operating(point, blend));
-        let middle = used(flow.expected(), &expected)?.expected();
-        let ends = [used(flow.low(), &low)?.low(), used(flow.high(), &high)?.high()];
-        let used = Band::enclosing(middle, ends).unwrap_or(Band::exact(middle));
-        let capacity = |blend| self.capacity(part, limit, &operating(point, blend));
-        let middle = reserve(capacity(&expected)?.expected(), flow.expected());
-        let ends = [
-            reserve(capacity(&high)?.low(), flow.high()),
-            reserve(capacity(&low)?.high(), flow.low()),
-        ];
-        let reserve = Band::enclosing(middle, ends).unwrap_or(Band::exact(middle));
-        Ok(Loading { used, reserve })
     }
 
     /// What is left of every part over a range of ethanol shares.
     pub fn over_share(&self, load: &Load, shares: &[Share]) -> Vec<AtShare> {
         let parts = self.parts();
-        shares.iter().map(|share| self.at_share(load, &parts, *share)).collect()
-    }
-
-    fn at_share(&self, load: &Load, parts: &[PartOf], share: Share) -> AtShare {
-        let blend = Blend::of(share);
-        let flows: Vec<_> = load.points.iter().map(|point| load.flow(point, &blend)).collect();
-        let least = |part: &PartOf| {
-            let limit = self.limit(*part);
-            // The supply does not turn with the engine: at the same boost it gives the
-            // same, which spares most of the search for what it gives.
-            let mut last: Option<(GaugePressure, Option<Band<MassRate>>)> = None;
-            let reserves = load.points.iter().zip(&flows).map(|(point, flow)| {
-                let known =
-                    last.filter(|(boost, _)| *part == PartOf::Supply && *boost == point.manifold);
-                let capacity = match known {
-                    Some((_, capacity)) => capacity,
-                    None => self.capacity(*part, limit, &operating(point, &blend)).ok(),
-                };
-                last = Some((point.manifold, capacity));
-                let capacity = capacity?;
-                let expected = reserve(capacity.expected(), flow.expected());
-                let ends =
-                    [reserve(capacity.low(), flow.high()), reserve(capacity.high(), flow.low())];
-                Band::enclosing(expected, ends)
-            });
-            Some(tightest(reserves)?.reserve)
-        };
-        AtShare { share, reserves: parts.iter().map(least).collect() }
+        shares.iter().map(|share| at_share(load, &parts, *share)).collect()
     }
 }
 
@@ -289,6 +213,75 @@ fn largest(reserves: impl Iterator<Item = (Share, Option<f64>)>) -> Option<Share
         }
     }
     last.map(|(share, _)| share)
+}
+
+fn over_speed(
+    part: &FittedPart<'_>,
+    load: &Load,
+    blends: &Band<Blend>,
+    flows: &[Band<MassRate>],
+) -> PartOverSpeed {
+    let limit = part.limit();
+    let points: Vec<_> = load
+        .points
+        .iter()
+        .zip(flows)
+        .map(|(point, flow)| loading(part, limit, point, blends, *flow))
+        .collect();
+    let tightest = tightest(points.iter().map(|it| it.ok().map(|it| it.reserve)));
+    let shortage = tightest.and_then(|tightest| {
+        let (point, flow) = (load.points.get(tightest.at)?, flows.get(tightest.at)?);
+        let all = part.capacity(1.0, &operating(point, &blends.expected())).ok()?;
+        let density = blends.expected().fuel.density;
+        shortage(all.expected() / density, flow.expected() / density, load.demand.lambda)
+    });
+    PartOverSpeed { part: part.id(), limit, points, tightest, shortage }
+}
+
+fn loading(
+    part: &FittedPart<'_>,
+    limit: f64,
+    point: &LoadPoint,
+    blends: &Band<Blend>,
+    flow: Band<MassRate>,
+) -> Result<Loading, OutsideTable> {
+    let (low, expected, high) = (blends.low(), blends.expected(), blends.high());
+    let used = |flow, blend| part.used(flow, &operating(point, blend));
+    let middle = used(flow.expected(), &expected)?.expected();
+    let ends = [used(flow.low(), &low)?.low(), used(flow.high(), &high)?.high()];
+    let used = Band::enclosing(middle, ends).unwrap_or(Band::exact(middle));
+    let capacity = |blend| part.capacity(limit, &operating(point, blend));
+    let middle = reserve(capacity(&expected)?.expected(), flow.expected());
+    let ends =
+        [reserve(capacity(&high)?.low(), flow.high()), reserve(capacity(&low)?.high(), flow.low())];
+    let reserve = Band::enclosing(middle, ends).unwrap_or(Band::exact(middle));
+    Ok(Loading { used, reserve })
+}
+
+fn at_share(load: &Load, parts: &[FittedPart<'_>], share: Share) -> AtShare {
+    let blend = Blend::of(share);
+    let flows: Vec<_> = load.points.iter().map(|point| load.flow(point, &blend)).collect();
+    let least = |part: &FittedPart<'_>| {
+        let limit = part.limit();
+        // What does not turn with the engine gives the same at the same boost: that
+        // spares most of the search for what the supply gives.
+        let mut last: Option<(GaugePressure, Option<Band<MassRate>>)> = None;
+        let reserves = load.points.iter().zip(&flows).map(|(point, flow)| {
+            let known =
+                last.filter(|(boost, _)| !part.goes_with_speed() && *boost == point.manifold);
+            let capacity = match known {
+                Some((_, capacity)) => capacity,
+                None => part.capacity(limit, &operating(point, &blend)).ok(),
+            };
+            last = Some((point.manifold, capacity));
+            let capacity = capacity?;
+            let expected = reserve(capacity.expected(), flow.expected());
+            let ends = [reserve(capacity.low(), flow.high()), reserve(capacity.high(), flow.low())];
+            Band::enclosing(expected, ends)
+        });
+        Some(tightest(reserves)?.reserve)
+    };
+    AtShare { share, reserves: parts.iter().map(least).collect() }
 }
 
 fn operating<'a>(point: &LoadPoint, blend: &'a Blend) -> OperatingPoint<'a> {

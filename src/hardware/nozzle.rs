@@ -6,6 +6,10 @@ use uom::si::mass_rate::gram_per_second;
 use uom::si::pressure::bar;
 
 use crate::quantity::{MassDensity, MassRate, Pressure, VolumeRate};
+use crate::workings::{Arithmetic, Expression};
+
+use super::fuel_part::PartWorkings;
+use super::sources::ORIFICE;
 
 /// Why a flow is not the rating of a nozzle.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
@@ -114,8 +118,11 @@ impl RatedFlow {
 
     /// Mass of a liquid that passes at a pressure difference; none at or below zero.
     pub fn mass_flow(&self, difference: Pressure, density: MassDensity) -> MassRate {
-        let drive: f64 = (difference / self.difference).into();
-        if drive > 0.0 { self.per_root_drive(density) * drive.sqrt() } else { MassRate::default() }
+        if difference > Pressure::default() {
+            MassRate::new::<gram_per_second>(self.formula(difference, density))
+        } else {
+            MassRate::default()
+        }
     }
 
     /// Volume of a liquid that passes at a pressure difference; none at or below
@@ -155,6 +162,26 @@ impl RatedFlow {
     /// The density of the fluid that it was rated with.
     pub fn rated_density(&self) -> MassDensity {
         self.density
+    }
+
+    /// The mass that passes at a pressure difference, in g/s.
+    fn formula<A: Arithmetic>(&self, difference: Pressure, density: MassDensity) -> A {
+        let ratio = A::number("dp", difference.get::<bar>())
+            / A::number("p_r", self.difference.get::<bar>())
+            * A::number("rho", density.get::<kilogram_per_cubic_meter>())
+            / A::number("rho_t", self.density.get::<kilogram_per_cubic_meter>());
+        A::number("m_r", self.mass_flow.get::<gram_per_second>()) * ratio.sqrt()
+    }
+
+    /// How the flow of one nozzle, held open, comes about at a pressure difference.
+    pub(super) fn derive(
+        &self,
+        workings: &mut PartWorkings<'_>,
+        difference: Pressure,
+    ) -> Expression {
+        let flow = self.formula(difference, workings.at.fuel.density);
+        let name = "Flow of one injector held open, on this blend";
+        workings.add(name, "q", &flow, (3, "g/s"), &[ORIFICE])
     }
 
     /// Flow of a liquid at the pressure difference of the rating.

@@ -1,14 +1,21 @@
 //! Injectors in the intake ports, with their dead times.
 
 use thiserror::Error;
+use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::electric_potential::volt;
+use uom::si::mass_rate::gram_per_second;
 use uom::si::time::millisecond;
 
-use crate::quantity::{ElectricPotential, MassRate, Time};
+use crate::quantity::{Band, ElectricPotential, MassRate, Time};
+use crate::workings::{Arithmetic, Expression, literal, number};
 
+use super::fuel_part::{FuelPart, PartWorkings};
 use super::nozzle::RatedFlow;
 use super::operating_point::OperatingPoint;
 use super::regulator::Regulator;
+use super::requirement::Requirement;
+use super::sources::CYCLE;
+use super::system::PartOf;
 use super::table::{OutsideTable, locate, out_of_order};
 
 /// Why values do not make a table of dead times.
@@ -110,7 +117,12 @@ impl PortInjectors {
     /// Share of the cycle for which they must flow, `m_f / (n m)`: above 1 it cannot
     /// be done, infinite when nothing flows.
     pub fn effective_duty(&self, flow: MassRate, at: &OperatingPoint<'_>) -> f64 {
-        if flow > MassRate::default() { (flow / self.static_flow(at)).into() } else { 0.0 }
+        if flow <= MassRate::default() {
+            return 0.0;
+        }
+        let difference = self.regulator.difference(at.manifold);
+        let open = self.rated.mass_flow(difference, at.fuel.density);
+        self.effective(flow.get::<gram_per_second>(), open.get::<gram_per_second>())
     }
 
     /// Share of the cycle for which they are commanded, the effective duty and the
@@ -125,12 +137,91 @@ impl PortInjectors {
     }
 
     /// Share of the cycle for which they flow at a commanded duty.
-    pub(super) fn open_share(&self, duty: f64, at: &OperatingPoint<'_>) -> f64 {
+    fn open_share(&self, duty: f64, at: &OperatingPoint<'_>) -> f64 {
         (duty - self.dead_share(at)).max(0.0)
     }
 
     fn dead_share(&self, at: &OperatingPoint<'_>) -> f64 {
-        (self.dead_time / at.cycle_time()).into()
+        self.dead(at)
+    }
+
+    /// Share of the cycle for which they must flow, from the flow of all and that of one
+    /// held open: `m_f / (n q)`.
+    fn effective<A: Arithmetic>(&self, flow: A, open: A) -> A {
+        flow / (A::number("n", f64::from(self.count)) * open)
+    }
+
+    /// Dead time as a share of the cycle, which takes `120,000 / N` milliseconds.
+    fn dead<A: Arithmetic>(&self, at: &OperatingPoint<'_>) -> A {
+        A::number("t_d", self.dead_time.get::<millisecond>())
+            * A::number("N", at.speed.get::<revolution_per_minute>())
+            / A::literal(120_000.0)
+    }
+}
+
+/// One of the sets of port injectors of an engine. All sets are open for equally long,
+/// so they share the fuel of the ports by their static flow.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct PortSet<'a> {
+    /// All sets.
+    pub(super) sets: &'a [PortInjectors],
+    /// The place of this one among them.
+    pub(super) place: usize,
+}
+
+impl PortSet<'_> {
+    fn own(&self) -> &PortInjectors {
+        &self.sets[self.place]
+    }
+
+    /// What all sets pass when held open.
+    fn static_flow(&self, at: &OperatingPoint<'_>) -> MassRate {
+        self.sets.iter().map(|set| set.static_flow(at)).sum()
+    }
+
+    /// The share of the ports' fuel that this set passes.
+    fn share(&self, at: &OperatingPoint<'_>) -> f64 {
+        (self.own().static_flow(at) / self.static_flow(at)).into()
+    }
+}
+
+impl FuelPart for PortSet<'_> {
+    fn id(&self) -> PartOf {
+        PartOf::Port(self.place)
+    }
+
+    fn limit(&self) -> f64 {
+        self.own().limit
+    }
+
+    fn capacity(&self, used: f64, at: &OperatingPoint<'_>) -> Result<Band<MassRate>, OutsideTable> {
+        // When this set is at the limit, the others pass as much as that time lets them.
+        Ok(Band::exact(self.static_flow(at) * self.own().open_share(used, at)))
+    }
+
+    fn used(&self, flow: MassRate, at: &OperatingPoint<'_>) -> Result<Band<f64>, OutsideTable> {
+        Ok(Band::exact(self.own().duty(flow * self.share(at), at)))
+    }
+
+    fn enough(&self, larger: f64, _: MassRate, _: &OperatingPoint<'_>) -> Requirement {
+        Requirement::PortFlow(self.own().rated.scaled(larger))
+    }
+
+    fn derive(
+        &self,
+        workings: &mut PartWorkings<'_>,
+        flow: Expression,
+        share: f64,
+    ) -> Option<Expression> {
+        let own = self.own();
+        let flow = flow * number("s", self.share(workings.at) * share);
+        let difference = own.regulator.difference(workings.at.manifold);
+        let open = own.rated.derive(workings, difference);
+        let dead = own.dead::<Expression>(workings.at);
+        let effective = own.effective(flow, open);
+        let duty = effective.clone() + dead.clone();
+        workings.add("Duty as commanded", "D", &duty, (4, ""), &[CYCLE]);
+        Some((number("L", own.limit) - dead) / effective - literal(1.0))
     }
 }
 

@@ -4,8 +4,7 @@ use super::headroom::{Load, PartOverSpeed};
 use super::load::Blend;
 use super::nozzle::RatedFlow;
 use super::operating_point::OperatingPoint;
-use super::plunger_pump::PlungerPump;
-use super::system::{FuelSystem, PartOf};
+use super::system::FuelSystem;
 use crate::quantity::{Band, GaugePressure, MassRate, Pressure, Volume, VolumeRate};
 
 /// What a part has to be for a wanted reserve, all else as it is.
@@ -55,50 +54,12 @@ impl FuelSystem {
             (blends.expected(), tightest.reserve.expected(), flow.expected()),
             (blends.high(), tightest.reserve.low(), flow.high()),
         ];
-        let [expected, worst] = cases.map(|(blend, reserve, flow)| {
+        let fitted = self.part(part.part)?;
+        let enough = |(blend, reserve, flow): (Blend, f64, MassRate)| {
             let at =
                 OperatingPoint { speed: point.speed, manifold: point.manifold, fuel: &blend.fuel };
-            self.requirement(
-                part.part,
-                (1.0 + wanted) / (1.0 + reserve),
-                flow * (1.0 + wanted),
-                &at,
-            )
-        });
-        Some([expected?, worst?])
-    }
-
-    /// `larger` is the factor by which the part has to grow; `flow` what it is then
-    /// to give, as the fuel of the whole engine.
-    fn requirement(
-        &self,
-        part: PartOf,
-        larger: f64,
-        flow: MassRate,
-        at: &OperatingPoint<'_>,
-    ) -> Option<Requirement> {
-        let own = flow * self.passes(part);
-        Some(match part {
-            PartOf::Port(set) => Requirement::PortFlow(self.port.get(set)?.rated.scaled(larger)),
-            PartOf::Direct => {
-                let direct = self.direct.as_ref()?;
-                Requirement::DirectFlow {
-                    rated: direct.rated.scaled(larger),
-                    rail: direct.required_rail(own, at, direct.limit),
-                }
-            }
-            PartOf::Plungers => {
-                let strokes = self.plungers.iter().map(PlungerPump::stroke_volume);
-                Requirement::StrokeVolume(strokes.sum::<Volume>() * larger)
-            }
-            PartOf::Supply => {
-                let supply = self.supply.as_ref()?;
-                let flow = own / at.fuel.density;
-                Requirement::SupplyFlow {
-                    flow: flow / supply.limit,
-                    pressure: supply.pump_pressure(flow, at),
-                }
-            }
-        })
+            fitted.enough((1.0 + wanted) / (1.0 + reserve), flow * (1.0 + wanted), &at)
+        };
+        Some(cases.map(enough))
     }
 }

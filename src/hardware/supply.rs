@@ -1,14 +1,20 @@
 //! The low-pressure side: tank to rail.
 
-use uom::si::pressure::pascal;
-use uom::si::volume_rate::cubic_meter_per_second;
+use uom::si::mass_rate::gram_per_second;
+use uom::si::pressure::{bar, pascal};
+use uom::si::volume_rate::{cubic_meter_per_second, liter_per_minute};
 
-use crate::quantity::{MassRate, Pressure, VolumeRate};
+use crate::quantity::{Band, MassRate, Pressure, VolumeRate};
+use crate::workings::{Expression, literal, number};
 
 use super::fuel_line::FuelLine;
+use super::fuel_part::{FuelPart, PartWorkings};
 use super::operating_point::OperatingPoint;
 use super::pump_curve::{PumpCurve, outside};
 use super::regulator::Regulator;
+use super::requirement::Requirement;
+use super::sources::{BALANCE, DARCY};
+use super::system::PartOf;
 use super::table::OutsideTable;
 
 /// How several pumps work together.
@@ -148,6 +154,66 @@ impl Supply {
             let end = if at_high < 0.0 { high } else { low };
             Err(outside(resistance(end), rise(high)?, rise(low)?))
         }
+    }
+}
+
+impl FuelPart for &Supply {
+    fn id(&self) -> PartOf {
+        PartOf::Supply
+    }
+
+    fn limit(&self) -> f64 {
+        self.limit
+    }
+
+    fn capacity(&self, used: f64, at: &OperatingPoint<'_>) -> Result<Band<MassRate>, OutsideTable> {
+        Ok(Band::exact(Supply::capacity(self, used, at)?))
+    }
+
+    fn used(&self, flow: MassRate, at: &OperatingPoint<'_>) -> Result<Band<f64>, OutsideTable> {
+        let wanted = flow / at.fuel.density;
+        Ok(Band::exact((wanted / self.available(wanted, at)?).value))
+    }
+
+    fn enough(&self, _: f64, flow: MassRate, at: &OperatingPoint<'_>) -> Requirement {
+        let flow = flow / at.fuel.density;
+        Requirement::SupplyFlow { flow: flow / self.limit, pressure: self.pump_pressure(flow, at) }
+    }
+
+    /// The pumps do not turn with the engine.
+    fn goes_with_speed(&self) -> bool {
+        false
+    }
+
+    fn holds_pressure(&self) -> bool {
+        true
+    }
+
+    fn derive(
+        &self,
+        workings: &mut PartWorkings<'_>,
+        flow: Expression,
+        _: f64,
+    ) -> Option<Expression> {
+        let wanted = flow.clone() * literal(3600.0) / workings.density();
+        let wanted = workings.add("The same by volume", "Q", &wanted, (1, "L/h"), &[]);
+        let volume = VolumeRate::new::<cubic_meter_per_second>(wanted.value() / 3.6e6);
+        let rail = self.regulator.rail(workings.at.manifold).get();
+        let mut pressure = number("p_rail", rail.get::<bar>());
+        for (place, line) in self.lines.iter().enumerate() {
+            let loss = line.pressure_loss(volume, workings.at.fuel).get::<bar>();
+            pressure = pressure + number(format!("dp_line{}", place + 1), loss);
+        }
+        pressure = pressure + number("dp_other", self.other_losses.get::<bar>());
+        workings.add("Pressure at the pumps", "p_p", &pressure, (2, "bar"), &[DARCY]);
+        let there = self.available(volume, workings.at).ok()?.get::<liter_per_minute>() * 60.0;
+        let used = wanted / number(format!("T{}", workings.suffix), there);
+        let name = "Use of what the pumps give there, read from their tables";
+        workings.add(name, "U", &used, (4, ""), &[BALANCE]);
+        // At the limit the line takes more than now, so this is not the use turned over.
+        let capacity = Supply::capacity(self, self.limit, workings.at).ok()?;
+        let capacity = capacity.get::<gram_per_second>();
+        Some(number(format!("C{}", workings.suffix), capacity) / flow - literal(1.0))
     }
 }
 

@@ -2,7 +2,10 @@
 
 use thiserror::Error;
 
-use crate::quantity::{Band, CrankPower, WheelPower};
+use uom::si::power::watt;
+
+use crate::quantity::{Band, CrankPower, Power, WheelPower};
+use crate::workings::Arithmetic;
 
 /// The largest loss that is taken: what a driveline would turn into heat beyond
 /// this would melt it.
@@ -53,12 +56,15 @@ impl DrivelineLoss {
 
     /// The same loss as a share of wheel power: `l / (1 - l)`.
     pub fn add_on(self) -> Band<f64> {
-        self.0.map(|share| share / (1.0 - share))
+        self.0.map(add_on)
     }
 
     /// The crank power behind a wheel power: `wheel / (1 - l)`.
     pub fn crank(self, wheel: WheelPower) -> Band<CrankPower> {
-        self.0.map(|share| CrankPower::new(wheel.get() / (1.0 - share)))
+        self.0.map(|share| {
+            let power = at_crank(wheel.get().get::<watt>(), share);
+            CrankPower::new(Power::new::<watt>(power))
+        })
     }
 
     /// The wheel power that a crank power leaves: `crank * (1 - l)`.
@@ -69,4 +75,15 @@ impl DrivelineLoss {
         Band::enclosing(expected, [at(self.0.high()), at(self.0.low())])
             .unwrap_or(Band::exact(expected))
     }
+}
+
+/// The power at the crank behind one at the wheels, by the loss as a share of crank
+/// power: `P_w / (1 - l)`.
+pub(crate) fn at_crank<A: Arithmetic>(wheel: A, loss: A) -> A {
+    wheel / (A::literal(1.0) - loss)
+}
+
+/// A loss as a share of wheel power, from that of crank power: `l / (1 - l)`.
+pub(crate) fn add_on<A: Arithmetic>(loss: A) -> A {
+    loss.clone() / (A::literal(1.0) - loss)
 }

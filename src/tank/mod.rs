@@ -18,6 +18,7 @@ pub use estimate::{
 };
 pub use figures::{Figure, figures};
 pub use range_display::{RANGE_ERROR, RANGE_STEP_L, RangeDisplay, USUAL_RESERVE};
+pub(crate) use sensor::sensor_share;
 pub use sensor::{
     SENSOR_ERROR, SENSOR_FAULT_HZ, SENSOR_ZERO_HZ, SensorError, SensorScale, share_of_frequency,
     temperature_of_pulse,

@@ -10,6 +10,7 @@ use uom::si::time::millisecond;
 use crate::quantity::plain;
 use crate::quantity::{Frequency, Share, ThermodynamicTemperature, Time};
 use crate::source::{Confidence, Source, SourceKind, Sourced};
+use crate::workings::Arithmetic;
 
 /// The frequency without ethanol, in hertz; each hertz above it is one percent.
 pub const SENSOR_ZERO_HZ: Sourced<f64> = Sourced {
@@ -104,10 +105,15 @@ pub fn share_of_frequency(frequency: Frequency) -> Result<Share, SensorError> {
     let given = frequency.get::<hertz>();
     let (low, high) = SENSOR_FAULT_HZ.value;
     if (low..=high).contains(&given) {
-        Ok(Share::clamped((given - SENSOR_ZERO_HZ.value) / 100.0))
+        Ok(Share::clamped(sensor_share(given)))
     } else {
         Err(SensorError::Fault { given })
     }
+}
+
+/// The share at a frequency `f` in hertz, as it is read off: `(f - f0) / 100`.
+pub(crate) fn sensor_share<A: Arithmetic>(frequency: f64) -> A {
+    (A::number("f", frequency) - A::number("f0", SENSOR_ZERO_HZ.value)) / A::literal(100.0)
 }
 
 /// The fuel's temperature at a width of the pulse: linear from -40 degrees

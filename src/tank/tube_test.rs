@@ -9,6 +9,7 @@ use super::estimate::{ShareReading, ShareReadingKind};
 use crate::quantity::plain;
 use crate::quantity::{Share, Volume};
 use crate::source::{Confidence, Source, SourceKind, Sourced};
+use crate::workings::Arithmetic;
 
 /// What the rise falls short of the ethanol since water and ethanol contract:
 /// the middle, and to either side, as fractions of the reading.
@@ -84,7 +85,8 @@ pub enum TubeTestError {
 pub struct TubeTest {
     method: TubeTestMethod,
     fuel: f64,
-    rise: f64,
+    water: f64,
+    boundary: f64,
 }
 
 impl TubeTest {
@@ -129,12 +131,16 @@ impl TubeTest {
         if boundary > fuel + water + slack {
             return Err(TubeTestError::TooHigh { all: fuel + water, boundary });
         }
-        Ok(Self { method: TubeTestMethod::PlainWater, fuel, rise: boundary - water })
+        Ok(Self { method: TubeTestMethod::PlainWater, fuel, water, boundary })
     }
 
     /// The rise of the boundary over the fuel.
     pub fn rise_over_fuel(&self) -> Share {
-        Share::clamped(self.rise / self.fuel)
+        Share::clamped(self.rise() / self.fuel)
+    }
+
+    fn rise(&self) -> f64 {
+        self.boundary - self.water
     }
 
     /// The ethanol share. With salt water `2 (A - 50) + 1` percent, and 1 % where
@@ -142,10 +148,25 @@ impl TubeTest {
     /// rise over the fuel, and what contraction hides of it.
     pub fn share(&self) -> Share {
         match self.method {
-            TubeTestMethod::SaltWater if self.rise < 0.5 => Share::clamped(0.01),
-            TubeTestMethod::SaltWater => Share::clamped((2.0 * self.rise + 1.0) / 100.0),
+            TubeTestMethod::SaltWater if self.rise() < 0.5 => Share::clamped(0.01),
+            TubeTestMethod::SaltWater | TubeTestMethod::PlainWater => {
+                Share::clamped(self.formula())
+            }
+        }
+    }
+
+    /// The share as it is read off, as a formula; volumes in mL.
+    pub(crate) fn formula<A: Arithmetic>(&self) -> A {
+        let boundary = A::number("A", self.boundary);
+        match self.method {
+            TubeTestMethod::SaltWater => {
+                let rise = boundary - A::literal(self.water);
+                (A::literal(2.0) * rise + A::literal(1.0)) / A::literal(100.0)
+            }
             TubeTestMethod::PlainWater => {
-                Share::clamped(self.rise / self.fuel * (1.0 + CONTRACTION.value.0))
+                let contraction = A::literal(1.0) + A::number("c", CONTRACTION.value.0);
+                let rise = boundary - A::number("W", self.water);
+                rise / A::number("F", self.fuel) * contraction
             }
         }
     }
@@ -158,7 +179,7 @@ impl TubeTest {
         let step = step.get::<milliliter>() / self.fuel;
         let contraction = match self.method {
             TubeTestMethod::SaltWater => 0.0,
-            TubeTestMethod::PlainWater => self.rise / self.fuel * CONTRACTION.value.1,
+            TubeTestMethod::PlainWater => self.rise() / self.fuel * CONTRACTION.value.1,
         };
         let variance =
             BOUNDARY_ERROR.value.powi(2) + step.powi(2) / 12.0 + contraction.powi(2) / 3.0;

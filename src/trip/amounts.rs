@@ -1,14 +1,13 @@
 //! What is in the tank, as sums: pouring adds, burning scales.
 
-use uom::si::molar_concentration::mole_per_liter;
 use uom::si::volume::liter;
 
-use crate::fuel::Extras;
+use crate::fuel::{Extras, Mean};
 use crate::quantity::{Band, Share, Volume};
 
 use super::blend::BlendModel;
 
-/// Litres, litres of ethanol, megajoules, moles, and moles times octane number.
+/// Litres, litres of ethanol, megajoules, and the octane number by moles.
 ///
 /// Burning takes from all alike, so every ratio stays as it is along a leg.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -16,9 +15,8 @@ pub(super) struct Amounts {
     pub(super) volume: f64,
     pub(super) ethanol: f64,
     pub(super) energy: f64,
-    pub(super) moles: f64,
-    /// None as soon as the octane number of a part is unknown.
-    pub(super) octane: Option<f64>,
+    /// Of the octane numbers of the finished fuels, by moles.
+    octane: Mean,
     /// What is there beside petrol and ethanol.
     extras: Beside,
 }
@@ -55,15 +53,12 @@ impl Amounts {
         ron: Option<f64>,
     ) -> Self {
         let litres = volume.get::<liter>();
-        let moles = blend.moles_per_volume(share).get::<mole_per_liter>() * litres;
-        // Nothing of an unknown octane number makes nothing unknown.
-        let octane = if litres > 0.0 { ron.map(|ron| ron * moles) } else { Some(0.0) };
+        let moles = litres * blend.moles.per_litre(share.fraction());
         Self {
             volume: litres,
             ethanol: share.fraction() * litres,
             energy: blend.energy_density(share).megajoules_per_liter() * litres,
-            moles,
-            octane,
+            octane: Mean::of(moles, ron),
             extras: Beside::of(litres, extras),
         }
     }
@@ -73,8 +68,7 @@ impl Amounts {
             volume: self.volume + other.volume,
             ethanol: self.ethanol + other.ethanol,
             energy: self.energy + other.energy,
-            moles: self.moles + other.moles,
-            octane: self.octane.zip(other.octane).map(|(a, b)| a + b),
+            octane: self.octane.plus(other.octane),
             extras: self.extras.plus(other.extras),
         }
     }
@@ -84,8 +78,7 @@ impl Amounts {
             volume: self.volume * factor,
             ethanol: self.ethanol * factor,
             energy: self.energy * factor,
-            moles: self.moles * factor,
-            octane: self.octane.map(|octane| octane * factor),
+            octane: self.octane.times(factor),
             extras: self.extras.times(factor),
         }
     }
@@ -110,6 +103,6 @@ impl Amounts {
 
     /// Research octane number, at least: the mean by moles of the finished fuels.
     pub(super) fn ron(&self) -> Option<f64> {
-        (self.moles > 0.0).then_some(self.octane? / self.moles)
+        self.octane.value()
     }
 }

@@ -226,16 +226,10 @@ fn part(
 ) -> PartAnswer {
     let (parts, load) = (&asked.parts, &asked.load);
     let reserve = over_speed.tightest.map(|it| it.reserve);
-    let forms = match over_speed.part {
-        PartOf::Port(set) => parts.port.get(set).copied().into_iter().collect(),
-        PartOf::Direct => parts.direct.into_iter().collect(),
-        PartOf::Plungers => parts.plungers.clone(),
-        PartOf::Supply => parts.supply.clone(),
-    };
     let peak = load.peak_power();
     PartAnswer {
         part: over_speed.part,
-        forms,
+        forms: parts.forms_of(over_speed.part),
         standing: PartStanding::of(reserve, asked.engine.reserve),
         power: reserve
             .map(|reserve| reserve.map(|it| CrankPower::new(peak.get() * (1.0 + it).max(0.0)))),

@@ -2,18 +2,19 @@
 //! say, each by itself.
 
 use uom::si::frequency::hertz;
-use uom::si::volume::milliliter;
 
 use super::history::{History, LogReading, Replayed};
 use crate::answers::reading::Reader;
 use crate::answers::working::{CONSERVATION, derived, letter, litres};
 use crate::document::{FillEntry, SensorForm, TubeTestForm, What};
-use crate::fuel::{Content, Corner, Extras, HydrocarbonBase};
+use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mean};
 use crate::quantity::notation::{SensorFigure, parse_millilitres, parse_sensor};
-use crate::quantity::{Band, Share, Volume};
+use crate::quantity::{Band, Share};
 use crate::source::{Confidence, Source, SourceKind};
-use crate::tank::{CONTRACTION, Evidence, Pour, SENSOR_ZERO_HZ, TubeTestMethod};
-use crate::workings::{Expression, Working, literal, number, sum};
+use crate::tank::{
+    CONTRACTION, Evidence, Pour, SENSOR_ZERO_HZ, TubeTest, TubeTestMethod, sensor_share,
+};
+use crate::workings::{Working, literal, number, sum};
 
 const TRIANGLE: Source =
     derived("mean of the triangle over the least, the likeliest and the greatest share");
@@ -95,10 +96,10 @@ fn balance(
     };
     let mut lines = Vec::new();
     let poured: f64 = pours.iter().map(|pour| litres(pour.volume)).sum();
-    let level = || number("V0", litres(after.level.expected()) - poured);
+    let level = number("V0", litres(after.level.expected()) - poured);
     let names = fill.fuels.iter().filter(|fuel| !fuel.poured.is_blank()).map(|fuel| &fuel.name);
-    let mut volumes = vec![level()];
-    let mut ethanol = vec![level() * number("e0", before.share.expected().fraction())];
+    let present = number("e0", before.share.expected().fraction());
+    let mut balance = Mean::of(level, Some(present));
     for (index, (pour, name)) in pours.iter().zip(names).enumerate() {
         let (x, c) = (format!("x_{}", letter(index)), format!("c_{}", letter(index)));
         let [low, likeliest, high] =
@@ -107,11 +108,10 @@ fn balance(
         let content = sum(ends.map(|(name, share)| number(name, share))) / literal(3.0);
         let name = format!("What {name} holds on average");
         lines.push(Working::new(name, c.clone(), &content, 4, "", &[TRIANGLE]));
-        let volume = || number(x.clone(), litres(pour.volume));
-        volumes.push(volume());
-        ethanol.push(volume() * number(c, content.value()));
+        let poured = number(x, litres(pour.volume));
+        balance = balance.plus(Mean::of(poured, Some(number(c, content.value()))));
     }
-    let share = sum(ethanol) / sum(volumes);
+    let Some(share) = balance.value() else { return lines };
     let name = "Share after the last fill, by the balance alone";
     lines.push(Working::new(name, "e1", &share, 3, "", &[CONSERVATION]));
     lines
@@ -119,26 +119,24 @@ fn balance(
 
 fn sensor(form: &SensorForm) -> Option<Working> {
     let SensorFigure::Frequency(frequency) = parse_sensor(&form.reading).ok()? else { return None };
-    let zero = number("f0", SENSOR_ZERO_HZ.value);
-    let share: Expression = (number("f", frequency.get::<hertz>()) - zero) / literal(100.0);
+    let share = sensor_share(frequency.get::<hertz>());
     let name = "Share by the last sensor reading";
     Some(Working::new(name, "z_s", &share, 3, "", &[SENSOR_ZERO_HZ.source]))
 }
 
 fn tube_test(form: &TubeTestForm) -> Option<Working> {
-    let ml = |text: &str| Some(Volume::get::<milliliter>(&parse_millilitres(text).ok()?));
-    let boundary = number("A", ml(&form.boundary)?);
+    let ml = |text: &str| parse_millilitres(text).ok();
+    let boundary = ml(&form.boundary)?;
     let name = "Share by the last tube test";
     match form.method {
         TubeTestMethod::SaltWater => {
-            let share = (literal(2.0) * (boundary - literal(50.0)) + literal(1.0)) / literal(100.0);
+            let share = TubeTest::with_salt_water(boundary).ok()?.formula();
             Some(Working::new(name, "z_t", &share, 3, "", &[NBR_13992]))
         }
         TubeTestMethod::PlainWater => {
-            let rise = boundary - number("W", ml(&form.water)?);
-            let contraction = literal(1.0) + number("c", CONTRACTION.value.0);
-            let share = rise / number("F", ml(&form.fuel)?) * contraction;
-            Some(Working::new(name, "z_t", &share, 3, "", &[OVER_FUEL, CONTRACTION.source]))
+            let test = TubeTest::with_water(ml(&form.fuel)?, ml(&form.water)?, boundary).ok()?;
+            let sources = [OVER_FUEL, CONTRACTION.source];
+            Some(Working::new(name, "z_t", &test.formula(), 3, "", &sources))
         }
     }
 }

@@ -15,6 +15,7 @@ pub use petrol::*;
 
 use crate::quantity::{MassDensity, MolarMass, SpecificEnergy};
 use crate::source::{Confidence, Source, SourceKind};
+use crate::workings::Arithmetic;
 use uom::si::available_energy::{kilojoule_per_kilogram, megajoule_per_kilogram};
 use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::molar_mass::gram_per_mole;
@@ -40,6 +41,11 @@ impl Constant {
     /// The value as a density, when its unit is kg/m3.
     pub fn density(&self) -> MassDensity {
         MassDensity::new::<kilogram_per_cubic_meter>(self.value)
+    }
+
+    /// The value in a formula, under its own symbol.
+    pub fn in_formula<A: Arithmetic>(&self) -> A {
+        A::number(self.symbol, self.value)
     }
 
     /// The value as a molar mass, when its unit is g/mol.

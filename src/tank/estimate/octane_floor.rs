@@ -1,8 +1,6 @@
 //! What the octane of the contents is at least.
 
-use uom::si::molar_concentration::mole_per_liter;
-
-use crate::fuel::MolarDensity;
+use crate::fuel::{Mean, MolarDensity};
 use crate::quantity::{Band, Share};
 
 /// A part of a mixture: its moles, at least, as expected and at most, and its
@@ -54,9 +52,8 @@ impl Floor {
             }
         }
         let Some(low) = least_mean(&numbers) else { return Self::Nothing };
-        let moles: f64 = numbers.iter().map(|(moles, ..)| moles.expected()).sum();
-        let octane: f64 = numbers.iter().map(|(moles, _, own)| moles.expected() * own).sum();
-        let expected = if moles > 0.0 { octane / moles } else { low };
+        let part = |(moles, _, own): &(Band<f64>, f64, f64)| Mean::of(moles.expected(), Some(*own));
+        let expected = numbers.iter().map(part).sum::<Mean>().value().unwrap_or(low);
         Self::AtLeast { low, expected: expected.max(low) }
     }
 
@@ -81,7 +78,7 @@ impl Part {
         octane: Floor,
         density: &MolarDensity,
     ) -> Self {
-        let per_litre = share.map(|share| density.of_share(share).get::<mole_per_liter>());
+        let per_litre = share.map(|share| density.per_litre(share.fraction()));
         let moles = |litres: f64, per_litre: f64| (litres * per_litre).max(0.0);
         let expected = moles(litres.expected(), per_litre.expected());
         let ends = [
@@ -103,14 +100,11 @@ fn least_mean(numbers: &[(Band<f64>, f64, f64)]) -> Option<f64> {
         return None;
     }
     for _ in 0..=numbers.len() {
-        let (weights, sum) = numbers.iter().fold((0.0, 0.0), |(weights, sum), (band, low, _)| {
-            let weight = if *low < mean { band.high() } else { band.low() };
-            (weights + weight, sum + weight * low)
-        });
-        if weights <= 0.0 {
-            break;
-        }
-        mean = mean.min(sum / weights);
+        let part = |(band, low, _): &(Band<f64>, f64, f64)| {
+            Mean::of(if *low < mean { band.high() } else { band.low() }, Some(*low))
+        };
+        let Some(next) = numbers.iter().map(part).sum::<Mean>().value() else { break };
+        mean = mean.min(next);
     }
     Some(mean)
 }

@@ -1,10 +1,11 @@
 //! What the blend is: density, air-fuel ratio, heating value, octane, lambda.
 
-use uom::si::molar_concentration::mole_per_liter;
-
-use super::{CONSERVATION, Derivation, constant, derived, letter, litres};
+use super::{CONSERVATION, Derivation, constant, derived, litres};
 use crate::answers::fill::answer::BlendAnswer;
-use crate::fuel::{Constant, Corner, MixtureParts, MolarDensity, constants as c};
+use crate::fuel::{
+    Constant, Corner, MixtureParts, air_for_oxygen, anti_knock_index, constants as c,
+    open_loop_ratio, oxygen_needed, volume_ratio,
+};
 use crate::quantity::notation::LITRE;
 use crate::quantity::{Share, Volume};
 use crate::source::{Confidence, Source, SourceKind};
@@ -121,8 +122,7 @@ fn masses(litre: &MixtureParts, suffix: &str) -> Vec<(Of, Expression)> {
 impl Derivation<'_> {
     /// Air-fuel ratios of the constituents.
     fn neat(&mut self) -> (Expression, Expression) {
-        let air = literal(2.0) * constant(&c::OXYGEN_MASS)
-            + constant(&c::NITROGEN_PER_OXYGEN) * constant(&c::NITROGEN_MOLAR_MASS);
+        let air = air_for_oxygen();
         let sources = [MASS_BALANCE, c::NITROGEN_PER_OXYGEN.source, c::CARBON_MASS.source];
         let air = self.lines.add(
             "Air that brings a mole of oxygen",
@@ -132,7 +132,7 @@ impl Derivation<'_> {
             &sources[1..],
         );
         let hydrogen = || constant(&c::PETROL_HYDROGEN);
-        let petrol = (literal(1.0) + hydrogen() / literal(4.0)) * air.clone()
+        let petrol = oxygen_needed(literal(1.0), hydrogen(), None) * air.clone()
             / (constant(&c::CARBON_MASS) + hydrogen() * constant(&c::HYDROGEN_MASS));
         let with_petrol = [sources[0], sources[1], sources[2], c::PETROL_HYDROGEN.source];
         let petrol = self.lines.add(
@@ -142,8 +142,8 @@ impl Derivation<'_> {
             (3, ""),
             &with_petrol,
         );
-        let ethanol = (literal(2.0) + literal(6.0) / literal(4.0) - literal(1.0) / literal(2.0))
-            * air.clone()
+        let oxygen = oxygen_needed(literal(2.0), literal(6.0), Some(literal(1.0)));
+        let ethanol = oxygen * air.clone()
             / (literal(2.0) * constant(&c::CARBON_MASS)
                 + literal(6.0) * constant(&c::HYDROGEN_MASS)
                 + constant(&c::OXYGEN_MASS));
@@ -158,9 +158,8 @@ impl Derivation<'_> {
         for extra in EXTRAS.iter().filter(|extra| extra.share(parts) > 0.0) {
             let Some((carbon, hydrogen)) = extra.atoms else { continue };
             let air = number("K", self.lines.value_of("K"));
-            let ratio = (literal(carbon) + literal(hydrogen) / literal(4.0)
-                - literal(1.0) / literal(2.0))
-                * air
+            let oxygen = oxygen_needed(literal(carbon), literal(hydrogen), Some(literal(1.0)));
+            let ratio = oxygen * air
                 / (literal(carbon) * constant(&c::CARBON_MASS)
                     + literal(hydrogen) * constant(&c::HYDROGEN_MASS)
                     + constant(&c::OXYGEN_MASS));
@@ -225,7 +224,7 @@ impl Derivation<'_> {
         self.lines.add(
             "Fuel volume at equal air, against the reference fuel",
             "m_V",
-            &(afr_ref / afr * density_ref / density),
+            &volume_ratio((afr_ref, density_ref), (afr, density)),
             (3, ""),
             &[EQUAL_AIR],
         );
@@ -254,37 +253,19 @@ impl Derivation<'_> {
         if blend.aki().is_some() {
             let [ron, mon] =
                 ["RON", "MON"].map(|symbol| number(symbol, self.lines.value_of(symbol)));
-            let mean = (ron + mon) / literal(2.0);
+            let mean = anti_knock_index(ron, mon);
             self.lines.add("AKI, at least", "AKI", &mean, (1, ""), &[AKI]);
         }
     }
 
     fn octane(&mut self, which: &str, known: Option<(Option<f64>, Vec<Option<f64>>)>) {
         let Some((of_tank, of_offers)) = known else { return };
-        let molar = MolarDensity::default();
-        let [of_petrol, of_ethanol] =
-            [molar.hydrocarbon, molar.ethanol].map(|density| density.get::<mole_per_liter>());
-        let per_litre = |e: Expression| {
-            number("c_g", of_petrol) * (literal(1.0) - e.clone()) + number("c_e", of_ethanol) * e
-        };
-        let mut moles = Vec::new();
-        let mut octane = Vec::new();
-        let mut part = |litres: Expression, e: Expression, number: Expression| {
-            moles.push(litres.clone() * per_litre(e.clone()));
-            octane.push(litres * per_litre(e) * number);
-        };
-        if let (Some(ron), true) = (of_tank, self.level().value() > 0.0) {
-            part(self.level(), self.present(), number(format!("{which}_0"), ron));
-        }
-        for fuel in self.taken() {
-            let (x, e) = self.poured(fuel);
-            if let Some(ron) = of_offers[fuel] {
-                part(x, e, number(format!("{which}_{}", letter(fuel)), ron));
-            }
-        }
+        let of_offer = |fuel: usize| of_offers[fuel];
+        let octane = self.asked.problem.octane(which, &self.amounts(), of_tank, of_offer);
+        let Some(octane) = octane else { return };
         let sources = [MOLAR_RULE, c::ETHANOL_DENSITY.source, c::PETROL_MOLAR_MASS.source];
         let name = format!("{which} by moles, at least");
-        self.lines.add(name, which, &(sum(octane) / sum(moles)), (1, ""), &sources);
+        self.lines.add(name, which, &octane, (1, ""), &sources);
     }
 
     pub(crate) fn calibrations(&mut self, blend: &BlendAnswer) {
@@ -296,10 +277,13 @@ impl Derivation<'_> {
             let parts = blend.content().parts(Corner::Expected);
             let actual = self.of_blend(&parts, "", &neat);
             let intended = self.of_blend(&splash(calibration.written_for), "_cal", &neat);
-            let ratio = number("AFR_cal", intended.afr.value()) / number("AFR", actual.afr.value())
-                * (number("rho_cal", intended.density.value())
-                    / number("rho", actual.density.value()))
-                .sqrt();
+            let ratio = open_loop_ratio(
+                (
+                    number("AFR_cal", intended.afr.value()),
+                    number("rho_cal", intended.density.value()),
+                ),
+                (number("AFR", actual.afr.value()), number("rho", actual.density.value())),
+            );
             self.lines.add(
                 format!("{}: lambda over that intended, open loop", calibration.name),
                 "λ_r",

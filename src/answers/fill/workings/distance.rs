@@ -4,6 +4,7 @@ use uom::si::volume::liter;
 
 use super::{Derivation, derived, letter, litres};
 use crate::answers::fill::answer::FillAnswer;
+use crate::fill::economics;
 use crate::fuel::{EnergyDensity, HydrocarbonBase, Mixture};
 use crate::quantity::{Consumption, Volume};
 
@@ -23,10 +24,8 @@ impl Derivation<'_> {
         let reference = Mixture::splash(litre, self.asked.reference, &base);
         let per_100_km = self.asked.consumption.map(Consumption::litres_per_100_km);
         let distance = |volume: Expression, heat_of: Expression| {
-            volume * heat_of
-                / number("LHV_ref", heat(&reference))
-                / number("q_ref", per_100_km.unwrap_or(f64::NAN))
-                * literal(100.0)
+            let consumption = number("q_ref", per_100_km.unwrap_or(f64::NAN));
+            economics::distance(volume, heat_of, number("LHV_ref", heat(&reference)), consumption)
         };
         if let (Some(_), Some(blend)) = (answer.range, &answer.blend) {
             let volume = number("V", litres(blend.mixture.volume()));
@@ -52,8 +51,8 @@ impl Derivation<'_> {
             let [of_strong, of_weak] = [strong, weak].map(|fuel| {
                 number(format!("LHV_{}", letter(fuel)), heat(&self.asked.fuels[fuel].litre))
             });
-            let even = number(format!("p_{}", letter(weak)), price.of(litre).amount()) * of_strong
-                / of_weak;
+            let price = number(format!("p_{}", letter(weak)), price.of(litre).amount());
+            let even = economics::even_price(price, of_strong, of_weak);
             let name = format!("{} pays below", self.name(strong));
             self.lines.add(name, "p_even", &even, (3, "per L"), &[EQUAL_ENERGY]);
         }

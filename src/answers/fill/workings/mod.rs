@@ -53,6 +53,15 @@ impl Derivation<'_> {
         (0..self.asked.fuels.len()).filter(|&fuel| litres(self.plan.volumes[fuel]) > 1e-9).collect()
     }
 
+    /// Litres of every fuel, nothing of those of which the plan takes none.
+    fn amounts(&self) -> Vec<f64> {
+        let mut amounts = vec![0.0; self.asked.fuels.len()];
+        for fuel in self.taken() {
+            amounts[fuel] = litres(self.plan.volumes[fuel]);
+        }
+        amounts
+    }
+
     /// Litres of a fuel and its ethanol share, by letter.
     fn poured(&self, fuel: usize) -> (Expression, Expression) {
         let share = self.asked.problem.offers[fuel].share.expected().fraction();

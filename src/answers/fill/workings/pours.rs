@@ -2,10 +2,10 @@
 
 use super::{CONSERVATION, Derivation, derived, letter, litres};
 use crate::answers::fill::answer::FillAnswer;
-use crate::fill::{Order, StopRule};
+use crate::fill::{Order, StopRule, mean_share};
 use crate::source::Source;
 use crate::tank::DISPENSER_ERROR;
-use crate::workings::{number, sum};
+use crate::workings::number;
 
 const CORNERS: Source = derived(
     "the share is monotone in each uncertain value as long as the same pour overflows, so its extremes lie at the ends of the bands or where a pour begins to overflow",
@@ -48,18 +48,11 @@ impl Derivation<'_> {
                 }
             }
         }
-        let parts: Vec<_> = taken.iter().map(|&fuel| self.poured(fuel)).collect();
-        let ethanol = sum(std::iter::once(self.level() * self.present())
-            .chain(parts.iter().map(|(x, e)| x.clone() * e.clone())));
-        let total = sum(std::iter::once(self.level()).chain(parts.into_iter().map(|(x, _)| x)));
-        if total.value() > 0.0 {
-            self.lines.add(
-                "Ethanol share afterwards, as expected",
-                "v",
-                &(ethanol / total),
-                (4, ""),
-                &[CONSERVATION],
-            );
+        let tank = (litres(problem.tank.level.expected()), problem.tank.share.expected());
+        let shares = problem.offers.iter().map(|offer| offer.share.expected());
+        if let Some(share) = mean_share("", tank, self.amounts().into_iter().zip(shares)) {
+            let name = "Ethanol share afterwards, as expected";
+            self.lines.add(name, "v", &share, (4, ""), &[CONSERVATION]);
         }
     }
 
@@ -69,23 +62,11 @@ impl Derivation<'_> {
         {
             let corner = self.asked.problem.worst_corner(&order.pours, strong);
             let end = if strong { "high" } else { "low" };
-            let level = || number(format!("V0_{end}"), litres(corner.level));
-            let present = number(format!("e0_{end}"), corner.tank_share.fraction());
-            let parts: Vec<_> = (0..corner.volumes.len())
-                .filter(|&fuel| litres(corner.volumes[fuel]) > 0.0)
-                .map(|fuel| {
-                    (
-                        number(format!("x_{}", letter(fuel)), litres(corner.volumes[fuel])),
-                        number(format!("e_{}_{end}", letter(fuel)), corner.shares[fuel].fraction()),
-                    )
-                })
-                .collect();
-            let ethanol = sum(std::iter::once(level() * present)
-                .chain(parts.iter().map(|(x, e)| x.clone() * e.clone())));
-            let total = sum(std::iter::once(level()).chain(parts.into_iter().map(|(x, _)| x)));
-            if total.value() > 0.0 {
+            let tank = (litres(corner.level), corner.tank_share);
+            let added = corner.volumes.iter().map(|volume| litres(*volume)).zip(corner.shares);
+            if let Some(share) = mean_share(&format!("_{end}"), tank, added) {
                 let sources = [CORNERS, DISPENSER_ERROR.source];
-                self.lines.add(name, format!("v_{end}"), &(ethanol / total), (4, ""), &sources);
+                self.lines.add(name, format!("v_{end}"), &share, (4, ""), &sources);
             }
         }
     }

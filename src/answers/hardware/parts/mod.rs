@@ -8,7 +8,7 @@ use super::texts::{HardwareReader, Texts};
 use crate::answers::reading::Optional;
 use crate::document::{Field, HardwareField, HardwareForm, Mark, PartForm, PartKind};
 use crate::fuel::Constant;
-use crate::hardware::{FluidNozzle, FuelSystem, PlungerPump, PumpCurve, Regulator, Supply};
+use crate::hardware::{FluidNozzle, FuelSystem, PartOf, PlungerPump, PumpCurve, Regulator, Supply};
 use crate::quantity::GaugePressure;
 use crate::quantity::notation::parse_fraction;
 use crate::quantity::notation::quantities::PRESSURE;
@@ -21,16 +21,17 @@ const MOST: u32 = 24;
 pub struct Parts {
     /// The system.
     pub system: FuelSystem,
-    /// The forms of the sets of port injectors, in the order of the system's.
-    pub port: Vec<u32>,
-    /// The form of the direct injectors.
-    pub direct: Option<u32>,
-    /// The forms of the high-pressure pumps.
-    pub plungers: Vec<u32>,
-    /// The forms of the supply: its pumps, and the line.
-    pub supply: Vec<u32>,
+    /// The forms with the part that each describes.
+    pub forms: Vec<(PartOf, u32)>,
     /// Nozzles for injection fluid, with their form.
     pub fluid: Option<(u32, FluidNozzle)>,
+}
+
+impl Parts {
+    /// The forms that describe a part.
+    pub(super) fn forms_of(&self, part: PartOf) -> Vec<u32> {
+        self.forms.iter().filter(|(of, _)| *of == part).map(|(_, form)| *form).collect()
+    }
 }
 
 impl HardwareReader<'_> {
@@ -93,8 +94,11 @@ impl HardwareReader<'_> {
             );
             whole = false;
         }
-        let supply_forms: Vec<u32> =
-            pumps.iter().map(|it| it.0).chain(line.iter().map(|it| it.0)).collect();
+        let of_supply = pumps.iter().map(|it| it.0).chain(line.iter().map(|it| it.0));
+        let forms = port.iter().enumerate().map(|(set, it)| (PartOf::Port(set), it.0));
+        let forms = forms.chain(direct.iter().map(|it| (PartOf::Direct, it.0)));
+        let forms = forms.chain(plungers.iter().map(|it| (PartOf::Plungers, it.0)));
+        let forms = forms.chain(of_supply.map(|form| (PartOf::Supply, form))).collect();
         let line = match line {
             Some((_, read)) => Some(read?),
             None => None,
@@ -103,11 +107,10 @@ impl HardwareReader<'_> {
             pumps.into_iter().map(|(_, pumps)| pumps).collect();
         let pumps = pumps?.concat();
         let supply = line.filter(|_| !pumps.is_empty()).map(|line| Supply { pumps, ..line });
-        let (port_forms, port): (Vec<_>, Vec<_>) = port.into_iter().unzip();
-        let (plunger_forms, plungers): (Vec<_>, Vec<_>) = plungers.into_iter().unzip();
-        let plungers: Option<Vec<Vec<PlungerPump>>> = plungers.into_iter().collect();
+        let plungers: Option<Vec<Vec<PlungerPump>>> =
+            plungers.into_iter().map(|(_, pumps)| pumps).collect();
         let system = FuelSystem {
-            port: port.into_iter().collect::<Option<_>>()?,
+            port: port.into_iter().map(|(_, set)| set).collect::<Option<_>>()?,
             direct: match direct {
                 Some((_, read)) => Some(read?),
                 None => None,
@@ -120,14 +123,7 @@ impl HardwareReader<'_> {
             Some((id, read)) => Some((id, read?)),
             None => None,
         };
-        whole.then_some(Parts {
-            system,
-            port: port_forms,
-            direct: direct.map(|it| it.0),
-            plungers: plunger_forms,
-            supply: supply_forms,
-            fluid,
-        })
+        whole.then_some(Parts { system, forms, fluid })
     }
 
     fn only_one(&mut self, form: &PartForm, why: &str) {

@@ -3,31 +3,21 @@
 
 mod parts;
 
-use uom::si::angular_velocity::revolution_per_minute;
-use uom::si::available_energy::megajoule_per_kilogram;
 use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::mass_rate::gram_per_second;
 use uom::si::power::kilowatt;
-use uom::si::pressure::kilopascal;
-use uom::si::thermodynamic_temperature::kelvin;
-use uom::si::volume::liter;
 
 use super::answer::HardwareAnswer;
-use super::engine::Breathing;
 use super::reading::HardwareReading;
 use crate::document::MeasuredAt;
-use crate::fuel::Constant;
 use crate::hardware::constants::AIR_GAS_CONSTANT;
-use crate::hardware::{Blend, LoadPoint};
+use crate::hardware::{BALANCE, Blend, CYCLE, LoadPoint};
+use crate::power::{add_on, at_crank};
 use crate::quantity::MassRate;
 use crate::source::{Confidence, Source, SourceKind};
 use crate::workings::{Expression, Lines, Working, literal, number};
 
 const EFFICIENCY: Source = derived("equal brake efficiency on both fuels, but for the gain given");
-const CYCLE: Source = derived("four strokes: two turns of the crank for each cycle");
-const ORIFICE: Source =
-    derived("Bernoulli's equation for a nozzle with a constant discharge coefficient");
-const BALANCE: Source = derived("balance of fuel and air");
 const DRIVELINE: Source = Source {
     kind: SourceKind::CommonPractice,
     citation: "loss as a share of crank power",
@@ -36,10 +26,6 @@ const DRIVELINE: Source = Source {
 
 const fn derived(citation: &'static str) -> Source {
     Source { kind: SourceKind::Derivation, citation, confidence: Confidence::Checked }
-}
-
-fn constant(constant: &Constant) -> Expression {
-    number(constant.symbol, constant.value)
 }
 
 fn grams(flow: MassRate) -> f64 {
@@ -84,14 +70,14 @@ impl Derivation<'_> {
         self.lines.add(
             "Highest power at the crank, from that at the wheels",
             "P_c",
-            &(wheel / (literal(1.0) - share.clone())),
+            &at_crank(wheel, share.clone()),
             (1, "kW"),
             &[DRIVELINE],
         );
         self.lines.add(
             "The same loss as a share of wheel power",
             "a",
-            &(share.clone() / (literal(1.0) - share)),
+            &add_on(share),
             (4, ""),
             &[DRIVELINE],
         );
@@ -109,24 +95,12 @@ impl Derivation<'_> {
         number("rho", self.blend().fuel.density.get::<kilogram_per_cubic_meter>())
     }
 
-    fn speed(point: &LoadPoint) -> Expression {
-        number("N", point.speed.get::<revolution_per_minute>())
-    }
-
     /// The fuel at one point, under a symbol of its own.
     fn demand(&mut self, at: usize, place: &str, suffix: &str) -> Option<Expression> {
         let point = self.point(at)?;
         let (demand, blend) = (&self.answer.asked.load.demand, self.blend());
-        let power = number("P", point.power.expected().get().get::<kilowatt>());
-        let consumption = number("b", demand.route.consumption.grams_per_kilowatt_hour());
-        let heat = |symbol: &str, of: crate::quantity::SpecificEnergy| {
-            number(symbol, of.get::<megajoule_per_kilogram>())
-        };
-        let reference = heat("H_0", demand.route.reference.lower_heating_value);
-        let heating = heat("H", blend.fuel.lower_heating_value);
-        let gain = number("g", demand.gain(blend.share));
-        let flow =
-            power * consumption / literal(3600.0) * reference / heating / (literal(1.0) + gain);
+        let (power, gain) = (point.power.expected(), demand.gain(blend.share));
+        let flow = demand.route.formula(power, &blend.fuel, gain);
         Some(self.lines.add(
             format!("Fuel at {place}, by mass"),
             format!("m{suffix}"),
@@ -148,20 +122,9 @@ impl Derivation<'_> {
         let ratio = number("AFR", blend.fuel.stoichiometric_afr);
         let air = flow * lambda.clone() * ratio.clone();
         self.lines.add("Air that goes with it", "m_a", &air, (1, "g/s"), &[BALANCE]);
-        let Some(Breathing { displacement, volumetric_efficiency, temperature }) =
-            self.answer.asked.engine.breathing
-        else {
-            return;
-        };
-        let manifold = point.manifold.absolute(self.answer.asked.engine.ambient);
-        let breathed = number("VE", volumetric_efficiency)
-            * number("p_m", manifold.get().get::<kilopascal>())
-            * number("V_d", displacement.get::<liter>())
-            * Self::speed(&point)
-            / (constant(&AIR_GAS_CONSTANT)
-                * number("T", temperature.get::<kelvin>())
-                * literal(120.0))
-            * literal(1000.0);
+        let Some(breathing) = self.answer.asked.engine.breathing else { return };
+        let route = breathing.route(point.manifold, self.answer.asked.engine.ambient);
+        let breathed = route.formula(point.speed);
         let sources = [CYCLE, AIR_GAS_CONSTANT.source];
         let breathed = self.lines.add(
             "Air that the engine breathes there",
