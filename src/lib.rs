@@ -4,8 +4,9 @@
 //! This library is the core. It knows no browser, clock, storage or random
 //! source; the feature `web` adds the app that shows it. The modules depend on
 //! each other in one direction only:
-//! `(share, keeping, methods) -> answers -> (document, fill, hardware, trip, calibration)
-//! -> (tank, power) -> fuel -> (quantity, workings, source)`.
+//! `(share, keeping, methods) -> answers -> (document, fill, hardware, trip)
+//! -> (tank, power, calibration) -> fuel -> workings -> (quantity, source)`;
+//! `tools/structure.mjs` holds them to it.
 
 pub mod answers;
 pub mod calibration;

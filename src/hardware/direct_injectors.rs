@@ -9,12 +9,13 @@ use uom::si::time::{millisecond, second};
 use crate::quantity::{Angle, Band, GaugePressure, MassRate, Pressure, Time};
 use crate::workings::{Expression, literal, number};
 
-use super::fuel_part::{FuelPart, PartWorkings};
+use super::fuel_part::FuelSystemPart;
 use super::nozzle::RatedFlow;
 use super::operating_point::OperatingPoint;
+use super::part_of::PartOf;
+use super::part_workings::PartWorkings;
 use super::requirement::Requirement;
 use super::sources::CYCLE;
-use super::system::PartOf;
 use super::table::OutsideTable;
 
 /// Injectors in the cylinders of a four-stroke engine, each opening once a cycle
@@ -95,7 +96,7 @@ impl DirectInjectors {
     }
 }
 
-impl FuelPart for DirectInjectors {
+impl FuelSystemPart for DirectInjectors {
     fn id(&self) -> PartOf {
         PartOf::Direct
     }

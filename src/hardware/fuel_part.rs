@@ -1,21 +1,18 @@
 //! What every part of a fuel system answers.
 
-use uom::si::angular_velocity::revolution_per_minute;
-use uom::si::mass_density::kilogram_per_cubic_meter;
-
 use super::operating_point::OperatingPoint;
+use super::part_of::PartOf;
+use super::part_workings::PartWorkings;
 use super::requirement::Requirement;
-use super::system::PartOf;
 use super::table::OutsideTable;
 use crate::quantity::{Band, MassRate};
-use crate::source::Source;
-use crate::workings::{Expression, Lines, number};
+use crate::workings::Expression;
 
 /// A part of a fuel system that can be the first to give.
 ///
 /// Flows are those through all parts of its kind together: what the ports share among
 /// their sets of injectors is the whole fuel of the ports.
-pub trait FuelPart: std::fmt::Debug {
+pub trait FuelSystemPart: std::fmt::Debug {
     /// Which part it is.
     fn id(&self) -> PartOf;
 
@@ -61,48 +58,13 @@ pub trait FuelPart: std::fmt::Debug {
     ) -> Option<Expression>;
 }
 
-/// The workings of a part at an operating point.
-#[derive(Debug)]
-pub struct PartWorkings<'a> {
-    /// The lines so far.
-    pub lines: &'a mut Lines,
-    /// What the symbols of the part end in.
-    pub suffix: &'a str,
-    /// Where the part is looked at.
-    pub at: &'a OperatingPoint<'a>,
-}
-
-impl PartWorkings<'_> {
-    /// Adds a line whose symbol ends in the part's own suffix.
-    pub(super) fn add(
-        &mut self,
-        name: &str,
-        symbol: &str,
-        formula: &Expression,
-        shown: (usize, &'static str),
-        sources: &[Source],
-    ) -> Expression {
-        self.lines.add(name, format!("{symbol}{}", self.suffix), formula, shown, sources)
-    }
-
-    /// Density of the fuel.
-    pub(super) fn density(&self) -> Expression {
-        number("rho", self.at.fuel.density.get::<kilogram_per_cubic_meter>())
-    }
-
-    /// Speed of the crankshaft.
-    pub(super) fn speed(&self) -> Expression {
-        number("N", self.at.speed.get::<revolution_per_minute>())
-    }
-}
-
 /// A part as it is fitted: with the share of the engine's fuel that runs through it.
 ///
 /// Its flows are those of the whole engine, so that what one part supports can be
 /// compared with the engine's demand and with that of every other part.
 #[derive(Debug)]
 pub struct FittedPart<'a> {
-    pub(super) part: Box<dyn FuelPart + 'a>,
+    pub(super) part: Box<dyn FuelSystemPart + 'a>,
     pub(super) share: f64,
 }
 

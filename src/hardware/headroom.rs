@@ -4,8 +4,9 @@ use super::fuel_part::FittedPart;
 use super::injection_fluid::FluidNozzle;
 use super::load::{Blend, Demand, LoadPoint, stood_in_for};
 use super::operating_point::OperatingPoint;
+use super::part_of::PartOf;
 use super::shortage::{Shortage, shortage};
-use super::system::{FuelSystem, PartOf};
+use super::system::FuelSystem;
 use super::table::OutsideTable;
 use crate::quantity::{Band, CrankPower, GaugePressure, MassRate, Power, Share};
 

@@ -8,7 +8,7 @@ use uom::si::pressure::bar;
 use crate::quantity::{MassDensity, MassRate, Pressure, VolumeRate};
 use crate::workings::{Arithmetic, Expression};
 
-use super::fuel_part::PartWorkings;
+use super::part_workings::PartWorkings;
 use super::sources::ORIFICE;
 
 /// Why a flow is not the rating of a nozzle.

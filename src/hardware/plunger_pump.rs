@@ -17,11 +17,12 @@ use crate::quantity::{
 use crate::workings::{Arithmetic, Expression, literal, number};
 
 use super::constants as c;
-use super::fuel_part::{FuelPart, PartWorkings};
+use super::fuel_part::FuelSystemPart;
 use super::operating_point::OperatingPoint;
+use super::part_of::PartOf;
+use super::part_workings::PartWorkings;
 use super::requirement::Requirement;
 use super::sources::{BALANCE, MURNAGHAN, PLUNGER};
-use super::system::PartOf;
 use super::table::OutsideTable;
 
 /// A high-pressure pump with one plunger on a cam.
@@ -174,7 +175,7 @@ impl PlungerPumps<'_> {
     }
 }
 
-impl FuelPart for PlungerPumps<'_> {
+impl FuelSystemPart for PlungerPumps<'_> {
     fn id(&self) -> PartOf {
         PartOf::Plungers
     }

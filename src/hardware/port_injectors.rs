@@ -9,13 +9,14 @@ use uom::si::time::millisecond;
 use crate::quantity::{Band, ElectricPotential, MassRate, Time};
 use crate::workings::{Arithmetic, Expression, literal, number};
 
-use super::fuel_part::{FuelPart, PartWorkings};
+use super::fuel_part::FuelSystemPart;
 use super::nozzle::RatedFlow;
 use super::operating_point::OperatingPoint;
+use super::part_of::PartOf;
+use super::part_workings::PartWorkings;
 use super::regulator::Regulator;
 use super::requirement::Requirement;
 use super::sources::CYCLE;
-use super::system::PartOf;
 use super::table::{OutsideTable, locate, out_of_order};
 
 /// Why values do not make a table of dead times.
@@ -185,7 +186,7 @@ impl PortSet<'_> {
     }
 }
 
-impl FuelPart for PortSet<'_> {
+impl FuelSystemPart for PortSet<'_> {
     fn id(&self) -> PartOf {
         PartOf::Port(self.place)
     }

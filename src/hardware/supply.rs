@@ -8,13 +8,14 @@ use crate::quantity::{Band, MassRate, Pressure, VolumeRate};
 use crate::workings::{Expression, literal, number};
 
 use super::fuel_line::FuelLine;
-use super::fuel_part::{FuelPart, PartWorkings};
+use super::fuel_part::FuelSystemPart;
 use super::operating_point::OperatingPoint;
+use super::part_of::PartOf;
+use super::part_workings::PartWorkings;
 use super::pump_curve::{PumpCurve, outside};
 use super::regulator::Regulator;
 use super::requirement::Requirement;
 use super::sources::{BALANCE, DARCY};
-use super::system::PartOf;
 use super::table::OutsideTable;
 
 /// How several pumps work together.
@@ -157,7 +158,7 @@ impl Supply {
     }
 }
 
-impl FuelPart for &Supply {
+impl FuelSystemPart for &Supply {
     fn id(&self) -> PartOf {
         PartOf::Supply
     }

@@ -1,23 +1,11 @@
 //! The fuel system of a car, any of whose parts may be missing.
 
 use super::direct_injectors::DirectInjectors;
-use super::fuel_part::{FittedPart, FuelPart};
+use super::fuel_part::{FittedPart, FuelSystemPart};
+use super::part_of::PartOf;
 use super::plunger_pump::{PlungerPump, PlungerPumps};
 use super::port_injectors::{PortInjectors, PortSet};
 use super::supply::Supply;
-
-/// A part of a [`FuelSystem`] that can be the first to give.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum PartOf {
-    /// The set of port injectors with this place in the system.
-    Port(usize),
-    /// The direct injectors.
-    Direct,
-    /// The high-pressure pumps together.
-    Plungers,
-    /// The low-pressure supply.
-    Supply,
-}
 
 /// The fuel system of a car: any of its parts may be missing, and then is not
 /// judged.
@@ -68,6 +56,6 @@ impl FuelSystem {
     }
 }
 
-fn fitted<'a>(part: impl FuelPart + 'a, share: f64) -> FittedPart<'a> {
+fn fitted<'a>(part: impl FuelSystemPart + 'a, share: f64) -> FittedPart<'a> {
     FittedPart { part: Box::new(part), share }
 }
