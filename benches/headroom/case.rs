@@ -1,4 +1,4 @@
-//! The workshop that is timed: the invented example with three sets of port
+//! The hardware that is timed: the invented example with three sets of port
 //! injectors added, so that six parts are judged at 60 engine speeds and on 101
 //! ethanol shares.
 

@@ -46,7 +46,7 @@ pub(crate) fn log() -> Result<Log, Box<dyn std::error::Error>> {
             }),
         ])
     };
-    // A known beginning, or there would be no octane to reckon.
+    // A known beginning, or there would be no octane to compute.
     let beginning = Evidence::State {
         level: Band::exact(litres(58.0)),
         share: Band::exact(Share::from_percent(40.0)?),

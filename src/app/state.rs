@@ -28,7 +28,7 @@ pub(crate) struct Shown {
     pub(crate) stale: bool,
 }
 
-/// How the fuel system stands, and the reading of the workshop that it was judged by.
+/// How the fuel system stands, and the reading of the hardware that it was judged by.
 #[derive(Clone)]
 pub(crate) struct Judged {
     car: Id,
@@ -63,7 +63,7 @@ pub(crate) struct State {
     /// What is in its tank, by the log, and what that means.
     pub(crate) tank: Memo<Option<Arc<TankAnswer>>>,
     pub(crate) reading: Memo<FillReading>,
-    /// The workshop as its texts describe it.
+    /// The hardware as its texts describe it.
     pub(crate) hardware: Memo<Arc<HardwareReading>>,
     /// The route as its texts describe it.
     pub(crate) trip: Memo<TripReading>,

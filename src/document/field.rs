@@ -346,7 +346,7 @@ impl Field {
         matches!(self, Self::Entry(_) | Self::Poured(..) | Self::Contents(ContentsOf::Entry, _))
     }
 
-    /// Whether the field stands in the workshop.
+    /// Whether the field stands in the hardware.
     pub fn is_of_hardware(self) -> bool {
         matches!(
             self,

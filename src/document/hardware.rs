@@ -143,7 +143,7 @@ pub enum PartKind {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Mark {
-    /// It is left out of the reckoning.
+    /// It is left out of the computation.
     SetAside,
     /// Its rating is by mass rather than by volume; of injection fluid, its strength.
     ByMass,
@@ -204,7 +204,7 @@ pub enum BlendForm {
     Typed,
 }
 
-/// The workshop: everything of the car that is about power and fuel flow.
+/// The hardware: everything of the car that is about power and fuel flow.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
 pub struct HardwareForm {

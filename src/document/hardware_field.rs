@@ -1,4 +1,4 @@
-//! The fields of the workshop: what each one measures.
+//! The fields of the hardware: what each one measures.
 
 use serde::{Deserialize, Serialize};
 
@@ -41,7 +41,7 @@ pub enum HardwareField {
     DrivelineLossRange,
     /// The reserve that is wanted.
     Reserve,
-    /// The ethanol share to reckon with, where it is not the tank's.
+    /// The ethanol share to compute with, where it is not the tank's.
     BlendShare,
     /// What that may be.
     BlendRange,

@@ -2,7 +2,7 @@
 //!
 //! Schema 6 kept what is in the tank before a fill in the fill's own texts. Schema 5 knew of a fuel only how much ethanol it holds, and no rate between currencies.
 //! Schema 4 knew no units apart from their system, and no scale of an octane number but in
-//! its text. Schema 3 had no route, schema 2 no workshop either. Schema 1 held one car and its fill, and no log.
+//! its text. Schema 3 had no route, schema 2 no hardware either. Schema 1 held one car and its fill, and no log.
 //! Schema 0 was the same without settings, example and numbering.
 
 use serde::Deserialize;

@@ -3,7 +3,7 @@
 //!
 //! A formula stands in one place: where it is worked out for a person's own figures.
 //! Here those workings are run on the invented example and told apart by symbol, so
-//! what is shown cannot differ from what is reckoned with.
+//! what is shown cannot differ from what is computed with.
 
 mod trip;
 

@@ -12,7 +12,7 @@ use crate::quantity::{Band, Share, Volume};
 use crate::tank::{HowSure, LevelReading};
 
 impl Shared {
-    /// The car in use, with its calibrations, its own fuels and its workshop. The log
+    /// The car in use, with its calibrations, its own fuels and its hardware. The log
     /// stays behind.
     pub fn car_of(document: &Document) -> Self {
         Self::of(Kind::Car, document)

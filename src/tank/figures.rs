@@ -1,4 +1,4 @@
-//! What the estimate reckons with, as a list to show.
+//! What the estimate computes with, as a list to show.
 
 use super::{
     BOUNDARY_ERROR, CLICK_ERROR_L, CONTRACTION, COUNTING_ERROR, DISPENSER_ERROR, DOUBT_GROWS,

@@ -1,4 +1,4 @@
-//! The workshop of a car: its power curves, its fuel system, and what follows.
+//! The hardware of a car: its power curves, its fuel system, and what follows.
 
 pub mod curve_table;
 

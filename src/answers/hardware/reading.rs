@@ -1,4 +1,4 @@
-//! The workshop as its texts describe it.
+//! The hardware as its texts describe it.
 
 use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::mass::kilogram;
@@ -49,7 +49,7 @@ impl HardwareAsked {
     }
 }
 
-/// The workshop as its texts describe it, and what is wrong with them.
+/// The hardware as its texts describe it, and what is wrong with them.
 #[derive(Clone, Debug, PartialEq)]
 pub struct HardwareReading {
     /// The curves that can be read.
@@ -69,7 +69,7 @@ pub struct HardwareReading {
 }
 
 impl HardwareReading {
-    /// Reads the workshop of the car in use. `tank` is what the log says of the blend
+    /// Reads the hardware of the car in use. `tank` is what the log says of the blend
     /// in its tank.
     pub fn of(document: &Document, tank: Option<Content>, printer: &Printer) -> Self {
         let hardware = &document.here.hardware;

@@ -1,4 +1,4 @@
-//! Reading the fields of the workshop.
+//! Reading the fields of the hardware.
 
 use std::fmt::Display;
 use std::ops::RangeInclusive;
@@ -22,7 +22,7 @@ pub struct Assumption {
     pub taken: String,
 }
 
-/// Reads the texts of the workshop, collects what is wrong with them, and notes
+/// Reads the texts of the hardware, collects what is wrong with them, and notes
 /// what is taken for those that were left blank.
 pub(super) struct HardwareReader<'a> {
     pub(super) reader: Reader<'a>,

@@ -36,7 +36,7 @@ impl ReadEvidence {
 }
 
 impl Reader<'_> {
-    /// What an entry tells; `None` where it cannot be read, and the complaints
+    /// What an entry tells; `None` where it cannot be read, and the field errors
     /// say why.
     pub(crate) fn told(
         &mut self,

@@ -136,7 +136,7 @@ impl History {
 struct Replay {
     known: Known,
     estimator: Option<Estimator>,
-    /// Where among the passages the last fill is, and how far was driven since.
+    /// Where among the replayed entries the last fill is, and how far was driven since.
     last_fill: Option<(usize, Length)>,
     replays: Vec<Replayed>,
 }

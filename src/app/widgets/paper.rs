@@ -63,7 +63,7 @@ pub(crate) fn sheet_head(what: &str, car: &CarFile, more: &str) -> AnyView {
     .into_any()
 }
 
-/// Where formulas and constants of a reckoning come from.
+/// Where formulas and constants of a computation come from.
 pub(crate) fn sheet_sources(lines: &[Working]) -> AnyView {
     let mut sources: Vec<String> =
         lines.iter().flat_map(|line| line.sources.iter().map(cited)).collect();

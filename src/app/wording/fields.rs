@@ -32,7 +32,7 @@ fn name(field: Field) -> Option<&'static str> {
     })
 }
 
-/// What a list of complaints comes to: `Still to fill in: tank size, level`, or
+/// What a list of field errors comes to: `Still to fill in: tank size, level`, or
 /// `2 entries are wrong`, or both. What is wrong comes first.
 pub(crate) fn summary(field_errors: &[FieldError]) -> String {
     let (missing, wrong): (Vec<&FieldError>, Vec<&FieldError>) =

@@ -1,4 +1,4 @@
-//! The workshop of the invented example. Every figure of it is made up.
+//! The hardware of the invented example. Every figure of it is made up.
 
 use crate::document::file::CarFile;
 use crate::document::hardware::{
@@ -39,7 +39,7 @@ const PUMP_TABLE: &str = "V 12 13.5
 7 100 131";
 
 impl HardwareForm {
-    /// The workshop of the example, whose calibrations have these numbers.
+    /// The hardware of the example, whose calibrations have these numbers.
     pub(crate) fn demo(car: &mut CarFile, petrol: u32, mid_blend: u32) -> Self {
         let table = Entry::metric;
         let target = car.next_id();

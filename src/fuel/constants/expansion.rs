@@ -67,7 +67,7 @@ pub static EXPANSION_DENSITY_MAX: Constant = Constant {
     source: GENERALISED_GASOLINE,
 };
 
-/// Lowest temperature at which the expansion of petrol is reckoned.
+/// Lowest temperature at which the expansion of petrol is computed.
 pub static EXPANSION_TEMPERATURE_MIN: Constant = Constant {
     id: "expansion-temperature-min",
     name: "lowest temperature for the thermal expansion of petrol",
@@ -77,7 +77,7 @@ pub static EXPANSION_TEMPERATURE_MIN: Constant = Constant {
     source: EXPANSION_RANGE,
 };
 
-/// Highest temperature at which the expansion of petrol is reckoned.
+/// Highest temperature at which the expansion of petrol is computed.
 pub static EXPANSION_TEMPERATURE_MAX: Constant = Constant {
     id: "expansion-temperature-max",
     name: "highest temperature for the thermal expansion of petrol",

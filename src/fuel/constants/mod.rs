@@ -1,7 +1,7 @@
 //! Every constant of the fuel model, with its source, in one table.
 //!
 //! The formulas of this module read these statics and no other number, so a list
-//! of [`ALL`] shows exactly what was reckoned with.
+//! of [`ALL`] shows exactly what was computed with.
 
 mod compounds;
 mod elements;

@@ -19,7 +19,7 @@ pub struct Vehicle {
     pub reference: Share,
 }
 
-/// The same in litres, as the filters reckon.
+/// The same in litres, as the filters compute.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Car {
     /// Litres at the click.

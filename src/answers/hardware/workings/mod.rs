@@ -1,4 +1,4 @@
-//! The workings of the workshop: each number of the answer, to be checked by hand.
+//! The workings of the hardware: each number of the answer, to be checked by hand.
 //! Units are those of the trade's metric half, whatever the person reads elsewhere.
 
 mod parts;

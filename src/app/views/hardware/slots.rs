@@ -1,4 +1,4 @@
-//! The fields of the workshop: one widget draws them all, from tables.
+//! The fields of the hardware: one widget draws them all, from tables.
 
 use fillwright::document::{CurvePart, Document, Field};
 use fillwright::document::{Fields, HardwareField, Mark, PartForm};

@@ -1,4 +1,4 @@
-//! The quantities of the workshop as the person wants to read them.
+//! The technical quantities as the person wants to read them.
 
 use uom::si::mass::kilogram;
 use uom::si::temperature_interval::kelvin;
@@ -17,7 +17,7 @@ use crate::quantity::{
 const THIN: char = '\u{202f}';
 
 impl Printer {
-    /// A quantity of the workshop.
+    /// A technical quantity.
     pub(crate) fn figure<Q: InSi>(&self, field: &QuantityField<Q>, quantity: Q) -> String {
         field.print(quantity, self.units, self.style)
     }
