@@ -17,7 +17,8 @@ const LISTEN: &str = "
             .map(element => element?.closest(live)));
         for (const region of regions) {
             const words = region?.isConnected && region.checkVisibility() && region.innerText.replace(/\\s+/g, ' ').trim();
-            if (words) window.heard.push(words);
+            // At the foot the page says what it has kept of itself, whenever it has.
+            if (words && !region.closest('.page-foot')) window.heard.push(words);
         }
     }).observe(document.body, { subtree: true, childList: true, characterData: true });";
 
