@@ -309,7 +309,7 @@ impl Field {
                 _ => format!("tank-{}", part.id()),
             },
             Self::Contents(ContentsOf::Entry, part) => format!("entry-{}", part.id()),
-            Self::Contents(ContentsOf::Trip, part) => format!("trip-{}", part.id()),
+            Self::Contents(ContentsOf::Trip, part) => format!("trip-tank-{}", part.id()),
             Self::Offers => "offers".into(),
             Self::AimShare => "aim-share".into(),
             Self::AimCalibration => "aim-calibration".into(),

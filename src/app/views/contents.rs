@@ -41,7 +41,7 @@ impl TankForm {
         let tank = match self.of {
             ContentsOf::Fill => "tank",
             ContentsOf::Entry => "entry",
-            ContentsOf::Trip => "trip",
+            ContentsOf::Trip => "trip-tank",
         };
         format!("{tank}-{of}")
     }
