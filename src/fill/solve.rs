@@ -1,3 +1,4 @@
+use super::check::CheckedProblem;
 use super::impossible::FillImpossible;
 use super::linear::{Relation, Row, Solved, minimise};
 use super::problem::{FillObjective, Problem, in_litres, litres};
@@ -67,10 +68,8 @@ pub(super) fn unless_hollow(
     }
 }
 
-impl Problem {
+impl CheckedProblem {
     /// Finds the best plan at the expected values, or says why there is none.
-    ///
-    /// The problem must have been [`checked`](Problem::checked).
     pub fn solve(&self) -> Solution {
         match self.optimum(&[]) {
             Ok(x) => Solution::Plan(self.plan(&x)),
@@ -105,7 +104,10 @@ impl Problem {
             })
             .collect()
     }
+}
 
+/// What can be said of litres that are given, whatever else fits together.
+impl Problem {
     /// What these litres of each fuel make.
     pub(super) fn plan(&self, x: &[f64]) -> FillPlan {
         let level = self.level();

@@ -7,7 +7,7 @@ use crate::answers::reading::{
 };
 use crate::calibration::{Calibration, FluidState};
 use crate::document::{AimForm, Document, Field, FillForm, FuelPart, StartForm, StopRuleForm};
-use crate::fill::{Aim, Offer, Problem, StopRule, Tank};
+use crate::fill::{Aim, CheckedProblem, Offer, Problem, StopRule, Tank};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture, MolarDensity};
 use crate::quantity::notation::{Consumption, Printer, VolumeUnit, parse_share};
 use crate::quantity::{Band, Share, Volume};
@@ -20,7 +20,7 @@ const LEVEL_FIELDS: LevelFields = LevelFields { level: Field::Level, error: Fiel
 #[derive(Clone, Debug, PartialEq)]
 pub struct FillAsked {
     /// The fill.
-    pub problem: Problem,
+    pub problem: CheckedProblem,
     /// The fuels on offer, in the order of the problem's offers.
     pub fuels: Vec<FuelRead>,
     /// What is in the tank beside petrol and ethanol.
