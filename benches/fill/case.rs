@@ -1,13 +1,15 @@
 //! The fill that is timed: a part-full tank read by the gauge, an E85 known only
 //! within a range, petrol that itself holds ethanol, a calibration's window.
 
-use fillwright::fill::{Aim, FillError, FillObjective, Offer, Problem, Solution, StopRule, Tank};
+use fillwright::fill::{
+    Aim, CheckedProblem, FillError, FillObjective, Offer, Problem, Solution, StopRule, Tank,
+};
 use fillwright::fuel::MolarDensity;
 use fillwright::quantity::{Band, Money, Share, UnitPrice, Volume};
 use uom::si::volume::liter;
 
 /// The fill, as checked input.
-pub(crate) fn problem() -> Result<Problem, Box<dyn std::error::Error>> {
+pub(crate) fn problem() -> Result<CheckedProblem, Box<dyn std::error::Error>> {
     let litres = |value: f64| Volume::new::<liter>(value);
     let share = |low: f64, expected: f64, high: f64| -> Result<_, Box<dyn std::error::Error>> {
         let [low, expected, high] = [low, expected, high].map(Share::from_percent);
@@ -46,7 +48,7 @@ pub(crate) fn problem() -> Result<Problem, Box<dyn std::error::Error>> {
 
 /// A full solution: the cheapest plan, every order of pouring with its exact
 /// worst case, and the robust plan. Returns a number that depends on all of it.
-pub(crate) fn solve(problem: &Problem) -> f64 {
+pub(crate) fn solve(problem: &CheckedProblem) -> f64 {
     let planned = match problem.solve() {
         Solution::Plan(plan) => {
             problem.orders(&plan).iter().map(|order| order.worst.share.low().fraction()).sum()

@@ -1,7 +1,8 @@
 //! Why the aim cannot be reached, and what can be done about it.
 
+use super::check::CheckedProblem;
 use super::linear::{Solved, minimise};
-use super::problem::{FillObjective, Problem, StopRule, in_litres, litres};
+use super::problem::{FillObjective, in_litres, litres};
 use super::rows::{FillRule, Part};
 use super::solve::FillPlan;
 use crate::quantity::{Share, Volume};
@@ -77,7 +78,7 @@ pub struct FillImpossible {
 /// So many refills are no plan any more.
 const MOST_CYCLES: usize = 30;
 
-impl Problem {
+impl CheckedProblem {
     /// Explains why no plan exists, given the weights that prove it.
     pub(super) fn explain(&self, weights: &[f64]) -> FillImpossible {
         let binding = self.binding(weights);
@@ -170,10 +171,6 @@ impl Problem {
             .collect()
     }
 
-    fn with_objective(&self, objective: FillObjective) -> Self {
-        Self { objective, ..self.clone() }
-    }
-
     fn highest_ron(&self) -> Option<(f64, FillPlan)> {
         let rows = self.rows(&[Part::Octane], false);
         let ratio = self.ron_ratio();
@@ -241,6 +238,6 @@ impl Problem {
     /// The highest level to burn down to for the aim to be reached by filling to
     /// the brim; also where the aim can be reached already.
     pub fn level_to_burn_to(&self) -> Option<BurnDown> {
-        Self { stop: StopRule::Brim, ..self.clone() }.burn_down()
+        self.to_the_brim().burn_down()
     }
 }

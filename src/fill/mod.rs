@@ -2,14 +2,14 @@
 //!
 //! Every requirement is linear in the litres: the share (`sum (e_j - T) x_j =
 //! V0 (T - e0)`), the space, the money, and the octane number by moles. So the
-//! best plan is the optimum of a small linear programme ([`Problem::solve`]),
+//! best plan is the optimum of a small linear programme ([`CheckedProblem::solve`]),
 //! and when there is none, the programme's own proof says which rules
 //! contradict each other ([`FillImpossible`]).
 //!
 //! What is known only within bands enters three times: as the exact worst case
-//! of a plan ([`Problem::worst`]), as the order of pouring that is least
-//! sensitive ([`Problem::orders`]), and as a plan that is safe over the whole
-//! box ([`Problem::robust`]).
+//! of a plan ([`CheckedProblem::worst`]), as the order of pouring that is least
+//! sensitive ([`CheckedProblem::orders`]), and as a plan that is safe over the whole
+//! box ([`CheckedProblem::robust`]).
 //!
 //! ```
 //! use fillwright::fill::{Aim, Offer, FillObjective, Problem, Solution, StopRule, Tank};
@@ -41,6 +41,7 @@
 //! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
 
+mod check;
 pub mod economics;
 mod extremes;
 mod formulas;
@@ -56,10 +57,11 @@ mod rows;
 mod solve;
 mod worst;
 
+pub use check::{CheckedProblem, FillError};
 pub(crate) use formulas::mean_share;
 pub use impossible::{BurnDown, Cycles, FillImpossible, Obstacle};
 pub use order::Order;
-pub use problem::{Aim, FillError, FillObjective, Offer, Problem, StopRule, Tank};
+pub use problem::{Aim, FillObjective, Offer, Problem, StopRule, Tank};
 pub use robust::{NoRobustPlan, RobustPlan};
 pub use rows::FillRule;
 pub use solve::{FillPlan, Solution};

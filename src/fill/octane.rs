@@ -1,10 +1,10 @@
 //! The octane number after a fill, over the box of what is possible.
 
-use super::problem::Problem;
+use super::check::CheckedProblem;
 use super::worst::Pours;
 use crate::quantity::Band;
 
-impl Problem {
+impl CheckedProblem {
     /// The octane number after these pours, given that of the tank's contents
     /// and of each fuel, RON or MON alike: as expected, and its exact extremes over the
     /// level, all ethanol shares and the meter's error in each dose.

@@ -2,7 +2,8 @@
 //! fixed litres; topping up to the click with the right fuel can take that error
 //! out, and with the wrong one makes it worse.
 
-use super::problem::{Problem, StopRule, in_litres, litres};
+use super::check::CheckedProblem;
+use super::problem::{StopRule, in_litres, litres};
 use super::solve::FillPlan;
 use super::worst::{PlannedPour, Worst, doses};
 use crate::quantity::{Share, Volume};
@@ -31,7 +32,7 @@ impl Order {
     }
 }
 
-impl Problem {
+impl CheckedProblem {
     /// All ways to carry out a plan, the least sensitive one first.
     ///
     /// To the brim, each fuel of the plan can be the one that tops up; with any

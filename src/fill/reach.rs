@@ -2,8 +2,8 @@
 //! is a linear-fractional programme; Dinkelbach's iteration solves it by a few
 //! linear ones and stops at an exact vertex.
 
+use super::check::CheckedProblem;
 use super::linear::{Row, Solved, minimise};
-use super::problem::Problem;
 use super::rows::{FillRule, Part};
 use crate::quantity::Share;
 
@@ -53,7 +53,7 @@ impl Ratio {
     }
 }
 
-impl Problem {
+impl CheckedProblem {
     /// The ethanol share after the fill, at the expected values.
     pub(super) fn share_ratio(&self) -> Ratio {
         let shares = self.offers.iter().map(|offer| offer.share.expected().fraction()).collect();

@@ -1,9 +1,10 @@
 //! A plan that stays inside the aim whatever the true level, present share and
 //! pump shares are, or the proof that there is none.
 
+use super::check::CheckedProblem;
 use super::linear::{Relation, Row, Solved, minimise};
 use super::order::Order;
-use super::problem::{FillObjective, Problem, StopRule, in_litres};
+use super::problem::{StopRule, in_litres};
 use super::rows::FillRule;
 use super::solve::{FillPlan, unless_hollow};
 use crate::quantity::{Band, Share};
@@ -30,7 +31,7 @@ pub struct NoRobustPlan {
 /// What one litre adds to a row at its worse end, and at its expected value.
 type PerLitre<'a> = &'a dyn Fn(&Band<Share>, Option<f64>) -> f64;
 
-impl Problem {
+impl CheckedProblem {
     /// Finds a plan that reaches the aim over the whole box.
     ///
     /// With a fixed litre count the level errs twice, in the blend and at the
@@ -254,12 +255,6 @@ impl Problem {
     /// The robust plan with the most of one fuel alone, by fixed litres: how far
     /// it can go before the worst case leaves the aim.
     pub fn robust_most_of(&self, fuel: usize) -> Option<FillPlan> {
-        let mut alone = Self { objective: FillObjective::MostVolume, ..self.clone() };
-        for (index, offer) in alone.offers.iter_mut().enumerate() {
-            if index != fuel {
-                offer.limit = Some(offer.poured);
-            }
-        }
-        alone.robust_by(None).ok().map(|(_, robust)| robust.plan)
+        self.with_most_of(fuel).robust_by(None).ok().map(|(_, robust)| robust.plan)
     }
 }

@@ -1,14 +1,15 @@
 //! Rounding a plan to what a person can pump.
 
+use super::check::CheckedProblem;
 use super::order::Order;
-use super::problem::{Problem, in_litres};
+use super::problem::in_litres;
 use super::solve::FillPlan;
 use crate::quantity::{Money, Share, Volume};
 
 /// More fuels than this are not rounded by trying all combinations.
 const MOST_FUELS: usize = 10;
 
-impl Problem {
+impl CheckedProblem {
     /// The plan rounded to the pump's step, for the given order: doses become
     /// whole steps; the fuel poured to the click takes what is left. Of all ways
     /// to round up or down the one closest to the aim is taken, then the one

@@ -1,6 +1,7 @@
 //! What a fill must satisfy, as rows of a linear program in the litres of each
 //! fuel, at the expected values.
 
+use super::check::CheckedProblem;
 use super::linear::{Relation, Row};
 use super::problem::{Problem, StopRule, in_litres};
 
@@ -40,7 +41,7 @@ pub(super) enum Part {
     Stop,
 }
 
-impl Problem {
+impl CheckedProblem {
     /// The rows at the expected values. With `level_is_free` the level before
     /// the fill is a variable of its own, after those of the fuels.
     pub(super) fn rows(&self, without: &[Part], level_is_free: bool) -> Vec<Row<FillRule>> {

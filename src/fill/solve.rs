@@ -1,5 +1,6 @@
 //! The solution of a fill at the expected values.
 
+use super::check::CheckedProblem;
 use super::impossible::FillImpossible;
 use super::linear::{Relation, Row, Solved, minimise};
 use super::problem::{FillObjective, Problem, in_litres, litres};
@@ -69,10 +70,8 @@ pub(super) fn unless_hollow(
     }
 }
 
-impl Problem {
+impl CheckedProblem {
     /// Finds the best plan at the expected values, or says why there is none.
-    ///
-    /// The problem must have been [`checked`](Problem::checked).
     pub fn solve(&self) -> Solution {
         match self.optimum(&[]) {
             Ok(x) => Solution::Plan(self.plan(&x)),
@@ -107,7 +106,10 @@ impl Problem {
             })
             .collect()
     }
+}
 
+/// What can be said of litres that are given, whatever else fits together.
+impl Problem {
     /// What these litres of each fuel make.
     pub(super) fn plan(&self, x: &[f64]) -> FillPlan {
         let level = self.level();

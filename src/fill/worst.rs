@@ -1,8 +1,9 @@
 //! How far off a fill can end when level, present share and pump shares are only
 //! known within bands, and no pump's meter is exact.
 
+use super::check::CheckedProblem;
 use super::extremes::{Contents, Extreme, Part};
-use super::problem::{Problem, in_litres, litres};
+use super::problem::{in_litres, litres};
 use crate::quantity::{Band, Share, Volume};
 
 /// One pour of a fill.
@@ -59,7 +60,7 @@ fn end<T: PartialOrd + Copy>(band: &Band<T>, high: bool) -> T {
     if high { band.high() } else { band.low() }
 }
 
-impl Problem {
+impl CheckedProblem {
     /// The exact extremes of the ethanol share after these pours: over the level, the
     /// present share, each pump share, and what the meter makes of each dose, which may
     /// err to either side for itself. What is poured to the click takes the rest, so a

@@ -70,7 +70,7 @@ fn the_next_fill_starts_from_what_was_recorded() {
     );
     assert!(fill.offers.iter().all(|it| it.poured.is_blank()) && !fill.clicked);
     assert_eq!(fill.offers[0].limit, Entry::metric("40"), "what is on offer stays");
-    let next = answer(&document).asked.problem.tank;
+    let next = answer(&document).asked.problem.tank.clone();
     let estimate = now(&document);
     assert_eq!((next.level, next.share), (estimate.level, estimate.share));
 }
@@ -84,7 +84,7 @@ fn a_level_read_at_the_pump_counts() {
     document.here.pour_as_planned(&plan, &printer);
     record(&mut document, "a");
     document.here.fill.contents.level.level = Entry::metric("1/2");
-    let start = answer(&document).asked.problem.tank;
+    let start = answer(&document).asked.problem.tank.clone();
     near(litres(start.level.expected()), 30.0, 3.0);
     near(start.share.expected().percent(), 30.0, 0.5);
     document.here.fill.offers[1].poured = Entry::metric("10");

@@ -55,7 +55,7 @@ fn what_the_log_tells_is_written_out_and_never_surer_than_it_was() {
     let [shared, ..] = of_the_example();
     assert_eq!(shared.fill().start, StartForm::Typed);
     let typed = interpret(shared.document(), None, &printer).asked.expect("a fill to read");
-    let (told, typed) = (told.problem.tank, typed.problem.tank);
+    let (told, typed) = (&told.problem.tank, &typed.problem.tank);
     assert!(typed.level.low() <= told.level.low() && told.level.high() <= typed.level.high());
     assert!(typed.share.low() <= told.share.low() && told.share.high() <= typed.share.high());
     assert!(typed.ron.unwrap() <= told.ron.unwrap());

@@ -2,7 +2,9 @@
 
 #![allow(clippy::unwrap_used, reason = "a test fails by panicking")]
 
-use fillwright::fill::{Aim, FillObjective, Offer, PlannedPour, Problem, StopRule, Tank};
+use fillwright::fill::{
+    Aim, CheckedProblem, FillObjective, Offer, PlannedPour, Problem, StopRule, Tank,
+};
 use fillwright::fuel::MolarDensity;
 use fillwright::quantity::{Band, Share, Volume};
 use uom::si::volume::liter;
@@ -18,7 +20,7 @@ fn percent(low: f64, expected: f64, high: f64) -> Band<Share> {
 }
 
 /// A tank of 60 L, filled to the brim.
-fn problem(level: (f64, f64, f64), share: Band<Share>, offers: Vec<Offer>) -> Problem {
+fn problem(level: (f64, f64, f64), share: Band<Share>, offers: Vec<Offer>) -> CheckedProblem {
     Problem {
         tank: Tank {
             capacity: litres(60.0),
@@ -62,7 +64,8 @@ fn near(got: f64, wanted: f64, tolerance: f64) -> bool {
 fn a_dose_counts_against_what_it_displaces() {
     let offers = vec![Offer::new(percent(48.0, 50.0, 52.0)), Offer::new(percent(80.0, 82.5, 85.0))];
     let exactly = percent(0.0, 0.0, 0.0);
-    let problem = Problem { meter_error: 0.005, ..problem((30.0, 30.0, 30.0), exactly, offers) };
+    let problem = problem((30.0, 30.0, 30.0), exactly, offers);
+    let problem = problem.changed(|it| it.meter_error = 0.005).unwrap();
     let pours = [pour(0, 20.0, false), pour(1, 10.0, true)];
     let share = problem.worst(&pours).share;
     let (low, high) = (share.low().percent(), share.high().percent());
@@ -100,7 +103,7 @@ fn the_octane_number_is_least_where_a_pour_begins_to_overflow() {
     assert!(near(octane.expected(), 101.26, 0.005), "{octane:?}");
     // The same with every litre metered half a percent wrong: all the more of RON 91 and
     // the less of RON 104 at `60 - 31.2 * 0.995 - 9.2 * 1.005` L.
-    let metered = Problem { meter_error: 0.005, ..problem };
+    let metered = problem.changed(|it| it.meter_error = 0.005).unwrap();
     let octane = metered.worst_octane(&pours, Some(98.0), &[Some(104.0), Some(91.0)]).unwrap();
     let moles =
         |litres: f64, share: f64| litres * (745.0 / 100.0 * (1.0 - share) + 793.7 / 46.069 * share);

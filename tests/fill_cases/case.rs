@@ -1,6 +1,6 @@
 //! A case read from its JSON input.
 
-use fillwright::fill::{Aim, FillObjective, Offer, Problem, StopRule, Tank};
+use fillwright::fill::{Aim, CheckedProblem, FillObjective, Offer, Problem, StopRule, Tank};
 use fillwright::fuel::MolarDensity;
 use fillwright::quantity::{Band, Money, Share, UnitPrice, Volume};
 use serde_json::{Map, Value};
@@ -13,9 +13,9 @@ pub(crate) type Checked<T> = Result<T, String>;
 pub(crate) struct Case {
     pub(crate) mode: String,
     pub(crate) ids: Vec<String>,
-    pub(crate) problem: Problem,
+    pub(crate) problem: CheckedProblem,
     /// Bands of level, present share and pump shares, where the case has them.
-    pub(crate) boxed: Problem,
+    pub(crate) boxed: CheckedProblem,
     pub(crate) plan: Option<Vec<Volume>>,
     pub(crate) step: Option<Volume>,
 }

@@ -2,7 +2,8 @@
 
 use crate::case::{Case, Checked, fraction, interval, litres, number};
 use fillwright::fill::{
-    BurnDown, FillImpossible, FillPlan, FillRule, Obstacle, Order, PlannedPour, Problem, Solution,
+    BurnDown, CheckedProblem, FillImpossible, FillPlan, FillRule, Obstacle, Order, PlannedPour,
+    Solution,
 };
 use fillwright::quantity::{Band, Share, Volume};
 use serde_json::{Map, Value};
@@ -117,8 +118,8 @@ fn same(got: bool, wanted: &Value) -> Checked<()> {
 }
 
 /// The share when a burn-down has been followed by its refill.
-fn share_after(problem: &Problem, burn_down: &BurnDown) -> f64 {
-    let mut from = problem.clone();
+fn share_after(problem: &CheckedProblem, burn_down: &BurnDown) -> f64 {
+    let mut from = problem.clone().into_inner();
     from.tank.level = Band::exact(burn_down.level);
     from.after(&burn_down.then).share.map_or(f64::NAN, Share::fraction)
 }
@@ -279,9 +280,8 @@ impl Against<'_> {
                 self.volumes(&doses, wanted)
             }
             "top_up_litres_if_level_is" => by_level(wanted, |level| {
-                let mut from = case.boxed.clone();
-                from.tank.level = Band::exact(level);
-                let range = order().ok().and_then(|order| from.top_up_volumes(order));
+                let from = case.boxed.changed(|it| it.tank.level = Band::exact(level)).ok();
+                let range = order().ok().and_then(|order| from?.top_up_volumes(order));
                 range.map_or(f64::NAN, |(least, _)| least.get::<liter>())
             }),
             "final_ethanol_share_vol_if_level_is" => {
@@ -292,7 +292,7 @@ impl Against<'_> {
                 // Without regard to the brim, which a higher level would overflow.
                 let plan = plan()?;
                 by_level(wanted, |level| {
-                    let mut from = case.boxed.clone();
+                    let mut from = case.boxed.clone().into_inner();
                     from.tank.level = Band::exact(level);
                     from.after(&plan.volumes).share.map_or(f64::NAN, Share::fraction)
                 })
@@ -351,9 +351,8 @@ fn robust_most(case: &Case) -> Checked<FillPlan> {
 }
 
 /// A unique optimum does not depend on the order in which fuels are listed.
-fn is_unique(problem: &Problem, plan: &FillPlan) -> bool {
-    let mut reversed = problem.clone();
-    reversed.offers.reverse();
+fn is_unique(problem: &CheckedProblem, plan: &FillPlan) -> bool {
+    let Ok(reversed) = problem.changed(|it| it.offers.reverse()) else { return false };
     match reversed.solve() {
         Solution::Plan(other) => plan
             .volumes
@@ -364,7 +363,7 @@ fn is_unique(problem: &Problem, plan: &FillPlan) -> bool {
     }
 }
 
-fn cycles(problem: &Problem, wanted: &Value) -> Checked<()> {
+fn cycles(problem: &CheckedProblem, wanted: &Value) -> Checked<()> {
     let shares = problem.cycles().ok_or("no cycles lead there")?.shares;
     match wanted.as_array() {
         Some(wanted) if wanted.len() == shares.len() => shares
@@ -390,7 +389,7 @@ fn by_level(wanted: &Value, got: impl Fn(Volume) -> f64) -> Checked<()> {
 fn corners_of_contents(case: &Case, plan: &FillPlan, wanted: &Value) -> Checked<()> {
     let wanted = wanted.as_object().ok_or("not an object")?;
     wanted.iter().try_for_each(|(corner, value)| {
-        let mut really = case.problem.clone();
+        let mut really = case.problem.clone().into_inner();
         for part in corner.split(' ') {
             let (id, percent) = part.split_once('=').ok_or("no corner")?;
             let index = case.ids.iter().position(|known| known == id).ok_or("no such fuel")?;
@@ -416,7 +415,7 @@ fn corners_of_box(case: &Case, plan: &FillPlan, wanted: &Value) -> Checked<()> {
             "high" => Ok(Band::exact(band.high())),
             other => Err(format!("no end {other}")),
         };
-        let mut really = case.boxed.clone();
+        let mut really = case.boxed.clone().into_inner();
         really.tank.level = Band::exact(litres(level));
         really.tank.share = pick(&really.tank.share)?;
         for offer in &mut really.offers {

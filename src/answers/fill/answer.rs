@@ -4,7 +4,7 @@ use super::choice::{Chosen, GivenUp, Infeasible, Miss, Promise, choose, hits, re
 use super::reading::{FillAsked, octane_missing};
 use crate::calibration::{Contents, Judgement, Reason};
 use crate::document::Field;
-use crate::fill::{FillPlan, Order, Problem, economics};
+use crate::fill::{CheckedProblem, FillPlan, Order, economics};
 use crate::fuel::{Content, Extras, Mixture};
 use crate::quantity::notation::LITRE;
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
@@ -192,7 +192,7 @@ const SHOWN_L: f64 = 0.1;
 /// The plan in steps of the pump, so rounded that it still hits the aim and keeps its
 /// promise; where that takes finer litres, in those that are shown.
 fn rounded(
-    problem: &Problem,
+    problem: &CheckedProblem,
     plan: FillPlan,
     order: &Order,
     promise: Option<Promise>,
@@ -219,7 +219,7 @@ fn rounded(
     (plan, order, promise)
 }
 
-fn steps(problem: &Problem, order: &Order) -> Vec<FillStep> {
+fn steps(problem: &CheckedProblem, order: &Order) -> Vec<FillStep> {
     let range = problem.top_up_volumes(order);
     order
         .pours
@@ -266,11 +266,8 @@ fn extras_after(asked: &FillAsked, order: &Order) -> Extras {
         return Extras::default();
     }
     Extras::each(|of| {
-        let mut problem = asked.problem.clone();
-        problem.tank.share = of(&asked.tank_extras);
-        for (offer, extras) in problem.offers.iter_mut().zip(fuels()) {
-            offer.share = of(&extras);
-        }
+        let shares = fuels().map(|extras| of(&extras));
+        let problem = asked.problem.with_shares(of(&asked.tank_extras), shares);
         problem.worst(&order.pours).share
     })
 }

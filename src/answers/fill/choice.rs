@@ -5,8 +5,8 @@
 
 use super::reading::FillAsked;
 use crate::fill::{
-    Aim, BurnDown, FillImpossible, FillObjective, FillPlan, NoRobustPlan, Obstacle, Offer, Order,
-    Problem, Solution, StopRule, economics,
+    Aim, BurnDown, CheckedProblem, FillImpossible, FillObjective, FillPlan, NoRobustPlan, Obstacle,
+    Offer, Order, Solution, StopRule, economics,
 };
 use crate::fuel::{HydrocarbonBase, Mixture};
 use crate::quantity::notation::LITRE;
@@ -63,7 +63,7 @@ pub enum Miss {
 /// The plan to show, and what can be said for it.
 pub(crate) struct Chosen {
     /// What was asked, less what gave way.
-    pub(crate) problem: Problem,
+    pub(crate) problem: CheckedProblem,
     pub(crate) plan: FillPlan,
     pub(crate) order: Order,
     pub(crate) promise: Option<Promise>,
@@ -120,14 +120,14 @@ pub(crate) fn choose(asked: &FillAsked) -> Chosen {
 }
 
 /// The best way to carry a plan out.
-fn best_order(problem: &Problem, plan: &FillPlan) -> Order {
+fn best_order(problem: &CheckedProblem, plan: &FillPlan) -> Order {
     // At least the order with fixed litres is always there.
     let order = problem.orders(plan).into_iter().next();
     order.unwrap_or_else(|| problem.fixed_order(plan))
 }
 
 /// A problem that has a plan which keeps the aim, with the plan that is safest.
-fn keeping(problem: Problem, plan: FillPlan) -> Chosen {
+fn keeping(problem: CheckedProblem, plan: FillPlan) -> Chosen {
     let (infeasible, given_up) = (None, None);
     if problem.aim.low() == problem.aim.high() {
         let order = best_order(&problem, &plan);
@@ -155,9 +155,8 @@ fn keeping(problem: Problem, plan: FillPlan) -> Chosen {
 }
 
 /// The plan for the middle of a window, which is furthest from both of its ends.
-fn in_the_middle(problem: &Problem) -> Option<FillPlan> {
-    let aim = Aim::share(problem.aim.middle());
-    match (Problem { aim, ..problem.clone() }).solve() {
+fn in_the_middle(problem: &CheckedProblem) -> Option<FillPlan> {
+    match problem.with_aim(Aim::share(problem.aim.middle())).solve() {
         Solution::Plan(plan) => Some(plan),
         Solution::Impossible(_) => None,
     }
@@ -165,26 +164,26 @@ fn in_the_middle(problem: &Problem) -> Option<FillPlan> {
 
 /// The fill without the wishes that stand against the aim, as few of them as possible,
 /// and its plan; `None` where that does not help either.
-fn less_wished(problem: &Problem) -> Option<(Vec<YieldingWish>, Chosen)> {
-    let level = |problem: &Problem| {
+fn less_wished(problem: &CheckedProblem) -> Option<(Vec<YieldingWish>, Chosen)> {
+    let level = |problem: &CheckedProblem| {
         let (stop, room) = (problem.stop, problem.room()?);
-        let less = Problem {
-            stop: StopRule::AtMost(room),
-            objective: FillObjective::MostVolume,
-            ..problem.clone()
-        };
-        Some((vec![YieldingWish::Level(stop)], less))
+        let less = problem.changed(|it| {
+            it.stop = StopRule::AtMost(room);
+            it.objective = FillObjective::MostVolume;
+        });
+        Some((vec![YieldingWish::Level(stop)], less.ok()?))
     };
-    let all_of_it = |problem: &Problem| {
-        let mut less = problem.clone();
-        let mut wishes = Vec::new();
-        for (index, offer) in less.offers.iter_mut().enumerate().filter(|it| it.1.use_all) {
-            offer.use_all = false;
-            wishes.push(YieldingWish::UseAll(index));
-        }
-        (!wishes.is_empty()).then_some((wishes, less))
+    let all_of_it = |problem: &CheckedProblem| {
+        let offers = problem.offers.iter().enumerate().filter(|it| it.1.use_all);
+        let wishes: Vec<_> = offers.map(|(index, _)| YieldingWish::UseAll(index)).collect();
+        let less = problem.changed(|it| {
+            for offer in &mut it.offers {
+                offer.use_all = false;
+            }
+        });
+        (!wishes.is_empty()).then_some((wishes, less.ok()?))
     };
-    let both = |problem: &Problem| {
+    let both = |problem: &CheckedProblem| {
         let (mut wishes, less) = level(problem)?;
         let (more, less) = all_of_it(&less)?;
         wishes.extend(more);
@@ -201,7 +200,7 @@ fn less_wished(problem: &Problem) -> Option<(Vec<YieldingWish>, Chosen)> {
 
 /// The tank as it is, where that is what was aimed at within what rounding leaves: then
 /// there is nothing to do, whatever was wished.
-fn as_it_is(problem: &Problem) -> Option<(Vec<YieldingWish>, Chosen)> {
+fn as_it_is(problem: &CheckedProblem) -> Option<(Vec<YieldingWish>, Chosen)> {
     let plan = problem.after(&poured(problem));
     let is_there = plan.share.is_some() && hits(problem.aim, &plan);
     if !is_there || problem.ron_min.is_some_and(|least| plan.ron < Some(least)) {
@@ -218,7 +217,7 @@ fn as_it_is(problem: &Problem) -> Option<(Vec<YieldingWish>, Chosen)> {
 }
 
 /// Whether a plan misses a single share by next to nothing.
-fn is_near_enough(problem: &Problem, plan: &FillPlan) -> bool {
+fn is_near_enough(problem: &CheckedProblem, plan: &FillPlan) -> bool {
     let wanted = match problem.stop {
         StopRule::Brim => problem.tank.capacity,
         StopRule::Level(level) => level,
@@ -235,7 +234,7 @@ fn in_litres(volume: Volume) -> f64 {
 }
 
 /// What is in of each fuel.
-pub(crate) fn poured(problem: &Problem) -> Vec<Volume> {
+pub(crate) fn poured(problem: &CheckedProblem) -> Vec<Volume> {
     problem.offers.iter().map(|offer| offer.poured).collect()
 }
 

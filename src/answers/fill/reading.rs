@@ -7,7 +7,7 @@ use crate::calibration::{Calibration, FluidState};
 use crate::document::{
     AimForm, ContentsOf, ContentsPart, Document, Field, FillForm, FuelPart, StartForm, StopRuleForm,
 };
-use crate::fill::{Aim, Offer, Problem, StopRule, Tank};
+use crate::fill::{Aim, CheckedProblem, Offer, Problem, StopRule, Tank};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture, MolarDensity};
 use crate::quantity::notation::{LITRE, Printer, parse_share};
 use crate::quantity::{Band, Consumption, Share, Volume};
@@ -17,7 +17,7 @@ use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR, Doubt, Estimator};
 #[derive(Clone, Debug, PartialEq)]
 pub struct FillAsked {
     /// The fill.
-    pub problem: Problem,
+    pub problem: CheckedProblem,
     /// The fuels on offer, in the order of the problem's offers.
     pub fuels: Vec<FuelRead>,
     /// What is in the tank beside petrol and ethanol.
