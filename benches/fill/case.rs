@@ -2,10 +2,11 @@
 //! within a range, petrol that itself holds ethanol, a calibration's window.
 
 use fillwright::fill::{
-    Aim, CheckedProblem, FillError, FillObjective, Offer, Problem, Solution, StopRule, Tank,
+    Aim, CheckedProblem, FillError, FillObjective, Offer, Problem, Solution, StopRule,
 };
 use fillwright::fuel::MolarDensity;
 use fillwright::quantity::{Band, Money, Share, UnitPrice, Volume};
+use fillwright::tank::Tank;
 use uom::si::volume::liter;
 
 /// The fill, as checked input.

@@ -2,9 +2,9 @@
 
 use super::check::CheckedProblem;
 use super::linear::{Solved, minimise};
+use super::plan::FillPlan;
 use super::problem::{FillObjective, in_litres, litres};
 use super::rows::{FillRule, Part};
-use super::solve::FillPlan;
 use crate::quantity::{Share, Volume};
 
 /// What sort of obstacle it is.

@@ -12,7 +12,8 @@
 //! box ([`CheckedProblem::robust`]).
 //!
 //! ```
-//! use fillwright::fill::{Aim, Offer, FillObjective, Problem, Solution, StopRule, Tank};
+//! use fillwright::fill::{Aim, Offer, FillObjective, Problem, Solution, StopRule};
+//! use fillwright::tank::Tank;
 //! use fillwright::fuel::MolarDensity;
 //! use fillwright::quantity::{Band, Share, Volume};
 //! use uom::si::volume::liter;
@@ -43,12 +44,14 @@
 
 mod check;
 pub mod economics;
+mod error;
 mod extremes;
 mod formulas;
 mod impossible;
 mod linear;
 mod octane;
 mod order;
+mod plan;
 mod problem;
 mod reach;
 mod robust;
@@ -57,12 +60,14 @@ mod rows;
 mod solve;
 mod worst;
 
-pub use check::{CheckedProblem, FillError};
+pub use check::CheckedProblem;
+pub use error::FillError;
 pub(crate) use formulas::mean_share;
 pub use impossible::{BurnDown, Cycles, FillImpossible, Obstacle};
 pub use order::Order;
-pub use problem::{Aim, FillObjective, Offer, Problem, StopRule, Tank};
+pub use plan::FillPlan;
+pub use problem::{Aim, FillObjective, Offer, Problem, StopRule};
 pub use robust::{NoRobustPlan, RobustPlan};
 pub use rows::FillRule;
-pub use solve::{FillPlan, Solution};
+pub use solve::Solution;
 pub use worst::{PlannedPour, Pours, Worst, WorstCorner};

@@ -3,8 +3,8 @@
 //! out, and with the wrong one makes it worse.
 
 use super::check::CheckedProblem;
+use super::plan::FillPlan;
 use super::problem::{StopRule, in_litres, litres};
-use super::solve::FillPlan;
 use super::worst::{PlannedPour, Worst, doses};
 use crate::quantity::{Share, Volume};
 

@@ -2,25 +2,11 @@
 
 use uom::si::volume::liter;
 
-use super::check::FillError;
+use super::error::FillError;
 use super::formulas::mean_share;
 use crate::fuel::MolarDensity;
 use crate::quantity::{Band, Money, Share, UnitPrice, Volume};
-
-/// A tank as it stands before the fill.
-#[derive(Clone, Debug, PartialEq, serde::Serialize, serde::Deserialize)]
-pub struct Tank {
-    /// What the tank holds to the brim.
-    pub capacity: Volume,
-    /// What is in it.
-    pub level: Band<Volume>,
-    /// The ethanol share of what is in it. Not read when the tank is empty.
-    pub share: Band<Share>,
-    /// The research octane number of what is in it, at least.
-    pub ron: Option<f64>,
-    /// The level below which nobody should plan to drive.
-    pub reserve: Volume,
-}
+use crate::tank::Tank;
 
 /// A fuel on offer.
 #[derive(Clone, Debug, PartialEq)]

@@ -4,9 +4,10 @@
 use super::check::CheckedProblem;
 use super::linear::{Relation, Row, Solved, minimise};
 use super::order::Order;
+use super::plan::FillPlan;
 use super::problem::{StopRule, in_litres};
 use super::rows::FillRule;
-use super::solve::{FillPlan, unless_hollow};
+use super::solve::unless_hollow;
 use crate::quantity::{Band, Share};
 
 /// A plan that is safe over the whole box.

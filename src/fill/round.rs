@@ -2,8 +2,8 @@
 
 use super::check::CheckedProblem;
 use super::order::Order;
+use super::plan::FillPlan;
 use super::problem::in_litres;
-use super::solve::FillPlan;
 use crate::quantity::{Money, Share, Volume};
 
 /// More fuels than this are not rounded by trying all combinations.

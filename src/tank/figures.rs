@@ -1,35 +1,12 @@
 //! What the estimate computes with, as a list to show.
 
+use super::figure::Figure;
 use super::{
     BOUNDARY_ERROR, CLICK_ERROR_L, CONTRACTION, COUNTING_ERROR, DISPENSER_ERROR, DOUBT_GROWS,
     GAUGE_ERROR, PETROL_DOUBT, POSSIBLE_IN_PETROL, POSSIBLE_IN_STRONG, RANGE_ERROR, RANGE_STEP_L,
     SENSOR_ERROR, SENSOR_FAULT_HZ, SENSOR_ZERO_HZ, STRONG_DOUBT, SURE_DOUBT, USUAL_RESERVE,
     estimate,
 };
-use crate::source::{Source, Sourced};
-
-/// A figure of the tank's models, to show.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Figure {
-    /// What it is.
-    pub name: &'static str,
-    /// Its value, or its values in the order in which the name tells them.
-    pub values: Vec<f64>,
-    /// Their unit; empty for a pure number.
-    pub unit: &'static str,
-    /// Where it comes from.
-    pub source: Source,
-}
-
-impl Figure {
-    pub(super) fn one(name: &'static str, unit: &'static str, of: Sourced<f64>) -> Self {
-        Self { name, values: vec![of.value], unit, source: of.source }
-    }
-
-    pub(super) fn ends(name: &'static str, unit: &'static str, of: Sourced<(f64, f64)>) -> Self {
-        Self { name, values: vec![of.value.0, of.value.1], unit, source: of.source }
-    }
-}
 
 /// Every figure that the tank's readings and its estimate rest on.
 pub fn figures() -> Vec<Figure> {

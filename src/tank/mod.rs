@@ -1,9 +1,11 @@
 //! The tank: what readings of it are worth, and what it then holds.
 
 mod estimate;
+mod figure;
 mod figures;
 mod range_display;
 mod sensor;
+mod standing;
 mod tube_test;
 mod usual_doubt;
 
@@ -16,13 +18,15 @@ use crate::source::{Confidence, Source, SourceKind, Sourced};
 pub use estimate::{
     Doubt, Estimate, Estimator, Evidence, Pour, ShareReading, ShareReadingKind, Vehicle,
 };
-pub use figures::{Figure, figures};
+pub use figure::Figure;
+pub use figures::figures;
 pub use range_display::{RANGE_ERROR, RANGE_STEP_L, RangeDisplay, USUAL_RESERVE};
 pub(crate) use sensor::sensor_share;
 pub use sensor::{
     SENSOR_ERROR, SENSOR_FAULT_HZ, SENSOR_ZERO_HZ, SensorError, SensorScale, share_of_frequency,
     temperature_of_pulse,
 };
+pub use standing::Tank;
 pub use tube_test::{BOUNDARY_ERROR, CONTRACTION, TubeTest, TubeTestError, TubeTestMethod};
 pub use usual_doubt::{
     DOUBT_GROWS, HowSure, PETROL_DOUBT, POSSIBLE_IN_PETROL, POSSIBLE_IN_STRONG, STRONG_DOUBT,

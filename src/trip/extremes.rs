@@ -11,9 +11,10 @@ use uom::si::volume::liter;
 
 use crate::quantity::Share;
 
+use super::checked::CheckedRoute;
 use super::points::Point;
-use super::route::{Bought, CheckedRoute};
-use super::simulate::{Passed, litres_of};
+use super::route::Bought;
+use super::run::{Passed, litres_of};
 
 /// How often to go through all that is not known.
 const ROUNDS: u32 = 4;

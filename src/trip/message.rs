@@ -5,9 +5,10 @@ use serde::{Deserialize, Serialize};
 use crate::quantity::Share;
 
 use super::check::RouteError;
+use super::checked::CheckedRoute;
 use super::plan::{Bound, Done, PlanWanted, Progress, TripPlan};
 use super::planner::Planner;
-use super::route::{Bought, CheckedRoute, Route};
+use super::route::{Bought, Route};
 
 /// A route to be planned.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]

@@ -17,9 +17,10 @@ use uom::si::volume::liter;
 use crate::quantity::{Money, Share, Volume};
 
 use super::check::{needs_octane, usable_calibrations};
+use super::checked::CheckedRoute;
 use super::plan::PlanWanted;
 use super::points::{self, Point};
-use super::route::{Bought, Burn, CheckedRoute, Leg};
+use super::route::{Bought, Burn, Leg};
 
 /// The octane number from which the surplus is counted: near those of pump
 /// fuels, so that the surplus is small. Any number would do.

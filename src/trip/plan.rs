@@ -5,7 +5,8 @@ use uom::si::volume::liter;
 
 use crate::quantity::{Money, Share, Volume};
 
-use super::route::{Bought, CheckedRoute};
+use super::checked::CheckedRoute;
+use super::route::Bought;
 use super::rule::TripRule;
 use super::simulate::TripCourse;
 

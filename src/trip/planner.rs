@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use crate::quantity::{Money, Share};
 
+use super::checked::CheckedRoute;
 use super::descent::Found;
 use super::diagnosis::Diagnosis;
 use super::model::Model;
@@ -11,7 +12,6 @@ use super::objective::{Measure, Target};
 use super::plan::{Bound, Done, PlanWanted, Progress, TripObjective, TripPlan};
 use super::robust::worst_point;
 use super::rounding::{Rounded, Rounding};
-use super::route::CheckedRoute;
 use super::search::{ROUNDING, Search, Standing};
 
 /// Looks for the best plan of a route, step by step.
@@ -22,7 +22,7 @@ use super::search::{ROUNDING, Search, Standing};
 ///
 /// ```
 /// use fillwright::calibration::FluidState;
-/// use fillwright::fill::Tank;
+/// use fillwright::tank::Tank;
 /// use fillwright::quantity::Consumption;
 /// use fillwright::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 /// use fillwright::fuel::Extras;

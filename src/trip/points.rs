@@ -4,7 +4,7 @@ use uom::si::volume::liter;
 
 use crate::quantity::{Band, Share};
 
-use super::route::CheckedRoute;
+use super::checked::CheckedRoute;
 
 /// How many points beside the expected one and the corners.
 const WITHIN: u32 = 192;

@@ -1,9 +1,10 @@
 //! Where a plan fails although it holds at every corner.
 
+use super::checked::CheckedRoute;
 use super::model::Model;
 use super::plan::PlanWanted;
 use super::points::Point;
-use super::route::{Bought, CheckedRoute};
+use super::route::Bought;
 use super::simulate::TOLERANCE;
 use super::track::{Track, demands};
 

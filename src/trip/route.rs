@@ -4,14 +4,13 @@ use serde::{Deserialize, Serialize};
 use uom::si::length::kilometer;
 
 use crate::calibration::{Calibration, FluidState};
-use crate::fill::Tank;
 use crate::fuel::Extras;
+use crate::tank::Tank;
 
 use crate::quantity::Consumption;
 use crate::quantity::{Band, Length, Money, Share, UnitPrice, Volume};
 
 use super::blend::BlendModel;
-use super::check::{self, RouteError};
 
 /// A drive with chances to refill: stop 0 comes before leg 0, and so on.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -96,51 +95,6 @@ pub struct Leg {
 
 /// Litres of each pump at each stop, `bought[stop][pump]`.
 pub type Bought = Vec<Vec<Volume>>;
-
-impl Route {
-    /// The route, checked once for everything that follows.
-    ///
-    /// # Errors
-    /// When something cannot be, or is not known though a rule needs it; the error
-    /// says what to do.
-    pub fn checked(self) -> Result<CheckedRoute, RouteError> {
-        check::check(&self)?;
-        Ok(CheckedRoute { route: self })
-    }
-}
-
-/// A route in which everything fits together.
-#[derive(Clone, Debug, PartialEq)]
-pub struct CheckedRoute {
-    route: Route,
-}
-
-impl std::ops::Deref for CheckedRoute {
-    type Target = Route;
-    fn deref(&self) -> &Route {
-        &self.route
-    }
-}
-
-impl CheckedRoute {
-    /// Nothing bought anywhere.
-    pub fn nothing_bought(&self) -> Bought {
-        self.stops.iter().map(|stop| vec![Volume::default(); stop.pumps.len()]).collect()
-    }
-
-    /// The same route, to be changed.
-    pub fn into_inner(self) -> Route {
-        self.route
-    }
-
-    /// What must be left at the end of a leg.
-    pub fn least_on_arrival(&self, leg: usize) -> Volume {
-        match self.final_level {
-            Some(level) if leg + 1 == self.legs.len() && level > self.tank.reserve => level,
-            _ => self.tank.reserve,
-        }
-    }
-}
 
 impl Leg {
     /// The distance that would take as much without the factor.

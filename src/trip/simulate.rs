@@ -7,21 +7,21 @@
 //! those of all the points, and a plan that must hold over the box is checked at each
 //! of them.
 
-use uom::si::energy::megajoule;
 use uom::si::volume::liter;
 
 use crate::calibration::{Contents, Judgement};
 use crate::fuel::{Content, Corner, Extras};
-use crate::quantity::Consumption;
 use crate::quantity::notation::LITRE;
-use crate::quantity::{Band, Energy, Money, Share, Volume};
+use crate::quantity::{Band, Money, Share, Volume};
 
 use super::amounts::Amounts;
 use super::check::usable_calibrations;
+use super::checked::CheckedRoute;
 use super::extremes;
 use super::points::{self, Point};
-use super::route::{Bought, Burn, CheckedRoute, Leg};
+use super::route::{Bought, Leg};
 use super::rule::{Breach, TripRule};
+use super::run::{Passed, litres_of};
 
 /// How far a rule may be missed, in litres, before it counts: a thousandth of what
 /// a pump shows.
@@ -72,52 +72,6 @@ pub struct TankState {
     pub air_fuel_ratio: Option<Band<f64>>,
 }
 
-/// A stop and its leg at one point of the box. The level on arrival is below zero
-/// by what is missing.
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Passed {
-    pub(super) departure: Amounts,
-    pub(super) arrival: f64,
-    ethanol_burnt: f64,
-    burnt: f64,
-}
-
-impl Leg {
-    /// The part of this much in the tank that the leg leaves; below zero where it
-    /// does not suffice.
-    fn leaves(&self, burn: &Burn, blend: &super::BlendModel, tank: &Amounts) -> f64 {
-        let (has, takes) = match *burn {
-            Burn::Energy { .. } => (tank.energy, self.energy(burn, blend).get::<megajoule>()),
-            Burn::Litres(consumption) => (tank.volume, self.litres(consumption).get::<liter>()),
-        };
-        if takes <= 0.0 { 1.0 } else { 1.0 - takes / has }
-    }
-
-    /// What the leg takes of the fuel on which the consumption was measured.
-    fn measured(&self, burn: &Burn) -> Volume {
-        match *burn {
-            Burn::Energy { consumption, .. } | Burn::Litres(consumption) => {
-                self.litres(consumption)
-            }
-        }
-    }
-
-    /// What the leg takes where consumption goes by litres.
-    pub(super) fn litres(&self, consumption: Consumption) -> Volume {
-        consumption.over(self.weighted_distance())
-    }
-
-    /// What the leg takes where consumption goes by energy; as petrol where by litres.
-    pub(super) fn energy(&self, burn: &Burn, blend: &super::BlendModel) -> Energy {
-        match *burn {
-            Burn::Energy { consumption, on } => {
-                blend.energy_density(on).of(self.litres(consumption))
-            }
-            Burn::Litres(consumption) => blend.petrol_energy.of(self.litres(consumption)),
-        }
-    }
-}
-
 impl CheckedRoute {
     /// The exact course over the box of what is possible.
     ///
@@ -146,47 +100,6 @@ impl CheckedRoute {
         runs.extend(beyond.iter().map(|point| self.run(bought, point)));
         points.extend(beyond);
         (points, runs)
-    }
-
-    /// The course at one point of the box.
-    pub(super) fn run(&self, bought: &Bought, point: &Point) -> Vec<Passed> {
-        self.run_to(bought, point, self.legs.len().saturating_sub(1))
-    }
-
-    /// The same up to a leg.
-    pub(super) fn run_to(&self, bought: &Bought, point: &Point, last: usize) -> Vec<Passed> {
-        let start = LITRE.quantity(point.level);
-        let mut tank = Amounts::of(&self.blend, start, (point.share, &self.extras), self.tank.ron);
-        let mut course = Vec::with_capacity(last + 1);
-        for (index, leg) in self.legs.iter().enumerate().take(last + 1) {
-            for (pump, fuel) in self.stops[index].pumps.iter().enumerate() {
-                let volume = litres_of(bought, index, pump);
-                let content = (point.pumps[index][pump], &fuel.extras);
-                tank = tank.plus(Amounts::of(&self.blend, volume, content, fuel.ron));
-            }
-            let departure = tank;
-            let left = leg.leaves(&self.burn, &self.blend, &tank);
-            tank = tank.times(left.max(0.0));
-            let arrival = if departure.volume > 0.0 {
-                departure.volume * left
-            } else {
-                // Nothing says how much of which blend is missing: as much as was measured.
-                -leg.measured(&self.burn).get::<liter>()
-            };
-            let energy = departure.energy * (1.0 - left.max(0.0));
-            let ethanol = self.blend.ethanol_energy.megajoules_per_liter()
-                * departure.ethanol
-                * (1.0 - left.max(0.0));
-            let (ethanol_burnt, burnt) = match self.burn {
-                Burn::Energy { .. } => (ethanol, energy),
-                Burn::Litres(_) => (
-                    departure.ethanol * (1.0 - left.max(0.0)),
-                    departure.volume * (1.0 - left.max(0.0)),
-                ),
-            };
-            course.push(Passed { departure, arrival, ethanol_burnt, burnt });
-        }
-        course
     }
 
     /// What is paid for fuel and for stopping.
@@ -285,10 +198,6 @@ fn has_octane(tank: &Amounts, least: f64) -> bool {
 
 fn is_used(volumes: &[Volume]) -> bool {
     volumes.iter().any(|volume| volume.get::<liter>() > TOLERANCE)
-}
-
-pub(super) fn litres_of(bought: &Bought, stop: usize, pump: usize) -> Volume {
-    bought.get(stop).and_then(|stop| stop.get(pump)).copied().unwrap_or_default()
 }
 
 fn ethanol_part(run: &[Passed]) -> f64 {

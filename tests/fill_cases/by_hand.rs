@@ -2,11 +2,10 @@
 
 #![allow(clippy::unwrap_used, reason = "a test fails by panicking")]
 
-use fillwright::fill::{
-    Aim, CheckedProblem, FillObjective, Offer, PlannedPour, Problem, StopRule, Tank,
-};
+use fillwright::fill::{Aim, CheckedProblem, FillObjective, Offer, PlannedPour, Problem, StopRule};
 use fillwright::fuel::MolarDensity;
 use fillwright::quantity::{Band, Share, Volume};
+use fillwright::tank::Tank;
 use uom::si::volume::liter;
 
 fn litres(value: f64) -> Volume {

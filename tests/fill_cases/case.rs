@@ -1,8 +1,9 @@
 //! A case read from its JSON input.
 
-use fillwright::fill::{Aim, CheckedProblem, FillObjective, Offer, Problem, StopRule, Tank};
+use fillwright::fill::{Aim, CheckedProblem, FillObjective, Offer, Problem, StopRule};
 use fillwright::fuel::MolarDensity;
 use fillwright::quantity::{Band, Money, Share, UnitPrice, Volume};
+use fillwright::tank::Tank;
 use serde_json::{Map, Value};
 use uom::si::f64::MolarConcentration;
 use uom::si::molar_concentration::mole_per_liter;

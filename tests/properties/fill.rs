@@ -1,10 +1,11 @@
 //! Properties of the single fill, checked with arithmetic written out here.
 
 use fillwright::fill::{
-    Aim, FillObjective, Offer, Order, PlannedPour, Problem, Solution, StopRule, Tank,
+    Aim, FillObjective, Offer, Order, PlannedPour, Problem, Solution, StopRule,
 };
 use fillwright::fuel::MolarDensity;
 use fillwright::quantity::{Band, Money, Share, UnitPrice, Volume};
+use fillwright::tank::Tank;
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
 use uom::si::volume::liter;

@@ -1,8 +1,8 @@
 //! Properties of trips and their plans, with the sums written out here.
 
 use fillwright::calibration::{Calibration, FluidState};
-use fillwright::fill::Tank;
 use fillwright::fuel::Extras;
+use fillwright::tank::Tank;
 
 use fillwright::quantity::Consumption;
 use fillwright::quantity::{Band, Length, Money, Share, UnitPrice, Volume};

@@ -2,8 +2,8 @@
 //! impossible.
 
 use fillwright::calibration::{Calibration, FluidState};
-use fillwright::fill::Tank;
 use fillwright::fuel::Extras;
+use fillwright::tank::Tank;
 
 use fillwright::quantity::Consumption;
 use fillwright::quantity::{Band, Length, Money, Share, UnitPrice, Volume};

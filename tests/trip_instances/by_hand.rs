@@ -1,8 +1,8 @@
 //! Short trips whose answer follows from a few lines of arithmetic.
 
 use fillwright::calibration::{Calibration, FluidState, Verdict};
-use fillwright::fill::Tank;
 use fillwright::fuel::{EnergyDensity, Extras};
+use fillwright::tank::Tank;
 
 use fillwright::quantity::Consumption;
 use fillwright::quantity::{Band, Energy, Length, Money, Share, UnitPrice, Volume};

@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 
 use fillwright::calibration::{Calibration, FluidState};
-use fillwright::fill::Tank;
 use fillwright::fuel::{EnergyDensity, Extras, HydrocarbonBase, MolarDensity};
+use fillwright::tank::Tank;
 
 use fillwright::quantity::Consumption;
 use fillwright::quantity::{Band, Energy, Length, Money, Share, UnitPrice, Volume};

@@ -7,10 +7,11 @@ use crate::calibration::{Calibration, FluidState};
 use crate::document::{
     AimForm, ContentsOf, ContentsPart, Document, Field, FillForm, FuelPart, StartForm, StopRuleForm,
 };
-use crate::fill::{Aim, CheckedProblem, Offer, Problem, StopRule, Tank};
+use crate::fill::{Aim, CheckedProblem, Offer, Problem, StopRule};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture, MolarDensity};
 use crate::quantity::notation::{LITRE, Printer, parse_share};
 use crate::quantity::{Band, Consumption, Share, Volume};
+use crate::tank::Tank;
 use crate::tank::{CLICK_ERROR_L, DISPENSER_ERROR, Doubt, Estimator};
 
 /// The fill that the texts describe.

@@ -7,12 +7,12 @@ use crate::document::{
     ContentsOf, Document, Field, FuelPart, PreferForm, StartForm, TripForm, TripPart, TripStopForm,
     TripStopPart,
 };
-use crate::fill::Tank;
 use crate::fuel::{Content, Corner, EnergyDensity, Extras, HydrocarbonBase};
 use crate::quantity::notation::quantities::DISTANCE;
 use crate::quantity::notation::{Printer, Rate, parse_factor, parse_fraction};
 use crate::quantity::{Consumption, Share, Volume};
 use crate::tank::Estimate;
+use crate::tank::Tank;
 use crate::trip::{
     BlendModel, Burn, CheckedRoute, Leg, PlanWanted, Pump, Route, Stop, TripObjective,
 };

@@ -15,7 +15,7 @@ use super::system::UnitSystem;
 /// assert_eq!(units.to_string(), "us+kilopascal");
 /// assert_eq!("us+kilopascal".parse(), Ok(units));
 /// ```
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(try_from = "String", into = "String")]
 pub struct Units {
     system: UnitSystem,
@@ -25,6 +25,12 @@ pub struct Units {
     chosen: [u8; COUNT],
     /// The system whose gallon is meant where no country is named.
     gallons: UnitSystem,
+}
+
+impl Default for Units {
+    fn default() -> Self {
+        Self::METRIC
+    }
 }
 
 impl Units {
