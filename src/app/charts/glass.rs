@@ -1,3 +1,5 @@
+//! The sight glass: the tank as a tall glass with what is in it and what is added.
+
 use fillwright::answers::fill::FillAnswer;
 use fillwright::quantity::Volume;
 use fillwright::quantity::notation::Printer;

@@ -1,3 +1,5 @@
+//! Facts as a list of terms with what is said of them.
+
 use leptos::prelude::*;
 
 use crate::app::wording::hardware::Fact;
