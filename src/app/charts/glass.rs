@@ -1,4 +1,4 @@
-//! The sight glass: a picture of the tank with the layers of fuel in it.
+//! The sight glass: the tank as a tall glass with what is in it and what is added.
 
 use fillwright::answers::fill::FillAnswer;
 use fillwright::quantity::Volume;

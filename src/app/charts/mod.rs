@@ -1,10 +1,33 @@
-//! Pictures drawn from numbers.
+//! Pictures drawn from numbers: the sight glass, and charts over distance, engine speed,
+//! ethanol share or time.
 
+mod axis;
+mod chart;
+mod crosshair;
+mod curve;
+mod dates;
+mod draw;
+mod ends;
+mod frame;
 mod glass;
-pub(crate) mod graph;
-mod plot;
-mod timeline;
+mod head;
+mod key;
+mod labels;
+mod names;
+mod notes;
+mod paper;
+mod path;
+mod reading;
+mod screen;
+mod stage;
+mod stops;
+mod svg;
+mod table;
+mod ticks;
 
+pub(crate) use axis::{Axis, PrintDate, minutes};
+pub(crate) use chart::{Chart, Course, Entry, EntryKind, Limit, Line, Mark, Side, Window};
+pub(crate) use curve::Point;
 pub(crate) use glass::SightGlass;
-pub(crate) use plot::{heading, table, wide};
-pub(crate) use timeline::{Mark, MarkKind, Point, Timeline, TimelineChart, Window};
+pub(crate) use paper::ChartOnPaper;
+pub(crate) use screen::ChartOnScreen;

@@ -1,4 +1,4 @@
-//! Figures as a list of definitions.
+//! Facts as a list of terms with what is said of them.
 
 use leptos::prelude::*;
 

@@ -9,9 +9,8 @@ use leptos::prelude::*;
 use super::poured::{ABOVE_TEN, LAST_WORD, VAPOUR, may_be_above_ten};
 use super::results::{figures, verdicts};
 use super::steps::{step_ids, step_shown};
-use crate::app::charts::{heading, table};
 use crate::app::state::State;
-use crate::app::widgets::{Drawn, facts, sheet_head, sheet_sources};
+use crate::app::widgets::{Drawn, facts, sheet_head, sheet_sources, table};
 use crate::app::wording::fill;
 
 /// The sheet.
@@ -101,7 +100,7 @@ fn drawn(answer: &FillAnswer, car: &CarFile, printer: &Printer) -> Vec<AnyView> 
 /// The fuels on offer as they were given.
 fn fuels(answer: &FillAnswer, printer: &Printer) -> AnyView {
     let headings = ["Fuel", "Ethanol", "RON", "MON", "Price", "Put in"];
-    let headings = headings.map(|it| heading(it.to_owned())).into();
+    let headings = headings.map(str::to_owned).into();
     let octane = |it: Option<f64>| it.map_or_else(|| "—".into(), |it| printer.number(it, 1));
     let offers = answer.asked.fuels.iter().zip(&answer.asked.problem.offers);
     let rows = offers

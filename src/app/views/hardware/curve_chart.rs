@@ -10,7 +10,7 @@ use leptos::prelude::*;
 
 use super::gains::Gains;
 use super::use_chart::speed_axis;
-use crate::app::charts::graph::{Axis, Course, Graph, GraphChart, Limit, Line, Point, Side};
+use crate::app::charts::{Axis, Chart, ChartOnScreen, Course, Limit, Line, Point, Side};
 use crate::app::state::State;
 use crate::app::widgets::{Options, When, holds, key_of, options, said, value_of};
 use crate::app::wording::hardware;
@@ -64,7 +64,7 @@ pub(super) fn CurvesCard() -> impl IntoView {
                     chosen=said(move || key_of(&SHOWN, &shown.get()))
                     on_choice=choose
                 />
-                <GraphChart id="curves-chart" graph=graph.into() />
+                <ChartOnScreen id="curves-chart" chart=graph.into() />
                 <Gains />
             </section>
         </When>
@@ -77,7 +77,7 @@ pub(super) fn graph(
     reading: &HardwareReading,
     hardware: &HardwareForm,
     printer: &Printer,
-) -> Graph {
+) -> Chart {
     let curves = reading.curves.iter().filter_map(|it| Some((it, it.at_crank.as_ref()?)));
     let curves: Vec<_> = curves.collect();
     let speeds = || curves.iter().flat_map(|(_, curve)| <[_; 2]>::from(curve.speeds()));
@@ -131,7 +131,7 @@ pub(super) fn graph(
         Shown::Power => ("Power at the crank", power.symbol()),
         Shown::Torque => ("Torque at the crank", torque.symbol()),
     };
-    Graph {
+    Chart {
         title: name.into(),
         words: format!("{name} over engine speed, {} curves.", lines.len()),
         x,
@@ -141,13 +141,15 @@ pub(super) fn graph(
             from: 0.0,
             to: peaks.fold(1.0, f64::max) * AIR,
             decimals: 0,
+            style: printer.style,
+            ..Axis::default()
         },
         lines,
         limits,
         windows: Vec::new(),
         across: Vec::new(),
         marks: Vec::new(),
-        style: printer.style,
+        entries: Vec::new(),
     }
 }
 
@@ -186,14 +188,14 @@ mod tests {
 
     use super::*;
 
-    fn demo(shown: Shown) -> Graph {
+    fn demo(shown: Shown) -> Chart {
         let document = Document::demo();
         let printer = document.settings.printer(DecimalMark::Point);
         let reading = HardwareReading::of(&document, None, &printer);
         graph(shown, &reading, &document.here.hardware, &printer)
     }
 
-    fn limit<'a>(graph: &'a Graph, name: &str) -> &'a Course {
+    fn limit<'a>(graph: &'a Chart, name: &str) -> &'a Course {
         &graph.limits.iter().find(|it| it.name == name).expect("a limit").course
     }
 

@@ -6,13 +6,13 @@ use super::fluid::Fluid;
 use super::tables::{enough, of_judged, parts, speeds};
 use super::workings::Workings;
 use super::{share_chart, use_chart};
-use crate::app::charts::graph::{Graph, GraphChart};
+use crate::app::charts::{Chart, ChartOnScreen};
 use crate::app::stages::Deferred;
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, When, holds};
 
 /// The use of each part over engine speed.
-pub(super) fn use_graph(state: State) -> Signal<Graph> {
+pub(super) fn use_graph(state: State) -> Signal<Chart> {
     Memo::new(move |_| {
         let graph = of_judged(state, |it, hardware, printer| {
             use_chart::graph(&it.answer, hardware, printer)
@@ -23,7 +23,7 @@ pub(super) fn use_graph(state: State) -> Signal<Graph> {
 }
 
 /// The power that each part supports over the ethanol share.
-pub(super) fn share_graph(state: State) -> Signal<Graph> {
+pub(super) fn share_graph(state: State) -> Signal<Chart> {
     Memo::new(move |_| {
         let graph = of_judged(state, |it, _, printer| {
             state.document.with(|document| share_chart::graph(it, document, printer))
@@ -54,13 +54,13 @@ pub(super) fn FiguresCard() -> impl IntoView {
         <When condition=judged>
             <section class="card" aria-labelledby="use-title">
                 <h2 id="use-title">"What gives first"</h2>
-                <GraphChart id="use-chart" graph=use_graph(state) />
+                <ChartOnScreen id="use-chart" chart=use_graph(state) />
                 <Drawn what=part_table />
             </section>
             <Deferred>
                 <section class="card" aria-labelledby="share-title">
                     <h2 id="share-title">"How much ethanol it takes"</h2>
-                    <GraphChart id="share-chart" graph=share_graph(state) />
+                    <ChartOnScreen id="share-chart" chart=share_graph(state) />
                 </section>
             </Deferred>
         </When>

@@ -5,7 +5,7 @@ use fillwright::quantity::notation::quantities::POWER;
 use fillwright::quantity::notation::{Printer, parse_share};
 use fillwright::quantity::{Band, CrankPower};
 
-use crate::app::charts::graph::{Axis, Course, Graph, Limit, Line, Mark, Point, Side, Window};
+use crate::app::charts::{Axis, Chart, Course, Limit, Line, Mark, Point, Side, Window};
 use crate::app::state::Judged;
 use crate::app::wording::hardware;
 
@@ -17,7 +17,7 @@ const BELOW: f64 = 0.85;
 const ABOVE: f64 = 1.05;
 
 /// The power that each part supports, over the ethanol share.
-pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> Graph {
+pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> Chart {
     let answer = &judged.answer;
     let hardware: &HardwareForm = &document.here.hardware;
     let unit = POWER.own(printer.units);
@@ -68,7 +68,7 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
         Some(Window { name: form.name.clone(), from: from?.percent(), to: to?.percent() })
     }));
     windows.retain(|window| window.from < window.to);
-    Graph {
+    Chart {
         title: "Power that each part supports".into(),
         words: format!(
             "Power at the crank that each part supports over the ethanol share. {}",
@@ -80,6 +80,8 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
             from: 0.0,
             to: 100.0,
             decimals: 0,
+            style: printer.style,
+            ..Axis::default()
         },
         y: Axis {
             name: "Power at the crank".into(),
@@ -87,6 +89,8 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
             from: BELOW * lowest,
             to: highest,
             decimals: unit.decimals(),
+            style: printer.style,
+            ..Axis::default()
         },
         lines,
         limits: vec![Limit {
@@ -101,6 +105,6 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
             x: blend.expected().percent(),
             y: None,
         }],
-        style: printer.style,
+        entries: Vec::new(),
     }
 }

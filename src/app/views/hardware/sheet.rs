@@ -10,7 +10,7 @@ use super::part_rows::{LIMITS, marks_of, rows_of};
 use super::slots::{Owner, Row};
 use super::tables::{enough, of_judged, parts, speeds, with_fluid};
 use super::{engine, gains, judgement, load};
-use crate::app::charts::graph::GraphOnPaper;
+use crate::app::charts::ChartOnPaper;
 use crate::app::state::{Judged, State};
 use crate::app::widgets::{Drawn, facts, sheet_head, sheet_sources};
 use crate::app::wording::hardware::{self, Fact};
@@ -32,10 +32,10 @@ pub(super) fn Paper() -> impl IntoView {
     view! {
         <Drawn what=content />
         <section>
-            <GraphOnPaper id="use-on-paper" graph=use_graph(state) />
+            <ChartOnPaper id="use-on-paper" chart=use_graph(state) />
         </section>
         <section>
-            <GraphOnPaper id="share-on-paper" graph=share_graph(state) />
+            <ChartOnPaper id="share-on-paper" chart=share_graph(state) />
         </section>
         <section>
             <h2>"Cautions"</h2>

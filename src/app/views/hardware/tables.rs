@@ -6,8 +6,8 @@ use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{CrankPower, WheelPower};
 use leptos::prelude::*;
 
-use crate::app::charts::{self, heading, wide};
 use crate::app::state::{Judged, State};
+use crate::app::widgets::wide_table;
 use crate::app::wording::hardware;
 
 /// What is made of the judgement, with the names from the document; nothing while
@@ -45,7 +45,6 @@ fn banded([low, expected, high]: [String; 3]) -> Cell {
 
 /// A table of figures. One that is wider than the page is moved by keys too.
 pub(super) fn table(caption: &str, headings: &[String], rows: Vec<Vec<Cell>>) -> AnyView {
-    let headings = headings.iter().cloned().map(heading).collect();
     let row = |cells: Vec<Cell>| {
         let mut cells = cells.into_iter();
         let (name, aside) = cells.next().unwrap_or_default();
@@ -59,8 +58,7 @@ pub(super) fn table(caption: &str, headings: &[String], rows: Vec<Vec<Cell>>) ->
         .into_any()
     };
     let rows = rows.into_iter().map(row).collect();
-    let caption = caption.to_owned();
-    wide(caption.clone(), charts::table("readings", caption, headings, rows))
+    wide_table("readings", caption.to_owned(), headings.to_vec(), rows)
 }
 
 fn cell((figure, aside): Cell) -> AnyView {

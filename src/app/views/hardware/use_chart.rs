@@ -6,7 +6,7 @@ use fillwright::quantity::AngularVelocity;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::notation::quantities::ENGINE_SPEED;
 
-use crate::app::charts::graph::{Axis, Course, Graph, Limit, Line, Mark, Point, Side};
+use crate::app::charts::{Axis, Chart, Course, Limit, Line, Mark, Point, Side};
 use crate::app::wording::hardware;
 
 /// Beyond this use, in percent, how much of it no longer matters.
@@ -28,11 +28,13 @@ pub(super) fn speed_axis(
         from: values.clone().fold(f64::INFINITY, f64::min),
         to: values.fold(f64::NEG_INFINITY, f64::max),
         decimals: unit.decimals(),
+        style: printer.style,
+        ..Axis::default()
     }
 }
 
 /// How much of each part is in use, over engine speed.
-pub(super) fn graph(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &Printer) -> Graph {
+pub(super) fn graph(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &Printer) -> Chart {
     let rpm = ENGINE_SPEED.own(printer.units);
     let speeds = || answer.asked.load.points.iter().map(|point| point.speed);
     let line = |(at, part): (usize, &PartAnswer)| {
@@ -69,7 +71,7 @@ pub(super) fn graph(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &
             y: Some(used * 100.0),
         })
     });
-    Graph {
+    Chart {
         title: "Use of each part".into(),
         words: format!(
             "Use of each part over engine speed, in percent. {}",
@@ -82,13 +84,15 @@ pub(super) fn graph(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &
             from: 0.0,
             to: (highest * AIR).min(TOP),
             decimals: 0,
+            style: printer.style,
+            ..Axis::default()
         },
         lines: answer.parts.iter().enumerate().map(line).collect(),
         limits: limits(answer, hardware),
         windows: Vec::new(),
         across: Vec::new(),
         marks: mark.into_iter().collect(),
-        style: printer.style,
+        entries: Vec::new(),
     }
 }
 
@@ -122,7 +126,7 @@ mod tests {
     use super::*;
 
     /// The chart of the example on petrol, with a limit of use typed for its pump.
-    fn demo(limit: &str) -> Graph {
+    fn demo(limit: &str) -> Chart {
         let mut document = Document::demo();
         let mut parts = document.here.hardware.parts.iter_mut();
         let pump = parts.find(|it| it.kind == PartKind::PlungerPump).expect("a pump");

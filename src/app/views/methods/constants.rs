@@ -6,8 +6,7 @@ use fillwright::tank::{self, Figure};
 use fillwright::{hardware, source::Source};
 use leptos::prelude::*;
 
-use crate::app::charts::{heading, table, wide};
-use crate::app::widgets::cited;
+use crate::app::widgets::{cited, wide_table};
 use crate::app::wording::methods::{as_stated, standing};
 
 /// The tables of all constants.
@@ -28,8 +27,8 @@ pub(super) fn drawn(printer: &Printer) -> Vec<AnyView> {
 
 /// A table that is wider than a phone.
 pub(super) fn drawn_table(caption: &str, headings: &[&str], rows: Vec<AnyView>) -> AnyView {
-    let headings = headings.iter().map(|it| heading((*it).to_owned())).collect();
-    wide(caption.to_owned(), table("readings cites", caption.to_owned(), headings, rows))
+    let headings = headings.iter().map(|it| (*it).to_owned()).collect();
+    wide_table("readings cites", caption.to_owned(), headings, rows)
 }
 
 fn constant(it: &Constant, printer: &Printer) -> AnyView {

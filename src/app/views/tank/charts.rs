@@ -1,4 +1,4 @@
-//! The charts of the tank's estimate over time.
+//! The charts of the tank view: share and level over time.
 
 use fillwright::answers::tank::{History, Replayed, TankAnswer};
 use fillwright::document::{Event, What};
@@ -7,7 +7,9 @@ use fillwright::quantity::{Band, Share, Volume};
 use fillwright::tank::Estimate;
 use leptos::prelude::*;
 
-use crate::app::charts::{Mark, MarkKind, Point, Timeline, TimelineChart, Window};
+use crate::app::charts::{
+    Axis, Chart, ChartOnScreen, Entry, EntryKind, Line, Point, PrintDate, Window, minutes,
+};
 use crate::app::device;
 use crate::app::stages::Deferred;
 use crate::app::state::State;
@@ -36,7 +38,7 @@ fn in_unit(volume: Volume, printer: &Printer) -> f64 {
 }
 
 fn point(minute: i64, band: Band<f64>) -> Point {
-    Point { minute, low: band.low(), expected: band.expected(), high: band.high() }
+    Point::new(minutes(minute), band.expected(), Some((band.low(), band.high())))
 }
 
 /// Share and level over time.
@@ -51,42 +53,37 @@ pub(super) fn ChartsCard() -> impl IntoView {
                 state.document.with_untracked(|document| {
                     state.printer.with(|printer| {
                         let event = |replayed: &Replayed| document.here.log.find(&replayed.event);
-                        timeline(shown, history, answer.as_deref(), &event, printer)
+                        over_time(shown, history, answer.as_deref(), &event, printer)
                     })
                 })
             })
         })
     };
     let (share, level) = (chart(Shown::Share), chart(Shown::Level));
-    let date = Callback::new(|(minute, with_time)| device::date(minute, with_time));
-    let percent = Callback::new(move |value: f64| {
-        state.printer.with(|it| format!("{}\u{202f}%", it.number(value, 0)))
-    });
-    let volume = Callback::new(move |value: f64| {
-        state.printer.with(|it| it.volume(it.units.volume().quantity(value)))
-    });
     view! {
         <When condition=drawn>
             <section class="card" aria-labelledby="course-title">
                 <h2 id="course-title">"Since the first entry"</h2>
-                <TimelineChart id="share-over-time" timeline=share date=date value=percent />
+                <ChartOnScreen id="share-over-time" chart=share />
                 <Deferred>
-                    <TimelineChart id="level-over-time" timeline=level date=date value=volume />
+                    <ChartOnScreen id="level-over-time" chart=level />
                 </Deferred>
             </section>
         </When>
     }
 }
 
-fn timeline<'a>(
+/// Share or level over time, with what was noted.
+fn over_time<'a>(
     shown: Shown,
     history: &History,
     answer: Option<&TankAnswer>,
     event: &dyn Fn(&Replayed) -> Option<&'a Event>,
     printer: &Printer,
-) -> Timeline {
+) -> Chart {
     let mut points = Vec::new();
-    let mut marks = Vec::new();
+    let mut last = None;
+    let mut entries = Vec::new();
     for replayed in history.replays.iter() {
         let Some(after) = replayed.after() else { continue };
         let minute = replayed.time.local_minutes();
@@ -95,50 +92,71 @@ fn timeline<'a>(
         }
         let band = shown.of(&after, printer);
         points.push(point(minute, band));
+        last = Some(band.expected());
         let Some(event) = event(replayed) else { continue };
         let kind = match event.what {
-            What::Fill(_) => MarkKind::Fill,
-            What::Level(_) => MarkKind::Level,
-            What::Sensor(_) | What::TubeTest(_) => MarkKind::ShareReading,
-            _ => MarkKind::Other,
+            What::Fill(_) => EntryKind::Fill,
+            What::Level(_) => EntryKind::Level,
+            What::Sensor(_) | What::TubeTest(_) => EntryKind::ShareReading,
+            _ => EntryKind::Other,
         };
-        marks.push(Mark {
-            minute,
-            value: band.expected(),
+        entries.push(Entry {
+            x: minutes(minute),
+            y: band.expected(),
             kind,
             words: format!("{}: {}", tank::kind(&event.what), tank::detail(event, printer)),
             href: Some(format!("#/tank/event-{}", event.id)),
         });
     }
     let now = answer.map(|it| tank::estimate(&it.estimate, printer)).unwrap_or_default();
-    match shown {
-        Shown::Share => Timeline {
-            title: "Ethanol share".into(),
+    let times = || history.replays.iter().filter(|it| it.after().is_some());
+    let times = || times().map(|it| minutes(it.time.local_minutes()));
+    let x = Axis {
+        name: "When".into(),
+        from: times().reduce(f64::min).unwrap_or(0.0),
+        to: times().reduce(f64::max).unwrap_or(0.0),
+        date: Some(PrintDate(device::date)),
+        ..Axis::default()
+    };
+    let y = match shown {
+        Shown::Share => Axis {
+            name: "Ethanol share".into(),
             unit: "%".into(),
-            decimals: 0,
-            top: 100.0,
-            words: format!("Ethanol share over time. {now}"),
-            windows: answer
-                .into_iter()
-                .flat_map(|it| &it.verdicts)
-                .map(|it| Window {
-                    low: it.calibration.low.percent(),
-                    high: it.calibration.high.percent(),
-                    name: it.calibration.name.clone(),
-                })
-                .collect(),
-            points,
-            marks,
+            to: 100.0,
+            style: printer.style,
+            ..Axis::default()
         },
-        Shown::Level => Timeline {
-            title: "Level".into(),
+        Shown::Level => Axis {
+            name: "Level".into(),
             unit: printer.units.volume().symbol().into(),
+            to: answer.map_or(1.0, |it| in_unit(it.capacity, printer)).max(1.0),
             decimals: 1,
-            top: answer.map_or(1.0, |it| in_unit(it.capacity, printer)).max(1.0),
-            words: format!("Level over time. {now}"),
-            windows: Vec::new(),
-            points,
-            marks,
+            style: printer.style,
+            ..Axis::default()
         },
+    };
+    let verdicts = answer.filter(|_| matches!(shown, Shown::Share)).into_iter();
+    let windows = verdicts.flat_map(|it| &it.verdicts).map(|it| Window {
+        name: it.calibration.name.clone(),
+        from: it.calibration.low.percent(),
+        to: it.calibration.high.percent(),
+    });
+    let line = Line {
+        name: "Expected".into(),
+        // The value that is so now stands at the end of the line.
+        label: last.map_or(String::new(), |it| y.print(it)),
+        points,
+        look: 0,
+        emphasis: true,
+    };
+    Chart {
+        title: y.name.clone(),
+        words: format!("{} over time. {now}", y.name),
+        lines: vec![line],
+        across: windows.collect(),
+        entries,
+        x,
+        y,
+        ..Chart::default()
     }
 }

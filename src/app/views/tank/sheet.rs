@@ -7,10 +7,9 @@ use leptos::prelude::*;
 
 use super::log::Told;
 use super::now::{CAUTIONS, verdicts};
-use crate::app::charts::{heading, table};
 use crate::app::device;
 use crate::app::state::State;
-use crate::app::widgets::{Drawn, sheet_head, sheet_sources};
+use crate::app::widgets::{Drawn, sheet_head, sheet_sources, table};
 use crate::app::wording::tank;
 
 /// So many entries of the log fit on two pages.
@@ -71,7 +70,7 @@ fn drawn(answer: &TankAnswer, history: &History, car: &CarFile, printer: &Printe
 /// The latest entries, and what each made of the estimate.
 fn log(history: &History, car: &CarFile, printer: &Printer) -> AnyView {
     let headings = ["When", "What", "Where, and notes", "In the tank after it"];
-    let headings = headings.map(|it| heading(it.to_owned())).into();
+    let headings = headings.map(str::to_owned).into();
     let latest = history.replays.iter().rev().take(ENTRIES);
     let rows: Vec<AnyView> = latest
         .filter_map(|replayed| {

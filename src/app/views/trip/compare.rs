@@ -7,9 +7,8 @@ use fillwright::trip::Done;
 use leptos::prelude::*;
 
 use super::answer::{is_current, of_plan, report};
-use crate::app::charts::{heading, table, wide};
 use crate::app::state::State;
-use crate::app::widgets::{Button, Drawn, When, holds, said};
+use crate::app::widgets::{Button, Drawn, When, holds, said, wide_table};
 use crate::app::wording::{self, trip};
 
 /// The plan in hand beside the new one.
@@ -51,7 +50,7 @@ pub(super) fn CompareCard() -> impl IntoView {
 
 /// Both plans in figures, and the ways on which a calibration is lost or won.
 fn compared(held: &TripAnswer, plan: &TripAnswer, printer: &Printer) -> Vec<AnyView> {
-    let headings = ["Plan", "Held", "New"].map(|it| heading(it.to_owned())).into();
+    let headings = ["Plan", "Held", "New"].map(str::to_owned).into();
     let pairs = trip::in_short(held, printer).into_iter().zip(trip::in_short(plan, printer));
     let rows = pairs
         .map(|(before, after)| {
@@ -70,7 +69,7 @@ fn compared(held: &TripAnswer, plan: &TripAnswer, printer: &Printer) -> Vec<AnyV
         })
         .collect();
     let caption = "Held and new plan".to_owned();
-    let mut views = vec![wide(caption.clone(), table("readings", caption, headings, rows))];
+    let mut views = vec![wide_table("readings", caption, headings, rows)];
     let turns = plan.turns_from(held);
     views.push(if turns.is_empty() {
         view! { <p>"No calibration is lost or won on any way."</p> }.into_any()

@@ -7,10 +7,9 @@ use fillwright::trip::LegCourse;
 use leptos::prelude::*;
 
 use super::answer::{card, of_plan};
-use crate::app::charts::{heading, table, wide};
 use crate::app::stages::deferred;
 use crate::app::state::State;
-use crate::app::widgets::{Drawn, When, holds, mark, verdict_shape};
+use crate::app::widgets::{Drawn, When, holds, mark, verdict_shape, wide_table};
 use crate::app::wording::{self, trip};
 
 /// The plan stop by stop.
@@ -36,11 +35,11 @@ pub(super) fn legs(plan: &TripAnswer, printer: &Printer) -> AnyView {
     let calibrations = plan.asked.route.calibrations.iter().map(|it| it.name.clone());
     let before = ["Stop", "Buy", "Ethanol"].map(str::to_owned).into_iter();
     let after = ["RON, at least", "AFR", "Level then", "Level at the next"].map(str::to_owned);
-    let headings = before.chain(calibrations).chain(after).map(heading).collect();
+    let headings = before.chain(calibrations).chain(after).collect();
     let rows = plan.course.legs.iter().enumerate();
     let rows = rows.map(|(at, leg)| row(plan, at, leg, printer)).collect();
     let caption = "What to buy at every stop, and what comes of it".to_owned();
-    wide(caption.clone(), table("readings passages", caption, headings, rows))
+    wide_table("readings passages", caption, headings, rows)
 }
 
 fn row(plan: &TripAnswer, at: usize, leg: &LegCourse, printer: &Printer) -> AnyView {

@@ -8,10 +8,9 @@ use leptos::prelude::*;
 use super::answer::{of_plan, report};
 use super::legs::legs;
 use super::strip::{level_graph, share_graph};
-use crate::app::charts::graph::GraphOnPaper;
-use crate::app::charts::{heading, table};
+use crate::app::charts::ChartOnPaper;
 use crate::app::state::State;
-use crate::app::widgets::{Drawn, facts, sheet_head};
+use crate::app::widgets::{Drawn, facts, sheet_head, table};
 use crate::app::wording::trip;
 
 /// The sheet.
@@ -29,10 +28,10 @@ pub(super) fn Paper() -> impl IntoView {
     view! {
         <Drawn what=content />
         <section>
-            <GraphOnPaper id="level-on-paper" graph=level_graph(state) />
+            <ChartOnPaper id="level-on-paper" chart=level_graph(state) />
         </section>
         <section>
-            <GraphOnPaper id="trip-share-on-paper" graph=share_graph(state) />
+            <ChartOnPaper id="trip-share-on-paper" chart=share_graph(state) />
         </section>
         <section>
             <h2>"Cautions"</h2>
@@ -99,7 +98,7 @@ fn drawn(
 /// The fuels and the ways as they were given.
 fn fuels(plan: &TripAnswer, printer: &Printer) -> AnyView {
     let headings = ["Stop", "Fuel", "Ethanol", "RON", "Price", "Way after it"];
-    let headings = headings.map(|it| heading(it.to_owned())).into();
+    let headings = headings.map(str::to_owned).into();
     let route = &plan.asked.route;
     let mut rows = Vec::new();
     for (at, (stop, leg)) in route.stops.iter().zip(&route.legs).enumerate() {

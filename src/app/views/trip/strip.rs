@@ -6,8 +6,8 @@ use fillwright::quantity::{Share, Volume};
 use leptos::prelude::*;
 
 use super::answer::{card, of_plan};
-use crate::app::charts::graph::{
-    Axis, Course, Graph, GraphChart, Limit, Line, Mark, Point, Side, Window,
+use crate::app::charts::{
+    Axis, Chart, ChartOnScreen, Course, Limit, Line, Mark, Point, Side, Window,
 };
 use crate::app::stages::deferred;
 use crate::app::state::State;
@@ -28,9 +28,9 @@ pub(super) fn StripCard() -> impl IntoView {
         <When condition=has_plan>
             <section class=card(state) aria-labelledby="strip-title">
                 <h2 id="strip-title">"Along the route"</h2>
-                <GraphChart id="trip-level" graph=level_graph(state) led=led />
+                <ChartOnScreen id="trip-level" chart=level_graph(state) led=led />
                 <When condition=has_more>
-                    <GraphChart id="trip-share" graph=share_graph(state) led=led />
+                    <ChartOnScreen id="trip-share" chart=share_graph(state) led=led />
                 </When>
             </section>
         </When>
@@ -38,12 +38,12 @@ pub(super) fn StripCard() -> impl IntoView {
 }
 
 /// The level along the route.
-pub(super) fn level_graph(state: State) -> Signal<Graph> {
+pub(super) fn level_graph(state: State) -> Signal<Chart> {
     Signal::derive(move || of_plan(state, level).unwrap_or_default())
 }
 
 /// The ethanol share along the route.
-pub(super) fn share_graph(state: State) -> Signal<Graph> {
+pub(super) fn share_graph(state: State) -> Signal<Chart> {
     Signal::derive(move || of_plan(state, share).unwrap_or_default())
 }
 
@@ -55,6 +55,8 @@ fn distance_axis(places: &[TankAtPlace], printer: &Printer) -> Axis {
         from: 0.0,
         to: places.last().map_or(1.0, |it| unit.value_of(it.distance)).max(1.0),
         decimals: 0,
+        style: printer.style,
+        ..Axis::default()
     }
 }
 
@@ -71,7 +73,7 @@ fn marks(plan: &TripAnswer, printer: &Printer, name: impl Fn(usize) -> String) -
     marks.filter(|mark| !mark.name.is_empty()).collect()
 }
 
-fn level(plan: &TripAnswer, printer: &Printer) -> Graph {
+fn level(plan: &TripAnswer, printer: &Printer) -> Chart {
     let (places, tank) = (plan.places(), &plan.asked.route.tank);
     let volume = |it: Volume| printer.units.volume().value_of(it);
     let point = |place: &TankAtPlace| {
@@ -83,7 +85,7 @@ fn level(plan: &TripAnswer, printer: &Printer) -> Graph {
         let parts = trip::bought(plan, at, printer).into_iter();
         parts.map(|(volume, fuel)| format!("{volume} {fuel}")).collect::<Vec<_>>().join(" + ")
     };
-    Graph {
+    Chart {
         title: "Level".into(),
         words: format!(
             "Level in the tank over the distance, with what is put in. {}.",
@@ -96,6 +98,8 @@ fn level(plan: &TripAnswer, printer: &Printer) -> Graph {
             from: 0.0,
             to: volume(tank.capacity),
             decimals: 1,
+            style: printer.style,
+            ..Axis::default()
         },
         lines: vec![Line {
             name: "Level".into(),
@@ -110,12 +114,11 @@ fn level(plan: &TripAnswer, printer: &Printer) -> Graph {
             beyond: Side::Below,
         }],
         marks: marks(plan, printer, name),
-        style: printer.style,
-        ..Graph::default()
+        ..Chart::default()
     }
 }
 
-fn share(plan: &TripAnswer, printer: &Printer) -> Graph {
+fn share(plan: &TripAnswer, printer: &Printer) -> Chart {
     let places = plan.places();
     let point = |place: &TankAtPlace| {
         let x = printer.units.distance().value_of(place.distance);
@@ -137,7 +140,7 @@ fn share(plan: &TripAnswer, printer: &Printer) -> Graph {
     let between = short.weakest.zip(short.strongest).map_or_else(String::new, |(low, high)| {
         format!(" Between {} and {}.", printer.grade(low), printer.grade(high))
     });
-    Graph {
+    Chart {
         title: "Ethanol share".into(),
         words: format!(
             "Ethanol share over the distance, before the windows of the calibrations.{between}"
@@ -149,6 +152,8 @@ fn share(plan: &TripAnswer, printer: &Printer) -> Graph {
             from: 0.0,
             to: (highest + AIR).min(100.0),
             decimals: 0,
+            style: printer.style,
+            ..Axis::default()
         },
         lines: vec![Line {
             name: "Share".into(),
@@ -159,7 +164,6 @@ fn share(plan: &TripAnswer, printer: &Printer) -> Graph {
         }],
         across: windows,
         marks: marks(plan, printer, |at| trip::stop(&plan.asked, at)),
-        style: printer.style,
-        ..Graph::default()
+        ..Chart::default()
     }
 }

@@ -1,9 +1,10 @@
 //! The names at the right ends of the lines, moved apart.
 
-use super::Graph;
+use super::chart::Chart;
 use super::curve::stretches;
 use super::frame::Frame;
-use crate::app::charts::plot::{fitting, width_of};
+use super::names::fitting;
+use super::svg::width_of;
 
 /// A name takes no more of the width than this.
 const MOST: f64 = 0.3;
@@ -27,14 +28,14 @@ pub(super) struct End {
 }
 
 /// The room that the names take.
-pub(super) fn room(graph: &Graph, width: f64) -> f64 {
-    let widest = graph.lines.iter().map(|it| width_of(&it.label)).fold(0.0, f64::max);
+pub(super) fn room(chart: &Chart, width: f64) -> f64 {
+    let widest = chart.lines.iter().map(|it| width_of(&it.label)).fold(0.0, f64::max);
     widest.min(MOST * width)
 }
 
 /// The last value of a line that is in the picture: x and y, in the picture's units.
-fn last(graph: &Graph, line: usize, frame: &Frame) -> Option<(f64, f64)> {
-    let stretches = stretches(&graph.lines[line].points);
+fn last(chart: &Chart, line: usize, frame: &Frame) -> Option<(f64, f64)> {
+    let stretches = stretches(&chart.lines[line].points);
     let (x, figure) = stretches.last()?.last()?;
     let y = frame.y(figure.expected).clamp(frame.top, frame.bottom);
     Some((frame.x(*x), y))
@@ -42,12 +43,12 @@ fn last(graph: &Graph, line: usize, frame: &Frame) -> Option<(f64, f64)> {
 
 /// The names of the lines that end at the right edge, as near as they can be to
 /// the ends without covering each other.
-pub(super) fn beside(graph: &Graph, frame: &Frame) -> Vec<End> {
-    let room = room(graph, frame.width);
-    let mut ends: Vec<End> = (0..graph.lines.len())
+pub(super) fn beside(chart: &Chart, frame: &Frame) -> Vec<End> {
+    let room = room(chart, frame.width);
+    let mut ends: Vec<End> = (0..chart.lines.len())
         .filter_map(|line| {
-            let from = last(graph, line, frame).filter(|it| it.0 > frame.right - NEAR)?;
-            let words = fitting(&[&graph.lines[line].label], room);
+            let from = last(chart, line, frame).filter(|it| it.0 > frame.right - NEAR)?;
+            let words = fitting(&[&chart.lines[line].label], room);
             Some(End { line, words, from, y: from.1 })
         })
         .collect();
@@ -61,8 +62,8 @@ pub(super) fn beside(graph: &Graph, frame: &Frame) -> Vec<End> {
 }
 
 /// The lines that end within the picture, and where.
-pub(super) fn within(graph: &Graph, frame: &Frame) -> Vec<(usize, (f64, f64))> {
-    let ends = (0..graph.lines.len()).filter_map(|it| Some((it, last(graph, it, frame)?)));
+pub(super) fn within(chart: &Chart, frame: &Frame) -> Vec<(usize, (f64, f64))> {
+    let ends = (0..chart.lines.len()).filter_map(|it| Some((it, last(chart, it, frame)?)));
     ends.filter(|(_, end)| end.0 <= frame.right - NEAR).collect()
 }
 
@@ -97,8 +98,10 @@ fn spread(wanted: &[f64], apart: f64, (top, bottom): (f64, f64)) -> Vec<f64> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::{Axis, Line, Point};
     use super::*;
+    use crate::app::charts::axis::Axis;
+    use crate::app::charts::chart::Line;
+    use crate::app::charts::curve::Point;
 
     const BOUNDS: (f64, f64) = (0.0, 200.0);
 
@@ -152,19 +155,19 @@ mod tests {
             ],
             ..Line::default()
         };
-        let mut graph = Graph {
+        let mut chart = Chart {
             x: Axis { from: 1000.0, to: 7000.0, ..Axis::default() },
             y: Axis { from: 0.0, to: 100.0, ..Axis::default() },
             lines: (0..8).map(line).collect(),
-            ..Graph::default()
+            ..Chart::default()
         };
-        graph.lines[3].points[1] = Point::new(5000.0, 60.0, None);
-        let frame = Frame::of(&graph, 340.0);
-        let ends = beside(&graph, &frame);
+        chart.lines[3].points[1] = Point::new(5000.0, 60.0, None);
+        let frame = Frame::of(&chart, 340.0);
+        let ends = beside(&chart, &frame);
         assert_eq!(ends.len(), 7);
         assert!(ends.windows(2).all(|it| it[1].y - it[0].y >= APART - 1e-9));
         assert!(ends.iter().all(|it| (frame.top..=frame.bottom).contains(&it.y)));
         assert_eq!(ends.iter().map(|it| it.line).max(), Some(7));
-        assert_eq!(within(&graph, &frame).iter().map(|it| it.0).collect::<Vec<_>>(), [3]);
+        assert_eq!(within(&chart, &frame).iter().map(|it| it.0).collect::<Vec<_>>(), [3]);
     }
 }

@@ -8,24 +8,24 @@ use super::path::Path;
 const LETTER: f64 = 7.5;
 
 /// The width of a label, nearly.
-pub(crate) fn width_of(text: &str) -> f64 {
+pub(super) fn width_of(text: &str) -> f64 {
     text.chars().fold(0.0, |width, _| width + LETTER)
 }
 
 #[expect(clippy::cast_possible_truncation, reason = "a place in the picture or near it")]
-pub(crate) fn whole(value: f64) -> i64 {
+pub(super) fn whole(value: f64) -> i64 {
     value.round() as i64
 }
 
-pub(crate) fn shape(class: &'static str, d: Path) -> AnyView {
+pub(super) fn shape(class: &'static str, d: Path) -> AnyView {
     path(class, d.text())
 }
 
-pub(crate) fn path(class: &'static str, d: String) -> AnyView {
+pub(super) fn path(class: &'static str, d: String) -> AnyView {
     view! { <path class=class d=d></path> }.into_any()
 }
 
-pub(crate) fn text(
+pub(super) fn text(
     class: &'static str,
     x: f64,
     y: f64,
@@ -41,7 +41,7 @@ pub(crate) fn text(
 }
 
 /// A hatch with an id of its own, so many degrees from upright.
-pub(crate) fn hatch(id: String, class: &'static str, degrees: i32) -> AnyView {
+pub(super) fn hatch(id: String, class: &'static str, degrees: i32) -> AnyView {
     view! {
         <pattern
             id=id
@@ -58,6 +58,6 @@ pub(crate) fn hatch(id: String, class: &'static str, degrees: i32) -> AnyView {
 
 /// The hatches of windows, `-hatch0` and `-hatch1` after the id of the chart;
 /// neighbours are hatched either way.
-pub(crate) fn window_hatches(id: &str) -> [AnyView; 2] {
+pub(super) fn window_hatches(id: &str) -> [AnyView; 2] {
     [(0, 45), (1, 135)].map(|(way, degrees)| hatch(format!("{id}-hatch{way}"), "hatch", degrees))
 }

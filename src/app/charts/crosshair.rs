@@ -7,28 +7,28 @@ const LEAP: usize = 10;
 
 /// The point that is read.
 #[derive(Clone, Copy)]
-pub(crate) struct Crosshair {
+pub(super) struct Crosshair {
     /// How many points there are.
-    pub(crate) count: Signal<usize>,
+    pub(super) count: Signal<usize>,
     /// The point that is read while none was chosen.
-    pub(crate) rest: Signal<usize>,
+    pub(super) rest: Signal<usize>,
     /// The point that the crosshair was led to.
-    pub(crate) at: RwSignal<Option<usize>>,
+    pub(super) at: RwSignal<Option<usize>>,
 }
 
 impl Crosshair {
     /// Which point is read.
-    pub(crate) fn index(self) -> usize {
+    pub(super) fn index(self) -> usize {
         self.at.get().unwrap_or_else(|| self.rest.get()).min(self.last())
     }
 
     /// Whether the crosshair was led there.
-    pub(crate) fn is_led(self) -> bool {
+    pub(super) fn is_led(self) -> bool {
         self.at.with(Option::is_some)
     }
 
     /// Moves the crosshair by a key; whether it was one that does.
-    pub(crate) fn step(self, key: &str) -> bool {
+    pub(super) fn step(self, key: &str) -> bool {
         let now = self.index();
         let to = match key {
             "ArrowLeft" | "ArrowDown" => now.saturating_sub(1),

@@ -2,10 +2,10 @@
 
 /// Ticks on round numbers.
 #[derive(Debug, PartialEq)]
-pub(crate) struct Ticks {
-    pub(crate) values: Vec<f64>,
+pub(super) struct Ticks {
+    pub(super) values: Vec<f64>,
     /// How many decimals they need.
-    pub(crate) decimals: usize,
+    pub(super) decimals: usize,
 }
 
 /// More decimals than this no axis is read with.
@@ -14,7 +14,7 @@ const DECIMALS: usize = 6;
 /// Round numbers between two, with at most so many steps between them: ones, twos,
 /// fives or quarters of a power of ten, and none that needs more decimals than
 /// given.
-pub(crate) fn ticks(from: f64, to: f64, most: usize, decimals: usize) -> Ticks {
+pub(super) fn ticks(from: f64, to: f64, most: usize, decimals: usize) -> Ticks {
     let decimals = decimals.min(DECIMALS);
     // Counted in the finest step that the decimals allow, all ticks are whole.
     let finest = (0..decimals).fold(1.0, |power, _| power * 10.0);

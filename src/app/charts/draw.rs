@@ -1,37 +1,41 @@
 //! The picture itself.
 
-use fillwright::quantity::notation::print_number;
 use leptos::prelude::*;
 
-use super::frame::{Frame, LEADER};
+use super::chart::{Chart, EntryKind, LOOKS, Side};
+use super::frame::{Frame, LEADER, VALUES};
 use super::labels::{HATCH, Labelled};
-use super::{Axis, Graph, LOOKS, Side, curve, ends, head, labels};
-use crate::app::charts::plot::{
-    LINE, hatch, path, pen, shape, text, ticks, width_of, window_hatches,
-};
+use super::names::LINE;
+use super::path::pen;
+use super::stops::Stop;
+use super::svg::{hatch, path, shape, text, whole, width_of, window_hatches};
+use super::{curve, ends, head, labels};
 
-/// A tick of the lower axis takes so much more than its number.
-const BETWEEN_TICKS: f64 = 24.0;
+/// How far a date reaches over the end of its axis.
+const OVER: f64 = 12.0;
+
+/// Within less than this, the shape of one entry covers most of another.
+const GLYPH: f64 = 10.0;
 
 /// The axes, the windows, the bands, the limits, the lines, the marks, and all
 /// their names.
-pub(super) fn picture(id: &str, graph: &Graph, frame: &Frame) -> Vec<AnyView> {
+pub(super) fn picture(id: &str, chart: &Chart, frame: &Frame) -> Vec<AnyView> {
     let mut parts = Vec::from(window_hatches(id));
     parts.push(hatch(format!("{id}-beyond"), "hatch bounds", 45));
     parts.push(clip(id, frame));
-    value_axis(graph, frame, &mut parts);
-    number_axis(graph, frame, &mut parts);
-    if graph.lines.iter().all(|it| curve::stretches(&it.points).is_empty()) {
+    value_axis(chart, frame, &mut parts);
+    lower_axis(chart, frame, &mut parts);
+    if chart.lines.iter().all(|it| curve::stretches(&it.points).is_empty()) {
         let (x, y) =
             (f64::midpoint(frame.left, frame.right), f64::midpoint(frame.top, frame.bottom));
         parts.push(text("empty", x, y, "middle", "No figures yet".to_owned()));
         return parts;
     }
-    windows(id, graph, frame, &mut parts);
-    across(id, graph, frame, &mut parts);
+    windows(id, chart, frame, &mut parts);
+    across(id, chart, frame, &mut parts);
     let mut inside = Vec::new();
-    limits(id, graph, frame, &mut inside);
-    let (plain, strong): (Vec<_>, Vec<_>) = graph.lines.iter().partition(|it| !it.emphasis);
+    limits(id, chart, frame, &mut inside);
+    let (plain, strong): (Vec<_>, Vec<_>) = chart.lines.iter().partition(|it| !it.emphasis);
     let lines = || plain.iter().chain(&strong);
     for line in lines() {
         let area = curve::area(frame, &line.points);
@@ -44,12 +48,13 @@ pub(super) fn picture(id: &str, graph: &Graph, frame: &Frame) -> Vec<AnyView> {
     let clip = format!("url(#{id}-inside)");
     parts.push(view! { <g clip-path=clip>{inside}</g> }.into_any());
     for line in lines() {
-        for (x, up) in curve::exits(&line.points, &graph.y) {
+        for (x, up) in curve::exits(&line.points, &chart.y) {
             parts.push(arrow(frame, x, up));
         }
     }
-    marks(graph, frame, &mut parts);
-    names(graph, frame, &mut parts);
+    marks(chart, frame, &mut parts);
+    entries(chart, frame, &mut parts);
+    names(chart, frame, &mut parts);
     parts
 }
 
@@ -83,40 +88,47 @@ fn clip(id: &str, frame: &Frame) -> AnyView {
     .into_any()
 }
 
-fn value_axis(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
+fn value_axis(chart: &Chart, frame: &Frame, parts: &mut Vec<AnyView>) {
     let Frame { left, right, top, bottom, .. } = *frame;
-    parts.push(text("tick", 0.0, 12.0, "start", graph.y.title()));
-    let ticks = ticks(graph.y.from, graph.y.to, 4, graph.y.decimals);
-    for tick in ticks.values {
+    parts.push(text("tick", 0.0, 12.0, "start", chart.y.title()));
+    for (tick, number) in chart.y.ticks(VALUES) {
         let y = frame.y(tick);
         parts.push(shape("grid", pen("M", &[left, y]).with("H", &[right])));
-        let number = print_number(tick, ticks.decimals, graph.style);
         parts.push(text("tick", left - 6.0, y + 5.0, "end", number));
     }
     parts.push(shape("axis", pen("M", &[left, top]).with("V", &[bottom]).with("H", &[right])));
 }
 
-fn number_axis(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
+fn lower_axis(chart: &Chart, frame: &Frame, parts: &mut Vec<AnyView>) {
     let Frame { left, right, bottom, .. } = *frame;
-    let Axis { from, to, decimals, .. } = graph.x;
-    let widest = [from, to].map(|it| width_of(&print_number(it, decimals, graph.style)));
-    let room = BETWEEN_TICKS + widest[0].max(widest[1]);
-    let most = (2..=6_u16).rev().find(|it| f64::from(*it) * room <= right - left).unwrap_or(1);
-    let ticks = ticks(from, to, usize::from(most), decimals);
-    for tick in ticks.values {
-        let x = frame.x(tick);
+    let mut taken = f64::MIN;
+    for (tick, words) in chart.x.ticks_along(right - left) {
+        let (x, width) = (frame.x(tick), width_of(&words));
         parts.push(shape("axis", pen("M", &[x, bottom]).with("v5", &[])));
-        let number = print_number(tick, ticks.decimals, graph.style);
-        parts.push(text("tick", x, bottom + 20.0, "middle", number));
+        // Dates are so long that the first and the last have to be kept under the axis.
+        let is_date = chart.x.date.is_some();
+        let (anchor, at, start) = if is_date && x - width / 2.0 < left - OVER {
+            ("start", left - OVER, left - OVER)
+        } else if is_date && x + width / 2.0 > right + OVER {
+            ("end", right + OVER, right + OVER - width)
+        } else {
+            ("middle", x, x - width / 2.0)
+        };
+        if start >= taken {
+            taken = start + width;
+            parts.push(text("tick", at, bottom + 20.0, anchor, words));
+        }
     }
-    parts.push(text("tick", right, bottom + 38.0, "end", graph.x.title()));
+    if chart.x.date.is_none() {
+        parts.push(text("tick", right, bottom + 38.0, "end", chart.x.title()));
+    }
 }
 
 /// Each window as a hatched band between its two ends.
-fn windows(id: &str, graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
+fn windows(id: &str, chart: &Chart, frame: &Frame, parts: &mut Vec<AnyView>) {
     let Frame { top, bottom, .. } = *frame;
-    for (index, window) in graph.windows().enumerate() {
-        let within = |x: f64| frame.x(graph.x.within(x));
+    for (index, window) in chart.windows().enumerate() {
+        let within = |x: f64| frame.x(chart.x.within(x));
         let (from, to) = (within(window.from), within(window.to));
         let fill = format!("url(#{id}-hatch{})", index % 2);
         let area = pen("M", &[from, top]).with("H", &[to]).with("V", &[bottom]).with("H", &[from]);
@@ -127,10 +139,10 @@ fn windows(id: &str, graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
 }
 
 /// Each window of the values as a hatched band across the picture.
-fn across(id: &str, graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
+fn across(id: &str, chart: &Chart, frame: &Frame, parts: &mut Vec<AnyView>) {
     let Frame { left, right, .. } = *frame;
-    for (index, window) in graph.across().enumerate() {
-        let within = |y: f64| frame.y(graph.y.within(y));
+    for (index, window) in chart.across().enumerate() {
+        let within = |y: f64| frame.y(chart.y.within(y));
         let (low, high) = (within(window.from), within(window.to));
         let fill = format!("url(#{id}-hatch{})", index % 2);
         let area = pen("M", &[left, high]).with("H", &[right]).with("V", &[low]).with("H", &[left]);
@@ -141,9 +153,9 @@ fn across(id: &str, graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
 }
 
 /// Each limit as a line, hatched on the side that is out of bounds.
-fn limits(id: &str, graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
-    for limit in &graph.limits {
-        let course = labels::course(limit, graph, frame);
+fn limits(id: &str, chart: &Chart, frame: &Frame, parts: &mut Vec<AnyView>) {
+    for limit in &chart.limits {
+        let course = labels::course(limit, chart, frame);
         let out = match limit.beyond {
             Side::Above => -HATCH,
             Side::Below => HATCH,
@@ -175,8 +187,8 @@ fn arrow(frame: &Frame, x: f64, up: bool) -> AnyView {
 }
 
 /// The marks as lines that reach up to their names.
-fn marks(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
-    let names = head::names(graph, frame);
+fn marks(chart: &Chart, frame: &Frame, parts: &mut Vec<AnyView>) {
+    let names = head::names(chart, frame);
     for (name, at) in &names {
         let line = pen("M", &[*at, name.base + 4.0]).with("V", &[frame.bottom]);
         parts.push(shape("marked", line));
@@ -184,15 +196,43 @@ fn marks(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
     for (name, _) in names {
         parts.push(text("name", name.left, name.base, "start", name.words));
     }
-    for mark in graph.marks() {
-        if let Some(y) = mark.y.filter(|it| graph.y.spans(*it)) {
+    for mark in chart.marks() {
+        if let Some(y) = mark.y.filter(|it| chart.y.spans(*it)) {
             parts.push(disc(frame.x(mark.x), frame.y(y)));
         }
     }
 }
 
-fn names(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
-    for (of, name) in labels::placed(graph, frame) {
+/// What was noted; of what is of one kind and would cover each other, the first, and where
+/// there is more than fits side by side, less still.
+fn entries(chart: &Chart, frame: &Frame, parts: &mut Vec<AnyView>) {
+    let fit = (frame.right - frame.left) / GLYPH;
+    let crowded = u16::try_from(chart.entries.len()).map_or(true, |count| f64::from(count) > fit);
+    let apart = if crowded { 3.0 * GLYPH } else { GLYPH };
+    let mut taken = Vec::new();
+    for entry in &chart.entries {
+        let (x, y) = (frame.x(entry.x), frame.y(chart.y.within(entry.y)));
+        let place = (entry.kind, whole(x / apart), whole(y / apart));
+        if !taken.contains(&place) {
+            taken.push(place);
+            parts.push(glyph(entry.kind, x, y));
+        }
+    }
+}
+
+/// The shape of an entry around a place.
+pub(super) fn glyph(kind: EntryKind, x: f64, y: f64) -> AnyView {
+    let (class, from_centre) = match kind {
+        EntryKind::Fill => ("glyph fill", "m0-7l6.5 11h-13z"),
+        EntryKind::Level => ("glyph level", "m-7-2h14v4h-14z"),
+        EntryKind::ShareReading => ("glyph", "m0-6.5l6.5 6.5l-6.5 6.5l-6.5-6.5z"),
+        EntryKind::Other => ("glyph", "m-4.5 0a4.5 4.5 0 1 0 9 0a4.5 4.5 0 1 0-9 0z"),
+    };
+    shape(class, pen("M", &[x, y]).with(from_centre, &[]))
+}
+
+fn names(chart: &Chart, frame: &Frame, parts: &mut Vec<AnyView>) {
+    for (of, name) in labels::placed(chart, frame) {
         let class = match of {
             Labelled::Limit => "name bounds",
             Labelled::Line { emphasis: true } => "name strong",
@@ -200,8 +240,8 @@ fn names(graph: &Graph, frame: &Frame, parts: &mut Vec<AnyView>) {
         };
         parts.push(text(class, name.left, name.base, "start", name.words));
     }
-    for end in ends::beside(graph, frame) {
-        let line = &graph.lines[end.line];
+    for end in ends::beside(chart, frame) {
+        let line = &chart.lines[end.line];
         let leader = pen("M", &[frame.right + 2.0, end.from.1]);
         let leader = leader.with("L", &[frame.right + LEADER - 6.0, end.y]);
         parts.push(path("leader", leader.text()));
@@ -215,18 +255,23 @@ fn disc(x: f64, y: f64) -> AnyView {
     shape("disc", pen("M", &[x - 3.5, y]).with("a3.5 3.5 0 1 0 7 0a3.5 3.5 0 1 0-7 0z", &[]))
 }
 
-/// The values at a place, with a line through it while it is led.
-pub(super) fn crosshair(graph: &Graph, x: f64, frame: &Frame, led: bool) -> Vec<AnyView> {
-    let at = frame.x(x);
+/// The values at a stop, with the ends of the line that matters as a bar, and with a line
+/// through them while it is led.
+pub(super) fn crosshair(chart: &Chart, stop: Stop, frame: &Frame, led: bool) -> Vec<AnyView> {
+    let at = frame.x(stop.x);
     let mut parts = Vec::new();
     if led {
         parts.push(shape("cross", pen("M", &[at, frame.top]).with("V", &[frame.bottom])));
     }
-    for line in &graph.lines {
-        let value = curve::at(&line.points, x).map(|it| it.expected);
-        if let Some(y) = value.filter(|it| graph.y.spans(*it)) {
-            parts.push(disc(at, frame.y(y)));
+    for line in &chart.lines {
+        let figure = curve::at(&line.points, stop);
+        let Some(figure) = figure.filter(|it| chart.y.spans(it.expected)) else { continue };
+        if line.emphasis && figure.low < figure.high {
+            let [low, high] = [figure.low, figure.high].map(|it| frame.y(chart.y.within(it)));
+            let bar = pen("M", &[at - 4.0, high]).with("h8m-4 0V", &[low]).with("m-4 0h8", &[]);
+            parts.push(shape("bar", bar));
         }
+        parts.push(disc(at, frame.y(figure.expected)));
     }
     parts
 }

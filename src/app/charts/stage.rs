@@ -18,11 +18,11 @@ const NEAR: &str = "100% 0px";
 
 /// The room that a picture has.
 #[derive(Clone, Copy)]
-pub(crate) struct Room(RwSignal<Option<usize>>);
+pub(super) struct Room(RwSignal<Option<usize>>);
 
 impl Room {
     /// Not measured yet.
-    pub(crate) fn new() -> Self {
+    pub(super) fn new() -> Self {
         Self(RwSignal::new(None))
     }
 
@@ -83,40 +83,40 @@ impl Room {
     }
 
     /// How wide the picture is drawn, in CSS pixels.
-    pub(crate) fn width(self) -> f64 {
+    pub(super) fn width(self) -> f64 {
         self.0.get().and_then(|it| u16::try_from(it).ok()).map_or(NARROW, f64::from)
     }
 }
 
 /// The height of a picture so wide: flat on a desk, nearly square in the hand. The style
 /// sheet keeps as much room for it before anything is drawn.
-pub(crate) fn height(width: f64) -> f64 {
+pub(super) fn height(width: f64) -> f64 {
     (0.6 * width).clamp(240.0, 340.0)
 }
 
 /// What a stage shows, and what is told of its crosshair.
 #[derive(Clone, Copy)]
-pub(crate) struct Show {
+pub(super) struct Show {
     /// The id of the chart.
-    pub(crate) id: &'static str,
-    pub(crate) title: Signal<String>,
+    pub(super) id: &'static str,
+    pub(super) title: Signal<String>,
     /// The picture in one sentence.
-    pub(crate) words: Signal<String>,
+    pub(super) words: Signal<String>,
     /// All of the picture but the crosshair.
-    pub(crate) picture: Callback<(), Vec<AnyView>>,
+    pub(super) picture: Callback<(), Vec<AnyView>>,
     /// What is drawn over it at the point that is read.
-    pub(crate) cross: Callback<(), Vec<AnyView>>,
+    pub(super) cross: Callback<(), Vec<AnyView>>,
     /// The point that is read, in one sentence.
-    pub(crate) sentence: Signal<String>,
+    pub(super) sentence: Signal<String>,
     /// Takes the crosshair to a place, given as a part of the width.
-    pub(crate) point_at: Callback<f64>,
-    pub(crate) crosshair: Crosshair,
-    pub(crate) room: Room,
+    pub(super) point_at: Callback<f64>,
+    pub(super) crosshair: Crosshair,
+    pub(super) room: Room,
 }
 
 /// The picture, and over it what leads the crosshair, where there is some to read.
 #[component]
-pub(crate) fn Stage(show: Show, some: Signal<bool>) -> impl IntoView {
+pub(super) fn Stage(show: Show, some: Signal<bool>) -> impl IntoView {
     let stage = NodeRef::<html::Div>::new();
     Effect::new(move |_| {
         if let Some(stage) = stage.get() {

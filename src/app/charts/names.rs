@@ -3,23 +3,23 @@
 use super::svg::width_of;
 
 /// The height of a line of text.
-pub(crate) const LINE: f64 = 16.0;
+pub(super) const LINE: f64 = 16.0;
 
 /// From the edge of something to the text beside it.
-pub(crate) const GAP: f64 = 6.0;
+pub(super) const GAP: f64 = 6.0;
 
 /// A name in its place.
 #[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Name {
-    pub(crate) words: String,
-    pub(crate) left: f64,
+pub(super) struct Name {
+    pub(super) words: String,
+    pub(super) left: f64,
     /// The line that the letters stand on.
-    pub(crate) base: f64,
+    pub(super) base: f64,
 }
 
 impl Name {
     /// The room that it takes.
-    pub(crate) fn area(&self) -> Area {
+    pub(super) fn area(&self) -> Area {
         Area {
             left: self.left,
             right: self.left + width_of(&self.words),
@@ -31,16 +31,16 @@ impl Name {
 
 /// A part of the picture.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(crate) struct Area {
-    pub(crate) left: f64,
-    pub(crate) right: f64,
-    pub(crate) top: f64,
-    pub(crate) bottom: f64,
+pub(super) struct Area {
+    pub(super) left: f64,
+    pub(super) right: f64,
+    pub(super) top: f64,
+    pub(super) bottom: f64,
 }
 
 impl Area {
     /// The same with so much more on every side.
-    pub(crate) fn wider(self, by: f64) -> Self {
+    pub(super) fn wider(self, by: f64) -> Self {
         Self {
             left: self.left - by,
             right: self.right + by,
@@ -49,7 +49,7 @@ impl Area {
         }
     }
 
-    pub(crate) fn meets(&self, other: &Self) -> bool {
+    pub(super) fn meets(&self, other: &Self) -> bool {
         self.left < other.right
             && other.left < self.right
             && self.top < other.bottom
@@ -59,7 +59,7 @@ impl Area {
 
 /// The place where a name covers the fewest things; of equal ones the first. Names
 /// that stand already, and the edge of the picture, weigh more than all things.
-pub(crate) fn least_covering(
+pub(super) fn least_covering(
     places: impl Iterator<Item = Name>,
     inside: &Area,
     things: &[Area],
@@ -91,7 +91,7 @@ pub(crate) fn least_covering(
 }
 
 /// The first text that fits into a room, or the last one, cut.
-pub(crate) fn fitting(texts: &[&str], room: f64) -> String {
+pub(super) fn fitting(texts: &[&str], room: f64) -> String {
     if let Some(text) = texts.iter().find(|text| width_of(text) <= room) {
         return (*text).to_owned();
     }

@@ -4,21 +4,21 @@ use super::svg::whole;
 
 /// A path under way. Tenths of a pixel are fine enough.
 #[derive(Default)]
-pub(crate) struct Path(String);
+pub(super) struct Path(String);
 
 /// A path that begins with a command and its numbers.
-pub(crate) fn pen(command: &str, numbers: &[f64]) -> Path {
+pub(super) fn pen(command: &str, numbers: &[f64]) -> Path {
     Path::default().with(command, numbers)
 }
 
 impl Path {
     /// Adds a command with its numbers.
-    pub(crate) fn with(mut self, command: &str, numbers: &[f64]) -> Self {
+    pub(super) fn with(mut self, command: &str, numbers: &[f64]) -> Self {
         self.add(command, numbers);
         self
     }
 
-    pub(crate) fn add(&mut self, command: &str, numbers: &[f64]) {
+    pub(super) fn add(&mut self, command: &str, numbers: &[f64]) {
         self.0.push_str(command);
         for number in numbers {
             self.0.push(' ');
@@ -39,11 +39,11 @@ impl Path {
         }
     }
 
-    pub(crate) fn is_empty(&self) -> bool {
+    pub(super) fn is_empty(&self) -> bool {
         self.0.is_empty()
     }
 
-    pub(crate) fn text(self) -> String {
+    pub(super) fn text(self) -> String {
         self.0
     }
 }

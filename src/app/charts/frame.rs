@@ -1,11 +1,16 @@
 //! Where numbers lie in the picture.
 
-use super::{Graph, ends, head};
-use crate::app::charts::plot::{LINE, height, ticks, width_of};
-use fillwright::quantity::notation::print_number;
+use super::chart::Chart;
+use super::names::LINE;
+use super::stage::height;
+use super::svg::width_of;
+use super::{ends, head};
 
 /// From a line's end to its label.
 pub(super) const LEADER: f64 = 20.0;
+
+/// At most so many steps are written along the values.
+pub(super) const VALUES: usize = 4;
 
 /// How far beyond the frame a place is still told apart; farther ones are clipped.
 const FAR: f64 = 5000.0;
@@ -25,12 +30,10 @@ pub(super) struct Frame {
 impl Frame {
     /// The frame of a picture so wide: room on the left for the numbers, on the
     /// right for the names of the lines, above for those of marks.
-    pub(super) fn of(graph: &Graph, width: f64) -> Self {
-        let values = ticks(graph.y.from, graph.y.to, 4, graph.y.decimals);
-        let numbers = values.values.iter();
-        let numbers = numbers.map(|it| width_of(&print_number(*it, values.decimals, graph.style)));
-        let left = 12.0 + numbers.fold(0.0, f64::max);
-        let label = ends::room(graph, width);
+    pub(super) fn of(chart: &Chart, width: f64) -> Self {
+        let values = chart.y.ticks(VALUES);
+        let left = 12.0 + values.iter().map(|it| width_of(&it.1)).fold(0.0, f64::max);
+        let label = ends::room(chart, width);
         // Names have letters that are wider than most.
         let right = width - if label > 0.0 { LEADER + 1.12 * label } else { 12.0 };
         let mut frame = Self {
@@ -39,17 +42,21 @@ impl Frame {
             top: 0.0,
             bottom: 0.0,
             width,
-            x: (graph.x.from, graph.x.to),
-            y: (graph.y.from, graph.y.to),
+            x: (chart.x.from, chart.x.to),
+            y: (chart.y.from, chart.y.to),
         };
         // The name of the axis stands above all names. How many rows these take is known
         // only once the width is, and must not move what stands below the picture.
-        frame.top = 14.0 + LINE * (0.5 + f64::from(head::rows(graph, &frame)));
-        frame.bottom = height(width) - 44.0;
+        frame.top = 14.0 + LINE * (0.5 + f64::from(head::rows(chart, &frame)));
+        // Dates say by themselves what they are; other axes have their name below.
+        frame.bottom = height(width) - if chart.x.date.is_some() { 26.0 } else { 44.0 };
         frame
     }
 
     pub(super) fn x(&self, x: f64) -> f64 {
+        if self.x.0 >= self.x.1 {
+            return f64::midpoint(self.left, self.right);
+        }
         let part = (x - self.x.0) / (self.x.1 - self.x.0);
         near(self.left + part * (self.right - self.left))
     }
@@ -73,27 +80,29 @@ fn near(place: f64) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    use super::super::{Axis, Line, Point};
     use super::*;
+    use crate::app::charts::axis::Axis;
+    use crate::app::charts::chart::Line;
+    use crate::app::charts::curve::Point;
 
-    fn graph() -> Graph {
+    fn chart() -> Chart {
         let line = Line {
             label: "HP pump".into(),
             points: vec![Point::new(7000.0, 90.0, None)],
             ..Line::default()
         };
-        Graph {
+        Chart {
             x: Axis { from: 1000.0, to: 7000.0, ..Axis::default() },
             y: Axis { from: 50.0, to: 150.0, ..Axis::default() },
             lines: vec![line],
-            ..Graph::default()
+            ..Chart::default()
         }
     }
 
     #[test]
     fn the_ends_of_the_axes_are_the_ends_of_the_frame() {
         for width in [300.0, 340.0, 660.0, 1000.0] {
-            let frame = Frame::of(&graph(), width);
+            let frame = Frame::of(&chart(), width);
             let close = |a: f64, b: f64| assert!((a - b).abs() < 1e-9, "{a} {b}");
             close(frame.x(1000.0), frame.left);
             close(frame.x(7000.0), frame.right);
@@ -107,8 +116,27 @@ mod tests {
 
     #[test]
     fn endless_values_stay_numbers() {
-        let frame = Frame::of(&graph(), 340.0);
+        let frame = Frame::of(&chart(), 340.0);
         assert!(frame.y(f64::INFINITY).is_finite() && frame.y(f64::NEG_INFINITY).is_finite());
         assert!(frame.y(f64::INFINITY) < frame.top);
+    }
+    fn over_time(from: i32, to: i32) -> Frame {
+        let x = Axis { from: from.into(), to: to.into(), ..Axis::default() };
+        Frame::of(&Chart { x, ..chart() }, 340.0)
+    }
+
+    #[test]
+    fn a_place_leads_back_to_its_time() {
+        let frame = over_time(28_000_000, 29_000_000);
+        for minute in (28_000_000..=29_000_000).step_by(9_973).map(f64::from) {
+            assert!((frame.x_at(frame.x(minute)) - minute).abs() < 0.5);
+        }
+    }
+
+    #[test]
+    fn a_single_time_is_in_the_middle() {
+        let frame = over_time(7, 7);
+        assert!((frame.x(7.0) - frame.left - (frame.right - frame.x(7.0))).abs() < 1e-9);
+        assert!((frame.x_at(0.0) - 7.0).abs() < 1e-9);
     }
 }

@@ -1,12 +1,14 @@
-//! What the picture cannot show.
+//! What the picture cannot show: what lies beyond it, and what was noted.
 
 use leptos::prelude::*;
 
-use super::{Graph, curve};
+use super::chart::Chart;
+use super::curve;
+use super::reading::Noted;
 
 /// What lies beyond the chart.
-pub(super) fn drawn(graph: &Graph) -> Vec<AnyView> {
-    let notes = beyond(graph);
+pub(super) fn beyond(chart: &Chart) -> Vec<AnyView> {
+    let notes = farthest(chart);
     if notes.is_empty() {
         return Vec::new();
     }
@@ -16,15 +18,24 @@ pub(super) fn drawn(graph: &Graph) -> Vec<AnyView> {
     ]
 }
 
+/// What was noted, with links to where the log says so.
+pub(super) fn noted(noted: Vec<Noted>) -> Vec<AnyView> {
+    let each = |(words, href): Noted| match href {
+        Some(href) => view! { <a href=href>{words}</a> }.into_any(),
+        None => view! { <span>{words}</span> }.into_any(),
+    };
+    noted.into_iter().map(each).collect()
+}
+
 /// "Port injectors, up to 183 % at 7000 rpm"
-fn beyond(graph: &Graph) -> Vec<String> {
+fn farthest(chart: &Chart) -> Vec<String> {
     let mut notes = Vec::new();
-    for line in &graph.lines {
-        let [above, below] = curve::farthest(line, &graph.y);
+    for line in &chart.lines {
+        let [above, below] = curve::farthest(line, &chart.y);
         for (words, place) in [("up to", above), ("down to", below)] {
             if let Some((x, y)) = place {
-                let value = graph.y.print(y, graph.style);
-                let at = graph.x.print(x, graph.style);
+                let value = chart.y.print(y);
+                let at = chart.x.print(x);
                 notes.push(format!("{}, {words} {value} at {at}", line.name));
             }
         }
@@ -34,8 +45,10 @@ fn beyond(graph: &Graph) -> Vec<String> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::{Axis, Line, Point};
     use super::*;
+    use crate::app::charts::axis::Axis;
+    use crate::app::charts::chart::Line;
+    use crate::app::charts::curve::Point;
 
     #[test]
     fn what_lies_beyond_the_chart_is_said() {
@@ -48,17 +61,17 @@ mod tests {
             ],
             ..Line::default()
         };
-        let graph = Graph {
+        let chart = Chart {
             x: Axis { unit: "rpm".into(), from: 1000.0, to: 7000.0, ..Axis::default() },
             y: Axis { unit: "%".into(), from: 25.0, to: 170.0, ..Axis::default() },
             lines: vec![line("Injectors", 183.4), line("Pump", 80.0)],
-            ..Graph::default()
+            ..Chart::default()
         };
         let expected = [
             "Injectors, up to 183\u{202f}% at 6000\u{202f}rpm",
             "Injectors, down to 20\u{202f}% at 1000\u{202f}rpm",
             "Pump, down to 20\u{202f}% at 1000\u{202f}rpm",
         ];
-        assert_eq!(beyond(&graph), expected);
+        assert_eq!(farthest(&chart), expected);
     }
 }

@@ -1,8 +1,9 @@
 //! The names of the marks, in rows above the picture.
 
-use super::Graph;
+use super::chart::Chart;
 use super::frame::Frame;
-use crate::app::charts::plot::{GAP, LINE, Name, fitting, width_of};
+use super::names::{GAP, LINE, Name, fitting};
+use super::svg::width_of;
 
 /// A name takes no more of the width than this.
 const MOST: f64 = 0.9;
@@ -11,21 +12,21 @@ const MOST: f64 = 0.9;
 const ABOVE: f64 = 10.0;
 
 /// How many rows the names take.
-pub(super) fn rows(graph: &Graph, frame: &Frame) -> u16 {
-    placed(graph, frame).iter().map(|it| it.1 + 1).max().unwrap_or(0)
+pub(super) fn rows(chart: &Chart, frame: &Frame) -> u16 {
+    placed(chart, frame).iter().map(|it| it.1 + 1).max().unwrap_or(0)
 }
 
 /// The names, each with the place that it stands for.
-pub(super) fn names(graph: &Graph, frame: &Frame) -> Vec<(Name, f64)> {
-    let names = placed(graph, frame).into_iter();
+pub(super) fn names(chart: &Chart, frame: &Frame) -> Vec<(Name, f64)> {
+    let names = placed(chart, frame).into_iter();
     let base = |row: u16| frame.top - ABOVE - f64::from(row) * LINE;
     names.map(|(name, row, at)| (Name { base: base(row), ..name }, at)).collect()
 }
 
 /// Each name with its row, the lowest that is free, and its place.
-fn placed(graph: &Graph, frame: &Frame) -> Vec<(Name, u16, f64)> {
+fn placed(chart: &Chart, frame: &Frame) -> Vec<(Name, u16, f64)> {
     let mut names: Vec<(Name, u16, f64)> = Vec::new();
-    for mark in graph.marks() {
+    for mark in chart.marks() {
         let at = frame.x(mark.x);
         let words = fitting(&[&mark.name], MOST * frame.width);
         let width = width_of(&words);
@@ -47,19 +48,20 @@ fn placed(graph: &Graph, frame: &Frame) -> Vec<(Name, u16, f64)> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::{Axis, Mark};
     use super::*;
+    use crate::app::charts::axis::Axis;
+    use crate::app::charts::chart::Mark;
 
     fn names_of(marks: &[(&str, f64)]) -> (Frame, Vec<Name>) {
         let mark = |it: &(&str, f64)| Mark { name: it.0.into(), x: it.1, y: None };
-        let graph = Graph {
+        let chart = Chart {
             x: Axis { from: 0.0, to: 85.0, ..Axis::default() },
             y: Axis { from: 0.0, to: 500.0, ..Axis::default() },
             marks: marks.iter().map(mark).collect(),
-            ..Graph::default()
+            ..Chart::default()
         };
-        let frame = Frame::of(&graph, 340.0);
-        let names = names(&graph, &frame).into_iter().map(|it| it.0).collect();
+        let frame = Frame::of(&chart, 340.0);
+        let names = names(&chart, &frame).into_iter().map(|it| it.0).collect();
         (frame, names)
     }
 
