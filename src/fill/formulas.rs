@@ -27,6 +27,19 @@ pub(crate) fn mean_share<A: Arithmetic>(
 }
 
 impl Problem {
+    /// The ethanol share of so many litres of the tank's contents with these of each fuel;
+    /// none of an empty tank.
+    pub(super) fn share_of(&self, level: f64, added: &[f64]) -> Option<Share> {
+        let parts = self.offers.iter().zip(added);
+        let parts = parts.map(|(offer, litres)| (*litres, offer.share.expected()));
+        mean_share("", (level, self.tank.share.expected()), parts).map(Share::clamped)
+    }
+
+    /// The octane number of the tank's contents with these litres of each fuel.
+    pub(super) fn ron_of(&self, added: &[f64]) -> Option<f64> {
+        self.octane("RON", added, self.tank.ron, |fuel| self.offers[fuel].ron)
+    }
+
     /// An octane number of the contents after a fill, at least: the mean by moles of
     /// those of the tank and of each fuel. None of an empty tank, or where a part has no
     /// number.

@@ -3,7 +3,6 @@
 use uom::si::volume::liter;
 
 use super::error::FillError;
-use super::formulas::mean_share;
 use crate::fuel::MolarDensity;
 use crate::quantity::{Band, Money, Share, UnitPrice, Volume};
 use crate::tank::Tank;
@@ -190,18 +189,5 @@ impl Problem {
             .iter()
             .map(|offer| offer.price.map(|price| price.of(litres(1.0)).amount()))
             .collect()
-    }
-
-    /// The ethanol share of so many litres of the tank's contents with these of each fuel;
-    /// none of an empty tank.
-    pub(super) fn share_of(&self, level: f64, added: &[f64]) -> Option<Share> {
-        let parts = self.offers.iter().zip(added);
-        let parts = parts.map(|(offer, litres)| (*litres, offer.share.expected()));
-        mean_share("", (level, self.tank.share.expected()), parts).map(Share::clamped)
-    }
-
-    /// The octane number of the tank's contents with these litres of each fuel.
-    pub(super) fn ron_of(&self, added: &[f64]) -> Option<f64> {
-        self.octane("RON", added, self.tank.ron, |fuel| self.offers[fuel].ron)
     }
 }

@@ -2,9 +2,10 @@
 
 use fillwright::quantity::notation::{Style, print_number, round_down, round_up};
 
-use super::curve::Figure;
 use super::dates::date_ticks;
-use super::svg::{whole, width_of};
+use super::path::whole;
+use super::point::Figure;
+use super::svg::width_of;
 use super::ticks::ticks;
 
 /// A tick of the lower axis takes so much more than its number, or than its date.

@@ -2,7 +2,8 @@
 //! keep, windows along the axis and across it, marked places, and what was noted.
 
 use super::axis::Axis;
-use super::curve::Point;
+use super::point::Point;
+use super::svg::width_of;
 
 /// All that the chart shows.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -120,5 +121,16 @@ impl Chart {
     /// The marks that can be seen.
     pub(super) fn marks(&self) -> impl Iterator<Item = &Mark> {
         self.marks.iter().filter(|it| self.x.spans(it.x))
+    }
+}
+
+/// The name of a line takes no more of the width than this.
+const WIDEST_NAME: f64 = 0.3;
+
+impl Chart {
+    /// The room that the names of the lines take beside the picture.
+    pub(super) fn room_beside(&self, width: f64) -> f64 {
+        let widest = self.lines.iter().map(|it| width_of(&it.label)).fold(0.0, f64::max);
+        widest.min(WIDEST_NAME * width)
     }
 }

@@ -7,8 +7,9 @@ use super::frame::{Frame, LEADER, VALUES};
 use super::labels::{HATCH, Labelled};
 use super::names::LINE;
 use super::path::pen;
+use super::path::whole;
 use super::stops::Stop;
-use super::svg::{hatch, path, shape, text, whole, width_of, window_hatches};
+use super::svg::{hatch, path, shape, text, width_of, window_hatches};
 use super::{curve, ends, head, labels};
 
 /// How far a date reaches over the end of its axis.
@@ -188,7 +189,7 @@ fn arrow(frame: &Frame, x: f64, up: bool) -> AnyView {
 
 /// The marks as lines that reach up to their names.
 fn marks(chart: &Chart, frame: &Frame, parts: &mut Vec<AnyView>) {
-    let names = head::names(chart, frame);
+    let names = head::names(chart, &frame.across, frame.top);
     for (name, at) in &names {
         let line = pen("M", &[*at, name.base + 4.0]).with("V", &[frame.bottom]);
         parts.push(shape("marked", line));

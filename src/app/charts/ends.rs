@@ -4,10 +4,6 @@ use super::chart::Chart;
 use super::curve::stretches;
 use super::frame::Frame;
 use super::names::fitting;
-use super::svg::width_of;
-
-/// A name takes no more of the width than this.
-const MOST: f64 = 0.3;
 
 /// From one name to the next.
 const APART: f64 = 15.0;
@@ -27,12 +23,6 @@ pub(super) struct End {
     pub(super) y: f64,
 }
 
-/// The room that the names take.
-pub(super) fn room(chart: &Chart, width: f64) -> f64 {
-    let widest = chart.lines.iter().map(|it| width_of(&it.label)).fold(0.0, f64::max);
-    widest.min(MOST * width)
-}
-
 /// The last value of a line that is in the picture: x and y, in the picture's units.
 fn last(chart: &Chart, line: usize, frame: &Frame) -> Option<(f64, f64)> {
     let stretches = stretches(&chart.lines[line].points);
@@ -44,7 +34,7 @@ fn last(chart: &Chart, line: usize, frame: &Frame) -> Option<(f64, f64)> {
 /// The names of the lines that end at the right edge, as near as they can be to
 /// the ends without covering each other.
 pub(super) fn beside(chart: &Chart, frame: &Frame) -> Vec<End> {
-    let room = room(chart, frame.width);
+    let room = chart.room_beside(frame.width);
     let mut ends: Vec<End> = (0..chart.lines.len())
         .filter_map(|line| {
             let from = last(chart, line, frame).filter(|it| it.0 > frame.right - NEAR)?;
@@ -101,7 +91,7 @@ mod tests {
     use super::*;
     use crate::app::charts::axis::Axis;
     use crate::app::charts::chart::Line;
-    use crate::app::charts::curve::Point;
+    use crate::app::charts::point::Point;
 
     const BOUNDS: (f64, f64) = (0.0, 200.0);
 

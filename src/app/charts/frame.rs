@@ -1,19 +1,17 @@
 //! Where numbers lie in the picture.
 
+use super::across::{Across, FAR};
 use super::chart::Chart;
+use super::head;
 use super::names::LINE;
 use super::stage::height;
 use super::svg::width_of;
-use super::{ends, head};
 
 /// From a line's end to its label.
 pub(super) const LEADER: f64 = 20.0;
 
 /// At most so many steps are written along the values.
 pub(super) const VALUES: usize = 4;
-
-/// How far beyond the frame a place is still told apart; farther ones are clipped.
-const FAR: f64 = 5000.0;
 
 /// The inside of the axes, in the picture's own units, and what it spans.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -23,7 +21,8 @@ pub(super) struct Frame {
     pub(super) top: f64,
     pub(super) bottom: f64,
     pub(super) width: f64,
-    x: (f64, f64),
+    /// The same from left to right.
+    pub(super) across: Across,
     y: (f64, f64),
 }
 
@@ -33,7 +32,7 @@ impl Frame {
     pub(super) fn of(chart: &Chart, width: f64) -> Self {
         let values = chart.y.ticks(VALUES);
         let left = 12.0 + values.iter().map(|it| width_of(&it.1)).fold(0.0, f64::max);
-        let label = ends::room(chart, width);
+        let label = chart.room_beside(width);
         // Names have letters that are wider than most.
         let right = width - if label > 0.0 { LEADER + 1.12 * label } else { 12.0 };
         let mut frame = Self {
@@ -42,23 +41,19 @@ impl Frame {
             top: 0.0,
             bottom: 0.0,
             width,
-            x: (chart.x.from, chart.x.to),
+            across: Across { left, right, width, from: chart.x.from, to: chart.x.to },
             y: (chart.y.from, chart.y.to),
         };
         // The name of the axis stands above all names. How many rows these take is known
         // only once the width is, and must not move what stands below the picture.
-        frame.top = 14.0 + LINE * (0.5 + f64::from(head::rows(chart, &frame)));
+        frame.top = 14.0 + LINE * (0.5 + f64::from(head::rows(chart, &frame.across)));
         // Dates say by themselves what they are; other axes have their name below.
         frame.bottom = height(width) - if chart.x.date.is_some() { 26.0 } else { 44.0 };
         frame
     }
 
     pub(super) fn x(&self, x: f64) -> f64 {
-        if self.x.0 >= self.x.1 {
-            return f64::midpoint(self.left, self.right);
-        }
-        let part = (x - self.x.0) / (self.x.1 - self.x.0);
-        near(self.left + part * (self.right - self.left))
+        self.across.x(x)
     }
 
     /// The place of a value, also beyond the frame.
@@ -69,8 +64,7 @@ impl Frame {
 
     /// The number at a place.
     pub(super) fn x_at(&self, place: f64) -> f64 {
-        let part = (place - self.left) / (self.right - self.left);
-        self.x.0 + part * (self.x.1 - self.x.0)
+        self.across.x_at(place)
     }
 }
 
@@ -83,7 +77,7 @@ mod tests {
     use super::*;
     use crate::app::charts::axis::Axis;
     use crate::app::charts::chart::Line;
-    use crate::app::charts::curve::Point;
+    use crate::app::charts::point::Point;
 
     fn chart() -> Chart {
         let line = Line {

@@ -1,7 +1,7 @@
 //! The names of the marks, in rows above the picture.
 
+use super::across::Across;
 use super::chart::Chart;
-use super::frame::Frame;
 use super::names::{GAP, LINE, Name, fitting};
 use super::svg::width_of;
 
@@ -12,25 +12,25 @@ const MOST: f64 = 0.9;
 const ABOVE: f64 = 10.0;
 
 /// How many rows the names take.
-pub(super) fn rows(chart: &Chart, frame: &Frame) -> u16 {
-    placed(chart, frame).iter().map(|it| it.1 + 1).max().unwrap_or(0)
+pub(super) fn rows(chart: &Chart, across: &Across) -> u16 {
+    placed(chart, across).iter().map(|it| it.1 + 1).max().unwrap_or(0)
 }
 
-/// The names, each with the place that it stands for.
-pub(super) fn names(chart: &Chart, frame: &Frame) -> Vec<(Name, f64)> {
-    let names = placed(chart, frame).into_iter();
-    let base = |row: u16| frame.top - ABOVE - f64::from(row) * LINE;
+/// The names above the top of the frame, each with the place that it stands for.
+pub(super) fn names(chart: &Chart, across: &Across, top: f64) -> Vec<(Name, f64)> {
+    let names = placed(chart, across).into_iter();
+    let base = |row: u16| top - ABOVE - f64::from(row) * LINE;
     names.map(|(name, row, at)| (Name { base: base(row), ..name }, at)).collect()
 }
 
 /// Each name with its row, the lowest that is free, and its place.
-fn placed(chart: &Chart, frame: &Frame) -> Vec<(Name, u16, f64)> {
+fn placed(chart: &Chart, across: &Across) -> Vec<(Name, u16, f64)> {
     let mut names: Vec<(Name, u16, f64)> = Vec::new();
     for mark in chart.marks() {
-        let at = frame.x(mark.x);
-        let words = fitting(&[&mark.name], MOST * frame.width);
+        let at = across.x(mark.x);
+        let words = fitting(&[&mark.name], MOST * across.width);
         let width = width_of(&words);
-        let left = (at - width / 2.0).clamp(0.0, (frame.width - width).max(0.0));
+        let left = (at - width / 2.0).clamp(0.0, (across.width - width).max(0.0));
         let free = |row: u16| {
             names.iter().filter(|it| it.1 == row).all(|(other, ..)| {
                 let taken = other.left..other.left + width_of(&other.words);
@@ -48,6 +48,7 @@ fn placed(chart: &Chart, frame: &Frame) -> Vec<(Name, u16, f64)> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::frame::Frame;
     use super::*;
     use crate::app::charts::axis::Axis;
     use crate::app::charts::chart::Mark;
@@ -61,7 +62,7 @@ mod tests {
             ..Chart::default()
         };
         let frame = Frame::of(&chart, 340.0);
-        let names = names(&chart, &frame).into_iter().map(|it| it.0).collect();
+        let names = names(&chart, &frame.across, frame.top).into_iter().map(|it| it.0).collect();
         (frame, names)
     }
 

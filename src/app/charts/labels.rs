@@ -211,7 +211,7 @@ mod tests {
     use super::*;
     use crate::app::charts::axis::Axis;
     use crate::app::charts::chart::Line;
-    use crate::app::charts::curve::Point;
+    use crate::app::charts::point::Point;
 
     fn chart(points: &[(f64, f64)]) -> Chart {
         let line = Line {

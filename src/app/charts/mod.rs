@@ -1,6 +1,7 @@
 //! Pictures drawn from numbers: the sight glass, and charts over distance, engine speed,
 //! ethanol share or time.
 
+mod across;
 mod axis;
 mod chart;
 mod crosshair;
@@ -17,6 +18,7 @@ mod names;
 mod notes;
 mod paper;
 mod path;
+mod point;
 mod reading;
 mod screen;
 mod stage;
@@ -27,7 +29,7 @@ mod ticks;
 
 pub(crate) use axis::{Axis, PrintDate, minutes};
 pub(crate) use chart::{Chart, Course, Entry, EntryKind, Limit, Line, Mark, Side, Window};
-pub(crate) use curve::Point;
 pub(crate) use glass::SightGlass;
 pub(crate) use paper::ChartOnPaper;
+pub(crate) use point::Point;
 pub(crate) use screen::ChartOnScreen;

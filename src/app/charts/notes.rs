@@ -48,7 +48,7 @@ mod tests {
     use super::*;
     use crate::app::charts::axis::Axis;
     use crate::app::charts::chart::Line;
-    use crate::app::charts::curve::Point;
+    use crate::app::charts::point::Point;
 
     #[test]
     fn what_lies_beyond_the_chart_is_said() {

@@ -1,6 +1,10 @@
 //! The text that an SVG path is.
 
-use super::svg::whole;
+/// The whole number nearest to a place in the picture.
+#[expect(clippy::cast_possible_truncation, reason = "a place in the picture or near it")]
+pub(super) fn whole(value: f64) -> i64 {
+    value.round() as i64
+}
 
 /// A path under way. Tenths of a pixel are fine enough.
 #[derive(Default)]

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::chart::{Chart, Line};
-use super::curve::Figure;
+use super::point::Figure;
 use super::stops::{Stop, nearest};
 use super::{curve, draw};
 
@@ -124,7 +124,7 @@ mod tests {
     use super::*;
     use crate::app::charts::axis::{Axis, PrintDate};
     use crate::app::charts::chart::{Entry, EntryKind, Mark};
-    use crate::app::charts::curve::Point;
+    use crate::app::charts::point::Point;
 
     fn chart() -> Chart {
         let line =

@@ -59,6 +59,7 @@ mod tests {
     use super::*;
     use crate::app::charts::axis::Axis;
     use crate::app::charts::chart::{Line, Mark};
+    use crate::app::charts::point::Point;
 
     fn chart(lines: &[&[f64]], marks: &[f64]) -> Chart {
         let line = |xs: &&[f64]| Line {

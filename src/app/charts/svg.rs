@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::path::Path;
+use super::path::{Path, whole};
 
 /// The width of one figure or letter of the labels, on average and rounded up.
 const LETTER: f64 = 7.5;
@@ -10,11 +10,6 @@ const LETTER: f64 = 7.5;
 /// The width of a label, nearly.
 pub(super) fn width_of(text: &str) -> f64 {
     text.chars().fold(0.0, |width, _| width + LETTER)
-}
-
-#[expect(clippy::cast_possible_truncation, reason = "a place in the picture or near it")]
-pub(super) fn whole(value: f64) -> i64 {
-    value.round() as i64
 }
 
 pub(super) fn shape(class: &'static str, d: Path) -> AnyView {
