@@ -44,15 +44,19 @@ pub(super) fn drawn(id: &str, chart: &Chart, stops: &[Stop]) -> Vec<AnyView> {
     let rows = rows.into_iter().filter_map(|index| row(chart, stops, index)).collect();
     let name = caption.clone();
     let others = others(chart);
-    let mut parts = vec![
+    let table = table("readings", caption, headings, rows);
+    let mut parts = vec![if is_log {
+        // What was noted is words: they wrap.
+        table
+    } else {
         // A table wider than the page is moved by keys too.
         view! {
             <div class="wide" id=id tabindex="0" role="group" aria-label=name>
-                {table("readings", caption, headings, rows)}
+                {table}
             </div>
         }
-        .into_any(),
-    ];
+        .into_any()
+    }];
     if !others.is_empty() {
         let items: Vec<_> =
             others.into_iter().map(|it| view! { <li>{it}</li> }.into_any()).collect();
@@ -88,6 +92,7 @@ fn cell(chart: &Chart, line: &Line, stop: Stop) -> AnyView {
     view! {
         <td>
             <span>{number(figure.expected)}</span>
+            " "
             <small>{ends}</small>
         </td>
     }
