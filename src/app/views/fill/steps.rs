@@ -31,7 +31,7 @@ enum Turn {
     /// Now.
     Next,
     /// After the one before.
-    Deferred,
+    Later,
 }
 
 /// Fuels in the order of the steps; first those that are in and done with. When
@@ -83,7 +83,7 @@ pub(super) fn step_shown(answer: &FillAnswer, printer: &Printer, id: u32) -> Opt
         aside: asides.join(" "),
         planned: printer.volume_number(poured + step.volume),
         to_click: step.to_click,
-        turn: if place == 0 { Turn::Next } else { Turn::Deferred },
+        turn: if place == 0 { Turn::Next } else { Turn::Later },
     })
 }
 
