@@ -22,4 +22,5 @@ pub mod share;
 pub mod source;
 pub mod tank;
 pub mod trip;
+pub mod words;
 pub mod workings;

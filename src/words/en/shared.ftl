@@ -1,0 +1,6 @@
+### Words that more than one feature uses.
+
+entries = { $count ->
+    [one] { $count } entry
+   *[other] { $count } entries
+}

@@ -1,0 +1,85 @@
+//! The build step for messages: the files of each language under `src/words/` become one
+//! text that the page reads, and the keys of the first language become Rust names.
+
+#![allow(clippy::expect_used, reason = "a build step can only stop, and says why")]
+
+mod compile;
+mod encode;
+mod generate;
+mod pseudo;
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use compile::Catalogue;
+
+/// The language in which every message is first written.
+const FIRST: &str = "en";
+
+/// The tag that CLDR gives to a pseudo-language of accented letters.
+const PSEUDO: &str = "en-XA";
+
+fn main() {
+    let root = PathBuf::from(std::env::var("CARGO_MANIFEST_DIR").expect("Cargo says where it is"));
+    let out = PathBuf::from(std::env::var("OUT_DIR").expect("Cargo says where to write"));
+    let words = root.join("src/words");
+    println!("cargo::rerun-if-changed=src/words");
+    println!("cargo::rerun-if-changed=tools/words");
+    if let Err(why) = build(&words, &out) {
+        eprintln!("{why}");
+        std::process::exit(1);
+    }
+}
+
+fn build(words: &Path, out: &Path) -> Result<(), String> {
+    let first = read(&words.join(FIRST))?;
+    let keys = first.keys();
+    let mut languages = vec![FIRST.to_owned(), PSEUDO.to_owned()];
+    write(&out.join(format!("{FIRST}.words")), &encode::encode(&first, &keys)?)?;
+    let pseudo = pseudo::of(first.clone());
+    write(&out.join(format!("{PSEUDO}.words")), &encode::encode(&pseudo, &keys)?)?;
+    for name in folders(words)?.into_iter().filter(|it| it != FIRST) {
+        let language = read(&words.join(&name))?;
+        language.must_match(&first).map_err(|why| format!("{name}: {why}"))?;
+        write(&out.join(format!("{name}.words")), &encode::encode(&language, &keys)?)?;
+        languages.push(name);
+    }
+    write(&out.join("messages.rs"), &generate::rust(&keys, &languages))
+}
+
+/// The messages in a folder, by file.
+fn read(folder: &Path) -> Result<Catalogue, String> {
+    let mut catalogue = Catalogue::default();
+    let mut files: Vec<PathBuf> = fs::read_dir(folder)
+        .map_err(|why| format!("{}: {why}", folder.display()))?
+        .filter_map(|entry| Some(entry.ok()?.path()))
+        .filter(|path| path.extension().is_some_and(|it| it == "ftl"))
+        .collect();
+    files.sort();
+    for path in files {
+        let text = fs::read_to_string(&path).map_err(|why| format!("{}: {why}", path.display()))?;
+        let stem = path.file_stem().and_then(|it| it.to_str()).unwrap_or_default();
+        catalogue.add(stem, text).map_err(|why| format!("{}: {why}", path.display()))?;
+    }
+    catalogue.resolve()
+}
+
+fn folders(words: &Path) -> Result<Vec<String>, String> {
+    let entries = fs::read_dir(words).map_err(|why| why.to_string())?;
+    let mut names: Vec<String> = entries
+        .filter_map(|entry| {
+            let path = entry.ok()?.path();
+            let has_messages = fs::read_dir(&path)
+                .ok()?
+                .filter_map(Result::ok)
+                .any(|it| it.path().extension().is_some_and(|it| it == "ftl"));
+            has_messages.then(|| path.file_name()?.to_str().map(str::to_owned)).flatten()
+        })
+        .collect();
+    names.sort();
+    Ok(names)
+}
+
+fn write(path: &Path, text: &str) -> Result<(), String> {
+    fs::write(path, text).map_err(|why| format!("{}: {why}", path.display()))
+}
