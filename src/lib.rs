@@ -5,7 +5,7 @@
 //! source; the feature `web` adds the app that shows it. The modules depend on
 //! each other in one direction only:
 //! `(share, keeping, methods) -> answers -> (document, fill, hardware, trip)
-//! -> (tank, power, calibration) -> fuel -> workings -> (quantity, source)`;
+//! -> (tank, power, calibration) -> fuel -> workings -> (quantity, source) -> message`;
 //! `tools/structure.mjs` holds them to it.
 
 pub mod answers;
@@ -15,6 +15,7 @@ pub mod fill;
 pub mod fuel;
 pub mod hardware;
 pub mod keeping;
+pub mod message;
 pub mod methods;
 pub mod power;
 pub mod quantity;
@@ -22,5 +23,4 @@ pub mod share;
 pub mod source;
 pub mod tank;
 pub mod trip;
-pub mod words;
 pub mod workings;

@@ -34,6 +34,7 @@ const LAYERS = [
   ["fuel"],
   ["workings"],
   ["quantity", "source"],
+  ["message"],
 ];
 
 // What may be needed against the direction, item by item, and why. One that nothing

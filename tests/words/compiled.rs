@@ -5,8 +5,8 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use fillwright::words::messages::COUNT;
-use fillwright::words::{Argument, Language, english_plural, spoken};
+use fillwright::message::keys::COUNT;
+use fillwright::message::{Argument, Language, english_plural, spoken};
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 
 use crate::compile::{Catalogue, Key, Part, Pattern};
@@ -57,6 +57,7 @@ fn given(argument: &Argument<'static>) -> FluentValue<'static> {
     match argument {
         Argument::Text(text) => FluentValue::from(text.clone()),
         Argument::Count(count) => FluentValue::from(*count),
+        Argument::Sentence(sentence) => FluentValue::from(sentence.say()),
     }
 }
 

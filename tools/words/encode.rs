@@ -1,5 +1,5 @@
 //! Messages as one text: each ends with a NUL, and what is to be put in is marked by
-//! control characters, which no message holds (`src/words/pattern.rs` reads them).
+//! control characters, which no message holds (`src/message/pattern.rs` reads them).
 
 use crate::compile::{Catalogue, Key, Part, Pattern};
 

@@ -62,16 +62,19 @@ fn message(code: &mut String, at: usize, key: &Key) {
         types.iter().map(|a| format!("{a}: Into<super::super::Argument<'a>>")).collect();
     let given: Vec<String> =
         key.arguments.iter().map(|field| format!("self.{field}.into()")).collect();
+    let given = given.join(", ");
     let _ = writeln!(
         code,
         "/// `{says}`\n#[derive(Clone, Copy, Debug)]\npub struct {name}<{}> {{ {} }}\n\
          impl<'a, {}> {name}<{}> {{ /// The message, in the language that is spoken.\n\
-         pub fn say(self) -> String {{ super::super::say({at}, &[{}]) }} }}",
+         pub fn say(self) -> String {{ super::super::spoken().fill_in({at}, &[{given}]) }}\n\
+         /// The message, to be said later.\n\
+         pub fn sentence(self) -> super::super::Sentence {{\n\
+         super::super::Sentence::new({at}, &[{given}]) }} }}",
         types.join(", "),
         fields.join(", "),
         bounds.join(", "),
-        types.join(", "),
-        given.join(", ")
+        types.join(", ")
     );
 }
 

@@ -1,10 +1,8 @@
 //! A message with its arguments put in: what `tools/words/encode.rs` wrote, read.
 
-use std::fmt::Write;
 use std::str::Chars;
 
-use super::argument::Argument;
-use super::language::PluralRule;
+use super::{Argument, Sentence};
 
 const ARGUMENT: char = '\u{1}';
 const CHOICE: char = '\u{2}';
@@ -14,29 +12,35 @@ const PATTERN: char = '\u{5}';
 const END: char = '\u{6}';
 
 /// A message with its arguments put in.
-pub(super) fn fill_in(pattern: &str, arguments: &[Argument<'_>], plural: PluralRule) -> String {
+pub(super) fn fill_in(
+    pattern: &str,
+    arguments: &[Argument<'_>],
+    plural: fn(usize) -> &'static str,
+    say: &dyn Fn(&Sentence) -> String,
+) -> String {
     let mut said = String::with_capacity(pattern.len() + 16 * arguments.len());
-    Filling { rest: pattern.chars(), arguments, plural }.write(&mut said);
+    Filling { rest: pattern.chars(), arguments, plural, say }.write(&mut said);
     said
 }
 
 struct Filling<'a> {
     rest: Chars<'a>,
     arguments: &'a [Argument<'a>],
-    plural: PluralRule,
+    plural: fn(usize) -> &'static str,
+    say: &'a dyn Fn(&Sentence) -> String,
 }
 
-impl Filling<'_> {
+impl<'a> Filling<'a> {
     /// Writes as far as the pattern goes, and tells which mark ended it.
     fn write(&mut self, said: &mut String) -> Option<char> {
         while let Some(letter) = self.rest.next() {
             match letter {
-                ARGUMENT => {
-                    if let Some(argument) = self.argument() {
-                        // Writing to a string cannot fail.
-                        let _ = write!(said, "{argument}");
-                    }
-                }
+                ARGUMENT => match self.argument() {
+                    Some(Argument::Text(text)) => said.push_str(text),
+                    Some(Argument::Count(count)) => said.push_str(&count.to_string()),
+                    Some(Argument::Sentence(sentence)) => said.push_str(&(self.say)(sentence)),
+                    None => {}
+                },
                 CHOICE => self.choose(said),
                 VARIANT | DEFAULT | END => return Some(letter),
                 letter => said.push(letter),
@@ -45,7 +49,7 @@ impl Filling<'_> {
         None
     }
 
-    fn argument(&mut self) -> Option<&Argument<'_>> {
+    fn argument(&mut self) -> Option<&'a Argument<'a>> {
         let place = u32::from(self.rest.next()?).checked_sub(u32::from('a'))?;
         self.arguments.get(usize::try_from(place).ok()?)
     }
@@ -58,7 +62,7 @@ impl Filling<'_> {
                 let count = *count;
                 (count.to_string(), Some((self.plural)(count)))
             }
-            None => (String::new(), None),
+            Some(Argument::Sentence(_)) | None => (String::new(), None),
         };
         let mut chosen: Option<(u8, String)> = None;
         let mut mark = self.rest.next();

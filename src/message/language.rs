@@ -3,9 +3,8 @@
 use std::cell::Cell;
 use std::fmt;
 
-use super::argument::Argument;
-use super::messages::COUNT;
-use super::pattern;
+use super::keys::COUNT;
+use super::{Argument, Message, Sentence, pattern};
 
 /// The plural category of a count, by the rules of CLDR: `one`, `other` and so on.
 pub type PluralRule = fn(usize) -> &'static str;
@@ -46,10 +45,14 @@ impl Language {
     /// A message by its place among the names in order, with its arguments in the order of
     /// their names.
     pub fn fill_in(&self, message: usize, arguments: &[Argument<'_>]) -> String {
-        pattern::fill_in(self.text(message), arguments, self.plural)
+        let say = |sentence: &Sentence| {
+            let (message, arguments) = sentence.parts();
+            self.fill_in(message, arguments)
+        };
+        pattern::fill_in(self.text(message), arguments, self.plural, &say)
     }
 
-    pub(super) fn text(&self, message: usize) -> &'static str {
+    fn text(&self, message: usize) -> &'static str {
         self.texts.get(message).copied().unwrap_or_default()
     }
 }
@@ -80,4 +83,19 @@ pub fn spoken() -> &'static Language {
             first
         }
     })
+}
+
+impl Message {
+    /// The message, in the language that is spoken.
+    pub fn say(self) -> &'static str {
+        spoken().text(self.0)
+    }
+}
+
+impl Sentence {
+    /// The message, in the language that is spoken.
+    pub fn say(&self) -> String {
+        let (message, arguments) = self.parts();
+        spoken().fill_in(message, arguments)
+    }
 }
