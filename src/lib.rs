@@ -4,7 +4,7 @@
 //! This library is the core. It knows no browser, clock, storage or random
 //! source; the feature `web` adds the app that shows it. The modules depend on
 //! each other in one direction only:
-//! `(share, keeping, methods) -> answers -> (document, fill, hardware, trip)
+//! `words -> (share, keeping, methods) -> answers -> (document, fill, hardware, trip)
 //! -> (tank, power, calibration) -> fuel -> workings -> (quantity, source) -> message`;
 //! `tools/structure.mjs` holds them to it.
 
@@ -23,4 +23,5 @@ pub mod share;
 pub mod source;
 pub mod tank;
 pub mod trip;
+pub mod words;
 pub mod workings;

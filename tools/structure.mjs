@@ -27,6 +27,7 @@ import { fileURLToPath } from "node:url";
 
 // From the top to the bottom. A folder may need those in lower brackets alone.
 const LAYERS = [
+  ["words"],
   ["share", "keeping", "methods"],
   ["answers"],
   ["document", "fill", "hardware", "trip"],

@@ -16,7 +16,6 @@ mod transfer;
 mod undo;
 mod views;
 mod widgets;
-mod wording;
 
 use leptos::ev;
 use leptos::prelude::*;
@@ -104,7 +103,7 @@ fn App(stored: Stored) -> impl IntoView {
     // Which car it is need only be said where there are several.
     let several =
         holds(move || state.document.with(|it| it.cars().filter(|car| !car.removed).count() > 1));
-    let name = said(move || state.document.with(|it| wording::car(&it.here)));
+    let name = said(move || state.document.with(|it| fillwright::words::car(&it.here)));
     let skip = move |event: ev::MouseEvent| {
         event.prevent_default();
         route::show("main");

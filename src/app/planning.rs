@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use fillwright::answers::trip::{TripAnswer, TripAsked};
 use fillwright::trip::{Done, Question, Report};
+use fillwright::words::trip::Standing;
 use leptos::prelude::*;
 use wasm_bindgen::prelude::*;
 use web_sys::{MessageEvent, Worker, WorkerOptions, WorkerType};
@@ -19,19 +20,6 @@ const WORKER: &str = "meta[name=planner]";
 struct Reported {
     asked: Arc<TripAsked>,
     report: Report,
-}
-
-/// How what is known stands to the question on the page.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Standing {
-    /// The question cannot be read.
-    Unreadable,
-    /// The worker has said something of it, and no plan for another one is on show.
-    Known,
-    /// That is still to come.
-    Awaited,
-    /// That would be still to come, but nothing is done about it.
-    Stopped,
 }
 
 /// What is being planned, and how far that is.

@@ -10,6 +10,7 @@ use fillwright::answers::trip::TripReading;
 use fillwright::document::{Document, Field, FillForm, Id};
 use fillwright::keeping::{Keeper, Opened, Trouble};
 use fillwright::quantity::notation::{DecimalMark, Entry, Measure, Printer};
+use fillwright::words::tank;
 use leptos::prelude::*;
 
 use super::device;
@@ -17,7 +18,6 @@ use super::planning::Planning;
 use super::route::Route;
 use super::signals::{holds, said};
 use super::undo::{Act, Undoing};
-use super::wording::tank;
 
 /// The answer on show.
 #[derive(Clone)]

@@ -4,6 +4,7 @@ use fillwright::document::{Document, Id};
 use fillwright::keeping::{
     FRAME, Found, Keeper, Opened, Refused, Shelf, Trouble, Unreadable, look, unreadable,
 };
+use fillwright::words::deeds::Deed;
 use gloo_storage::{LocalStorage, Storage as _};
 use leptos::ev;
 use leptos::prelude::*;
@@ -12,7 +13,6 @@ use web_sys::{DomException, Storage};
 
 use super::device;
 use super::state::State;
-use super::undo::Deed;
 
 /// The storage of this page, if the browser lets it have one; some do not in
 /// private windows.

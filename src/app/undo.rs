@@ -2,43 +2,8 @@
 //! the document.
 
 use fillwright::document::{Document, Id};
-use fillwright::share::Kind;
+use fillwright::words::deeds::Deed;
 use leptos::prelude::*;
-
-/// What a person did. Its words stand in `wording::deeds`.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Deed {
-    /// The example was opened.
-    ExampleOpened,
-    /// An own car took the place of the example.
-    ExampleLeft,
-    FillRecorded,
-    EntryAdded,
-    EntryChanged,
-    EntryRemoved,
-    EntryBroughtBack,
-    /// An entry that was being written was given up.
-    EntryCancelled,
-    FuelRemoved,
-    OwnFuelRemoved,
-    CalibrationRemoved,
-    CurveRemoved,
-    /// The table of a curve was taken from a file.
-    TableImported,
-    PartRemoved,
-    StopRemoved,
-    /// The journey goes on from a stop.
-    Arrived,
-    CarAdded,
-    CarRemoved,
-    CarBroughtBack,
-    /// A file was merged into what was there.
-    FileMerged,
-    /// A file took the place of everything.
-    FileReplaced,
-    /// What was shared by link was taken in.
-    SharedTaken(Kind),
-}
 
 /// A place on the page at which the line about a deed can stand.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -70,19 +70,18 @@ thread_local! {
 
 /// Speaks this language from now on.
 pub fn speak(language: Language) {
-    SPOKEN.set(Some(Box::leak(Box::new(language))));
+    keep(language);
+}
+
+fn keep(language: Language) -> &'static Language {
+    let kept: &'static Language = Box::leak(Box::new(language));
+    SPOKEN.set(Some(kept));
+    kept
 }
 
 /// The language that is spoken: the first one until another was chosen.
 pub fn spoken() -> &'static Language {
-    SPOKEN.with(|spoken| match spoken.get() {
-        Some(language) => language,
-        None => {
-            let first: &'static Language = Box::leak(Box::new(Language::first()));
-            spoken.set(Some(first));
-            first
-        }
-    })
+    SPOKEN.get().unwrap_or_else(|| keep(Language::first()))
 }
 
 impl Message {

@@ -10,6 +10,7 @@ mod fills;
 mod followed;
 mod hardware;
 mod headroom;
+mod in_short;
 mod keeping;
 mod logbook;
 mod notation;

@@ -4,6 +4,7 @@
 
 use std::fs;
 use std::path::{Path, PathBuf};
+use std::slice;
 
 use fillwright::message::keys::COUNT;
 use fillwright::message::{Argument, Language, english_plural, spoken};
@@ -67,7 +68,9 @@ fn combinations(choices: &[Vec<Argument<'static>>]) -> Vec<Vec<Argument<'static>
     for of_one in choices {
         all = all
             .iter()
-            .flat_map(|it| of_one.iter().map(move |next| [it.as_slice(), &[next.clone()]].concat()))
+            .flat_map(|it| {
+                of_one.iter().map(move |next| [it.as_slice(), slice::from_ref(next)].concat())
+            })
             .take(1000)
             .collect();
     }
@@ -100,12 +103,8 @@ fn by_the_library(
 #[test]
 fn each_message_reads_as_the_standard_has_it() {
     let files = files();
-    let terms: String = files
-        .iter()
-        .flat_map(|(_, text)| text.lines())
-        .filter(|line| line.starts_with('-'))
-        .map(|line| format!("{line}\n"))
-        .collect();
+    let lines = files.iter().flat_map(|(_, text)| text.lines());
+    let terms = lines.filter(|line| line.starts_with('-')).collect::<Vec<_>>().join("\n");
     let bundles: Vec<_> = files
         .into_iter()
         .map(|(stem, text)| {

@@ -80,11 +80,12 @@ fn message(code: &mut String, at: usize, key: &Key) {
 
 /// Messages that belong to a row of data are found by its name.
 fn find(code: &mut String, keys: &[Key], file: &str) {
-    let of_file = keys.iter().enumerate().filter(|(_, key)| key.name.file == file);
-    let rows: String = of_file
-        .filter(|(_, key)| key.arguments.is_empty())
-        .map(|(at, key)| format!("{:?} => {at},", key.name.id))
-        .collect();
+    let mut rows = String::new();
+    for (at, key) in keys.iter().enumerate() {
+        if key.name.file == file && key.arguments.is_empty() {
+            let _ = write!(rows, "{:?} => {at},", key.name.id);
+        }
+    }
     if rows.is_empty() {
         code.push_str("}\n");
         return;

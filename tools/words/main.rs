@@ -2,6 +2,7 @@
 //! text that the page reads, and the keys of the first language become Rust names.
 
 #![allow(clippy::expect_used, reason = "a build step can only stop, and says why")]
+#![allow(clippy::print_stdout, reason = "this is how it speaks to Cargo")]
 
 mod compile;
 mod encode;

@@ -23,7 +23,9 @@ fn change(pattern: &mut Pattern) {
             Part::Text(text) => *text = text.chars().map(accented).collect(),
             Part::Argument(_) => {}
             Part::Choice(_, variants) => {
-                variants.iter_mut().for_each(|it| change(&mut it.pattern));
+                for variant in variants {
+                    change(&mut variant.pattern);
+                }
             }
         }
     }

@@ -2,10 +2,11 @@
 
 use fillwright::document::{CalibrationForm, CalibrationPart, Field};
 use fillwright::quantity::notation::Measure;
+use fillwright::words::deeds::Deed;
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::undo::{Act, Deed, Spot};
+use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, UndoableRows, holds};
 
 /// The calibrations and what their author allows.

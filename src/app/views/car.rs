@@ -5,6 +5,8 @@ use fillwright::document::Field;
 use fillwright::quantity::notation::Measure;
 use fillwright::share::Kind;
 use fillwright::tank::RangeDisplay;
+use fillwright::words::deeds::Deed;
+use fillwright::words::fields;
 use leptos::prelude::*;
 
 use super::calibrations::CalibrationsCard;
@@ -15,12 +17,11 @@ use super::units::UnitsCard;
 use crate::app::route::View;
 use crate::app::stages::Deferred;
 use crate::app::state::State;
-use crate::app::undo::{Act, Deed, Spot};
+use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{
     Button, ErrorSummary, Options, Spoken, TextField, UndoableRows, When, holds, in_a_sentence,
     key_of, options, said, value_of,
 };
-use crate::app::wording::fields;
 
 const RANGE_DISPLAYS: [(RangeDisplay, &str, &str); 3] = [
     (RangeDisplay::ToReserve, "to-reserve", "Down to the reserve"),

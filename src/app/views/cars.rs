@@ -1,12 +1,14 @@
 //! The card that says which car it is, and changes between cars.
 
 use fillwright::document::{CarFile, Document, Field, Id};
+use fillwright::words;
+use fillwright::words::deeds::Deed;
 use leptos::prelude::*;
 
+use crate::app::device;
 use crate::app::state::State;
-use crate::app::undo::{Act, Deed, Spot};
+use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{Button, Choices, Drawn, TextField, UndoLine, When, holds, said};
-use crate::app::{device, wording};
 
 /// Which car it is: its name, the others, and those that were removed.
 #[component]
@@ -18,7 +20,7 @@ pub(crate) fn CarsCard() -> impl IntoView {
             let mut cars: Vec<&CarFile> = present(it).collect();
             // In an order that stays when another one is chosen.
             cars.sort_by_key(|car| &car.id);
-            let pair = |car: &&CarFile| (car.id.to_string(), wording::car(car));
+            let pair = |car: &&CarFile| (car.id.to_string(), words::car(car));
             cars.iter().map(pair).collect::<Vec<_>>()
         })
     });
@@ -76,7 +78,7 @@ fn Removed() -> impl IntoView {
     let removed = Memo::new(move |_| {
         state.document.with(|it| {
             let removed = it.others.iter().filter(|car| car.removed);
-            removed.map(|car| (car.id.clone(), wording::car(car))).collect::<Vec<_>>()
+            removed.map(|car| (car.id.clone(), words::car(car))).collect::<Vec<_>>()
         })
     });
     let row = move |(id, name): (Id, String)| {

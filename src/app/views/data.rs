@@ -1,13 +1,15 @@
 //! The card for all that was entered: out, in, and away.
 
 use fillwright::document::{CarMerge, Document, LARGEST_DOCUMENT};
+use fillwright::words;
+use fillwright::words::deeds::Deed;
 use leptos::prelude::*;
 
 use crate::app::state::State;
+use crate::app::storage;
 use crate::app::transfer::{self, FileError};
-use crate::app::undo::{Act, Deed, Spot};
+use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{Button, Drawn, FileButton, UndoLine, When, holds, said};
-use crate::app::{storage, wording};
 
 /// What can be done with all that was entered: out, in, and away.
 #[component]
@@ -127,7 +129,7 @@ fn Preview(chosen: RwSignal<Chosen>) -> impl IntoView {
 
 /// “Estate car: 3 entries new, 1 changed, 12 as here, 2026-05-01 to 2026-06-03”
 fn line(car: &CarMerge) -> String {
-    let name = wording::name_or_unnamed(&car.name);
+    let name = words::name_or_unnamed(&car.name);
     let mut parts = Vec::new();
     if car.is_new {
         parts.push("a new car".to_owned());
@@ -136,9 +138,9 @@ fn line(car: &CarMerge) -> String {
     if count == 0 {
         parts.push("no entries".to_owned());
     } else if car.is_new {
-        parts.push(wording::counted(count, "entry", "entries"));
+        parts.push(words::counted(count, "entry", "entries"));
     } else {
-        parts.push(format!("{} new", wording::counted(car.added, "entry", "entries")));
+        parts.push(format!("{} new", words::counted(car.added, "entry", "entries")));
         parts.push(format!("{} changed", car.changed));
         parts.push(format!("{} as here", car.same));
     }
@@ -172,7 +174,7 @@ fn Leftovers() -> impl IntoView {
             (aside.get(), "text that could not be read", "texts that could not be read"),
         ];
         let kinds = kinds.iter().filter(|kind| kind.0 > 0);
-        let parts: Vec<String> = kinds.map(|it| wording::counted(it.0, it.1, it.2)).collect();
+        let parts: Vec<String> = kinds.map(|it| words::counted(it.0, it.1, it.2)).collect();
         parts.join(", ")
     });
     let sure = RwSignal::new(false);

@@ -1,13 +1,13 @@
 //! The card that shares what is entered, as a link and as a picture of it.
 
 use fillwright::share::{Kind, LinkError, Picture, Shared};
+use fillwright::words::shared as words;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::app::hand_over;
 use crate::app::state::State;
 use crate::app::widgets::{Button, Drawn, Need, Section, When, holds, said};
-use crate::app::wording::shared as wording;
 
 /// What a card shares: its name, and its title.
 fn heading(kind: Kind) -> (&'static str, &'static str) {
@@ -53,7 +53,7 @@ pub(super) fn ShareCard(kind: Kind) -> impl IntoView {
     view! {
         <Section id=id title=title short=short need=Signal::stored(Need::Nothing) opened=opened>
             <p class="hint">
-                {wording::what_is_in_it(kind)}
+                {words::what_is_in_it(kind)}
                 " Whoever has the link can read all of that; it is not kept anywhere else."
             </p>
             <When condition=holds(move || wrong.with(|it| !it.is_empty()))>
@@ -93,7 +93,7 @@ fn Link(id: &'static str, kind: Kind, link: Signal<String>) -> impl IntoView {
     });
     let hand_over = Callback::new(move |()| {
         spawn_local(async move {
-            let title = wording::title(kind);
+            let title = words::title(kind);
             if !hand_over::hand_over(title, link.get_untracked()).await {
                 tell("The device could not hand it over: copy the link.");
             }

@@ -1,15 +1,15 @@
 //! The view of what somebody shared by link, and whether to take it.
 
 use fillwright::share::{Kind, Shared};
+use fillwright::words::deeds::Deed;
+use fillwright::words::shared as words;
 use leptos::prelude::*;
 
 use crate::app::device;
 use crate::app::hand_over::replace_address;
 use crate::app::route::{Route, View};
 use crate::app::state::State;
-use crate::app::undo::Deed;
 use crate::app::widgets::{Button, Drawn, facts};
-use crate::app::wording::shared as wording;
 
 /// Leaves what was shared for good.
 fn leave(state: State, view: View) {
@@ -66,13 +66,13 @@ fn Preview(shared: Shared) -> impl IntoView {
     let kind = shared.kind();
     let shared = StoredValue::new(shared);
     let list = Callback::new(move |()| {
-        state.printer.with(|printer| shared.with_value(|it| facts(wording::facts(it, printer))))
+        state.printer.with(|printer| shared.with_value(|it| facts(words::facts(it, printer))))
     });
     let consequences = Callback::new(move |()| {
         let lines = state.document.with(|document| {
-            state.printer.with(|printer| {
-                shared.with_value(|it| wording::consequences(it, document, printer))
-            })
+            state
+                .printer
+                .with(|printer| shared.with_value(|it| words::consequences(it, document, printer)))
         });
         lines.into_iter().map(|line| view! { <li>{line}</li> }.into_any()).collect()
     });
@@ -91,7 +91,7 @@ fn Preview(shared: Shared) -> impl IntoView {
     });
     view! {
         <section class="card taken" aria-labelledby="take-title">
-            <h2 id="take-title">{wording::title(kind)}</h2>
+            <h2 id="take-title">{words::title(kind)}</h2>
             <p class="hint">"It is only shown so far: nothing of yours has changed."</p>
             <dl class="facts">
                 <Drawn what=list />

@@ -4,13 +4,13 @@ use fillwright::document::{Document, Field};
 use fillwright::quantity::notation::{
     Choosable, Currency, DecimalMark, Measure, UnitSystem, Units,
 };
+use fillwright::words::units;
 use leptos::prelude::*;
 
 use crate::app::device;
 use crate::app::stages::Folded;
 use crate::app::state::State;
 use crate::app::widgets::{Choices, Drawn, Options, TextField, key_of, options, said, value_of};
-use crate::app::wording::units;
 
 const SYSTEMS: [(UnitSystem, &str, &str); 3] = [
     (UnitSystem::Metric, "metric", "Litre, km, bar, kW"),

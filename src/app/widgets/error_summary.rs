@@ -2,13 +2,13 @@
 
 use fillwright::answers::FieldError;
 use fillwright::document::Field;
+use fillwright::words::fields;
 use leptos::prelude::*;
 
 use super::flow::{Drawn, When};
 use crate::app::route::View;
 use crate::app::signals::{holds, said};
 use crate::app::state::State;
-use crate::app::wording::fields;
 
 /// So many are named at a time; the next come up as these are put right.
 const NAMED: usize = 6;

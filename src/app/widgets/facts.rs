@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::app::wording::hardware::Fact;
+use fillwright::words::hardware::Fact;
 
 /// Figures as a list of definitions.
 pub(crate) fn facts(facts: Vec<Fact>) -> Vec<AnyView> {

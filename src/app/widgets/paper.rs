@@ -1,11 +1,12 @@
 //! What goes to the printer: the button, and the head and the sources of a sheet.
 
 use fillwright::document::CarFile;
+use fillwright::words;
 use fillwright::workings::Working;
 use leptos::{ev, prelude::*};
 
 use super::{Button, When, cited, holds};
-use crate::app::{device, wording};
+use crate::app::device;
 
 /// The button that prints, where there is something to be printed.
 #[component]
@@ -53,7 +54,7 @@ pub(crate) fn sheet_head(what: &str, car: &CarFile, more: &str) -> AnyView {
     let today: String = device::now().chars().take("2026-05-03".len()).collect();
     view! {
         <header>
-            <h1>{format!("{what}: {}", wording::car(car))}</h1>
+            <h1>{format!("{what}: {}", words::car(car))}</h1>
             <p>{format!("{today}. {more}")}</p>
             <When condition=Signal::stored(car.demo)>
                 <p>"Invented example: every figure is made up."</p>

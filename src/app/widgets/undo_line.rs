@@ -1,6 +1,7 @@
 //! The line that says what was done at a place, with a button that takes it back.
 
 use fillwright::document::Id;
+use fillwright::words::deeds;
 use leptos::prelude::*;
 
 use super::button::Button;
@@ -8,7 +9,6 @@ use super::flow::When;
 use crate::app::signals::{holds, said};
 use crate::app::state::State;
 use crate::app::undo::Spot;
-use crate::app::wording::deeds;
 
 /// What was done at this place, with a button that takes it back; then what that did.
 #[component]

@@ -1,10 +1,10 @@
 //! The verdicts of calibrations as they are shown: a shape, a colour and words.
 
 use fillwright::calibration::Verdict;
+use fillwright::words;
 use leptos::prelude::*;
 
 use super::flow::When;
-use crate::app::wording;
 
 /// Where to enter calibrations, when there are none.
 #[component]
@@ -25,7 +25,7 @@ pub(crate) fn verdict_item(name: &str, verdict: Verdict, why: &str) -> AnyView {
         <li class="verdict">
             {mark(verdict_shape(verdict))}
             <span>
-                {name.to_owned()} ": " <span class="word">{wording::verdict(verdict)}</span>
+                {name.to_owned()} ": " <span class="word">{words::verdict(verdict)}</span>
             </span>
             <span class="why">{why.to_owned()}</span>
         </li>

@@ -3,6 +3,7 @@
 use fillwright::answers::FieldError;
 use fillwright::answers::fill::FillAnswer;
 use fillwright::quantity::notation::Printer;
+use fillwright::words::{fields, fill};
 use leptos::prelude::*;
 
 use super::octane_missing::OctaneMissing;
@@ -16,7 +17,6 @@ use crate::app::state::State;
 use crate::app::widgets::{
     Bar, Button, Drawn, ErrorSummary, PrintButton, Shape, Spoken, When, holds, in_a_sentence, said,
 };
-use crate::app::wording::{fields, fill};
 
 /// What has to be filled in or put right before there is an answer.
 fn field_errors(state: State) -> Signal<Vec<FieldError>> {

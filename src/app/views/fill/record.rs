@@ -3,13 +3,14 @@
 use fillwright::answers::fill::FillAnswer;
 use fillwright::document::Field;
 use fillwright::quantity::Volume;
+use fillwright::words::deeds::Deed;
+use fillwright::words::fill;
 use leptos::prelude::*;
 
 use crate::app::device;
 use crate::app::state::State;
-use crate::app::undo::{Act, Deed, Spot};
+use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{Button, CheckBox, TextField, UndoLine, When, holds, said};
-use crate::app::wording::fill;
 
 /// What comes after the steps.
 #[component]

@@ -3,13 +3,13 @@
 use fillwright::answers::fill::FillAnswer;
 use fillwright::quantity::notation::{OctaneScale, Printer};
 use fillwright::quantity::{Band, Money, Volume};
+use fillwright::words::extras::beside_ethanol;
+use fillwright::words::{self, hardware::Fact};
 use leptos::prelude::*;
 
 use super::octane_missing::OctaneMissing;
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, NoCalibration, facts, holds, verdict_item};
-use crate::app::wording::extras::beside_ethanol;
-use crate::app::wording::{self, hardware::Fact};
 
 fn banded(band: Band<f64>, decimals: usize, printer: &Printer) -> (String, String) {
     let [low, expected, high] = printer.number_ends(band, decimals);
@@ -111,8 +111,8 @@ pub(super) fn verdicts(answer: &FillAnswer, printer: &Printer) -> Vec<AnyView> {
         .iter()
         .filter_map(|(id, judgement)| {
             let calibration = &calibration_of(*id)?.1;
-            let why = wording::reasons(judgement, calibration, printer);
-            let lambda = wording::lambda(judgement, printer).unwrap_or_default();
+            let why = words::reasons(judgement, calibration, printer);
+            let lambda = words::lambda(judgement, printer).unwrap_or_default();
             Some(verdict_item(&calibration.name, judgement.verdict, &format!("{why} {lambda}")))
         })
         .collect()

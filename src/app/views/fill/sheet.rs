@@ -4,6 +4,7 @@ use fillwright::answers::fill::FillAnswer;
 use fillwright::document::CarFile;
 use fillwright::quantity::Volume;
 use fillwright::quantity::notation::Printer;
+use fillwright::words::fill;
 use leptos::prelude::*;
 
 use super::poured::{ABOVE_TEN, LAST_WORD, VAPOUR, may_be_above_ten};
@@ -11,7 +12,6 @@ use super::results::{figures, verdicts};
 use super::steps::{step_ids, step_shown};
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, facts, sheet_head, sheet_sources, table};
-use crate::app::wording::fill;
 
 /// The sheet.
 #[component]

@@ -3,15 +3,16 @@
 use fillwright::document::{Field, FuelForm, FuelPart};
 use fillwright::fuel::grades;
 use fillwright::quantity::notation::Measure;
+use fillwright::words;
+use fillwright::words::deeds::Deed;
 use leptos::prelude::*;
 
 use crate::app::stages::Folded;
 use crate::app::state::State;
-use crate::app::undo::{Act, Deed, Spot};
+use crate::app::undo::{Act, Spot};
 use crate::app::views::extras::extras_fields;
 use crate::app::views::how_sure::how_sure;
 use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, When, holds, said};
-use crate::app::wording;
 
 /// A text of a fuel.
 fn text(id: u32, read: fn(&FuelForm) -> &String) -> Signal<String> {
@@ -40,7 +41,7 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
             .document
             .with(|it| it.fuel(id).and_then(|offer| it.settings.exchanged(&offer.price)));
         exchanged.map_or_else(String::new, |it| {
-            state.printer.with(|printer| wording::exchanged(&it, printer))
+            state.printer.with(|printer| words::exchanged(&it, printer))
         })
     });
     let on_route = holds(move || state.document.with(|it| it.stop_of_fuel(id).is_some()));

@@ -2,6 +2,8 @@
 
 use fillwright::document::{CurvePart, Field, HardwareField, MeasuredAt};
 use fillwright::power::AirCorrection;
+use fillwright::words::deeds::Deed;
+use fillwright::words::hardware;
 use leptos::prelude::*;
 
 use super::curve_form::{read, set};
@@ -10,11 +12,10 @@ use super::section::need;
 use super::slots::{Owner, Row, fields};
 use crate::app::stages::Folded;
 use crate::app::state::State;
-use crate::app::undo::{Act, Deed, Spot};
+use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{
     Button, Choices, NeedInShort, Options, TextField, key_of, options, value_of,
 };
-use crate::app::wording::hardware;
 
 const PLACES: [(MeasuredAt, &str, &str); 2] =
     [(MeasuredAt::Crank, "crank", "At the crank"), (MeasuredAt::Wheel, "wheel", "At the wheels")];

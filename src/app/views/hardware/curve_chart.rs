@@ -6,6 +6,7 @@ use fillwright::power::{Limit as PowerLimit, LimitOf, PowerCurve};
 use fillwright::quantity::AngularVelocity;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::notation::quantities::{ENGINE_SPEED, POWER, TORQUE};
+use fillwright::words::hardware;
 use leptos::prelude::*;
 
 use super::gains::Gains;
@@ -13,7 +14,6 @@ use super::use_chart::speed_axis;
 use crate::app::charts::{Axis, Chart, ChartOnScreen, Course, Limit, Line, Point, Side};
 use crate::app::state::State;
 use crate::app::widgets::{Options, When, holds, key_of, options, said, value_of};
-use crate::app::wording::hardware;
 
 /// Points of each curve that are drawn.
 const POINTS: usize = 80;

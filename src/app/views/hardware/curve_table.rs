@@ -5,17 +5,18 @@ use fillwright::answers::hardware::curve_table::{
 };
 use fillwright::document::{CurveForm, CurvePart, Field, ValueUnit};
 use fillwright::quantity::notation::{Entry, Printer};
+use fillwright::words::deeds::Deed;
+use fillwright::words::{counted, hardware};
 use leptos::prelude::*;
 
 use super::curve_form::{read, set};
 use crate::app::state::State;
 use crate::app::transfer::FileError;
-use crate::app::undo::{Act, Deed, Spot};
+use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{
     Button, Choices, Drawn, FileButton, Spoken, TextArea, UndoLine, When, holds, key_of, said,
     value_of,
 };
-use crate::app::wording::{counted, hardware};
 
 const FOUND: &str = "found";
 

@@ -1,13 +1,13 @@
 //! The section of the power curves.
 
 use fillwright::document::{Document, Field};
+use fillwright::words::hardware;
 use leptos::prelude::*;
 
 use super::curve::one;
 use super::section::need;
 use crate::app::state::State;
 use crate::app::widgets::{Button, Choices, Section, UndoableRows, When, holds, said};
-use crate::app::wording::hardware;
 
 const NONE: &str = "none";
 

@@ -1,13 +1,13 @@
 //! The section of the engine: how much fuel it takes, and what surrounds it.
 
 use fillwright::document::{Field, HardwareField, Mark, PartKind};
+use fillwright::words::hardware;
 use leptos::prelude::*;
 
 use super::section::need;
 use super::slots::{Owner, Row, fields};
 use crate::app::state::State;
 use crate::app::widgets::{Section, When, holds, said};
-use crate::app::wording::hardware;
 
 /// How much fuel the engine takes.
 pub(super) static FUEL: [Row; 5] = [

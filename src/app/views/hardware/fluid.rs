@@ -1,11 +1,11 @@
 //! The answer on injection fluid, which never decides.
 
+use fillwright::words::hardware;
 use leptos::prelude::*;
 
 use super::tables::{of_judged, with_fluid};
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, When, facts, holds};
-use crate::app::wording::hardware;
 
 /// What injection fluid does, which never decides.
 #[component]

@@ -3,11 +3,11 @@
 use fillwright::answers::hardware::HardwareReading;
 use fillwright::power::compare;
 use fillwright::quantity::notation::Printer;
+use fillwright::words::hardware::{self, Fact};
 use leptos::prelude::*;
 
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, facts};
-use crate::app::wording::hardware::{self, Fact};
 
 /// The figures of each curve, and what the served one gives more than the other.
 #[component]

@@ -3,6 +3,7 @@
 use fillwright::answers::hardware::PartStanding;
 use fillwright::document::{Field, HardwareForm};
 use fillwright::quantity::notation::Printer;
+use fillwright::words::hardware;
 use leptos::prelude::*;
 
 use super::tables::of_judged;
@@ -13,7 +14,6 @@ use crate::app::widgets::{
     Bar, Drawn, ErrorSummary, PrintButton, Shape, Spoken, When, class_of, holds, in_a_sentence,
     mark, said,
 };
-use crate::app::wording::hardware;
 
 /// The shape beside the word, which also gives the colour.
 fn shape(standing: Option<PartStanding>) -> Shape {

@@ -1,6 +1,7 @@
 //! The section of what is asked of the fuel system: the curve, the blend and the reserve.
 
 use fillwright::document::{BlendForm, Field, HardwareField};
+use fillwright::words::hardware;
 use leptos::prelude::*;
 
 use super::section::need;
@@ -9,7 +10,6 @@ use crate::app::state::State;
 use crate::app::widgets::{
     Choices, Options, Section, When, holds, key_of, options, said, value_of,
 };
-use crate::app::wording::hardware;
 
 const BLENDS: [(BlendForm, &str, &str); 2] =
     [(BlendForm::Tank, "tank", "What is in the tank"), (BlendForm::Typed, "typed", "What I type")];

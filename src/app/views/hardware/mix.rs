@@ -1,6 +1,7 @@
 //! The mixing of injection fluid: what to pour for it.
 
 use fillwright::document::{Field, HardwareField};
+use fillwright::words::hardware;
 use leptos::prelude::*;
 
 use super::section::need;
@@ -9,7 +10,6 @@ use crate::app::state::State;
 use crate::app::widgets::{
     Options, Section, TextField, When, facts, holds, key_of, options, said, value_of,
 };
-use crate::app::wording::hardware;
 
 const BASES: [(bool, &str, &str); 2] = [(false, "volume", "By volume"), (true, "mass", "By mass")];
 

@@ -1,6 +1,8 @@
 //! The fields of one part of the fuel system, or of one limit.
 
 use fillwright::document::{Field, Fields, Mark, PartForm, PartKind};
+use fillwright::words::deeds::Deed;
+use fillwright::words::hardware;
 use leptos::prelude::*;
 
 use super::part_rows::{marks_of, rows_of};
@@ -8,9 +10,8 @@ use super::section::need;
 use super::slots::{Owner, SlotField};
 use crate::app::stages::Folded;
 use crate::app::state::State;
-use crate::app::undo::{Act, Deed, Spot};
+use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{Button, CheckBox, NeedInShort, TextField, When, holds, said};
-use crate::app::wording::hardware;
 
 /// The name of a part that is added.
 fn name_of(kind: PartKind, count: usize) -> String {

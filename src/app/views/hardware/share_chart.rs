@@ -4,10 +4,10 @@ use fillwright::document::{BlendForm, Document, HardwareForm};
 use fillwright::quantity::notation::quantities::POWER;
 use fillwright::quantity::notation::{Printer, parse_share};
 use fillwright::quantity::{Band, CrankPower};
+use fillwright::words::hardware;
 
 use crate::app::charts::{Axis, Chart, Course, Limit, Line, Mark, Point, Side, Window};
 use crate::app::state::Judged;
-use crate::app::wording::hardware;
 
 /// So far above what is wanted, in parts of it, it no longer matters how far.
 const MOST: f64 = 1.6;

@@ -3,6 +3,7 @@
 use fillwright::answers::hardware::HardwareReading;
 use fillwright::document::{CarFile, Field, Fields, HardwareForm, Mark};
 use fillwright::quantity::notation::Printer;
+use fillwright::words::hardware::{self, Fact};
 use leptos::prelude::*;
 
 use super::figures::{share_graph, use_graph};
@@ -13,7 +14,6 @@ use super::{engine, gains, judgement, load};
 use crate::app::charts::ChartOnPaper;
 use crate::app::state::{Judged, State};
 use crate::app::widgets::{Drawn, facts, sheet_head, sheet_sources};
-use crate::app::wording::hardware::{self, Fact};
 
 /// The sheet.
 #[component]

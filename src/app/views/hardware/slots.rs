@@ -3,11 +3,11 @@
 use fillwright::document::{CurvePart, Document, Field};
 use fillwright::document::{Fields, HardwareField, Mark, PartForm};
 use fillwright::quantity::notation::{Entry, Measure, Printer};
+use fillwright::words::hardware;
 use leptos::prelude::*;
 
 use crate::app::state::State;
 use crate::app::widgets::{TextArea, TextField, said};
-use crate::app::wording::hardware;
 
 /// Whose fields they are.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

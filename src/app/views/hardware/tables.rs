@@ -4,11 +4,11 @@ use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
 use fillwright::document::HardwareForm;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{CrankPower, WheelPower};
+use fillwright::words::hardware;
 use leptos::prelude::*;
 
 use crate::app::state::{Judged, State};
 use crate::app::widgets::wide_table;
-use crate::app::wording::hardware;
 
 /// What is made of the judgement, with the names from the document; nothing while
 /// there is none.

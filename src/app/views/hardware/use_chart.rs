@@ -5,9 +5,9 @@ use fillwright::document::HardwareForm;
 use fillwright::quantity::AngularVelocity;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::notation::quantities::ENGINE_SPEED;
+use fillwright::words::hardware;
 
 use crate::app::charts::{Axis, Chart, Course, Limit, Line, Mark, Point, Side};
-use crate::app::wording::hardware;
 
 /// Beyond this use, in percent, how much of it no longer matters.
 const TOP: f64 = 160.0;

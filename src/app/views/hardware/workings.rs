@@ -2,6 +2,7 @@
 
 use fillwright::answers::hardware::Assumption;
 use fillwright::document::{Field, HardwareForm};
+use fillwright::words::hardware;
 use leptos::prelude::*;
 
 use super::part_rows::rows_of;
@@ -10,7 +11,6 @@ use super::tables::of_judged;
 use super::{engine, load, mix};
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, working_shown};
-use crate::app::wording::hardware;
 
 /// How each number came about, and what was taken where nothing was typed.
 #[component]

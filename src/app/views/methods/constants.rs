@@ -3,11 +3,11 @@
 use fillwright::fuel::{self, Constant};
 use fillwright::quantity::notation::Printer;
 use fillwright::tank::{self, Figure};
+use fillwright::words::methods::{as_stated, standing};
 use fillwright::{hardware, source::Source};
 use leptos::prelude::*;
 
 use crate::app::widgets::{cited, wide_table};
-use crate::app::wording::methods::{as_stated, standing};
 
 /// The tables of all constants.
 pub(super) fn drawn(printer: &Printer) -> Vec<AnyView> {

@@ -4,10 +4,10 @@ use fillwright::methods;
 use fillwright::methods::{Formula, Method, Symbol};
 use fillwright::quantity::notation::Printer;
 use fillwright::source::Source;
+use fillwright::words::methods::standing;
 use leptos::prelude::*;
 
 use crate::app::widgets::cited;
-use crate::app::wording::methods::standing;
 
 /// Whether a part of the view is one of the methods.
 pub(super) fn hold(part: &str) -> bool {

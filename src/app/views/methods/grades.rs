@@ -3,10 +3,10 @@
 use fillwright::fuel::Grade;
 use fillwright::fuel::grades::CATALOGUE;
 use fillwright::quantity::notation::Printer;
+use fillwright::words::methods::{least_octane, may_hold};
 use leptos::prelude::*;
 
 use super::constants::{drawn_table, source_cells};
-use crate::app::wording::methods::{least_octane, may_hold};
 
 /// The catalogue of grades.
 pub(super) fn drawn(printer: &Printer) -> Vec<AnyView> {

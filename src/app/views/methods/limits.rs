@@ -3,8 +3,8 @@
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
-use crate::app::wording::hardware::{CAUTIONS, FLUID_CAUTIONS, RULES_FIRST};
-use crate::app::wording::methods::{FUEL_CAUTIONS, LIMITS};
+use fillwright::words::hardware::{CAUTIONS, FLUID_CAUTIONS, RULES_FIRST};
+use fillwright::words::methods::{FUEL_CAUTIONS, LIMITS};
 
 /// What no model here covers.
 pub(super) fn drawn(_: &Printer) -> Vec<AnyView> {

@@ -5,6 +5,7 @@ use fillwright::document::{Event, What};
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Band, Share, Volume};
 use fillwright::tank::Estimate;
+use fillwright::words::tank;
 use leptos::prelude::*;
 
 use crate::app::charts::{
@@ -14,7 +15,6 @@ use crate::app::device;
 use crate::app::stages::Deferred;
 use crate::app::state::State;
 use crate::app::widgets::{When, holds};
-use crate::app::wording::tank;
 
 /// What a chart shows of an estimate.
 #[derive(Clone, Copy)]

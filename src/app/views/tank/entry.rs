@@ -6,17 +6,18 @@ use fillwright::document::{
     TubeTestForm, What,
 };
 use fillwright::quantity::notation::Entry;
+use fillwright::words::deeds::Deed;
+use fillwright::words::tank;
 use leptos::prelude::*;
 
 use super::entry_fields::fields_of;
 use crate::app::device;
 use crate::app::route::{self, View};
 use crate::app::state::State;
-use crate::app::undo::{Act, Deed, Spot};
+use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{
     Button, Drawn, ErrorSummary, TextField, TimeField, UndoLine, When, holds, said,
 };
-use crate::app::wording::tank;
 
 /// Where what is wrong with the entry stands.
 const ERROR_SUMMARY: &str = "entry-to-mend";
@@ -225,7 +226,9 @@ fn DoesItFit(asked: RwSignal<Option<Asked>>, keep: Callback<bool>) -> impl IntoV
     let questions = Callback::new(move |()| {
         asked.with(|asked| {
             let odd = asked.iter().flat_map(|it| &it.odd);
-            let words = |it| state.printer.with(|printer| tank::oddity(it, printer));
+            let words = |it| {
+                state.printer.with(|printer| tank::oddity(it, |it| device::date(it, true), printer))
+            };
             odd.map(|it| view! { <p>{words(it)}</p> }.into_any()).collect()
         })
     });

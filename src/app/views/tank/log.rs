@@ -3,12 +3,13 @@
 use fillwright::answers::tank::Replayed;
 use fillwright::document::{Draft, Event, Id};
 use fillwright::quantity::notation::Printer;
+use fillwright::words::deeds::Deed;
+use fillwright::words::tank;
 use leptos::prelude::*;
 
 use crate::app::state::State;
-use crate::app::undo::{Act, Deed, Spot};
+use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{Button, Drawn, UndoAtEntry, When, holds, said};
-use crate::app::wording::tank;
 use crate::app::{device, route};
 
 /// Entries shown at first, and with each press for more.

@@ -2,13 +2,13 @@
 
 use fillwright::answers::tank::{TankAnswer, TankVerdict};
 use fillwright::quantity::notation::Printer;
+use fillwright::words::{self, tank};
 use leptos::prelude::*;
 
 use super::workings::Workings;
 use crate::app::device;
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, NoCalibration, PrintButton, When, holds, said, verdict_item};
-use crate::app::wording::{self, tank};
 
 pub(super) const CAUTIONS: [&str; 2] = [
     "Under boost a lean mixture destroys an engine: no full load on a stronger calibration before the new blend has arrived and been confirmed.",
@@ -111,8 +111,8 @@ fn Doubts() -> impl IntoView {
 /// The verdict on each calibration, with what would make it usable.
 pub(super) fn verdicts(answer: &TankAnswer, printer: &Printer) -> Vec<AnyView> {
     let item = |it: &TankVerdict| {
-        let why = wording::reasons(&it.judgement, &it.calibration, printer);
-        let lambda = wording::lambda(&it.judgement, printer).unwrap_or_default();
+        let why = words::reasons(&it.judgement, &it.calibration, printer);
+        let lambda = words::lambda(&it.judgement, printer).unwrap_or_default();
         let remedies = tank::remedies(it, answer, printer);
         let words = [why, lambda, remedies].join(" ");
         verdict_item(&it.calibration.name, it.judgement.verdict, words.trim())

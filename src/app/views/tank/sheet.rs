@@ -3,6 +3,7 @@
 use fillwright::answers::tank::{History, TankAnswer};
 use fillwright::document::CarFile;
 use fillwright::quantity::notation::Printer;
+use fillwright::words::tank;
 use leptos::prelude::*;
 
 use super::log::Told;
@@ -10,7 +11,6 @@ use super::now::{CAUTIONS, verdicts};
 use crate::app::device;
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, sheet_head, sheet_sources, table};
-use crate::app::wording::tank;
 
 /// So many entries of the log fit on two pages.
 const ENTRIES: usize = 60;

@@ -4,9 +4,10 @@ use std::sync::Arc;
 
 use fillwright::answers::trip::TripAnswer;
 use fillwright::trip::{Done, Report};
+use fillwright::words::trip;
+use fillwright::words::trip::Standing;
 use leptos::prelude::*;
 
-use crate::app::planning::Standing;
 use crate::app::route::View;
 use crate::app::stages::deferred;
 use crate::app::state::State;
@@ -14,7 +15,6 @@ use crate::app::widgets::{
     Bar, Button, Drawn, ErrorSummary, PrintButton, Shape, Spoken, When, facts, holds,
     in_a_sentence, said,
 };
-use crate::app::wording::trip;
 
 /// Whether the plan on show is one for the route as it stands.
 pub(super) fn is_current(state: State) -> Signal<bool> {

@@ -4,12 +4,12 @@ use fillwright::answers::trip::{TripAnswer, Turn};
 use fillwright::calibration::Verdict;
 use fillwright::quantity::notation::Printer;
 use fillwright::trip::Done;
+use fillwright::words::{self, trip};
 use leptos::prelude::*;
 
 use super::answer::{is_current, of_plan, report};
 use crate::app::state::State;
 use crate::app::widgets::{Button, Drawn, When, holds, said, wide_table};
-use crate::app::wording::{self, trip};
 
 /// The plan in hand beside the new one.
 #[component]
@@ -96,7 +96,7 @@ fn turn(turn: &Turn, plan: &TripAnswer) -> String {
     format!(
         "After {}, {name} {how}: {}; it was {}.",
         trip::stop(&plan.asked, at),
-        wording::verdict(turn.after),
-        wording::verdict(turn.before)
+        words::verdict(turn.after),
+        words::verdict(turn.before)
     )
 }

@@ -4,13 +4,13 @@ use fillwright::answers::trip::TripAnswer;
 use fillwright::calibration::Judgement;
 use fillwright::quantity::notation::Printer;
 use fillwright::trip::LegCourse;
+use fillwright::words::{self, trip};
 use leptos::prelude::*;
 
 use super::answer::{card, of_plan};
 use crate::app::stages::deferred;
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, When, holds, mark, verdict_shape, wide_table};
-use crate::app::wording::{self, trip};
 
 /// The plan stop by stop.
 #[component]
@@ -82,7 +82,7 @@ fn verdict(judgement: &Judgement) -> AnyView {
     view! {
         <td>
             <span class="cell-verdict">
-                {mark(verdict_shape(judgement.verdict))} {wording::verdict(judgement.verdict)}
+                {mark(verdict_shape(judgement.verdict))} {words::verdict(judgement.verdict)}
             </span>
         </td>
     }

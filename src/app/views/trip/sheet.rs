@@ -3,6 +3,7 @@
 use fillwright::answers::trip::TripAnswer;
 use fillwright::document::CarFile;
 use fillwright::quantity::notation::Printer;
+use fillwright::words::trip;
 use leptos::prelude::*;
 
 use super::answer::{of_plan, report};
@@ -11,7 +12,6 @@ use super::strip::{level_graph, share_graph};
 use crate::app::charts::ChartOnPaper;
 use crate::app::state::State;
 use crate::app::widgets::{Drawn, facts, sheet_head, table};
-use crate::app::wording::trip;
 
 /// The sheet.
 #[component]

@@ -3,6 +3,8 @@
 use fillwright::document::{
     Document, Field, FuelForm, OfferedAt, PlannedStop, Shift, TripStopPart,
 };
+use fillwright::words::deeds::Deed;
+use fillwright::words::trip;
 use leptos::prelude::*;
 
 use super::lead::lead_to;
@@ -11,10 +13,9 @@ use super::need_with;
 use crate::app::route::View;
 use crate::app::stages::Folded;
 use crate::app::state::State;
-use crate::app::undo::{Act, Deed, Spot};
+use crate::app::undo::{Act, Spot};
 use crate::app::views::fuels::Offers;
 use crate::app::widgets::{Button, NeedInShort, TextField, When, holds, said};
-use crate::app::wording::trip;
 
 /// Whether a field stands on the card of this stop.
 fn is_here(document: &Document, id: u32, field: Field) -> bool {

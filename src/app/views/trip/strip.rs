@@ -3,6 +3,7 @@
 use fillwright::answers::trip::{TankAtPlace, TripAnswer};
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Share, Volume};
+use fillwright::words::trip;
 use leptos::prelude::*;
 
 use super::answer::{card, of_plan};
@@ -12,7 +13,6 @@ use crate::app::charts::{
 use crate::app::stages::deferred;
 use crate::app::state::State;
 use crate::app::widgets::{When, holds};
-use crate::app::wording::trip;
 
 /// Room above the highest share, in percent.
 const AIR: f64 = 5.0;

@@ -2,6 +2,7 @@
 
 use fillwright::document::{Field, PreferForm, TripPart};
 use fillwright::quantity::notation::Measure;
+use fillwright::words::trip::preference;
 use leptos::prelude::*;
 
 use super::need;
@@ -9,7 +10,6 @@ use crate::app::state::State;
 use crate::app::widgets::{
     CheckBox, Options, Section, TextField, holds, key_of, options, said, value_of,
 };
-use crate::app::wording::trip::preference;
 
 const PREFERENCES: [(PreferForm, &str, &str); 3] = [
     (PreferForm::Cheapest, "cheapest", preference(PreferForm::Cheapest)),

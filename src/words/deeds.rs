@@ -1,21 +1,68 @@
 //! What was done, and what was done with it: short sentences without their full stop.
 
-use fillwright::share::Kind;
+use crate::share::Kind;
 
-use crate::app::undo::Deed;
+/// What a person did. Its words stand in `wording::deeds`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Deed {
+    /// The example was opened.
+    ExampleOpened,
+    /// An own car took the place of the example.
+    ExampleLeft,
+    /// Fill recorded.
+    FillRecorded,
+    /// Entry added.
+    EntryAdded,
+    /// Entry changed.
+    EntryChanged,
+    /// Entry removed.
+    EntryRemoved,
+    /// Entry brought back.
+    EntryBroughtBack,
+    /// An entry that was being written was given up.
+    EntryCancelled,
+    /// Fuel removed.
+    FuelRemoved,
+    /// Own fuel removed.
+    OwnFuelRemoved,
+    /// Calibration removed.
+    CalibrationRemoved,
+    /// Curve removed.
+    CurveRemoved,
+    /// The table of a curve was taken from a file.
+    TableImported,
+    /// Part removed.
+    PartRemoved,
+    /// Stop removed.
+    StopRemoved,
+    /// The journey goes on from a stop.
+    Arrived,
+    /// Car added.
+    CarAdded,
+    /// Car removed.
+    CarRemoved,
+    /// Car brought back.
+    CarBroughtBack,
+    /// A file was merged into what was there.
+    FileMerged,
+    /// A file took the place of everything.
+    FileReplaced,
+    /// What was shared by link was taken in.
+    SharedTaken(Kind),
+}
 
 /// What was done: `Fill recorded`.
-pub(crate) fn done(deed: Deed) -> &'static str {
+pub fn done(deed: Deed) -> &'static str {
     both(deed).0
 }
 
 /// What taking it back did: `Fill taken back`.
-pub(crate) fn undone(deed: Deed) -> &'static str {
+pub fn undone(deed: Deed) -> &'static str {
     both(deed).1
 }
 
 /// What the button that takes it back is called: `Undo: fill recorded`.
-pub(crate) fn undo(deed: Deed) -> String {
+pub fn undo(deed: Deed) -> String {
     let done = done(deed);
     let (first, rest) = done.split_at(done.len().min(1));
     format!("Undo: {}{rest}", first.to_lowercase())

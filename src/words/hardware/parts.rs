@@ -1,13 +1,13 @@
 //! The words for the parts of a fuel system.
 
-use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
-use fillwright::document::{HardwareForm, Mark, PartForm, PartKind};
-use fillwright::hardware::{LargestShare, Requirement};
-use fillwright::quantity::notation::Printer;
-use fillwright::quantity::{Band, CrankPower};
+use crate::answers::hardware::{HardwareAnswer, PartAnswer};
+use crate::document::{HardwareForm, Mark, PartForm, PartKind};
+use crate::hardware::{LargestShare, Requirement};
+use crate::quantity::notation::Printer;
+use crate::quantity::{Band, CrankPower};
 
 /// What a kind of part is called.
-pub(crate) fn kind(kind: PartKind) -> &'static str {
+pub fn kind(kind: PartKind) -> &'static str {
     match kind {
         PartKind::PortInjectors => "Port injectors",
         PartKind::DirectInjectors => "Direct injectors",
@@ -22,20 +22,20 @@ pub(crate) fn kind(kind: PartKind) -> &'static str {
 }
 
 /// A part by its name, or by what it is.
-pub(crate) fn part(form: &PartForm) -> String {
+pub fn part(form: &PartForm) -> String {
     let name = form.name.trim();
     if name.is_empty() { kind(form.kind).to_owned() } else { name.to_owned() }
 }
 
 /// A limit by the name of what it protects, or by what it is.
-pub(crate) fn limit(form: &PartForm) -> String {
+pub fn limit(form: &PartForm) -> String {
     let name = part(form);
     let is_said = name.to_lowercase().ends_with("limit");
     if is_said { name } else { format!("{name} limit") }
 }
 
 /// What was judged, by the names of its forms. A line is judged with its pumps.
-pub(crate) fn part_answer(answer: &PartAnswer, hardware: &HardwareForm) -> String {
+pub fn part_answer(answer: &PartAnswer, hardware: &HardwareForm) -> String {
     let forms = hardware.parts.iter().filter(|form| answer.forms.contains(&form.id));
     let forms = forms.filter(|form| form.kind != PartKind::SupplyLine);
     let names: Vec<String> = forms.map(part).collect();
@@ -43,7 +43,7 @@ pub(crate) fn part_answer(answer: &PartAnswer, hardware: &HardwareForm) -> Strin
 }
 
 /// Use at its tightest, its limit, and at which speed.
-pub(crate) fn tightest(
+pub fn tightest(
     part: &PartAnswer,
     answer: &HardwareAnswer,
     printer: &Printer,
@@ -56,12 +56,12 @@ pub(crate) fn tightest(
 }
 
 /// A reserve, worst to best.
-pub(crate) fn reserve(reserve: Band<f64>, printer: &Printer) -> (String, String) {
+pub fn reserve(reserve: Band<f64>, printer: &Printer) -> (String, String) {
     (printer.fraction(reserve.expected()), printer.fractions(reserve))
 }
 
 /// The power that a part supports.
-pub(crate) fn supported(part: &PartAnswer, printer: &Printer) -> (String, String) {
+pub fn supported(part: &PartAnswer, printer: &Printer) -> (String, String) {
     part.power.map_or_else(
         || ("—".to_owned(), String::new()),
         |power| {
@@ -72,14 +72,14 @@ pub(crate) fn supported(part: &PartAnswer, printer: &Printer) -> (String, String
 }
 
 /// The largest ethanol share, as expected and at worst.
-pub(crate) fn largest_share(share: LargestShare, printer: &Printer) -> (String, String) {
+pub fn largest_share(share: LargestShare, printer: &Printer) -> (String, String) {
     let none = || "none".to_owned();
     let at_worst = share.at_worst.map_or_else(none, |it| printer.grade_at_least(it));
     (share.expected.map_or_else(none, |it| printer.grade(it)), format!("{at_worst} at worst"))
 }
 
 /// What would be enough.
-pub(crate) fn enough(requirement: &Requirement, by_mass: bool, printer: &Printer) -> String {
+pub fn enough(requirement: &Requirement, by_mass: bool, printer: &Printer) -> String {
     match requirement {
         Requirement::PortFlow(rated) => format!("{} each", flow(rated, by_mass, printer)),
         Requirement::DirectFlow { rated, rail } => {
@@ -100,7 +100,7 @@ pub(crate) fn enough(requirement: &Requirement, by_mass: bool, printer: &Printer
     }
 }
 
-fn flow(rated: &fillwright::hardware::RatedFlow, by_mass: bool, printer: &Printer) -> String {
+fn flow(rated: &crate::hardware::RatedFlow, by_mass: bool, printer: &Printer) -> String {
     let flow = if by_mass {
         printer.mass_flow(rated.rated_mass())
     } else {
@@ -110,13 +110,13 @@ fn flow(rated: &fillwright::hardware::RatedFlow, by_mass: bool, printer: &Printe
 }
 
 /// Whether a part was rated by mass.
-pub(crate) fn is_rated_by_mass(answer: &PartAnswer, hardware: &HardwareForm) -> bool {
+pub fn is_rated_by_mass(answer: &PartAnswer, hardware: &HardwareForm) -> bool {
     let mut forms = hardware.parts.iter().filter(|form| answer.forms.contains(&form.id));
     forms.any(|form| form.is(Mark::ByMass))
 }
 
 /// What happens where even all that a part has is not enough.
-pub(crate) fn shortage(part: &PartAnswer, answer: &HardwareAnswer, printer: &Printer) -> String {
+pub fn shortage(part: &PartAnswer, answer: &HardwareAnswer, printer: &Printer) -> String {
     part.over_speed.shortage.map_or_else(
         || "—".to_owned(),
         |short| {

@@ -1,13 +1,13 @@
 //! What is said of water, methanol and ethers in a fuel.
 
-use fillwright::document::ExtrasForm;
-use fillwright::fuel::Extras;
-use fillwright::quantity::notation::Printer;
-use fillwright::quantity::{Band, Share};
+use crate::document::ExtrasForm;
+use crate::fuel::Extras;
+use crate::quantity::notation::Printer;
+use crate::quantity::{Band, Share};
 
 /// “water 4.8 % (3.4 to 6.1 %), ethers 2 %”; nothing where there can be none. The ends are
 /// rounded outwards.
-pub(crate) fn beside_ethanol(extras: &Extras, printer: &Printer) -> Option<String> {
+pub fn beside_ethanol(extras: &Extras, printer: &Printer) -> Option<String> {
     let kinds = [("water", extras.water), ("methanol", extras.methanol), ("ethers", extras.ethers)];
     let known: Vec<String> = kinds
         .into_iter()
@@ -30,7 +30,7 @@ fn told(band: Band<Share>, printer: &Printer) -> String {
 }
 
 /// The same as it was typed: “water 4.8 (3.4-6.1) %, oxygen 2.7 % by mass”.
-pub(crate) fn typed(form: &ExtrasForm) -> String {
+pub fn typed(form: &ExtrasForm) -> String {
     let parts = [
         ("water", &form.water, "%"),
         ("methanol", &form.methanol, "%"),

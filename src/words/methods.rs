@@ -1,10 +1,10 @@
 //! What is said of methods: how sure a source is, limits, cautions.
 
-use fillwright::fuel::Grade;
-use fillwright::methods::SourceStanding;
-use fillwright::quantity::Share;
-use fillwright::quantity::notation::Printer;
-use fillwright::source::{Confidence, Source};
+use crate::fuel::Grade;
+use crate::methods::SourceStanding;
+use crate::quantity::Share;
+use crate::quantity::notation::Printer;
+use crate::source::{Confidence, Source};
 
 use super::extras::beside_ethanol;
 
@@ -12,7 +12,7 @@ use super::extras::beside_ethanol;
 const MOST_DECIMALS: usize = 6;
 
 /// How far a source can be relied on.
-pub(crate) fn standing(source: &Source) -> String {
+pub fn standing(source: &Source) -> String {
     let kind = match SourceStanding::of(source) {
         SourceStanding::Published => "published",
         SourceStanding::Defined => "by definition",
@@ -30,7 +30,7 @@ pub(crate) fn standing(source: &Source) -> String {
 }
 
 /// A value with the decimals that it is stated with.
-pub(crate) fn as_stated(value: f64, unit: &str, printer: &Printer) -> String {
+pub fn as_stated(value: f64, unit: &str, printer: &Printer) -> String {
     let text = format!("{value}");
     let decimals = text.split_once('.').map_or(0, |(_, decimals)| decimals.len());
     let number = printer.number(value, decimals.min(MOST_DECIMALS));
@@ -38,7 +38,7 @@ pub(crate) fn as_stated(value: f64, unit: &str, printer: &Printer) -> String {
 }
 
 /// “70 to 85 %, expected 77 %; water 0.2 % (0 to 0.4 %)”
-pub(crate) fn may_hold(grade: &Grade, printer: &Printer) -> String {
+pub fn may_hold(grade: &Grade, printer: &Printer) -> String {
     let ethanol = grade.ethanol();
     let [low, expected, high] = printer.number_ends(ethanol.map(Share::percent), 1);
     let ethanol = if low == high {
@@ -51,7 +51,7 @@ pub(crate) fn may_hold(grade: &Grade, printer: &Printer) -> String {
 }
 
 /// “RON 95, MON 85”
-pub(crate) fn least_octane(grade: &Grade, printer: &Printer) -> String {
+pub fn least_octane(grade: &Grade, printer: &Printer) -> String {
     let each = [("RON", grade.ron_min), ("MON", grade.mon_min), ("AKI", grade.aki_min)];
     let known: Vec<String> = each
         .into_iter()
@@ -61,7 +61,7 @@ pub(crate) fn least_octane(grade: &Grade, printer: &Printer) -> String {
 }
 
 /// What no figure here covers.
-pub(crate) const LIMITS: [&str; 9] = [
+pub const LIMITS: [&str; 9] = [
     "Volumes are taken as additive. Petrol and ethanol expand by a few tenths of a per cent on mixing, less than a gauge can tell.",
     "Volumes are meant at 15 °C, as standards state them; the tank's own temperature is not asked for.",
     "Water, methanol and ethers count where they are given. The petrol itself is a middling one: a real one differs by a few per cent in density and heating value, and more so by season.",
@@ -74,7 +74,7 @@ pub(crate) const LIMITS: [&str; 9] = [
 ];
 
 /// What has to be said of fuel and calibrations.
-pub(crate) const FUEL_CAUTIONS: [&str; 6] = [
+pub const FUEL_CAUTIONS: [&str; 6] = [
     "It estimates; it does not certify. The author of your calibration has the last word.",
     "A lean mixture under boost destroys an engine. Select a calibration on what was measured, not on what was hoped.",
     "Fuel vapour burns, and static ignites it: no flame, no spark, earth the can, and leave the pump's nozzle on metal.",

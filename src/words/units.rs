@@ -1,9 +1,9 @@
 //! The names of what has a unit of its own.
 
-use fillwright::quantity::notation::{Choosable, UnitName};
+use crate::quantity::notation::{Choosable, UnitName};
 
 /// What a person chooses a unit for.
-pub(crate) fn quantity(quantity: Choosable) -> &'static str {
+pub fn quantity(quantity: Choosable) -> &'static str {
     match quantity {
         Choosable::Volume => "Fuel",
         Choosable::Distance => "Distance",
@@ -24,7 +24,7 @@ pub(crate) fn quantity(quantity: Choosable) -> &'static str {
 
 /// A unit in a list of choices: its symbol, and what tells it from one of the same
 /// symbol.
-pub(crate) fn choice(choice: UnitName) -> &'static str {
+pub fn choice(choice: UnitName) -> &'static str {
     match choice.word {
         "us_gallon" => "US gal",
         "miles_per_us_gallon" => "mpg (US)",

@@ -1,15 +1,15 @@
 //! What is said of a fill.
 
-use fillwright::answers::fill::{FillAnswer, GivenUp, Infeasible, Miss, Promise, YieldingWish};
-use fillwright::fill::{Cycles, FillImpossible, FillRule, Obstacle, StopRule};
-use fillwright::quantity::notation::{LITRE, Printer};
-use fillwright::quantity::{Share, Volume};
-use fillwright::tank::Estimate;
+use crate::answers::fill::{FillAnswer, GivenUp, Infeasible, Miss, Promise, YieldingWish};
+use crate::fill::{Cycles, FillImpossible, FillRule, Obstacle, StopRule};
+use crate::quantity::notation::{LITRE, Printer};
+use crate::quantity::{Share, Volume};
+use crate::tank::Estimate;
 
 /// The plan in one line, for the foot of a phone.
 ///
 /// A plan that misses the aim says so in its first word: nobody at a pump reads on.
-pub(crate) fn in_short(answer: &FillAnswer, printer: &Printer) -> String {
+pub fn in_short(answer: &FillAnswer, printer: &Printer) -> String {
     if answer.asked.as_poured {
         return "You have".into();
     }
@@ -31,7 +31,7 @@ pub(crate) fn in_short(answer: &FillAnswer, printer: &Printer) -> String {
 /// What is still to be poured: `16.0 L of E85, then 29.0 L of Petrol`, with the word between
 /// the litres and the fuel.
 fn steps(answer: &FillAnswer, printer: &Printer, of: &str) -> String {
-    let step = |step: &fillwright::answers::fill::FillStep| {
+    let step = |step: &crate::answers::fill::FillStep| {
         let name = &answer.asked.fuels[step.fuel].name;
         format!("{} {of}{name}", printer.volume(step.volume))
     };
@@ -54,7 +54,7 @@ fn wanted(answer: &FillAnswer, printer: &Printer) -> String {
 }
 
 /// The plan that keeps the aim, and what the tank would be with what was wished instead.
-pub(crate) fn given_up(given_up: &GivenUp, answer: &FillAnswer, printer: &Printer) -> String {
+pub fn given_up(given_up: &GivenUp, answer: &FillAnswer, printer: &Printer) -> String {
     let share = |share: Option<Share>| share.map_or_else(String::new, |it| printer.grade(it));
     let makes = share(answer.blend.as_ref().map(|it| it.share.expected()));
     let steps = steps(answer, printer, "of ");
@@ -87,12 +87,12 @@ fn capital(text: &str) -> String {
 }
 
 /// Whether how far to fill is among what gave way.
-pub(crate) fn is_level_given_up(given_up: &GivenUp) -> bool {
+pub fn is_level_given_up(given_up: &GivenUp) -> bool {
     given_up.wishes.iter().any(|it| matches!(it, YieldingWish::Level(_)))
 }
 
 /// What the log says right after a fill was recorded: `About E30, full.`
-pub(crate) fn recorded(estimate: &Estimate, capacity: Volume, printer: &Printer) -> String {
+pub fn recorded(estimate: &Estimate, capacity: Volume, printer: &Printer) -> String {
     let blend = printer.grade(estimate.share.expected());
     let full = estimate.level.high() >= capacity * FULL_FROM;
     let level = if full { "full".to_owned() } else { printer.volume(estimate.level.expected()) };
@@ -103,7 +103,7 @@ pub(crate) fn recorded(estimate: &Estimate, capacity: Volume, printer: &Printer)
 const FULL_FROM: f64 = 0.985;
 
 /// What the blend comes to: `E30`, and between what.
-pub(crate) fn outcome(answer: &FillAnswer, printer: &Printer) -> Option<(String, String)> {
+pub fn outcome(answer: &FillAnswer, printer: &Printer) -> Option<(String, String)> {
     let share = answer.blend.as_ref()?.share;
     let [low, expected, high] = printer.grade_ends(share);
     let between = if low == high { String::new() } else { format!("between {low} and {high}") };
@@ -111,7 +111,7 @@ pub(crate) fn outcome(answer: &FillAnswer, printer: &Printer) -> Option<(String,
 }
 
 /// What is promised of the plan.
-pub(crate) fn promise(answer: &FillAnswer, printer: &Printer) -> Option<String> {
+pub fn promise(answer: &FillAnswer, printer: &Printer) -> Option<String> {
     let window = || wanted(answer, printer);
     match answer.promise.as_ref()? {
         Promise::Safe => Some(format!(
@@ -174,11 +174,7 @@ fn rule_name(rule: FillRule, answer: &FillAnswer) -> String {
 }
 
 /// What stands in the way of the aim, and what helps: sentences.
-pub(crate) fn infeasible(
-    infeasible: &Infeasible,
-    answer: &FillAnswer,
-    printer: &Printer,
-) -> Vec<String> {
+pub fn infeasible(infeasible: &Infeasible, answer: &FillAnswer, printer: &Printer) -> Vec<String> {
     let impossible = &infeasible.impossible;
     let wanted = wanted(answer, printer);
     let mut lines = vec![obstacle(impossible, &wanted, answer, printer)];
@@ -322,63 +318,4 @@ fn refills(cycles: &Cycles, answer: &FillAnswer, printer: &Printer) -> String {
         if cycles.shares.len() == 1 { "time" } else { "times" },
         shares.join(", ")
     )
-}
-
-#[cfg(test)]
-#[path = "../../../tests/properties/fills.rs"]
-mod fills;
-
-#[cfg(test)]
-mod tests {
-    use super::fills::{Typed, fill};
-    use super::*;
-    use fillwright::answers::fill::interpret;
-    use fillwright::quantity::notation::DecimalMark;
-    use proptest::prelude::*;
-
-    proptest! {
-        #![proptest_config(ProptestConfig::with_cases(5_000))]
-
-        /// The line at the foot of a phone is all that many read. Whatever is typed, a plan
-        /// whose blend is not the one aimed at says so in its first word. The miss is worked
-        /// out here from what was typed and from the litres that the line names.
-        #[test]
-        fn the_foot_never_names_a_plan_that_misses_the_aim_without_saying_so(
-            Typed(document) in fill(),
-        ) {
-            let printer = document.settings.printer(DecimalMark::Point);
-            let Some(asked) = interpret(&document, None, &printer).asked else { return Ok(()) };
-            let answer = FillAnswer::of(asked);
-            let line = in_short(&answer, &printer);
-            let number = |text: &str| -> f64 {
-                text.trim_start_matches('E').trim_end_matches(['%', 'L', ' ']).parse().unwrap()
-            };
-            let form = &document.here.fill;
-            let level = number(&form.contents.level.level.text);
-            let (mut volume, mut ethanol) = (level, level * number(&form.contents.share));
-            for (place, offer) in form.offers.iter().enumerate() {
-                // Fuels may bear the same name: the plan tells which of them it is.
-                let litres: f64 = answer
-                    .steps
-                    .iter()
-                    .filter(|step| step.fuel == place)
-                    .map(|step| number(&printer.volume_number(step.volume)))
-                    .sum();
-                prop_assert!(litres == 0.0 || line.contains(&format!("{litres:.1}")), "{line}");
-                volume += litres;
-                ethanol += litres * number(&offer.share);
-            }
-            let share = ethanol / volume;
-            let calibration = document.here.car.calibrations.first();
-            let (low, high) = match calibration {
-                Some(it) => (number(&it.low), number(&it.high)),
-                None => (number(&form.aim_share), number(&form.aim_share)),
-            };
-            // Half a point, and what the tenths of what is shown leave.
-            let slack = 0.5 + 100.0 * 0.05 * 3.0 / volume;
-            let misses = share < low - slack || share > high + slack;
-            prop_assert!(!misses || line.starts_with("Misses "), "{line}: {share} %");
-            prop_assert!(misses || !line.starts_with("Misses ") || share < low || share > high);
-        }
-    }
 }

@@ -1,12 +1,12 @@
 //! What is said of a fill, a car or a trip that somebody shares.
 
-use fillwright::document::{
+use crate::document::{
     AimForm, CalibrationForm, Car, CarFile, Document, ExtrasForm, FillForm, FuelForm, PartForm,
     StopRuleForm,
 };
-use fillwright::document::{TripForm, TripStopForm};
-use fillwright::quantity::notation::{Entry, Measure, Printer};
-use fillwright::share::{Kind, Shared};
+use crate::document::{TripForm, TripStopForm};
+use crate::quantity::notation::{Entry, Measure, Printer};
+use crate::share::{Kind, Shared};
 
 use super::extras::typed;
 use super::hardware::{self, Fact, with_unit};
@@ -14,7 +14,7 @@ use super::tank::level;
 use super::{name_or_unnamed, trip};
 
 /// What a link of this kind holds, before anything is shared.
-pub(crate) fn what_is_in_it(kind: Kind) -> &'static str {
+pub fn what_is_in_it(kind: Kind) -> &'static str {
     match kind {
         Kind::Fill => {
             "The link holds what is in the tank, the fuels on offer with their prices, the aim, when to stop and the size of the tank. Neither the log nor the car's name nor the place goes with it."
@@ -29,7 +29,7 @@ pub(crate) fn what_is_in_it(kind: Kind) -> &'static str {
 }
 
 /// What is offered.
-pub(crate) fn title(kind: Kind) -> &'static str {
+pub fn title(kind: Kind) -> &'static str {
     match kind {
         Kind::Fill => "A fill, shared with you",
         Kind::Car => "A car, shared with you",
@@ -38,7 +38,7 @@ pub(crate) fn title(kind: Kind) -> &'static str {
 }
 
 /// What was shared, in short.
-pub(crate) fn facts(shared: &Shared, printer: &Printer) -> Vec<Fact> {
+pub fn facts(shared: &Shared, printer: &Printer) -> Vec<Fact> {
     // Prices are the sharer's, and so is the currency.
     let printer = &Printer { currency: shared.currency().to_owned(), ..printer.clone() };
     match shared.kind() {
@@ -248,7 +248,7 @@ fn of_car(shared: &Shared, printer: &Printer) -> Vec<Fact> {
 }
 
 /// What taking it does to the document, and what does not fit.
-pub(crate) fn consequences(shared: &Shared, document: &Document, printer: &Printer) -> Vec<String> {
+pub fn consequences(shared: &Shared, document: &Document, printer: &Printer) -> Vec<String> {
     let here = &document.here;
     let kind = shared.kind();
     if kind == Kind::Car {

@@ -5,40 +5,44 @@ mod curves;
 mod parts;
 mod verdict;
 
-pub(crate) use cautions::{CAUTIONS, FLUID_CAUTIONS, RULES_FIRST};
-pub(crate) use curves::{
+pub use cautions::{CAUTIONS, FLUID_CAUTIONS, RULES_FIRST};
+pub use curves::{
     add_on, add_on_figures, column, compared, corrected, correction, correction_warning, crossing,
     curve, curve_facts, other_place, rows_read, unread,
 };
-pub(crate) use parts::{
+pub use parts::{
     enough, is_rated_by_mass, kind, largest_share, limit, part, part_answer, reserve, shortage,
     supported, tightest,
 };
-pub(crate) use verdict::{
+pub use verdict::{
     air, first_to_give, fluid_facts, judgement, limits_of_share, load_in_short, standing,
 };
 
-use fillwright::hardware::Recipe;
-use fillwright::quantity::notation::Printer;
+use crate::hardware::Recipe;
+use crate::quantity::notation::Printer;
 
-pub(crate) use super::tank::with_unit;
+pub use super::tank::with_unit;
 
 /// One figure: what, how much, and what to know about it.
 #[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Fact {
-    pub(crate) what: String,
-    pub(crate) value: String,
-    pub(crate) aside: String,
+pub struct Fact {
+    /// What it is.
+    pub what: String,
+    /// What it comes to.
+    pub value: String,
+    /// What is said beside that; may be empty.
+    pub aside: String,
 }
 
 impl Fact {
-    pub(crate) fn new(what: impl Into<String>, value: String, aside: String) -> Self {
+    /// A fact with what is said beside it.
+    pub fn new(what: impl Into<String>, value: String, aside: String) -> Self {
         Self { what: what.into(), value, aside }
     }
 }
 
 /// What to pour for injection fluid.
-pub(crate) fn recipe(recipe: &Recipe, printer: &Printer) -> Vec<Fact> {
+pub fn recipe(recipe: &Recipe, printer: &Printer) -> Vec<Fact> {
     let pour = |volume, mass| (printer.mixed_volume(volume), printer.mixed_mass(mass));
     let (concentrate, of_concentrate) = pour(recipe.concentrate, recipe.concentrate_mass);
     let (water, of_water) = pour(recipe.water, recipe.water_mass);
@@ -51,7 +55,7 @@ pub(crate) fn recipe(recipe: &Recipe, printer: &Printer) -> Vec<Fact> {
 }
 
 /// The same in one line.
-pub(crate) fn recipe_in_short(recipe: &Recipe, printer: &Printer) -> String {
+pub fn recipe_in_short(recipe: &Recipe, printer: &Printer) -> String {
     format!(
         "{} of concentrate, {} of water",
         printer.mixed_volume(recipe.concentrate),

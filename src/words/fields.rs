@@ -1,8 +1,8 @@
 //! What fields are called where they are only named: in a list of what is still to be
 //! filled in.
 
-use fillwright::answers::FieldError;
-use fillwright::document::{ContentsPart, EntryPart, Field, FuelPart, TripPart, TripStopPart};
+use crate::answers::FieldError;
+use crate::document::{ContentsPart, EntryPart, Field, FuelPart, TripPart, TripStopPart};
 
 use super::counted;
 
@@ -34,7 +34,7 @@ fn name(field: Field) -> Option<&'static str> {
 
 /// What a list of field errors comes to: `Still to fill in: tank size, level`, or
 /// `2 entries are wrong`, or both. What is wrong comes first.
-pub(crate) fn summary(field_errors: &[FieldError]) -> String {
+pub fn summary(field_errors: &[FieldError]) -> String {
     let (missing, wrong): (Vec<&FieldError>, Vec<&FieldError>) =
         field_errors.iter().partition(|it| it.is_missing);
     match (wrong.len(), missing.len()) {
@@ -71,7 +71,7 @@ fn listed(missing: &[&FieldError]) -> String {
 
 #[cfg(test)]
 mod tests {
-    use fillwright::document::ContentsOf;
+    use crate::document::ContentsOf;
 
     use super::*;
 

@@ -1,18 +1,18 @@
 //! The words for power curves.
 
-use fillwright::answers::hardware::CurveRead;
-use fillwright::answers::hardware::curve_table::{Column, CurveTable, Meaning};
-use fillwright::document::MeasuredAt;
-use fillwright::power::{
+use crate::answers::hardware::CurveRead;
+use crate::answers::hardware::curve_table::{Column, CurveTable, Meaning};
+use crate::document::MeasuredAt;
+use crate::power::{
     AirCorrection, BandGain, Crossing, DrivelineLoss, Gain, LimitOf, Peak, PeakChange, PowerCurve,
 };
-use fillwright::quantity::notation::Printer;
-use fillwright::quantity::{CrankPower, Torque, WheelPower};
+use crate::quantity::notation::Printer;
+use crate::quantity::{CrankPower, Torque, WheelPower};
 
 use super::Fact;
 
 /// A curve by its name.
-pub(crate) fn curve(name: &str) -> String {
+pub fn curve(name: &str) -> String {
     let name = name.trim();
     if name.is_empty() { "Curve without a name".into() } else { name.to_owned() }
 }
@@ -22,7 +22,7 @@ fn tenths(fraction: f64, printer: &Printer) -> String {
 }
 
 /// The loss in the other convention, and what it may be.
-pub(crate) fn add_on_figures(loss: DrivelineLoss, printer: &Printer) -> (String, String) {
+pub fn add_on_figures(loss: DrivelineLoss, printer: &Printer) -> (String, String) {
     let add_on = loss.add_on();
     let ends = printer.number_ends(add_on.map(|it| it * 100.0), 1);
     let [low, expected, high] = ends.map(|it| format!("{it}\u{202f}%"));
@@ -30,7 +30,7 @@ pub(crate) fn add_on_figures(loss: DrivelineLoss, printer: &Printer) -> (String,
 }
 
 /// The loss in both conventions.
-pub(crate) fn add_on(loss: DrivelineLoss, printer: &Printer) -> String {
+pub fn add_on(loss: DrivelineLoss, printer: &Printer) -> String {
     let (add_on, range) = add_on_figures(loss, printer);
     format!(
         "{} of crank power is the same as {add_on} added to wheel power, {range}. The add-on is never meant here.",
@@ -39,7 +39,7 @@ pub(crate) fn add_on(loss: DrivelineLoss, printer: &Printer) -> String {
 }
 
 /// What a column was taken for: "Column 2, “Torque (Nm)”: torque in N·m, at the wheels"
-pub(crate) fn column(at: usize, column: &Column) -> String {
+pub fn column(at: usize, column: &Column) -> String {
     let header = column.header.trim();
     let named = if header.is_empty() { String::new() } else { format!(", “{header}”") };
     let mut meaning = match (column.meaning, column.is_read) {
@@ -62,7 +62,7 @@ pub(crate) fn column(at: usize, column: &Column) -> String {
 }
 
 /// The heading of a table that names another place than the one chosen.
-pub(crate) fn other_place(said: MeasuredAt) -> String {
+pub fn other_place(said: MeasuredAt) -> String {
     let (said, marked) = match said {
         MeasuredAt::Wheel => ("at the wheels", "at the crank"),
         MeasuredAt::Crank => ("at the crank", "at the wheels"),
@@ -73,11 +73,11 @@ pub(crate) fn other_place(said: MeasuredAt) -> String {
 }
 
 /// How many rows were read, and from where to where.
-pub(crate) fn rows_read(table: &CurveTable, printer: &Printer) -> String {
+pub fn rows_read(table: &CurveTable, printer: &Printer) -> String {
     let speeds = table.rows.iter().map(|row| row.speed);
     let low = speeds.clone().reduce(|a, b| if b < a { b } else { a });
     let high = speeds.reduce(|a, b| if b > a { b } else { a });
-    let rows = crate::app::wording::counted(table.rows.len(), "row", "rows");
+    let rows = crate::words::counted(table.rows.len(), "row", "rows");
     let range = match (low, high) {
         (Some(low), Some(high)) => {
             format!(", {} to {}", printer.engine_speed(low), printer.engine_speed(high))
@@ -88,13 +88,13 @@ pub(crate) fn rows_read(table: &CurveTable, printer: &Printer) -> String {
 }
 
 /// Lines before the table that are neither header nor row.
-pub(crate) fn unread(table: &CurveTable) -> Option<String> {
+pub fn unread(table: &CurveTable) -> Option<String> {
     let lines: Vec<String> = table.unread.iter().map(ToString::to_string).collect();
     (!lines.is_empty()).then(|| format!("Above the table, not read: line {}.", lines.join(", ")))
 }
 
 /// A limit that a curve crosses.
-pub(crate) fn crossing(name: &str, crossing: &Crossing, printer: &Printer) -> String {
+pub fn crossing(name: &str, crossing: &Crossing, printer: &Printer) -> String {
     let by = match crossing.worst.value {
         LimitOf::Power(power) => printer.power(power.get()),
         LimitOf::Torque(torque) => printer.torque(torque),
@@ -108,7 +108,7 @@ pub(crate) fn crossing(name: &str, crossing: &Crossing, printer: &Printer) -> St
 }
 
 /// A correction that lies beyond what such rules are meant for.
-pub(crate) fn correction_warning(curve: &CurveRead, printer: &Printer) -> Option<String> {
+pub fn correction_warning(curve: &CurveRead, printer: &Printer) -> Option<String> {
     let all = [curve.corrected, curve.taken_off];
     let unusual = all.into_iter().flatten().find(|it| !it.is_usual())?;
     Some(format!(
@@ -120,11 +120,7 @@ pub(crate) fn correction_warning(curve: &CurveRead, printer: &Printer) -> Option
 }
 
 /// The highest power and torque of a curve.
-pub(crate) fn curve_facts(
-    curve: &CurveRead,
-    at_crank: &PowerCurve,
-    printer: &Printer,
-) -> Vec<Fact> {
+pub fn curve_facts(curve: &CurveRead, at_crank: &PowerCurve, printer: &Printer) -> Vec<Fact> {
     let power = at_crank.peak_power();
     let torque = at_crank.peak_torque();
     let at = |speed| format!("at {}", printer.engine_speed(speed));
@@ -150,7 +146,7 @@ pub(crate) fn curve_facts(
 }
 
 /// The highest power of a curve as a rule corrects it.
-pub(crate) fn corrected(curve: &CurveRead, at_crank: &PowerCurve, printer: &Printer) -> Vec<Fact> {
+pub fn corrected(curve: &CurveRead, at_crank: &PowerCurve, printer: &Printer) -> Vec<Fact> {
     let mut facts = Vec::new();
     if let Some(rule) = curve.taken_off {
         facts.push(Fact::new(
@@ -175,7 +171,7 @@ pub(crate) fn corrected(curve: &CurveRead, at_crank: &PowerCurve, printer: &Prin
 }
 
 /// What one curve gives more than another.
-pub(crate) fn compared(gain: &Gain, printer: &Printer) -> Vec<Fact> {
+pub fn compared(gain: &Gain, printer: &Printer) -> Vec<Fact> {
     let range = format!(
         "{} to {}",
         printer.engine_speed(gain.speeds.0),
@@ -231,7 +227,7 @@ fn mean<T: Copy>(
 }
 
 /// A correction as a choice.
-pub(crate) fn correction(rule: AirCorrection) -> String {
+pub fn correction(rule: AirCorrection) -> String {
     match rule {
         AirCorrection::None => "As measured".into(),
         rule => format!("Corrected to {}", rule.name()),

@@ -1,25 +1,24 @@
 //! What is said of the tank between fills.
 
-use fillwright::answers::tank::{
+use crate::answers::tank::{
     Clearing, Need, Oddity, OldBlend, Remedy, Replayed, TankAnswer, TankVerdict,
 };
-use fillwright::document::{BeforeForm, Event, FillEntry, FuelForm, What};
-use fillwright::quantity::notation::{Entry, Measure, OctaneScale, Printer, parse_number};
-use fillwright::quantity::{Band, Length, Share, Volume};
-use fillwright::tank::{Doubt, Estimate, ShareReadingKind};
+use crate::document::{BeforeForm, Event, FillEntry, FuelForm, What};
+use crate::quantity::notation::{Entry, Measure, OctaneScale, Printer, parse_number};
+use crate::quantity::{Band, Length, Share, Volume};
+use crate::tank::{Doubt, Estimate, ShareReadingKind};
 
 use super::extras::beside_ethanol;
-use crate::app::device;
 
 /// The blend: `about E31`, and between what.
-pub(crate) fn blend(share: Band<Share>, printer: &Printer) -> (String, String) {
+pub fn blend(share: Band<Share>, printer: &Printer) -> (String, String) {
     let [low, expected, high] = printer.grade_ends(share);
     let between = if low == high { String::new() } else { format!("between {low} and {high}") };
     (expected, between)
 }
 
 /// How much there is, and of what octane.
-pub(crate) fn level_and_octane(estimate: &Estimate, printer: &Printer) -> String {
+pub fn level_and_octane(estimate: &Estimate, printer: &Printer) -> String {
     let level = estimate.level;
     let at_least = |value| printer.at_least(value, 1);
     let octane = match (estimate.ron, estimate.mon, printer.units.octane()) {
@@ -39,14 +38,14 @@ pub(crate) fn level_and_octane(estimate: &Estimate, printer: &Printer) -> String
 }
 
 /// The estimate in one sentence.
-pub(crate) fn estimate(estimate: &Estimate, printer: &Printer) -> String {
+pub fn estimate(estimate: &Estimate, printer: &Printer) -> String {
     let (blend, between) = blend(estimate.share, printer);
     let comma = if between.is_empty() { "" } else { ", " };
     format!("About {blend}{comma}{between}; {}.", level_and_octane(estimate, printer))
 }
 
 /// What lies beyond the band, but cannot be ruled out.
-pub(crate) fn possible(estimate: &Estimate, printer: &Printer) -> String {
+pub fn possible(estimate: &Estimate, printer: &Printer) -> String {
     let (share, level) = (estimate.possible_share, estimate.possible_level);
     format!(
         "Possible at all: {}, {}. The likely range holds in 95 of 100 cases in simulation, not in road tests.",
@@ -64,7 +63,7 @@ fn instrument(answer: &TankAnswer) -> &'static str {
 }
 
 /// What would make a calibration usable.
-pub(crate) fn remedies(verdict: &TankVerdict, answer: &TankAnswer, printer: &Printer) -> String {
+pub fn remedies(verdict: &TankVerdict, answer: &TankAnswer, printer: &Printer) -> String {
     let mut sentences = Vec::new();
     let mut pours = Vec::new();
     for remedy in &verdict.remedies {
@@ -132,7 +131,7 @@ fn need(need: Need) -> &'static str {
 }
 
 /// What it means that no calibration may be selected.
-pub(crate) fn none_usable(answer: &TankAnswer) -> Option<String> {
+pub fn none_usable(answer: &TankAnswer) -> Option<String> {
     let none = answer.none_usable?;
     let name = |at: usize| &answer.verdicts[at].calibration.name;
     let first = none.clears.map_or_else(String::new, |(at, clearing)| {
@@ -159,7 +158,7 @@ pub(crate) fn none_usable(answer: &TankAnswer) -> Option<String> {
 }
 
 /// How far the old blend still feeds the engine, where it does.
-pub(crate) fn old_blend(old: OldBlend, printer: &Printer) -> Option<String> {
+pub fn old_blend(old: OldBlend, printer: &Printer) -> Option<String> {
     (old.left > Length::default()).then(|| {
         format!(
             "The old blend still feeds the engine: about {} from the fill on, {} of it left by the distances in the log. A sensor shows the old blend until then.",
@@ -170,7 +169,7 @@ pub(crate) fn old_blend(old: OldBlend, printer: &Printer) -> Option<String> {
 }
 
 /// What does not fit, as a question.
-pub(crate) fn doubt(doubt: &Doubt, printer: &Printer) -> String {
+pub fn doubt(doubt: &Doubt, printer: &Printer) -> String {
     match doubt {
         Doubt::UnloggedFill { volume } => format!(
             "The tank held about {} more than the log allows. Was there a fill that is not in the log? Then add it; if the reading was wrong, correct it. Until you decide, both stay possible.",
@@ -192,8 +191,9 @@ pub(crate) fn doubt(doubt: &Doubt, printer: &Printer) -> String {
     }
 }
 
-/// What is odd about an entry before it is kept.
-pub(crate) fn oddity(oddity: &Oddity, printer: &Printer) -> String {
+/// What is odd about an entry before it is kept; `date` writes a moment, in minutes since
+/// 1970 as its clock showed them, as this device does.
+pub fn oddity(oddity: &Oddity, date: impl Fn(i64) -> String, printer: &Printer) -> String {
     match oddity {
         Oddity::Distance { driven, farthest } => format!(
             "{} is further than the fuel in the tank can have taken the car: {} at most. Is a fill missing from the log?",
@@ -206,7 +206,7 @@ pub(crate) fn oddity(oddity: &Oddity, printer: &Printer) -> String {
             printer.volume(*most)
         ),
         Oddity::Future { time } => {
-            format!("{} has not come yet.", device::date(time.local_minutes(), true))
+            format!("{} has not come yet.", date(time.local_minutes()))
         }
         Oddity::Drained { drained, most } => format!(
             "{} is more than the tank can have held: {} at most. Is a fill missing from the log?",
@@ -221,7 +221,7 @@ pub(crate) fn oddity(oddity: &Oddity, printer: &Printer) -> String {
 }
 
 /// The name of an entry's kind.
-pub(crate) fn kind(what: &What) -> &'static str {
+pub fn kind(what: &What) -> &'static str {
     match what {
         What::Fill(_) => "Fill",
         What::Level(_) => "Level",
@@ -236,7 +236,7 @@ pub(crate) fn kind(what: &What) -> &'static str {
 }
 
 /// An entry in short.
-pub(crate) fn detail(event: &Event, printer: &Printer) -> String {
+pub fn detail(event: &Event, printer: &Printer) -> String {
     let volume =
         |entry: &Entry| with_unit(&printer.told(entry, Measure::Volume), volume_unit(printer));
     let distance = |entry: &Entry| {
@@ -264,7 +264,7 @@ pub(crate) fn detail(event: &Event, printer: &Printer) -> String {
 }
 
 /// A level as it was typed. What may be a part of the tank stays without a unit.
-pub(crate) fn level(entry: &Entry, printer: &Printer) -> String {
+pub fn level(entry: &Entry, printer: &Printer) -> String {
     let told = printer.told(entry, Measure::Level);
     if parse_number(&told, 0.0..=1.0).is_ok_and(|it| it > 0.0 && it < 1.0) {
         told
@@ -278,7 +278,7 @@ fn volume_unit(printer: &Printer) -> &'static str {
 }
 
 /// A typed text with the unit it stands for, where it names none.
-pub(crate) fn with_unit(text: &str, unit: &str) -> String {
+pub fn with_unit(text: &str, unit: &str) -> String {
     let is_number = !text.is_empty()
         && text.trim().chars().all(|c| c.is_ascii_digit() || matches!(c, '.' | ',' | ' '));
     if is_number { format!("{}\u{202f}{unit}", text.trim()) } else { text.trim().to_owned() }
@@ -300,7 +300,7 @@ fn fill_detail(fill: &FillEntry, printer: &Printer) -> String {
 }
 
 /// What an entry made of the estimate, in short.
-pub(crate) fn then(replayed: &Replayed, printer: &Printer) -> Option<String> {
+pub fn then(replayed: &Replayed, printer: &Printer) -> Option<String> {
     let estimate = replayed.after()?;
     let (blend, between) = blend(estimate.share, printer);
     let level: Volume = estimate.level.expected();

@@ -1,11 +1,11 @@
 //! The words for the verdict on a fuel system.
 
-use fillwright::answers::hardware::{
+use crate::answers::hardware::{
     AirAnswer, CrossedLimit, FluidAnswer, HardwareAnswer, HardwareReading, PartAnswer, PartStanding,
 };
-use fillwright::document::HardwareForm;
-use fillwright::quantity::MassRate;
-use fillwright::quantity::notation::Printer;
+use crate::document::HardwareForm;
+use crate::quantity::MassRate;
+use crate::quantity::notation::Printer;
 
 use super::Fact;
 use super::curves::curve;
@@ -13,15 +13,15 @@ use super::parts::{limit, part, part_answer, tightest};
 
 /// The verdict: a word or two, and what belongs to it.
 #[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Judgement {
-    pub(crate) word: String,
-    pub(crate) more: String,
+pub struct Judgement {
+    pub word: String,
+    pub more: String,
     /// What alone would do, where there is no room for more.
-    pub(crate) short: String,
+    pub short: String,
 }
 
 /// The word for how a part stands, of whose reserve so much is wanted.
-pub(crate) fn standing(part: &PartAnswer, wanted: f64) -> &'static str {
+pub fn standing(part: &PartAnswer, wanted: f64) -> &'static str {
     match (part.standing, part.over_speed.tightest) {
         (PartStanding::Enough, _) => "holds",
         (PartStanding::Tight, Some(it)) if it.reserve.expected() >= wanted => "likely holds",
@@ -33,11 +33,7 @@ pub(crate) fn standing(part: &PartAnswer, wanted: f64) -> &'static str {
 
 /// How it all stands. Where a limit is crossed the fuel system is no more than a part of
 /// it, and the first such limit is named.
-pub(crate) fn judgement(
-    answer: &HardwareAnswer,
-    hardware: &HardwareForm,
-    printer: &Printer,
-) -> Judgement {
+pub fn judgement(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &Printer) -> Judgement {
     let fuel = fuel_system(answer, hardware, printer);
     let Some(first) = answer.crossed.first() else { return fuel };
     let crossed = crossed(first, hardware, printer);
@@ -124,7 +120,7 @@ fn why_not(answer: &HardwareAnswer, hardware: &HardwareForm) -> String {
 }
 
 /// "High-pressure pump gives first, at 3950 rpm: 82 % of 85 % is in use there."
-pub(crate) fn first_to_give(
+pub fn first_to_give(
     answer: &HardwareAnswer,
     hardware: &HardwareForm,
     printer: &Printer,
@@ -136,7 +132,7 @@ pub(crate) fn first_to_give(
 }
 
 /// The largest ethanol share for the curve.
-pub(crate) fn limits_of_share(answer: &HardwareAnswer, printer: &Printer) -> Option<String> {
+pub fn limits_of_share(answer: &HardwareAnswer, printer: &Printer) -> Option<String> {
     answer.standing?;
     let largest = answer.largest_share;
     let at_worst = match largest.at_worst {
@@ -154,11 +150,7 @@ pub(crate) fn limits_of_share(answer: &HardwareAnswer, printer: &Printer) -> Opt
 }
 
 /// The compressor's air against what it is rated for.
-pub(crate) fn air(
-    answer: &AirAnswer,
-    hardware: &HardwareForm,
-    printer: &Printer,
-) -> (bool, String) {
+pub fn air(answer: &AirAnswer, hardware: &HardwareForm, printer: &Printer) -> (bool, String) {
     let (speed, most) = answer.most;
     let beyond = |flow: MassRate| flow > answer.rated;
     let name = hardware.parts.iter().find(|form| form.id == answer.form).map(part);
@@ -180,7 +172,7 @@ pub(crate) fn air(
 }
 
 /// What is asked, in one line.
-pub(crate) fn load_in_short(reading: &HardwareReading, printer: &Printer) -> String {
+pub fn load_in_short(reading: &HardwareReading, printer: &Printer) -> String {
     let Some(asked) = &reading.asked else { return String::new() };
     let name = reading.curves.get(asked.target).map_or_else(String::new, |it| curve(&it.name));
     format!(
@@ -192,11 +184,7 @@ pub(crate) fn load_in_short(reading: &HardwareReading, printer: &Printer) -> Str
 }
 
 /// What injection fluid does at the highest power.
-pub(crate) fn fluid_facts(
-    fluid: &FluidAnswer,
-    answer: &HardwareAnswer,
-    printer: &Printer,
-) -> Vec<Fact> {
+pub fn fluid_facts(fluid: &FluidAnswer, answer: &HardwareAnswer, printer: &Printer) -> Vec<Fact> {
     let effect = &fluid.effect;
     let mixture = |lambda| printer.mixture(lambda, answer.stoichiometric_ratio());
     let flow = answer.peak().and_then(|at| answer.headroom.flows.get(at));
@@ -236,10 +224,10 @@ pub(crate) fn fluid_facts(
 
 #[cfg(test)]
 mod tests {
-    use fillwright::document::{Document, HardwareField, PartForm, PartKind};
-    use fillwright::fuel::Content;
-    use fillwright::quantity::notation::{DecimalMark, Entry};
-    use fillwright::quantity::{Band, Share};
+    use crate::document::{Document, HardwareField, PartForm, PartKind};
+    use crate::fuel::Content;
+    use crate::quantity::notation::{DecimalMark, Entry};
+    use crate::quantity::{Band, Share};
 
     use super::*;
 

@@ -1,17 +1,29 @@
 //! What is said of a route and its plan.
 
-use fillwright::answers::trip::{TripAnswer, TripAsked};
-use fillwright::document::{PreferForm, TripStopForm};
-use fillwright::quantity::notation::{Printer, Rate};
-use fillwright::quantity::{Money, Volume};
-use fillwright::trip::{Bound, Done, Report, TripImpossible, TripRule};
+use crate::answers::trip::{TripAnswer, TripAsked};
+use crate::document::{PreferForm, TripStopForm};
+use crate::quantity::notation::{Printer, Rate};
+use crate::quantity::{Money, Volume};
+use crate::trip::{Bound, Done, Report, TripImpossible, TripRule};
 use uom::si::volume::liter;
 
 use super::hardware::Fact;
-use crate::app::planning::Standing;
+
+/// How what is known stands to the question on the page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Standing {
+    /// The question cannot be read.
+    Unreadable,
+    /// The worker has said something of it, and no plan for another one is on show.
+    Known,
+    /// That is still to come.
+    Awaited,
+    /// That would be still to come, but nothing is done about it.
+    Stopped,
+}
 
 /// What stands beside the plan.
-pub(crate) const CAUTIONS: [&str; 5] = [
+pub const CAUTIONS: [&str; 5] = [
     "The fuel that a pump gives may differ from its name: confirm the share before you select a calibration.",
     "A plan is no permission: the author of a calibration has the last word, and so does the builder of the fuel system on ethanol above E10.",
     "Fuel vapour burns and static ignites it: touch bare metal before the nozzle, and carry fuel in approved cans only.",
@@ -23,7 +35,7 @@ pub(crate) const CAUTIONS: [&str; 5] = [
 const NOTHING_L: f64 = 1e-6;
 
 /// What is wanted of a plan above all.
-pub(crate) const fn preference(prefer: PreferForm) -> &'static str {
+pub const fn preference(prefer: PreferForm) -> &'static str {
     match prefer {
         PreferForm::Cheapest => "Least money",
         PreferForm::FewestStops => "Fewest stops",
@@ -32,7 +44,7 @@ pub(crate) const fn preference(prefer: PreferForm) -> &'static str {
 }
 
 /// The name of a stop.
-pub(crate) fn stop_name(place: &str, at: usize) -> String {
+pub fn stop_name(place: &str, at: usize) -> String {
     match (place.trim(), at) {
         ("", 0) => "Start".into(),
         ("", at) => format!("Stop {}", at + 1),
@@ -41,19 +53,19 @@ pub(crate) fn stop_name(place: &str, at: usize) -> String {
 }
 
 /// What a stop of a plan is called.
-pub(crate) fn stop(asked: &TripAsked, at: usize) -> String {
+pub fn stop(asked: &TripAsked, at: usize) -> String {
     asked.stops.get(at).map_or_else(|| stop_name("", at), |it| stop_name(&it.place, at))
 }
 
 /// The fuels of a stop and how far the next is, in one line.
-pub(crate) fn stop_in_short(stop: &TripStopForm, printer: &Printer) -> String {
+pub fn stop_in_short(stop: &TripStopForm, printer: &Printer) -> String {
     let name = |id: u32, name: &str| {
         let closed = if stop.closed.contains(&id) { " (not to be had)" } else { "" };
         format!("{name}{closed}")
     };
     let fuels: Vec<String> = stop.fuels.iter().map(|it| name(it.id, &it.name)).collect();
     let fuels = if fuels.is_empty() { "no fuel".to_owned() } else { fuels.join(", ") };
-    let distance = printer.told(&stop.distance, fillwright::quantity::notation::Measure::Distance);
+    let distance = printer.told(&stop.distance, crate::quantity::notation::Measure::Distance);
     match distance.trim() {
         "" => fuels,
         way if way.chars().all(|it| it.is_ascii_digit() || ".,".contains(it)) => {
@@ -64,7 +76,7 @@ pub(crate) fn stop_in_short(stop: &TripStopForm, printer: &Printer) -> String {
 }
 
 /// What is bought at a stop: how much, and of what.
-pub(crate) fn bought(plan: &TripAnswer, at: usize, printer: &Printer) -> Vec<(String, String)> {
+pub fn bought(plan: &TripAnswer, at: usize, printer: &Printer) -> Vec<(String, String)> {
     let stop = plan.asked.stops.get(at);
     let fuels = stop.map_or(&[][..], |it| &it.fuels);
     let volumes = plan.bought.get(at).map_or(&[][..], |it| it);
@@ -74,14 +86,14 @@ pub(crate) fn bought(plan: &TripAnswer, at: usize, printer: &Printer) -> Vec<(St
 }
 
 /// “24.5 L of E85 and 10.0 L of 98 E5”
-pub(crate) fn purchase(parts: &[(String, String)]) -> String {
+pub fn purchase(parts: &[(String, String)]) -> String {
     let parts: Vec<String> =
         parts.iter().map(|(volume, fuel)| format!("{volume} of {fuel}")).collect();
     parts.join(" and ")
 }
 
 /// What to buy next, and what comes after that.
-pub(crate) fn next(plan: &TripAnswer, printer: &Printer) -> (String, Option<String>) {
+pub fn next(plan: &TripAnswer, printer: &Printer) -> (String, Option<String>) {
     let count = plan.asked.stops.len();
     let buys = |from: usize| {
         (from..count).find_map(|at| {
@@ -101,7 +113,7 @@ pub(crate) fn next(plan: &TripAnswer, printer: &Printer) -> (String, Option<Stri
 }
 
 /// How good the plan is at least.
-pub(crate) fn quality(plan: &TripAnswer, report: &Report, printer: &Printer) -> Option<String> {
+pub fn quality(plan: &TripAnswer, report: &Report, printer: &Printer) -> Option<String> {
     let bound = report.bound.as_ref()?;
     // Rounded up: it must not look better than it is.
     let percent = |gap: f64| {
@@ -144,7 +156,7 @@ fn at_least(stops: u32, done: &Done) -> String {
 }
 
 /// That the margin had to go, if it had.
-pub(crate) fn on_the_edge(plan: &TripAnswer, report: &Report, printer: &Printer) -> Option<String> {
+pub fn on_the_edge(plan: &TripAnswer, report: &Report, printer: &Printer) -> Option<String> {
     let wished = plan.asked.wish.margin;
     (report.margin < wished).then(|| {
         format!(
@@ -155,7 +167,7 @@ pub(crate) fn on_the_edge(plan: &TripAnswer, report: &Report, printer: &Printer)
 }
 
 /// How the search stands: said at its start, at the first plan and at its end.
-pub(crate) fn standing(report: Option<&Report>, running: bool) -> &'static str {
+pub fn standing(report: Option<&Report>, running: bool) -> &'static str {
     let has_plan = report.is_some_and(|it| it.bought.is_some());
     match (running, has_plan, report.map(|it| &it.done)) {
         (true, false, _) => "Looking for a plan.",
@@ -176,7 +188,7 @@ pub(crate) fn standing(report: Option<&Report>, running: bool) -> &'static str {
 
 /// How the search stands where nothing is known yet of the route on the page: a plan that
 /// is on show is one for another.
-pub(crate) fn unanswered(standing: Standing, has_plan: bool) -> &'static str {
+pub fn unanswered(standing: Standing, has_plan: bool) -> &'static str {
     match (standing, has_plan) {
         (Standing::Unreadable, false) => "Nothing is planned until the route is complete.",
         (Standing::Unreadable, true) => {
@@ -194,7 +206,7 @@ pub(crate) fn unanswered(standing: Standing, has_plan: bool) -> &'static str {
 }
 
 /// The same of a plan for another route, in the bar that stays in sight.
-pub(crate) fn in_the_bar(standing: Standing) -> &'static str {
+pub fn in_the_bar(standing: Standing) -> &'static str {
     match standing {
         Standing::Awaited | Standing::Known => "Plan before your change. Planning anew…",
         Standing::Unreadable | Standing::Stopped => "Not updated",
@@ -202,7 +214,7 @@ pub(crate) fn in_the_bar(standing: Standing) -> &'static str {
 }
 
 /// Why there is no plan, and what would help: the first is where.
-pub(crate) fn impossible(impossible: &TripImpossible, asked: &TripAsked) -> Vec<String> {
+pub fn impossible(impossible: &TripImpossible, asked: &TripAsked) -> Vec<String> {
     let place = stop(asked, impossible.stop);
     let next = impossible.stop + 1;
     let onwards = if next < asked.stops.len() {
@@ -250,7 +262,7 @@ fn in_the_way(rule: TripRule, place: &str) -> String {
 }
 
 /// What may fail where everything is as bad as the bands allow, rule by rule.
-pub(crate) fn left_open(plan: &TripAnswer) -> Vec<String> {
+pub fn left_open(plan: &TripAnswer) -> Vec<String> {
     let open = |rules: &[TripRule]| {
         let mut places: Vec<String> = Vec::new();
         for breach in plan.course.possible_breaches.iter().filter(|it| rules.contains(&it.rule)) {
@@ -301,7 +313,7 @@ fn elsewhere(plan: &TripAnswer, printer: &Printer) -> String {
 }
 
 /// A plan in figures.
-pub(crate) fn in_short(plan: &TripAnswer, printer: &Printer) -> Vec<Fact> {
+pub fn in_short(plan: &TripAnswer, printer: &Printer) -> Vec<Fact> {
     let short = plan.in_short();
     let none = || "—".to_owned();
     let grade = |share: Option<_>| share.map_or_else(none, |it| printer.grade(it));
@@ -317,7 +329,7 @@ pub(crate) fn in_short(plan: &TripAnswer, printer: &Printer) -> Vec<Fact> {
 
 #[cfg(test)]
 mod tests {
-    use fillwright::quantity::Share;
+    use crate::quantity::Share;
 
     use super::*;
 

@@ -1,22 +1,22 @@
 //! What is said of results: short sentences, in the person's units.
 
-pub(crate) mod deeds;
-pub(crate) mod extras;
-pub(crate) mod fields;
-pub(crate) mod fill;
-pub(crate) mod hardware;
-pub(crate) mod methods;
-pub(crate) mod shared;
-pub(crate) mod tank;
-pub(crate) mod trip;
-pub(crate) mod units;
+pub mod deeds;
+pub mod extras;
+pub mod fields;
+pub mod fill;
+pub mod hardware;
+pub mod methods;
+pub mod shared;
+pub mod tank;
+pub mod trip;
+pub mod units;
 
-use fillwright::calibration::{Calibration, Judgement, Reason, Verdict};
-use fillwright::document::{CarFile, Exchanged};
-use fillwright::quantity::notation::{Printer, print_number_short};
+use crate::calibration::{Calibration, Judgement, Reason, Verdict};
+use crate::document::{CarFile, Exchanged};
+use crate::quantity::notation::{Printer, print_number_short};
 
 /// The word for a verdict.
-pub(crate) fn verdict(verdict: Verdict) -> &'static str {
+pub fn verdict(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Usable => "usable",
         Verdict::ConfirmFirst => "confirm first",
@@ -25,11 +25,7 @@ pub(crate) fn verdict(verdict: Verdict) -> &'static str {
 }
 
 /// Why a calibration gets its verdict.
-pub(crate) fn reasons(
-    judgement: &Judgement,
-    calibration: &Calibration,
-    printer: &Printer,
-) -> String {
+pub fn reasons(judgement: &Judgement, calibration: &Calibration, printer: &Printer) -> String {
     if judgement.reasons.is_empty() {
         let octane = if calibration.ron_min.is_some() { ", octane included" } else { "" };
         return format!(
@@ -85,7 +81,7 @@ fn sentence(reason: Reason, calibration: &Calibration, printer: &Printer) -> Str
 }
 
 /// What lambda does when the calibration meters fuel open loop.
-pub(crate) fn lambda(judgement: &Judgement, printer: &Printer) -> Option<String> {
+pub fn lambda(judgement: &Judgement, printer: &Printer) -> Option<String> {
     let band = judgement.open_loop_lambda?;
     let off = |ratio: f64| {
         let percent = (ratio - 1.0) * 100.0;
@@ -109,7 +105,7 @@ pub(crate) fn lambda(judgement: &Judgement, printer: &Printer) -> Option<String>
 
 /// A price in both currencies, and the rate: `12.90 DKK/L is 1.73 €/L: 1 DKK is 0.134 €,
 /// typed on 2026-05-03.`
-pub(crate) fn exchanged(it: &Exchanged, printer: &Printer) -> String {
+pub fn exchanged(it: &Exchanged, printer: &Printer) -> String {
     let factor = print_number_short(it.rate.factor, 6, printer.style);
     format!(
         "{} is {}: 1 {} is {factor}\u{202f}{}, typed on {}.",
@@ -122,17 +118,17 @@ pub(crate) fn exchanged(it: &Exchanged, printer: &Printer) -> String {
 }
 
 /// What a car is called.
-pub(crate) fn car(car: &CarFile) -> String {
+pub fn car(car: &CarFile) -> String {
     name_or_unnamed(&car.car.name)
 }
 
 /// The same from its name.
-pub(crate) fn name_or_unnamed(name: &str) -> String {
+pub fn name_or_unnamed(name: &str) -> String {
     let name = name.trim();
     if name.is_empty() { "Unnamed car".into() } else { name.into() }
 }
 
 /// “1 entry”, “2 entries”
-pub(crate) fn counted(count: usize, one: &str, many: &str) -> String {
+pub fn counted(count: usize, one: &str, many: &str) -> String {
     format!("{count} {}", if count == 1 { one } else { many })
 }
