@@ -4,6 +4,7 @@ mod charts;
 mod device;
 mod focus;
 mod hand_over;
+mod language;
 mod offline;
 mod planner_follows;
 mod planning;
@@ -37,10 +38,12 @@ pub(crate) fn start() {
         soon(|| {
             let stored = storage::open(found);
             soon(|| {
-                if let Some(shell) = document().get_element_by_id("shell") {
-                    shell.remove();
-                }
-                mount_to_body(|| view! { <App stored=stored /> });
+                language::once_spoken(|| {
+                    if let Some(shell) = document().get_element_by_id("shell") {
+                        shell.remove();
+                    }
+                    mount_to_body(|| view! { <App stored=stored /> });
+                });
             });
         });
     });

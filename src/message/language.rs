@@ -7,10 +7,9 @@ use super::keys::COUNT;
 use super::{Argument, Message, Sentence, pattern};
 
 /// The plural category of a count, by the rules of CLDR: `one`, `other` and so on.
-pub type PluralRule = fn(usize) -> &'static str;
+pub type PluralRule = Box<dyn Fn(usize) -> &'static str>;
 
 /// The messages of a language.
-#[derive(Clone)]
 pub struct Language {
     texts: Vec<&'static str>,
     plural: PluralRule,
@@ -39,7 +38,10 @@ impl Language {
 
     /// The first language, which the program carries with it.
     fn first() -> Self {
-        Self::of_texts(include_str!(concat!(env!("OUT_DIR"), "/en.words")), english_plural)
+        Self::of_texts(
+            include_str!(concat!(env!("OUT_DIR"), "/en.words")),
+            Box::new(english_plural),
+        )
     }
 
     /// A message by its place among the names in order, with its arguments in the order of
@@ -49,7 +51,7 @@ impl Language {
             let (message, arguments) = sentence.parts();
             self.fill_in(message, arguments)
         };
-        pattern::fill_in(self.text(message), arguments, self.plural, &say)
+        pattern::fill_in(self.text(message), arguments, &self.plural, &say)
     }
 
     fn text(&self, message: usize) -> &'static str {

@@ -15,7 +15,7 @@ const END: char = '\u{6}';
 pub(super) fn fill_in(
     pattern: &str,
     arguments: &[Argument<'_>],
-    plural: fn(usize) -> &'static str,
+    plural: &dyn Fn(usize) -> &'static str,
     say: &dyn Fn(&Sentence) -> String,
 ) -> String {
     let mut said = String::with_capacity(pattern.len() + 16 * arguments.len());
@@ -26,7 +26,7 @@ pub(super) fn fill_in(
 struct Filling<'a> {
     rest: Chars<'a>,
     arguments: &'a [Argument<'a>],
-    plural: fn(usize) -> &'static str,
+    plural: &'a dyn Fn(usize) -> &'static str,
     say: &'a dyn Fn(&Sentence) -> String,
 }
 

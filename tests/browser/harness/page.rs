@@ -456,6 +456,17 @@ impl Page {
         }
     }
 
+    /// Asks for a language from now on, as a browser that was set to it does.
+    #[track_caller]
+    pub(crate) fn speak(&self, tag: &str) -> impl Future<Output = ()> {
+        self.note_step();
+        async move {
+            let agent = self.script("return navigator.userAgent", vec![]).await;
+            let asks = json!({ "userAgent": agent, "acceptLanguage": tag });
+            self.devtools("Emulation.setUserAgentOverride", asks).await;
+        }
+    }
+
     /// Keeps what the viewport shows as `target/screenshots/NAME.png`.
     #[track_caller]
     pub(crate) fn screenshot(&self, name: &str) -> impl Future<Output = PathBuf> {

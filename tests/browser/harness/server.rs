@@ -150,7 +150,7 @@ impl Site {
         }
 
         let path = target.split('?').next().unwrap_or_default();
-        let found = self.file(path).and_then(|file| Some((std::fs::read(&file).ok()?, file)));
+        let found = self.file(path).and_then(|file| Some((content(&file)?, file)));
         let (status, reason, media_type, content) = match found {
             Some((content, file)) => (200, "OK", media_type(&file), content),
             None => (404, "Not Found", "text/plain; charset=utf-8", b"not here".to_vec()),
@@ -184,6 +184,15 @@ impl Site {
     }
 }
 
+/// What a file holds. The language of the tests is made by the build of the program, and
+/// goes with no build of the page.
+fn content(file: &Path) -> Option<Vec<u8>> {
+    if file.ends_with("words/en-XA.words") {
+        return Some(include_bytes!(concat!(env!("OUT_DIR"), "/en-XA.words")).to_vec());
+    }
+    std::fs::read(file).ok()
+}
+
 fn media_type(file: &Path) -> &'static str {
     match file.extension().and_then(|extension| extension.to_str()) {
         Some("html") => "text/html; charset=utf-8",
@@ -194,7 +203,7 @@ fn media_type(file: &Path) -> &'static str {
         Some("png") => "image/png",
         Some("json") => "application/json",
         Some("webmanifest") => "application/manifest+json",
-        Some("txt") => "text/plain; charset=utf-8",
+        Some("txt" | "words") => "text/plain; charset=utf-8",
         _ => "application/octet-stream",
     }
 }
