@@ -6,10 +6,12 @@
 //   others, and the page says the new name.
 // - The app is fetched once the page is on the screen: half a megabyte on the way would
 //   keep the styles waiting for it.
+// - The styles, a file for each thing that they style, become one file: each would be
+//   a request that the first picture waits for.
 // - The page gets its content security policy, which knows its one inline script by
 //   its checksum, and the checksums of the styles and scripts that it names.
 import { createHash } from "node:crypto";
-import { readFileSync, renameSync, writeFileSync } from "node:fs";
+import { readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
 const directory = process.argv[2];
@@ -38,6 +40,17 @@ function named_worker() {
   const script = named_by_content("planner.js");
   write("planner_loader.js", replaced(read("planner_loader.js"), "planner.js", script));
   return named_by_content("planner_loader.js");
+}
+
+// Those for paper alone stay apart: a screen does not wait for them.
+function with_one_style(page) {
+  const links = [...page.matchAll(/<link (?![^>]*media=)[^>]*rel=stylesheet[^>]*>/g)].map(([tag]) => tag);
+  const names = links.map((tag) => tag.match(/href=\.\/([^ >]+)/)[1]);
+  write("style.css", names.map(read).join("\n"));
+  for (const name of names) rmSync(join(directory, name));
+  const [first, ...others] = links;
+  const one = replaced(page, first, first.replace(names[0], named_by_content("style.css")));
+  return others.reduce((text, tag) => replaced(text, tag, ""), one);
 }
 
 function policy(page) {
@@ -77,7 +90,7 @@ function with_picture_first(page) {
 }
 
 const trunk = replaced(read("index.html"), "planner_loader.js", named_worker());
-const named = with_picture_first(trunk);
+const named = with_one_style(with_picture_first(trunk));
 const page = with_checksums(named);
 if (page === named) throw new Error("no style or script is named where it is looked for");
 const first = "<meta charset=utf-8>";
