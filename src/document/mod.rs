@@ -9,6 +9,7 @@ mod demo;
 mod draft;
 mod event;
 mod field;
+mod field_unit;
 mod file;
 mod fill;
 mod fuel;
@@ -25,7 +26,9 @@ mod offers;
 mod rate;
 mod record;
 mod stops;
+mod tanks;
 mod trip;
+mod typed_text;
 
 pub use car::{CalibrationForm, Car};
 pub use contents::{ContentsForm, LevelForm};
@@ -37,6 +40,7 @@ pub use field::{
     CalibrationPart, ContentsOf, ContentsPart, CurvePart, EntryPart, ExtraPart, Field, FuelPart,
     TripPart, TripStopPart,
 };
+pub use field_unit::FieldUnit;
 pub use file::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
 pub use fill::{AimForm, FillForm, StartForm, StopRuleForm};
 pub use fuel::{ExtrasForm, FuelForm};
@@ -53,3 +57,4 @@ pub use offers::{NewFuel, OfferedAt};
 pub use rate::RateForm;
 pub use stops::{PlannedStop, Shift};
 pub use trip::{PreferForm, TripForm, TripStopForm};
+pub use typed_text::Typed;
