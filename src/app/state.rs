@@ -9,7 +9,7 @@ use fillwright::answers::tank::{History, LogReading, TankAnswer, TankQuestion};
 use fillwright::answers::trip::TripReading;
 use fillwright::document::{Document, Field, FillForm, Id};
 use fillwright::keeping::{Keeper, Opened, Trouble};
-use fillwright::quantity::notation::{DecimalMark, Entry, Measure, Printer};
+use fillwright::quantity::notation::{DecimalMark, Printer};
 use leptos::prelude::*;
 
 use super::device;
@@ -385,57 +385,34 @@ impl State {
         doubt.map_or_else(String::new, |it| self.printer.with(|printer| tank::doubt(&it, printer)))
     }
 
-    /// The symbol of the unit of volume.
-    pub(crate) fn volume_unit(self) -> Signal<String> {
-        said(move || self.printer.with(|it| it.units.volume().symbol().to_owned()))
-    }
-
-    /// The scale of a bare octane number.
-    pub(crate) fn octane_unit(self) -> Signal<String> {
-        said(move || self.printer.with(|it| it.unit(Measure::Octane).to_owned()))
-    }
-
-    /// A text of the document.
-    pub(crate) fn text(
-        self,
-        read: impl Fn(&Document) -> Option<&String> + Send + Sync + 'static,
-    ) -> Signal<String> {
-        said(move || self.document.with(|it| read(it).cloned().unwrap_or_default()))
-    }
-
-    /// A text of the document whose meaning depends on the units, as it reads in
-    /// those chosen now.
-    pub(crate) fn entry(
-        self,
-        measure: Measure,
-        read: impl Fn(&Document) -> Option<&Entry> + Send + Sync + 'static,
-    ) -> Signal<String> {
+    /// What is typed in a field, as it reads in the units of today.
+    pub(crate) fn typed(self, field: Field) -> Signal<String> {
         said(move || {
             self.document.with(|it| {
-                let entry = read(it).cloned().unwrap_or_default();
-                self.printer.with(|printer| printer.shown(&entry, measure))
+                let typed = it.typed(field);
+                typed.map_or_else(String::new, |it| self.printer.with(|printer| it.shown(printer)))
             })
         })
     }
 
-    /// Something to do with a typed text: change the document by it.
+    /// The symbol of the unit of a field.
+    pub(crate) fn unit_of(self, field: Field) -> Signal<String> {
+        said(move || {
+            let unit = self.document.with(|it| it.typed(field).map(|typed| typed.unit));
+            unit.map_or_else(String::new, |it| self.printer.with(|printer| it.symbol(printer)))
+        })
+    }
+
+    /// Something to do with what is typed into a field: take it into the document.
+    pub(crate) fn type_into(self, field: Field) -> Callback<String> {
+        self.set(move |it, text| it.type_into(field, text))
+    }
+
+    /// Something to do with the key of a choice: change the document by it.
     pub(crate) fn set(
         self,
         write: impl Fn(&mut Document, String) + Send + Sync + 'static,
     ) -> Callback<String> {
         Callback::new(move |text: String| self.document.update(|it| write(it, text)))
-    }
-
-    /// The same for a text whose meaning depends on the units.
-    pub(crate) fn set_entry(
-        self,
-        write: impl Fn(&mut Document) -> Option<&mut Entry> + Send + Sync + 'static,
-    ) -> Callback<String> {
-        self.set(move |it, text| {
-            let typed_in = it.settings.units;
-            if let Some(entry) = write(it) {
-                *entry = Entry { text, typed_in };
-            }
-        })
     }
 }

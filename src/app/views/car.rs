@@ -2,7 +2,6 @@
 
 use fillwright::calibration::FluidState;
 use fillwright::document::Field;
-use fillwright::quantity::notation::Measure;
 use fillwright::share::Kind;
 use fillwright::tank::RangeDisplay;
 use leptos::prelude::*;
@@ -98,35 +97,23 @@ fn WrongCard() -> impl IntoView {
 #[component]
 fn TankCard() -> impl IntoView {
     let state = State::here();
-    let unit = state.volume_unit();
-    let per_distance =
-        said(move || state.printer.with(|it| it.units.consumption().symbol().to_owned()));
     view! {
         <section class="card" aria-labelledby="tank-title">
             <h2 id="tank-title">"Tank"</h2>
             <TextField
                 field=Field::Capacity
                 label="Holds, to the brim"
-                unit=unit
                 words=true
-                value=state.entry(Measure::Volume, |it| Some(&it.here.car.capacity))
-                on_text=state.set_entry(|it| Some(&mut it.here.car.capacity))
             />
             <TextField
                 field=Field::Reserve
                 label="Reserve"
-                unit=unit
                 words=true
                 hint="No plan goes below it without saying so"
-                value=state.entry(Measure::Volume, |it| Some(&it.here.car.reserve))
-                on_text=state.set_entry(|it| Some(&mut it.here.car.reserve))
             />
             <TextField
                 field=Field::Consumption
                 label="Consumption"
-                unit=per_distance
-                value=state.entry(Measure::Consumption, |it| Some(&it.here.car.consumption))
-                on_text=state.set_entry(|it| Some(&mut it.here.car.consumption))
             />
             <Options
                 legend="The distance to empty on the dashboard counts"
@@ -147,17 +134,12 @@ fn TankCard() -> impl IntoView {
                 label="Measured on"
                 hint="E10, say: also what blends are compared with"
                 words=true
-                value=state.text(|it| Some(&it.here.car.reference))
-                on_text=state.set(|it, text| it.here.car.reference = text)
             />
             <TextField
                 field=Field::Line
                 label="Fuel in pump, lines and rail"
-                unit=unit
                 words=true
                 hint="Tells how far the old blend feeds the engine; often 0.3 to 1 L (0.1 to 0.25 gal)"
-                value=state.entry(Measure::Volume, |it| Some(&it.here.car.line))
-                on_text=state.set_entry(|it| Some(&mut it.here.car.line))
             />
         </section>
     }

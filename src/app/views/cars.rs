@@ -43,8 +43,6 @@ pub(crate) fn CarsCard() -> impl IntoView {
                 field=Field::CarName
                 label="Name of the car"
                 words=true
-                value=state.text(|it| Some(&it.here.car.name))
-                on_text=state.set(|it, text| it.here.car.name = text)
             />
             <div class="buttons">
                 <Button

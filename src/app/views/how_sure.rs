@@ -1,7 +1,6 @@
 //! How sure a share is that was typed without a range, and what it is then taken as.
 
-use fillwright::document::Document;
-use fillwright::quantity::{Band, Share};
+use fillwright::document::Field;
 use fillwright::tank::HowSure;
 use leptos::prelude::*;
 
@@ -14,36 +13,21 @@ const HOW_SURE: [(HowSure, &str, &str); 3] = [
     (HowSure::Unknown, "unknown", "Don't know"),
 ];
 
-/// What was chosen for a share, and what it is taken as; nothing where it has a range.
-type Assumed = Option<(HowSure, Band<Share>)>;
-
-/// The choice beside a share of the document. It is there only while the share has no
-/// range, which would say more. The name tells it apart, and begins the id of what it
-/// says.
-pub(super) fn how_sure(
-    name: impl Into<String>,
-    read: impl Fn(&Document) -> Assumed + Send + Sync + 'static,
-    write: impl Fn(&mut Document) -> Option<&mut HowSure> + Send + Sync + 'static,
-) -> AnyView {
-    let state = State::here();
-    let now = Memo::new(move |_| state.document.with(|it| read(it)));
-    let write = Callback::new(move |chosen: HowSure| {
-        state.document.update(|it| {
-            if let Some(how_sure) = write(it) {
-                *how_sure = chosen;
-            }
-        });
-    });
-    HowSureRow(HowSureRowProps { name: name.into(), now: now.into(), write }).into_any()
+/// The choice beside the share in a field. It is there only while the share has no range,
+/// which would say more.
+pub(super) fn how_sure(share: Field) -> AnyView {
+    HowSureRow(HowSureRowProps { share }).into_any()
 }
 
 #[component]
-fn HowSureRow(name: String, now: Signal<Assumed>, write: Callback<HowSure>) -> impl IntoView {
+fn HowSureRow(share: Field) -> impl IntoView {
     let state = State::here();
+    let name = format!("{}-how-sure", share.id().trim_end_matches("-share"));
+    let now = Memo::new(move |_| state.document.with(|it| it.share_assumed(share)));
     let chosen = said(move || now.get().map_or_else(String::new, |it| key_of(&HOW_SURE, &it.0)));
-    let choose = Callback::new(move |key: String| {
-        if let Some(how_sure) = value_of(&HOW_SURE, &key) {
-            write.run(how_sure);
+    let choose = state.set(move |it, key| {
+        if let (Some(form), Some(how_sure)) = (it.how_sure_mut(share), value_of(&HOW_SURE, &key)) {
+            *form = how_sure;
         }
     });
     let taken = said(move || {

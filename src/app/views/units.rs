@@ -1,9 +1,7 @@
 //! The card of units and how numbers are written.
 
 use fillwright::document::{Document, Field};
-use fillwright::quantity::notation::{
-    Choosable, Currency, DecimalMark, Measure, UnitSystem, Units,
-};
+use fillwright::quantity::notation::{Choosable, Currency, DecimalMark, UnitSystem, Units};
 use leptos::prelude::*;
 
 use crate::app::device;
@@ -74,17 +72,12 @@ pub(super) fn UnitsCard() -> impl IntoView {
                 label="Currency"
                 words=true
                 hint="A sign or name, such as € or SEK"
-                value=state.text(|it| Some(&it.settings.currency))
-                on_text=state.set(|it, text| it.settings.currency = text.chars().take(6).collect())
             />
             <Rates />
             <TextField
                 field=Field::PumpStep
                 label="Step of the pump"
-                unit=state.volume_unit()
                 hint="Volumes are rounded to what you can stop at"
-                value=state.entry(Measure::Volume, |it| Some(&it.settings.pump_step))
-                on_text=state.set_entry(|it| Some(&mut it.settings.pump_step))
             />
         </section>
     }
@@ -116,8 +109,6 @@ fn RateOf(currency: Currency) -> impl IntoView {
         <TextField
             field=Field::Rate(currency)
             label=said(move || format!("1 {currency} is"))
-            unit=state.text(|it| Some(&it.settings.currency))
-            value=state.text(move |it| it.settings.rate_of(currency).map(|form| &form.rate))
             on_text=state
                 .set(move |it, text| {
                     let today = device::now().chars().take(10).collect();

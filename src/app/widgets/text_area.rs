@@ -12,8 +12,6 @@ use crate::app::state::State;
 pub(crate) fn TextArea(
     field: Field,
     label: &'static str,
-    value: Signal<String>,
-    on_text: Callback<String>,
     #[prop(optional)] hint: &'static str,
     /// How many lines are in sight.
     #[prop(default = 8)]
@@ -23,6 +21,7 @@ pub(crate) fn TextArea(
     let id = field.id();
     let below_id = format!("{id}-below");
     let focused = RwSignal::new(false);
+    let on_text = state.type_into(field);
     let below = Below::of(field, hint, focused.into());
     view! {
         <div class=below.class>
@@ -36,7 +35,7 @@ pub(crate) fn TextArea(
                     spellcheck="false"
                     aria-describedby=below_id.clone()
                     aria-invalid=move || below.wrong.get().then_some("true")
-                    prop:value=value
+                    prop:value=state.typed(field)
                     on:focus=move |_| {
                         focused.set(true);
                         state.enter_field(field, below.wrong.get_untracked());

@@ -7,7 +7,7 @@ mod tests;
 use super::field::{EntryPart, Field, FuelPart};
 use super::field_unit::FieldUnit;
 use super::file::Document;
-use crate::quantity::notation::{Entry, Printer};
+use crate::quantity::notation::{Entry, Printer, Units};
 use rows::{Place, row, row_mut};
 
 /// So many characters of a currency's sign or name are kept.
@@ -32,6 +32,11 @@ impl Typed<'_> {
             (Some(entry), FieldUnit::Measured(measure)) => printer.shown(entry, measure),
             _ => self.text.to_owned(),
         }
+    }
+
+    /// The units in which a text that is there was typed, where its meaning depends on them.
+    pub fn begun_in(&self) -> Option<Units> {
+        self.entry.filter(|entry| !entry.is_blank()).map(|entry| entry.typed_in)
     }
 
     /// Whether nothing was typed.

@@ -27,12 +27,12 @@ pub(super) enum Place<T, E> {
 /// A row: where the text stands, and its unit.
 pub(super) type Row<T, E> = (Place<T, E>, FieldUnit);
 
-fn text<T, E>(text: T, unit: FieldUnit) -> Option<Row<T, E>> {
-    Some((Place::Text(text), unit))
+fn text<T, E>(text: T, unit: FieldUnit) -> Row<T, E> {
+    (Place::Text(text), unit)
 }
 
-fn entry<T, E>(entry: E, unit: FieldUnit) -> Option<Row<T, E>> {
-    Some((Place::Entry(entry), unit))
+fn entry<T, E>(entry: E, unit: FieldUnit) -> Row<T, E> {
+    (Place::Entry(entry), unit)
 }
 
 /// All rows, made twice: once to read by, and once with `mut` to write by. The names are
@@ -47,7 +47,7 @@ macro_rules! rows {
             it: &$($mut)? Document,
             field: Field,
         ) -> Option<Row<&$($mut)? String, &$($mut)? Entry>> {
-            match field {
+            Some(match field {
                 Field::Capacity => entry(&$($mut)? it.here.car.capacity, VOLUME),
                 Field::Reserve => entry(&$($mut)? it.here.car.reserve, VOLUME),
                 Field::Consumption => entry(&$($mut)? it.here.car.consumption, CONSUMPTION),
@@ -62,7 +62,7 @@ macro_rules! rows {
                 Field::Contents(of, ContentsPart::LevelError) => {
                     entry(&$($mut)? it.$level(of)?.error, VOLUME)
                 }
-                Field::Contents(of, part) => $of_contents(it.$contents(of)?, part),
+                Field::Contents(of, part) => $of_contents(it.$contents(of)?, part)?,
                 Field::AimShare => text(&$($mut)? it.here.fill.aim_share, Bare),
                 Field::Place => text(&$($mut)? it.here.fill.place, Bare),
                 Field::StopLevel => entry(&$($mut)? it.here.fill.stop_level, LEVEL),
@@ -97,7 +97,7 @@ macro_rules! rows {
                             EntryPart::TubeWater => text(&$($mut)? form.water, MILLILITRES),
                             EntryPart::Boundary => text(&$($mut)? form.boundary, MILLILITRES),
                             EntryPart::TubeStep => text(&$($mut)? form.step, MILLILITRES),
-                            _ => None,
+                            _ => return None,
                         },
                         (EntryPart::Distance, What::Drive(way)) => entry(way, DISTANCE),
                         (EntryPart::Distance, What::Trip(form)) => {
@@ -107,7 +107,7 @@ macro_rules! rows {
                             entry(&$($mut)? form.consumption, CONSUMPTION)
                         }
                         (EntryPart::Drained, What::Drain(volume)) => entry(volume, VOLUME),
-                        _ => None,
+                        _ => return None,
                     }
                 }
                 Field::Engine(slot) => entry(it.here.hardware.engine.$slot(slot), slot.unit()),
@@ -120,7 +120,7 @@ macro_rules! rows {
                         CurvePart::Table => entry(&$($mut)? form.table, Lines),
                         CurvePart::Blend => text(&$($mut)? form.blend, PERCENT),
                         CurvePart::Air(slot) => entry(form.air.$slot(slot), slot.unit()),
-                        CurvePart::SpeedColumn | CurvePart::ValueColumn => None,
+                        CurvePart::SpeedColumn | CurvePart::ValueColumn => return None,
                     }
                 }
                 // A mass means the same in all units.
@@ -132,7 +132,7 @@ macro_rules! rows {
                     TripPart::Budget => text(&$($mut)? it.here.route.budget, Money),
                     TripPart::Margin => text(&$($mut)? it.here.route.margin, PERCENT),
                     TripPart::FinalLevel => entry(&$($mut)? it.here.route.final_level, LEVEL),
-                    TripPart::Start | TripPart::Stops => None,
+                    TripPart::Start | TripPart::Stops => return None,
                 },
                 Field::TripStop(id, part) => {
                     let form = it.here.route.$stop(id)?;
@@ -142,33 +142,33 @@ macro_rules! rows {
                         TripStopPart::Distance => entry(&$($mut)? form.distance, DISTANCE),
                         TripStopPart::Factor => text(&$($mut)? form.factor, Bare),
                         TripStopPart::RonMin => entry(&$($mut)? form.ron_min, OCTANE),
-                        TripStopPart::Calibrations => None,
+                        TripStopPart::Calibrations => return None,
                     }
                 }
                 // A rate may not be there yet, and is noted with its day.
-                Field::Rate(_) => None,
-                Field::Start | Field::Offers | Field::AimCalibration | Field::Stop => None,
-            }
+                Field::Rate(_) => return None,
+                Field::Start | Field::Offers | Field::AimCalibration | Field::Stop => return None,
+            })
         }
 
         fn $of_contents(
             form: &$($mut)? ContentsForm,
             part: ContentsPart,
         ) -> Option<Row<&$($mut)? String, &$($mut)? Entry>> {
-            match part {
+            Some(match part {
                 ContentsPart::Share => text(&$($mut)? form.share, PERCENT),
                 ContentsPart::ShareRange => text(&$($mut)? form.share_range, PERCENT),
                 ContentsPart::Extra(part) => text($of_extra(&$($mut)? form.extras, part), PERCENT),
                 ContentsPart::Octane => entry(&$($mut)? form.octane, OCTANE),
                 ContentsPart::Mon => text(&$($mut)? form.mon, Bare),
-                ContentsPart::Level | ContentsPart::LevelError => None,
-            }
+                ContentsPart::Level | ContentsPart::LevelError => return None,
+            })
         }
 
         fn $of_fuel(
             form: &$($mut)? FuelForm,
             part: FuelPart,
-        ) -> Option<Row<&$($mut)? String, &$($mut)? Entry>> {
+        ) -> Row<&$($mut)? String, &$($mut)? Entry> {
             match part {
                 FuelPart::Name => text(&$($mut)? form.name, Bare),
                 FuelPart::Share => text(&$($mut)? form.share, PERCENT),

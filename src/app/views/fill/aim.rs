@@ -1,7 +1,6 @@
 //! The card of the blend that is wanted, and when to stop.
 
 use fillwright::document::{AimForm, Field, StopRuleForm};
-use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use crate::app::state::State;
@@ -79,8 +78,6 @@ pub(super) fn AimCard() -> impl IntoView {
                     label="Blend wanted"
                     hint="E30, 30 or 30 %"
                     words=true
-                    value=state.text(|it| Some(&it.here.fill.aim_share))
-                    on_text=state.set(|it, text| it.here.fill.aim_anew(|fill| fill.aim_share = text))
                 />
             </When>
             <When condition=wants_more>
@@ -100,9 +97,6 @@ pub(super) fn AimCard() -> impl IntoView {
 /// The field that the chosen stop rule needs.
 #[component]
 fn StopFields(stop: Memo<StopRuleForm>, wants_more: Signal<bool>) -> impl IntoView {
-    let state = State::here();
-    let unit = state.volume_unit();
-    let currency = said(move || state.printer.with(|it| it.currency.clone()));
     let stops_at = move |form: StopRuleForm| holds(move || stop.get() == form && wants_more.get());
     view! {
         <When condition=stops_at(StopRuleForm::Level)>
@@ -111,28 +105,19 @@ fn StopFields(stop: Memo<StopRuleForm>, wants_more: Signal<bool>) -> impl IntoVi
                 label="Level to stop at"
                 hint="3/4, 75 % or a volume"
                 words=true
-                unit=unit
-                value=state.entry(Measure::Level, |it| Some(&it.here.fill.stop_level))
-                on_text=state.set_entry(|it| Some(&mut it.here.fill.stop_level))
             />
         </When>
         <When condition=stops_at(StopRuleForm::AtMost)>
             <TextField
                 field=Field::StopVolume
                 label="Volume to stop after"
-                unit=unit
                 words=true
-                value=state.entry(Measure::Volume, |it| Some(&it.here.fill.stop_volume))
-                on_text=state.set_entry(|it| Some(&mut it.here.fill.stop_volume))
             />
         </When>
         <When condition=stops_at(StopRuleForm::Budget)>
             <TextField
                 field=Field::StopMoney
                 label="Money to stop after"
-                unit=currency
-                value=state.text(|it| Some(&it.here.fill.stop_money))
-                on_text=state.set(|it, text| it.here.fill.stop_money = text)
             />
         </When>
     }

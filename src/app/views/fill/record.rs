@@ -103,8 +103,6 @@ fn ToRecord() -> impl IntoView {
                     field=Field::Place
                     label="Place, for the log"
                     words=true
-                    value=state.text(|it| Some(&it.here.fill.place))
-                    on_text=state.set(|it, text| it.here.fill.place = text)
                 />
                 <div class="buttons">
                     <When condition=some_in>

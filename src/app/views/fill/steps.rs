@@ -2,7 +2,7 @@
 
 use fillwright::answers::fill::FillAnswer;
 use fillwright::document::{Document, Field, FuelForm, FuelPart};
-use fillwright::quantity::notation::{Entry, Measure, Printer};
+use fillwright::quantity::notation::{Entry, Printer};
 use fillwright::quantity::{Band, Volume};
 use leptos::prelude::*;
 
@@ -115,16 +115,13 @@ fn StepItem(id: u32) -> impl IntoView {
     };
     let is_next =
         holds(move || shown.with(|shown| shown.as_ref().is_some_and(|it| it.turn == Turn::Next)));
-    let unit = state.volume_unit();
     // What was entered before the step was confirmed, and whether the nozzle had clicked.
     let before = RwSignal::new(None::<(Entry, bool)>);
-    let write = move |text: String| {
+    let poured = Field::Fuel(id, FuelPart::Poured);
+    let write = Callback::new(move |text: String| {
         before.set(None);
-        state.document.update(|it| {
-            let typed_in = it.settings.units;
-            it.here.fill.note_poured(id, Entry { text, typed_in });
-        });
-    };
+        state.document.update(|it| it.type_into(poured, text));
+    });
     let confirm = Callback::new(move |()| {
         let Some(shown) = shown.get_untracked() else { return };
         let earlier = state.document.with_untracked(|it| {
@@ -148,8 +145,6 @@ fn StepItem(id: u32) -> impl IntoView {
     let has_in = holds(move || {
         state.document.with(|it| offer(it, id).is_some_and(|offer| !offer.poured.is_blank()))
     });
-    let poured_now =
-        state.entry(Measure::Volume, move |it| offer(it, id).map(|offer| &offer.poured));
     let entering =
         view! { "Enter what went in" <span class="visually-hidden">" for " {name}</span> };
     view! {
@@ -157,7 +152,7 @@ fn StepItem(id: u32) -> impl IntoView {
             <p class="what">{name}</p>
             <p class="volume number">
                 {part(|shown| &shown.number)}
-                <span class="unit">"\u{202f}" {unit}</span>
+                <span class="unit">"\u{202f}" {state.unit_of(poured)}</span>
             </p>
             <p class="aside">{part(|shown| &shown.aside)}</p>
             <When condition=is_next>
@@ -182,14 +177,12 @@ fn StepItem(id: u32) -> impl IntoView {
             </When>
             <Folded class="put-in-field" summary=entering.into_any()>
                 <TextField
-                    field=Field::Fuel(id, FuelPart::Poured)
+                    field=poured
                     label="Actually put in, in all"
                     hint="The rest of the plan follows"
-                    unit=unit
                     words=true
                     when_left=true
-                    value=poured_now
-                    on_text=Callback::new(write)
+                    on_text=write
                 />
             </Folded>
         </li>

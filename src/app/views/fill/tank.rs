@@ -2,31 +2,20 @@
 
 use fillwright::answers::tank::History;
 use fillwright::document::{ContentsOf, Field, Id, StartForm};
-use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use crate::app::device;
 use crate::app::state::State;
-use crate::app::views::contents::{BlendFields, LevelFields, TankForm};
+use crate::app::views::contents::{BlendFields, LevelFields};
 use crate::app::widgets::{Options, TextField, When, holds, key_of, options, said, value_of};
 
 const STARTS: [(StartForm, &str, &str); 2] =
     [(StartForm::Log, "log", "The log"), (StartForm::Typed, "typed", "What I type")];
 
-/// The tank before the fill.
-const TANK: TankForm = TankForm {
-    of: ContentsOf::Fill,
-    level: |it| Some(&it.here.fill.contents.level),
-    level_mut: |it| Some(&mut it.here.fill.contents.level),
-    contents: |it| Some(&it.here.fill.contents),
-    contents_mut: |it| Some(&mut it.here.fill.contents),
-};
-
 /// What is in the tank.
 #[component]
 pub(super) fn TankCard() -> impl IntoView {
     let state = State::here();
-    let unit = state.volume_unit();
     let from_log = holds(move || state.document.with(|it| it.here.fill.start == StartForm::Log));
     let has_log = holds(move || state.history.with(|it| it.estimator.is_some()));
     // Nothing comes without it, so it is asked for first; once typed here it stays in sight
@@ -47,17 +36,14 @@ pub(super) fn TankCard() -> impl IntoView {
                     field=Field::Capacity
                     label="Tank size"
                     words=true
-                    unit=unit
-                    value=state.entry(Measure::Volume, |it| Some(&it.here.car.capacity))
-                    on_text=state.set_entry(|it| Some(&mut it.here.car.capacity))
                 />
             </When>
             <When condition=holds(move || has_log.get() || from_log.get())>
                 <Start />
             </When>
-            <LevelFields form=TANK />
+            <LevelFields tank=ContentsOf::Fill />
             <When condition=holds(move || !from_log.get())>
-                <BlendFields form=TANK />
+                <BlendFields tank=ContentsOf::Fill />
             </When>
         </section>
     }

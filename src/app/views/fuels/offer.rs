@@ -1,8 +1,7 @@
 //! The fields of one fuel, at the pump or along the route.
 
-use fillwright::document::{Field, FuelForm, FuelPart};
+use fillwright::document::{Field, FuelPart};
 use fillwright::fuel::grades;
-use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use crate::app::stages::Folded;
@@ -13,28 +12,11 @@ use crate::app::views::how_sure::how_sure;
 use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, When, holds, said};
 use crate::app::wording;
 
-/// A text of a fuel.
-fn text(id: u32, read: fn(&FuelForm) -> &String) -> Signal<String> {
-    State::here().text(move |it| it.fuel(id).map(read))
-}
-
-/// Changes a text of a fuel.
-fn set(id: u32, write: fn(&mut FuelForm) -> &mut String) -> Callback<String> {
-    State::here().set(move |it, text| {
-        if let Some(offer) = it.fuel_mut(id) {
-            *write(offer) = text;
-        }
-    })
-}
-
 /// One fuel on offer, at the pump or along the route.
 #[component]
 pub(super) fn OfferForm(id: u32) -> impl IntoView {
     let state = State::here();
-    let name = text(id, |offer| &offer.name);
-    let per_unit = said(move || {
-        state.printer.with(|it| format!("{}/{}", it.currency, it.units.volume().symbol()))
-    });
+    let name = state.typed(Field::Fuel(id, FuelPart::Name));
     let exchanged = said(move || {
         let exchanged = state
             .document
@@ -58,35 +40,23 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
                 <TextField
                     field=Field::Fuel(id, FuelPart::Share)
                     label="Ethanol"
-                    unit="%"
                     hint="What you expect"
-                    value=text(id, |offer| &offer.share)
-                    on_text=set(id, |offer| &mut offer.share)
                 />
                 <TextField
                     field=Field::Fuel(id, FuelPart::ShareRange)
                     label="May be"
-                    unit="%"
                     hint="From–to: 70–85"
                     words=true
-                    value=text(id, |offer| &offer.share_range)
-                    on_text=set(id, |offer| &mut offer.share_range)
                 />
                 <TextField
                     field=Field::Fuel(id, FuelPart::Octane)
                     label="Octane, at least"
                     hint=OCTANE_HINT
-                    unit=state.octane_unit()
                     words=true
-                    value=state.entry(Measure::Octane, move |it| it.fuel(id).map(|it| &it.octane))
-                    on_text=state.set_entry(move |it| it.fuel_mut(id).map(|it| &mut it.octane))
                 />
                 <TextField
                     field=Field::Fuel(id, FuelPart::Price)
                     label="Price"
-                    unit=per_unit
-                    value=state.entry(Measure::Price, move |it| it.fuel(id).map(|offer| &offer.price))
-                    on_text=state.set_entry(move |it| it.fuel_mut(id).map(|offer| &mut offer.price))
                 />
             </div>
             <When condition=holds(move || exchanged.with(|it| !it.is_empty()))>
@@ -94,14 +64,7 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
                     {exchanged}
                 </p>
             </When>
-            {how_sure(
-                format!("fuel-{id}-how-sure"),
-                move |it| {
-                    let fuel = it.fuel(id)?;
-                    Some((fuel.how_sure, fuel.share_assumed()?))
-                },
-                move |it| Some(&mut it.fuel_mut(id)?.how_sure),
-            )}
+            {how_sure(Field::Fuel(id, FuelPart::Share))}
             <MoreOfOffer id=id on_route=on_route />
         </fieldset>
     }
@@ -111,7 +74,6 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
 #[component]
 fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
     let state = State::here();
-    let unit = state.volume_unit();
     let use_all =
         holds(move || state.document.with(|it| it.fuel(id).is_some_and(|offer| offer.use_all)));
     let tick = Callback::new(move |all| {
@@ -140,8 +102,6 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
                 field=Field::Fuel(id, FuelPart::Name)
                 label="Name"
                 words=true
-                value=text(id, |offer| &offer.name)
-                on_text=set(id, |offer| &mut offer.name)
             />
             <div class="pair">
                 <TextField
@@ -149,22 +109,13 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
                     label="At most"
                     hint="A can, say"
                     words=true
-                    unit=unit
-                    value=state.entry(Measure::Volume, move |it| it.fuel(id).map(|offer| &offer.limit))
-                    on_text=state.set_entry(move |it| it.fuel_mut(id).map(|offer| &mut offer.limit))
                 />
                 <TextField
                     field=Field::Fuel(id, FuelPart::Mon)
                     label="MON, at least"
-                    value=text(id, |offer| &offer.mon)
-                    on_text=set(id, |offer| &mut offer.mon)
                 />
             </div>
-            {extras_fields(
-                |part| Field::Fuel(id, FuelPart::Extra(part)),
-                move |it| it.fuel(id).map(|offer| &offer.extras),
-                move |it| it.fuel_mut(id).map(|offer| &mut offer.extras),
-            )}
+            {extras_fields(|part| Field::Fuel(id, FuelPart::Extra(part)))}
             <When condition=holds(move || !on_route.get())>
                 <CheckBox label="Use all of that" checked=use_all on_tick=tick />
             </When>

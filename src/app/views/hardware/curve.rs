@@ -22,9 +22,9 @@ const PLACES: [(MeasuredAt, &str, &str); 2] =
 const NO_CALIBRATION: &str = "none";
 
 static AIR: [Row; 3] = [
-    Row::quantity(HardwareField::AirTemperature, "Temperature", "Of the air drawn in"),
-    Row::quantity(HardwareField::AirPressure, "Pressure", "As a barometer shows it there"),
-    Row::percent(HardwareField::Humidity, "Relative humidity", "50 %, say"),
+    Row::figure(HardwareField::AirTemperature, "Temperature", "Of the air drawn in"),
+    Row::figure(HardwareField::AirPressure, "Pressure", "As a barometer shows it there"),
+    Row::figure(HardwareField::Humidity, "Relative humidity", "50 %, say"),
 ];
 
 /// A power curve.
@@ -55,8 +55,6 @@ fn OneCurve(id: u32) -> impl IntoView {
                     field=Field::Curve(id, CurvePart::Name)
                     label="Name"
                     words=true
-                    value=read(id, |form| form.name.clone())
-                    on_text=set(id, |form, text| form.name = text)
                 />
                 <TableField id=id />
                 <Options
@@ -112,10 +110,7 @@ fn WithWhat(id: u32) -> impl IntoView {
             <TextField
                 field=Field::Curve(id, CurvePart::Blend)
                 label="Blend in the tank then"
-                unit=Signal::stored("%".to_owned())
                 words=true
-                value=read(id, |form| form.blend.clone())
-                on_text=set(id, |form, text| form.blend = text)
             />
         </div>
     }

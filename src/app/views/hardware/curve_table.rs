@@ -51,15 +51,6 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
             form.map(CurveForm::understood)
         })
     });
-    let on_text = state.set(move |it, text| {
-        let now = it.settings.units;
-        if let Some(form) = it.here.hardware.curve_mut(id) {
-            // Its lines stay what they were when one of them is changed under other
-            // units.
-            let typed_in = if form.table.is_blank() { now } else { form.table.typed_in };
-            form.table = Entry { text, typed_in };
-        }
-    });
     let understood = Callback::new(move |()| {
         table.with(|it| it.as_ref().map_or_else(Vec::new, |it| preview(it, state)))
     });
@@ -84,8 +75,6 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
             field=Field::Curve(id, CurvePart::Table)
             label="The curve"
             hint="Engine speed and torque or power in each line, boost if you have it; a heading tells which"
-            value=read(id, |form| form.table.text.clone())
-            on_text=on_text
         />
         <Import id=id />
         <UndoLine spot=Spot::Table(id) />

@@ -15,11 +15,11 @@ const BLENDS: [(BlendForm, &str, &str); 2] =
     [(BlendForm::Tank, "tank", "What is in the tank"), (BlendForm::Typed, "typed", "What I type")];
 
 static TYPED: [Row; 2] = [
-    Row::words(HardwareField::BlendShare, "Blend", "%", "E30, say"),
-    Row::words(HardwareField::BlendRange, "Blend may be", "%", "From–to: 26–34"),
+    Row::words(HardwareField::BlendShare, "Blend", "E30, say"),
+    Row::words(HardwareField::BlendRange, "Blend may be", "From–to: 26–34"),
 ];
 
-static WANTED: [Row; 1] = [Row::percent(
+static WANTED: [Row; 1] = [Row::figure(
     HardwareField::Reserve,
     "Reserve wanted",
     "Flow above what the engine takes, before the limit; 10 % where blank",

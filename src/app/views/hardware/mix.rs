@@ -14,8 +14,8 @@ use crate::app::wording::hardware;
 const BASES: [(bool, &str, &str); 2] = [(false, "volume", "By volume"), (true, "mass", "By mass")];
 
 pub(super) static STRENGTHS: [Row; 2] = [
-    Row::percent(HardwareField::MixStrength, "Methanol wanted in it", "50 %, say"),
-    Row::percent(HardwareField::MixConcentrate, "Methanol in the concentrate", "Neat where blank"),
+    Row::figure(HardwareField::MixStrength, "Methanol wanted in it", "50 %, say"),
+    Row::figure(HardwareField::MixConcentrate, "Methanol in the concentrate", "Neat where blank"),
 ];
 
 fn is_here(field: Field) -> bool {
@@ -32,19 +32,6 @@ pub(super) fn MixSection() -> impl IntoView {
         if let Some(by_mass) = value_of(&BASES, &key) {
             it.here.hardware.mix_by_mass = by_mass;
         }
-    });
-    let by_mass = holds(move || state.document.with(|it| it.here.hardware.mix_by_mass));
-    let measure = fillwright::quantity::notation::Measure::Volume;
-    let unit = said(move || {
-        let volume = || state.printer.with(|it| it.unit(measure).to_owned());
-        if by_mass.get() { "kg".to_owned() } else { volume() }
-    });
-    // A mass means the same in all units, so it is shown as typed.
-    let amount = said(move || {
-        let entry =
-            state.document.with(|it| it.here.hardware.mix.get(HardwareField::MixAmount).cloned());
-        let entry = entry.unwrap_or_default();
-        if by_mass.get() { entry.text } else { state.printer.with(|it| it.shown(&entry, measure)) }
     });
     let recipe = Callback::new(move |()| {
         state.hardware.with(|it| {
@@ -77,10 +64,7 @@ pub(super) fn MixSection() -> impl IntoView {
             <TextField
                 field=Field::Mix(HardwareField::MixAmount)
                 label="Amount wanted"
-                unit=unit
                 words=true
-                value=amount
-                on_text=state.set_entry(|it| Some(it.here.hardware.mix.entry(HardwareField::MixAmount)))
             />
             {fields(Owner::Mix, &STRENGTHS)}
             <When condition=known>

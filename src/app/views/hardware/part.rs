@@ -77,12 +77,6 @@ fn OnePart(id: u32) -> impl IntoView {
     let title = said(move || {
         state.document.with(|it| it.here.hardware.part(id).map_or_else(String::new, hardware::part))
     });
-    let name = state.text(move |it| it.here.hardware.part(id).map(|form| &form.name));
-    let set_name = state.set(move |it, text| {
-        if let Some(form) = it.here.hardware.part_mut(id) {
-            form.name = text;
-        }
-    });
     let is = move |mark| {
         holds(move || {
             state.document.with(|it| it.here.hardware.part(id).is_some_and(|form| form.is(mark)))
@@ -140,8 +134,6 @@ fn OnePart(id: u32) -> impl IntoView {
                     field=Field::PartName(id)
                     label="Name"
                     words=true
-                    value=name
-                    on_text=set_name
                 />
                 <div class="pair">{drawn}</div>
                 {boxes}

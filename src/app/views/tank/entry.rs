@@ -160,12 +160,11 @@ fn Writing() -> impl IntoView {
         <TimeField
             field=Field::Entry(EntryPart::Time)
             label="When"
-            value=state.text(|it| it.here.draft.as_ref().map(|draft| &draft.time))
             on_text=state
-                .set(|it, text| {
+                .set(|it, time| {
                     if let Some(draft) = &mut it.here.draft {
-                        draft.minutes_ahead = device::minutes_ahead(&text);
-                        draft.time = text;
+                        let ahead = device::minutes_ahead(&time);
+                        draft.happened(time, ahead);
                     }
                 })
         />
@@ -175,25 +174,11 @@ fn Writing() -> impl IntoView {
                 field=Field::Entry(EntryPart::Place)
                 label="Place"
                 words=true
-                value=state.text(|it| it.here.draft.as_ref().map(|draft| &draft.place))
-                on_text=state
-                    .set(|it, text| {
-                        if let Some(draft) = &mut it.here.draft {
-                            draft.place = text;
-                        }
-                    })
             />
             <TextField
                 field=Field::Entry(EntryPart::Note)
                 label="Note"
                 words=true
-                value=state.text(|it| it.here.draft.as_ref().map(|draft| &draft.note))
-                on_text=state
-                    .set(|it, text| {
-                        if let Some(draft) = &mut it.here.draft {
-                            draft.note = text;
-                        }
-                    })
             />
         </div>
         <ErrorSummary

@@ -1,7 +1,6 @@
 //! The fields of a leg: the way from a stop to the next.
 
 use fillwright::document::{Field, TripStopPart};
-use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use crate::app::state::State;
@@ -10,39 +9,24 @@ use crate::app::widgets::{CheckBox, Drawn, TextField, When, holds, said};
 /// The way from a stop to the next.
 #[component]
 pub(super) fn LegFields(id: u32) -> impl IntoView {
-    let state = State::here();
-    let unit = said(move || state.printer.with(|it| it.units.distance().symbol().to_owned()));
     view! {
         <div class="pair">
             <TextField
                 field=Field::TripStop(id, TripStopPart::Distance)
                 label="Distance"
                 hint="To the next stop, or to the end"
-                unit=unit
                 words=true
-                value=state.entry(Measure::Distance, move |it| it.here.route.stop(id).map(|it| &it.distance))
-                on_text=state.set_entry(move |it| it.here.route.stop_mut(id).map(|it| &mut it.distance))
             />
             <TextField
                 field=Field::TripStop(id, TripStopPart::Factor)
                 label="Takes more by a factor of"
                 hint="Above 1 for motorway, hills, a circuit; blank for 1"
-                value=state.text(move |it| it.here.route.stop(id).map(|it| &it.factor))
-                on_text=state
-                    .set(move |it, text| {
-                        if let Some(stop) = it.here.route.stop_mut(id) {
-                            stop.factor = text;
-                        }
-                    })
             />
             <TextField
                 field=Field::TripStop(id, TripStopPart::RonMin)
                 label="Octane of the blend, at least"
                 hint="Blank for no such rule"
-                unit=state.octane_unit()
                 words=true
-                value=state.entry(Measure::Octane, move |it| it.here.route.stop(id).map(|it| &it.ron_min))
-                on_text=state.set_entry(move |it| it.here.route.stop_mut(id).map(|it| &mut it.ron_min))
             />
         </div>
         <Kept id=id />

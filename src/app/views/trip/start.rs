@@ -7,20 +7,11 @@ use leptos::prelude::*;
 use super::need;
 use crate::app::device;
 use crate::app::state::State;
-use crate::app::views::contents::{BlendFields, LevelFields, TankForm};
+use crate::app::views::contents::{BlendFields, LevelFields};
 use crate::app::widgets::{Options, Section, When, holds, key_of, options, said, value_of};
 
 const STARTS: [(StartForm, &str, &str); 2] =
     [(StartForm::Log, "log", "The log"), (StartForm::Typed, "typed", "What I type")];
-
-/// The tank at the start of the trip.
-const TANK: TankForm = TankForm {
-    of: ContentsOf::Trip,
-    level: |it| Some(&it.here.route.contents.level),
-    level_mut: |it| Some(&mut it.here.route.contents.level),
-    contents: |it| Some(&it.here.route.contents),
-    contents_mut: |it| Some(&mut it.here.route.contents),
-};
 
 fn is_here(field: Field) -> bool {
     matches!(field, Field::Trip(TripPart::Start) | Field::Contents(ContentsOf::Trip, _))
@@ -68,8 +59,8 @@ pub(super) fn StartSection() -> impl IntoView {
                 </When>
             </When>
             <When condition=holds(move || !from_log.get())>
-                <LevelFields form=TANK />
-                <BlendFields form=TANK />
+                <LevelFields tank=ContentsOf::Trip />
+                <BlendFields tank=ContentsOf::Trip />
             </When>
         </Section>
     }

@@ -98,21 +98,12 @@ pub(super) fn StopCard(id: u32) -> impl IntoView {
 /// The fields of a stop.
 #[component]
 fn StopFields(id: u32, title: Signal<String>) -> impl IntoView {
-    let state = State::here();
-    let currency = said(move || state.printer.with(|it| it.currency.clone()));
     view! {
         <div class="inside" role="group" aria-label=title>
             <TextField
                 field=Field::TripStop(id, TripStopPart::Place)
                 label="Place"
                 words=true
-                value=state.text(move |it| it.here.route.stop(id).map(|it| &it.place))
-                on_text=state
-                    .set(move |it, text| {
-                        if let Some(stop) = it.here.route.stop_mut(id) {
-                            stop.place = text;
-                        }
-                    })
             />
             <h3>"Fuels there"</h3>
             <Offers place=OfferedAt::Stop(id) />
@@ -120,14 +111,6 @@ fn StopFields(id: u32, title: Signal<String>) -> impl IntoView {
                 field=Field::TripStop(id, TripStopPart::Fee)
                 label="What stopping costs, fuel apart"
                 hint="A detour, a toll; blank for nothing"
-                unit=currency
-                value=state.text(move |it| it.here.route.stop(id).map(|it| &it.fee))
-                on_text=state
-                    .set(move |it, text| {
-                        if let Some(stop) = it.here.route.stop_mut(id) {
-                            stop.fee = text;
-                        }
-                    })
             />
             <h3>"The way after it"</h3>
             <LegFields id=id />

@@ -1,7 +1,6 @@
 //! The card of what the plan should be like.
 
 use fillwright::document::{Field, PreferForm, TripPart};
-use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use super::need;
@@ -25,8 +24,6 @@ fn is_here(field: Field) -> bool {
 #[component]
 pub(super) fn WishSection() -> impl IntoView {
     let state = State::here();
-    let unit = state.volume_unit();
-    let currency = said(move || state.printer.with(|it| it.currency.clone()));
     let chosen =
         said(move || state.document.with(|it| key_of(&PREFERENCES, &it.here.route.prefer)));
     let choose = state.set(|it, key| {
@@ -61,26 +58,17 @@ pub(super) fn WishSection() -> impl IntoView {
                     field=Field::Trip(TripPart::Budget)
                     label="At most to spend"
                     hint="Fuel and stops; blank for no limit"
-                    unit=currency
-                    value=state.text(|it| Some(&it.here.route.budget))
-                    on_text=state.set(|it, text| it.here.route.budget = text)
                 />
                 <TextField
                     field=Field::Trip(TripPart::Margin)
                     label="Stay inside the windows by"
                     hint="Points of ethanol; blank for 2"
-                    unit="%"
-                    value=state.text(|it| Some(&it.here.route.margin))
-                    on_text=state.set(|it, text| it.here.route.margin = text)
                 />
                 <TextField
                     field=Field::Trip(TripPart::FinalLevel)
                     label="Level at the end"
                     hint="At least; blank for the reserve"
                     words=true
-                    unit=unit
-                    value=state.entry(Measure::Level, |it| Some(&it.here.route.final_level))
-                    on_text=state.set_entry(|it| Some(&mut it.here.route.final_level))
                 />
             </div>
         </Section>
