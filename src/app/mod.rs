@@ -2,6 +2,7 @@
 
 mod charts;
 mod device;
+mod field_errors;
 mod focus;
 mod hand_over;
 mod offline;

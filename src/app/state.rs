@@ -313,53 +313,6 @@ impl State {
         self.show(next);
     }
 
-    /// What is missing in a field, or wrong with it.
-    pub(crate) fn field_error(self, field: Field) -> Option<FieldError> {
-        let find = |field_errors: &[FieldError]| {
-            field_errors.iter().find(|field_error| field_error.field == field).cloned()
-        };
-        if field.is_of_draft() {
-            if self.tried.get() { self.draft_errors.with(|it| find(it)) } else { None }
-        } else if field.is_of_hardware() {
-            self.hardware.with(|reading| find(&reading.field_errors))
-        } else if field.is_of_trip() || self.is_of_a_stop(field) {
-            self.trip.with(|reading| find(&reading.field_errors))
-        } else {
-            let found = self.reading.with(|reading| find(&reading.field_errors));
-            // Some of the car's figures are needed for a route alone.
-            let of_car = found.is_none() && field.is_of_car();
-            if of_car { self.trip.with(|reading| find(&reading.field_errors)) } else { found }
-        }
-    }
-
-    /// What to say of that; nothing where all is well.
-    pub(crate) fn message(self, field: Field) -> String {
-        self.field_error(field).map_or_else(String::new, |it| it.message)
-    }
-
-    /// What is wrong with the fields of the car.
-    pub(crate) fn wrong_in_car(self) -> Vec<FieldError> {
-        let of_car = |all: &[FieldError]| -> Vec<FieldError> {
-            all.iter().filter(|it| it.field.is_of_car()).cloned().collect()
-        };
-        let mut wrong = self.reading.with(|reading| of_car(&reading.field_errors));
-        for other in self.trip.with(|reading| of_car(&reading.field_errors)) {
-            if wrong.iter().all(|it| it.field != other.field) {
-                wrong.push(other);
-            }
-        }
-        wrong
-    }
-
-    /// Whether the field is one of a fuel along the route.
-    fn is_of_a_stop(self, field: Field) -> bool {
-        let Field::Fuel(id, _) = field else { return false };
-        self.document.with(|it| {
-            let mut fuels = it.here.route.stops.iter().flat_map(|stop| &stop.fuels);
-            fuels.any(|fuel| fuel.id == id)
-        })
-    }
-
     /// What is wrong with the entry being written, once the person tried to keep it.
     pub(crate) fn wrong_in_draft(self) -> Vec<FieldError> {
         if self.tried.get() { self.draft_errors.get() } else { Vec::new() }

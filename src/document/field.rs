@@ -341,25 +341,6 @@ impl Field {
         }
     }
 
-    /// Whether the field belongs to the entry of the log that is being written.
-    pub fn is_of_draft(self) -> bool {
-        matches!(self, Self::Entry(_) | Self::Poured(..) | Self::Contents(ContentsOf::Entry, _))
-    }
-
-    /// Whether the field stands in the hardware.
-    pub fn is_of_hardware(self) -> bool {
-        matches!(
-            self,
-            Self::Engine(_) | Self::Part(..) | Self::PartName(_) | Self::Curve(..) | Self::Mix(_)
-        )
-    }
-
-    /// Whether the field stands in the route. Fuels are told apart by their number
-    /// alone, wherever they stand.
-    pub fn is_of_trip(self) -> bool {
-        matches!(self, Self::Trip(_) | Self::TripStop(..) | Self::Contents(ContentsOf::Trip, _))
-    }
-
     /// Whether the field stands in the Car view.
     pub fn is_of_car(self) -> bool {
         matches!(

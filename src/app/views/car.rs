@@ -1,5 +1,6 @@
 //! The Car view: what is set once.
 
+use fillwright::answers::FieldError;
 use fillwright::calibration::FluidState;
 use fillwright::document::Field;
 use fillwright::share::Kind;
@@ -11,6 +12,7 @@ use super::cars::CarsCard;
 use super::data::DataCard;
 use super::share::ShareCard;
 use super::units::UnitsCard;
+use crate::app::field_errors::FieldErrors;
 use crate::app::route::View;
 use crate::app::stages::Deferred;
 use crate::app::state::State;
@@ -36,6 +38,8 @@ const FLUIDS: [(FluidState, &str, &str); 3] = [
 /// The Car view: what is set once.
 #[component]
 pub(crate) fn CarView() -> impl IntoView {
+    let state = State::here();
+    FieldErrors::provide(move || wrong_in_car(state));
     view! {
         <div class="view two">
             <div class="question">
@@ -70,12 +74,27 @@ pub(crate) fn CarView() -> impl IntoView {
     }
 }
 
+/// What is missing or wrong with the fields of the car. Some of its figures are needed for
+/// a route alone.
+fn wrong_in_car(state: State) -> Vec<FieldError> {
+    let of_car = |all: &[FieldError]| -> Vec<FieldError> {
+        all.iter().filter(|it| it.field.is_of_car()).cloned().collect()
+    };
+    let mut wrong = state.reading.with(|reading| of_car(&reading.field_errors));
+    for other in state.trip.with(|reading| of_car(&reading.field_errors)) {
+        if wrong.iter().all(|it| it.field != other.field) {
+            wrong.push(other);
+        }
+    }
+    wrong
+}
+
 /// What is missing or wrong, at the end, so that it moves nothing that a finger is about
 /// to hit when it comes; a line that stays in sight leads there.
 #[component]
 fn WrongCard() -> impl IntoView {
     let state = State::here();
-    let field_errors = Memo::new(move |_| state.wrong_in_car());
+    let field_errors = FieldErrors::here().all();
     let short = said(move || field_errors.with(|it| fields::summary(&state.told(it))));
     let is_wrong = move || field_errors.with(|it| state.told(it).iter().any(|it| !it.is_missing));
     let class = said(move || {
@@ -83,7 +102,7 @@ fn WrongCard() -> impl IntoView {
     });
     view! {
         <Spoken words=said(move || field_errors.with(|it| in_a_sentence(it))) />
-        <ErrorSummary id="car-to-mend" view=View::Car field_errors=field_errors.into() />
+        <ErrorSummary id="car-to-mend" view=View::Car field_errors=field_errors />
         <When condition=holds(move || short.with(|it| !it.is_empty()))>
             <a class=class href="#/car/car-to-mend">
                 <span>{short}</span>

@@ -1,3 +1,5 @@
+//! Every text field, written and read back: in the example, and in each kind of entry.
+
 use std::collections::BTreeMap;
 
 use super::*;

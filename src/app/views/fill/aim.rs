@@ -3,6 +3,7 @@
 use fillwright::document::{AimForm, Field, StopRuleForm};
 use leptos::prelude::*;
 
+use crate::app::field_errors::FieldErrors;
 use crate::app::state::State;
 use crate::app::widgets::{
     Choices, Options, TextField, When, holds, key_of, options, said, value_of,
@@ -47,7 +48,8 @@ pub(super) fn AimCard() -> impl IntoView {
             };
         });
     });
-    let field_error = said(move || state.message(Field::AimCalibration));
+    let errors = FieldErrors::here();
+    let field_error = said(move || errors.message(Field::AimCalibration));
     let by_share = holds(move || aim.with(|aim| aim == SHARE));
     let unfit = holds(move || !by_share.get() && field_error.with(|it| !it.is_empty()));
     let stop = Memo::new(move |_| state.document.with(|it| it.here.fill.stop));

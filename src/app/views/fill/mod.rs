@@ -21,6 +21,7 @@ use sheet::Paper;
 use tank::TankCard;
 
 use super::share::ShareCard;
+use crate::app::field_errors::FieldErrors;
 use crate::app::stages::{Deferred, Stages};
 use crate::app::state::State;
 use crate::app::widgets::Sheet;
@@ -30,6 +31,7 @@ use crate::app::widgets::Sheet;
 pub(crate) fn FillView() -> impl IntoView {
     let printing = RwSignal::new(false);
     let state = State::here();
+    FieldErrors::provide(move || state.reading.with(|it| it.field_errors.clone()));
     Stages::here().compute(state.reading);
     Stages::here().compute(state.shown);
     view! {

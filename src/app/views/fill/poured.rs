@@ -1,6 +1,5 @@
 //! What to put in: the answer, and how it stands.
 
-use fillwright::answers::FieldError;
 use fillwright::answers::fill::FillAnswer;
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
@@ -11,17 +10,13 @@ use super::results::Results;
 use super::steps::Steps;
 use super::workings::Workings;
 use crate::app::charts::SightGlass;
+use crate::app::field_errors::FieldErrors;
 use crate::app::route::View;
 use crate::app::state::State;
 use crate::app::widgets::{
     Bar, Button, Drawn, ErrorSummary, PrintButton, Shape, Spoken, When, holds, in_a_sentence, said,
 };
 use crate::app::wording::{fields, fill};
-
-/// What has to be filled in or put right before there is an answer.
-fn field_errors(state: State) -> Signal<Vec<FieldError>> {
-    Memo::new(move |_| state.reading.with(|it| it.field_errors.clone())).into()
-}
 
 /// Whether there is an answer to what is entered now.
 pub(super) fn is_current(state: State) -> Signal<bool> {
@@ -52,7 +47,7 @@ pub(super) fn PouredCard(printing: RwSignal<bool>) -> impl IntoView {
                 <h2 id="put-in-title">"Put in"</h2>
                 <PrintButton printing=printing ready=is_current(state) />
             </div>
-            <ErrorSummary id="fill-to-mend" view=View::Fill field_errors=field_errors(state) lead=lead />
+            <ErrorSummary id="fill-to-mend" view=View::Fill field_errors=FieldErrors::here().all() lead=lead />
             <When condition=has_answer>
                 <div class=class>
                     <Outcome />
@@ -214,7 +209,7 @@ fn Cautions() -> impl IntoView {
 #[component]
 pub(super) fn ShortAnswer() -> impl IntoView {
     let state = State::here();
-    let field_errors = field_errors(state);
+    let field_errors = FieldErrors::here().all();
     let told = Memo::new(move |_| state.told(&field_errors.read()));
     let stale = holds(move || state.shown.with(|it| it.stale));
     let plan = of_answer(state, fill::in_short);

@@ -8,6 +8,7 @@ use fillwright::quantity::notation::{Entry, Printer};
 use leptos::prelude::*;
 
 use super::curve_form::{read, set};
+use crate::app::field_errors::FieldErrors;
 use crate::app::state::State;
 use crate::app::transfer::FileError;
 use crate::app::undo::{Act, Deed, Spot};
@@ -215,8 +216,9 @@ fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
         std::iter::once(found).chain(names).collect::<Vec<_>>()
     });
     let key = |column: Option<u32>| column.map_or_else(|| FOUND.to_owned(), |it| it.to_string());
+    let errors = FieldErrors::here();
     let missing = move |part| {
-        let words = said(move || state.message(Field::Curve(id, part)));
+        let words = said(move || errors.message(Field::Curve(id, part)));
         let some = holds(move || words.with(|it| !it.is_empty()));
         view! {
             <When condition=some>
@@ -230,7 +232,7 @@ fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
     let asks = holds(move || {
         [CurvePart::SpeedColumn, CurvePart::ValueColumn]
             .iter()
-            .any(|part| state.field_error(Field::Curve(id, *part)).is_some())
+            .any(|part| errors.of(Field::Curve(id, *part)).is_some())
     });
     view! {
         <details open=asks>

@@ -7,6 +7,7 @@ use leptos::prelude::*;
 
 use super::tables::of_judged;
 use super::workings::owner;
+use crate::app::field_errors::FieldErrors;
 use crate::app::route::View;
 use crate::app::state::{Judged, State};
 use crate::app::widgets::{
@@ -40,7 +41,7 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
         format!("judgement {}{stale}", class_of(shape.get()))
     });
     let verdict = Callback::new(move |()| of_judged(state, drawn).unwrap_or_default());
-    let field_errors = Memo::new(move |_| state.hardware.with(|it| it.field_errors.clone()));
+    let field_errors = FieldErrors::here().all();
     let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
     let spoken = said(move || {
         let said = |judged: &Judged, hardware: &HardwareForm, printer: &Printer| {
@@ -71,7 +72,7 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
             <ErrorSummary
                 id="hardware-to-mend"
                 view=View::Hardware
-                field_errors=field_errors.into()
+                field_errors=field_errors
                 lead=lead
                 owner=owner_of
             />

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::section::need;
 use super::slots::{Owner, Row, fields};
+use crate::app::field_errors::FieldErrors;
 use crate::app::state::State;
 use crate::app::widgets::{
     Choices, Options, Section, When, holds, key_of, options, said, value_of,
@@ -70,7 +71,8 @@ pub(super) fn LoadSection() -> impl IntoView {
     let is_typed =
         holds(move || state.document.with(|it| it.here.hardware.blend) == BlendForm::Typed);
     let by_the_log = said(move || state.by_the_log());
-    let no_blend = said(move || state.message(Field::Engine(HardwareField::BlendShare)));
+    let errors = FieldErrors::here();
+    let no_blend = said(move || errors.message(Field::Engine(HardwareField::BlendShare)));
     let nothing_known = holds(move || !is_typed.get() && no_blend.with(|it| !it.is_empty()));
     let short = said(move || {
         state.judged.with(|judged| {

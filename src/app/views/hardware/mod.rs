@@ -28,6 +28,7 @@ use fillwright::share::Kind;
 use leptos::prelude::*;
 
 use super::share::ShareCard;
+use crate::app::field_errors::FieldErrors;
 use crate::app::stages::{Deferred, Stages};
 use crate::app::state::State;
 use crate::app::widgets::{Button, Sheet, When, holds};
@@ -53,6 +54,7 @@ pub(crate) fn HardwareView() -> impl IntoView {
         })
     });
     let printing = RwSignal::new(false);
+    FieldErrors::provide(move || state.hardware.with(|it| it.field_errors.clone()));
     Stages::here().compute(state.hardware);
     Stages::here().compute(state.judged);
     view! {

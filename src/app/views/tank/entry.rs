@@ -10,6 +10,7 @@ use leptos::prelude::*;
 
 use super::entry_fields::fields_of;
 use crate::app::device;
+use crate::app::field_errors::FieldErrors;
 use crate::app::route::{self, View};
 use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
@@ -152,7 +153,7 @@ fn Writing() -> impl IntoView {
         let act = Act::at(Spot::Entry, Deed::EntryCancelled);
         state.change_undoably(act, |it| it.here.draft = None);
     });
-    let wrong = Memo::new(move |_| state.wrong_in_draft());
+    let wrong = FieldErrors::provide(move || state.wrong_in_draft());
     view! {
         <h2 id="entry-title" tabindex="-1">
             {title}
@@ -184,7 +185,7 @@ fn Writing() -> impl IntoView {
         <ErrorSummary
             id=ERROR_SUMMARY
             view=View::Tank
-            field_errors=wrong.into()
+            field_errors=wrong.all()
             lead=said(|| "Not kept yet: ".to_owned())
         />
         <When condition=asking>

@@ -6,6 +6,7 @@ use fillwright::answers::trip::TripAnswer;
 use fillwright::trip::{Done, Report};
 use leptos::prelude::*;
 
+use crate::app::field_errors::FieldErrors;
 use crate::app::planning::Standing;
 use crate::app::route::View;
 use crate::app::stages::deferred;
@@ -251,8 +252,7 @@ fn LeftOpen() -> impl IntoView {
 /// What is missing or wrong, and what is said of that, or else of the plan.
 #[component]
 fn Missing(stale: Signal<bool>, words: Signal<String>) -> impl IntoView {
-    let state = State::here();
-    let field_errors = Memo::new(move |_| state.trip.with(|it| it.field_errors.clone()));
+    let field_errors = FieldErrors::here().all();
     let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
     let spoken = said(move || {
         let wrong = field_errors.with(|it| in_a_sentence(it));
@@ -260,6 +260,6 @@ fn Missing(stale: Signal<bool>, words: Signal<String>) -> impl IntoView {
     });
     view! {
         <Spoken words=spoken />
-        <ErrorSummary id="trip-to-mend" view=View::Trip field_errors=field_errors.into() lead=lead />
+        <ErrorSummary id="trip-to-mend" view=View::Trip field_errors=field_errors lead=lead />
     }
 }

@@ -3,6 +3,7 @@
 use fillwright::document::{Field, TripStopPart};
 use leptos::prelude::*;
 
+use crate::app::field_errors::FieldErrors;
 use crate::app::state::State;
 use crate::app::widgets::{CheckBox, Drawn, TextField, When, holds, said};
 
@@ -72,7 +73,8 @@ fn Kept(id: u32) -> impl IntoView {
         boxes.collect::<Vec<_>>()
     });
     let field = Field::TripStop(id, TripStopPart::Calibrations);
-    let wrong = said(move || state.message(field));
+    let errors = FieldErrors::here();
+    let wrong = said(move || errors.message(field));
     let some = holds(move || names.with(|it| !it.is_empty()));
     view! {
         <When condition=some>

@@ -17,6 +17,7 @@ use fillwright::share::Kind;
 use leptos::prelude::*;
 
 use super::share::ShareCard;
+use crate::app::field_errors::FieldErrors;
 use crate::app::stages::{Deferred, Stages};
 use crate::app::state::State;
 use crate::app::widgets::{Button, Need, Sheet, When, holds};
@@ -36,6 +37,7 @@ pub(crate) fn TripView() -> impl IntoView {
     let state = State::here();
     let some = holds(move || state.document.with(|it| !it.here.route.stops.is_empty()));
     let printing = RwSignal::new(false);
+    FieldErrors::provide(move || state.trip.with(|it| it.field_errors.clone()));
     Stages::here().compute(state.trip);
     view! {
         <When condition=holds(move || !some.get())>
@@ -107,10 +109,9 @@ fn need(has: fn(Field) -> bool) -> Signal<Need> {
 /// The same where it depends on the document which fields are meant.
 fn need_with(has: impl Fn(&Document, Field) -> bool + Send + Sync + 'static) -> Signal<Need> {
     let state = State::here();
+    let errors = FieldErrors::here().all();
     let need = Memo::new(move |_| {
-        state.document.with(|document| {
-            state.trip.with(|it| Need::of(&it.field_errors, |field| has(document, field)))
-        })
+        state.document.with(|document| errors.with(|it| Need::of(it, |field| has(document, field))))
     });
     need.into()
 }

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use super::need;
 use crate::app::device;
+use crate::app::field_errors::FieldErrors;
 use crate::app::state::State;
 use crate::app::views::contents::{BlendFields, LevelFields};
 use crate::app::widgets::{Options, Section, When, holds, key_of, options, said, value_of};
@@ -34,7 +35,8 @@ pub(super) fn StartSection() -> impl IntoView {
             format!("{} As of {}.", state.by_the_log(), device::date(as_of.local_minutes(), true))
         })
     });
-    let nothing = said(move || state.message(Field::Trip(TripPart::Start)));
+    let errors = FieldErrors::here();
+    let nothing = said(move || errors.message(Field::Trip(TripPart::Start)));
     let short =
         said(
             move || {

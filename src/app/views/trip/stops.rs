@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::lead::add_stop;
 use super::stop::{StopCard, StopCardProps};
+use crate::app::field_errors::FieldErrors;
 use crate::app::state::State;
 use crate::app::widgets::{Button, UndoableRows, When, holds, said};
 
@@ -20,7 +21,8 @@ pub(super) fn StopsCard() -> impl IntoView {
     let from_start = Callback::new(move |()| {
         state.document.update(|it| it.here.route.begin_again());
     });
-    let wrong = said(move || state.message(Field::Trip(TripPart::Stops)));
+    let errors = FieldErrors::here();
+    let wrong = said(move || errors.message(Field::Trip(TripPart::Stops)));
     view! {
         <section class="card" aria-labelledby="stops-title">
             <h2 id="stops-title">"Stops"</h2>

@@ -5,6 +5,7 @@ use fillwright::document::{
 };
 use leptos::prelude::*;
 
+use crate::app::field_errors::FieldErrors;
 use crate::app::state::State;
 use crate::app::views::contents::{BlendFields, LevelErrorField, LevelFields};
 use crate::app::views::extras::extras_fields;
@@ -64,7 +65,8 @@ pub(super) fn FillFields(ids: Vec<u32>) -> impl IntoView {
             _ => BeforeForm::Nothing,
         };
     });
-    let nothing = said(move || state.message(Field::Entry(EntryPart::Fuels)));
+    let errors = FieldErrors::here();
+    let nothing = said(move || errors.message(Field::Entry(EntryPart::Fuels)));
     let fuels: Vec<AnyView> =
         ids.into_iter().map(|id| PouredFuel(PouredFuelProps { id }).into_any()).collect();
     view! {
