@@ -3,21 +3,23 @@
 use fillwright::document::{CalibrationPart, Field};
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, UndoableRows, holds};
 
 /// The calibrations and what their author allows.
 #[component]
 pub(super) fn CalibrationsCard() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let ids = Memo::new(move |_| {
-        state
+        session
             .document
             .with(|it| it.here.car.calibrations.iter().map(|form| form.id).collect::<Vec<_>>())
     });
     let add = Callback::new(move |()| {
-        state.document.update(|it| it.here.add_calibration(|count| format!("Calibration {count}")));
+        session
+            .document
+            .update(|it| it.here.add_calibration(|count| format!("Calibration {count}")));
     });
     view! {
         <section class="card" id="calibrations" aria-labelledby="calibrations-title">
@@ -33,13 +35,13 @@ pub(super) fn CalibrationsCard() -> impl IntoView {
 
 #[component]
 fn OneCalibration(id: u32) -> impl IntoView {
-    let state = State::here();
-    let name = state.typed(Field::Calibration(id, CalibrationPart::Name));
+    let session = Session::here();
+    let name = session.typed(Field::Calibration(id, CalibrationPart::Name));
     let needs_fluid = holds(move || {
-        state.document.with(|it| it.here.car.calibration(id).is_some_and(|form| form.needs_fluid))
+        session.document.with(|it| it.here.car.calibration(id).is_some_and(|form| form.needs_fluid))
     });
     let tick = Callback::new(move |needed| {
-        state.document.update(|it| {
+        session.document.update(|it| {
             if let Some(form) = it.here.car.calibration_mut(id) {
                 form.needs_fluid = needed;
             }
@@ -47,7 +49,7 @@ fn OneCalibration(id: u32) -> impl IntoView {
     });
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Row(id), Deed::CalibrationRemoved);
-        state.change_undoably(act, |it| it.here.car.calibrations.retain(|form| form.id != id));
+        session.change_undoably(act, |it| it.here.car.calibrations.retain(|form| form.id != id));
     });
     view! {
         <fieldset class="offer">

@@ -13,9 +13,11 @@ use super::data::DataCard;
 use super::share::ShareCard;
 use super::units::UnitsCard;
 use crate::app::field_errors::FieldErrors;
+use crate::app::fill_memos::FillMemos;
 use crate::app::route::View;
+use crate::app::session::Session;
 use crate::app::stages::Deferred;
-use crate::app::state::State;
+use crate::app::trip_memos::TripMemos;
 use crate::app::undo::{Act, Deed, Spot};
 use crate::app::widgets::{
     Button, ErrorSummary, Options, Spoken, TextField, UndoableRows, When, holds, in_a_sentence,
@@ -38,8 +40,9 @@ const FLUIDS: [(FluidState, &str, &str); 3] = [
 /// The Car view: what is set once.
 #[component]
 pub(crate) fn CarView() -> impl IntoView {
-    let state = State::here();
-    FieldErrors::provide(move || wrong_in_car(state));
+    let fill_memos = FillMemos::here();
+    let trip_memos = TripMemos::here();
+    FieldErrors::provide(move || wrong_in_car(fill_memos, trip_memos));
     view! {
         <div class="view two">
             <div class="question">
@@ -76,12 +79,12 @@ pub(crate) fn CarView() -> impl IntoView {
 
 /// What is missing or wrong with the fields of the car. Some of its figures are needed for
 /// a route alone.
-fn wrong_in_car(state: State) -> Vec<FieldError> {
+fn wrong_in_car(fill_memos: FillMemos, trip_memos: TripMemos) -> Vec<FieldError> {
     let of_car = |all: &[FieldError]| -> Vec<FieldError> {
         all.iter().filter(|it| it.field.is_of_car()).cloned().collect()
     };
-    let mut wrong = state.reading.with(|reading| of_car(&reading.field_errors));
-    for other in state.trip.with(|reading| of_car(&reading.field_errors)) {
+    let mut wrong = fill_memos.reading.with(|reading| of_car(&reading.field_errors));
+    for other in trip_memos.reading.with(|reading| of_car(&reading.field_errors)) {
         if wrong.iter().all(|it| it.field != other.field) {
             wrong.push(other);
         }
@@ -93,10 +96,10 @@ fn wrong_in_car(state: State) -> Vec<FieldError> {
 /// to hit when it comes; a line that stays in sight leads there.
 #[component]
 fn WrongCard() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let field_errors = FieldErrors::here().all();
-    let short = said(move || field_errors.with(|it| fields::summary(&state.told(it))));
-    let is_wrong = move || field_errors.with(|it| state.told(it).iter().any(|it| !it.is_missing));
+    let short = said(move || field_errors.with(|it| fields::summary(&session.told(it))));
+    let is_wrong = move || field_errors.with(|it| session.told(it).iter().any(|it| !it.is_missing));
     let class = said(move || {
         if is_wrong() { "short stale always" } else { "short open always" }.to_owned()
     });
@@ -115,7 +118,7 @@ fn WrongCard() -> impl IntoView {
 /// The tank and what the engine takes from it.
 #[component]
 fn TankCard() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     view! {
         <section class="card" aria-labelledby="tank-title">
             <h2 id="tank-title">"Tank"</h2>
@@ -139,9 +142,9 @@ fn TankCard() -> impl IntoView {
                 name="range-display"
                 options=options(&RANGE_DISPLAYS)
                 chosen=said(move || {
-                    state.document.with(|it| key_of(&RANGE_DISPLAYS, &it.here.car.range_display))
+                    session.document.with(|it| key_of(&RANGE_DISPLAYS, &it.here.car.range_display))
                 })
-                on_choice=state
+                on_choice=session
                     .set(|it, key| {
                         if let Some(display) = value_of(&RANGE_DISPLAYS, &key) {
                             it.here.car.range_display = display;
@@ -167,10 +170,12 @@ fn TankCard() -> impl IntoView {
 /// The fuels that the owner keeps, and the injection fluid.
 #[component]
 fn OwnFuelsCard() -> impl IntoView {
-    let state = State::here();
-    let fluid = said(move || state.document.with(|it| key_of(&FLUIDS, &it.here.car.fluid)));
+    let session = Session::here();
+    let fluid = said(move || session.document.with(|it| key_of(&FLUIDS, &it.here.car.fluid)));
     let own = Memo::new(move |_| {
-        state.document.with(|it| it.here.car.own_fuels.iter().map(|own| own.id).collect::<Vec<_>>())
+        session
+            .document
+            .with(|it| it.here.car.own_fuels.iter().map(|own| own.id).collect::<Vec<_>>())
     });
     view! {
         <section class="card" aria-labelledby="fluid-title">
@@ -180,7 +185,7 @@ fn OwnFuelsCard() -> impl IntoView {
                 name="fluid"
                 options=options(&FLUIDS)
                 chosen=fluid
-                on_choice=state
+                on_choice=session
                     .set(|it, key| {
                         if let Some(fluid) = value_of(&FLUIDS, &key) {
                             it.here.car.fluid = fluid;
@@ -206,14 +211,14 @@ fn OwnFuelsCard() -> impl IntoView {
 /// A fuel that the owner keeps.
 #[component]
 fn OwnFuel(id: u32) -> impl IntoView {
-    let state = State::here();
-    let name = state.document.with_untracked(|it| {
+    let session = Session::here();
+    let name = session.document.with_untracked(|it| {
         let own = it.here.car.own_fuels.iter().find(|own| own.id == id);
         own.map(|own| own.name.clone()).unwrap_or_default()
     });
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Row(id), Deed::OwnFuelRemoved);
-        state.change_undoably(act, |it| it.here.car.own_fuels.retain(|own| own.id != id));
+        session.change_undoably(act, |it| it.here.car.own_fuels.retain(|own| own.id != id));
     });
     view! {
         <li class="head">

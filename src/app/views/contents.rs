@@ -7,8 +7,8 @@ use leptos::prelude::*;
 use super::LEVEL_READINGS;
 use super::extras::extras_fields;
 use super::how_sure::how_sure;
+use crate::app::session::Session;
 use crate::app::stages::Folded;
-use crate::app::state::State;
 use crate::app::widgets::{
     Button, LEVEL_HINT, OCTANE_HINT, Options, TextField, key_of, options, said, value_of,
 };
@@ -30,19 +30,19 @@ fn name(tank: ContentsOf, of: &str) -> String {
 /// How much is in the tank, and how that was read.
 #[component]
 pub(super) fn LevelFields(tank: ContentsOf) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let reading = said(move || {
-        let reading = state.document.with(|it| it.level(tank).map(|level| level.reading));
+        let reading = session.document.with(|it| it.level(tank).map(|level| level.reading));
         reading.map_or_else(String::new, |it| key_of(&LEVEL_READINGS, &it))
     });
-    let choose = state.set(move |it, key| {
+    let choose = session.set(move |it, key| {
         let typed_in = it.settings.units;
         if let (Some(level), Some(reading)) = (it.level_mut(tank), value_of(&LEVEL_READINGS, &key))
         {
             level.read_as(reading, typed_in);
         }
     });
-    let put = state.type_into(Field::Contents(tank, ContentsPart::Level));
+    let put = session.type_into(Field::Contents(tank, ContentsPart::Level));
     view! {
         <TextField
             field=Field::Contents(tank, ContentsPart::Level)

@@ -4,7 +4,7 @@ use fillwright::document::Field;
 use fillwright::tank::HowSure;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::{Options, When, holds, key_of, options, said, value_of};
 
 const HOW_SURE: [(HowSure, &str, &str); 3] = [
@@ -21,11 +21,11 @@ pub(super) fn how_sure(share: Field) -> AnyView {
 
 #[component]
 fn HowSureRow(share: Field) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let name = format!("{}-how-sure", share.id().trim_end_matches("-share"));
-    let now = Memo::new(move |_| state.document.with(|it| it.share_assumed(share)));
+    let now = Memo::new(move |_| session.document.with(|it| it.share_assumed(share)));
     let chosen = said(move || now.get().map_or_else(String::new, |it| key_of(&HOW_SURE, &it.0)));
-    let choose = state.set(move |it, key| {
+    let choose = session.set(move |it, key| {
         if let (Some(form), Some(how_sure)) = (it.how_sure_mut(share), value_of(&HOW_SURE, &key)) {
             *form = how_sure;
         }
@@ -33,7 +33,7 @@ fn HowSureRow(share: Field) -> impl IntoView {
     let taken = said(move || {
         let band = now.get().map(|it| it.1);
         band.map_or_else(String::new, |band| {
-            state.printer.with(|printer| format!("Taken as {}.", printer.percent_band(band)))
+            session.printer.with(|printer| format!("Taken as {}.", printer.percent_band(band)))
         })
     });
     view! {

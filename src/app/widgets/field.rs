@@ -4,7 +4,7 @@ use fillwright::document::Field;
 use leptos::prelude::*;
 
 use super::below::Below;
-use crate::app::state::State;
+use crate::app::session::Session;
 
 /// What to say below a field for a level.
 pub(crate) const LEVEL_HINT: &str = "20, 1/4, 25 %, or a distance to empty: 90 km, 55 mi";
@@ -29,12 +29,12 @@ pub(crate) fn TextField(
     #[prop(optional)]
     on_text: Option<Callback<String>>,
 ) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let id = field.id();
     let below_id = format!("{id}-below");
     let focused = RwSignal::new(false);
-    let value = state.typed(field);
-    let on_text = on_text.unwrap_or_else(|| state.type_into(field));
+    let value = session.typed(field);
+    let on_text = on_text.unwrap_or_else(|| session.type_into(field));
     let below = Below::of(field, hint, focused.into());
     view! {
         <div class=below.class>
@@ -52,11 +52,11 @@ pub(crate) fn TextField(
                     prop:value=value
                     on:focus=move |_| {
                         focused.set(true);
-                        state.enter_field(field, below.wrong.get_untracked());
+                        session.enter_field(field, below.wrong.get_untracked());
                     }
                     on:blur=move |_| {
                         focused.set(false);
-                        state.leave_field();
+                        session.leave_field();
                     }
                     on:input:target=move |event| {
                         if !when_left {
@@ -69,7 +69,7 @@ pub(crate) fn TextField(
                         }
                     }
                 />
-                <span class="unit">{state.unit_of(field)}</span>
+                <span class="unit">{session.unit_of(field)}</span>
             </div>
             <p id=below_id class="hint">
                 {below.words}

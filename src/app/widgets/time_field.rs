@@ -4,7 +4,7 @@ use fillwright::document::Field;
 use leptos::prelude::*;
 
 use super::below::Below;
-use crate::app::state::State;
+use crate::app::session::Session;
 
 /// A field for a date with a time of day.
 #[component]
@@ -27,7 +27,7 @@ pub(crate) fn TimeField(
                     type="datetime-local"
                     aria-describedby=below_id.clone()
                     aria-invalid=move || below.wrong.get().then_some("true")
-                    prop:value=State::here().typed(field)
+                    prop:value=Session::here().typed(field)
                     on:change:target=move |event| on_text.run(event.target().value())
                 />
             </div>

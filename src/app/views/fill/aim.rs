@@ -4,7 +4,7 @@ use fillwright::document::{AimForm, Field, StopRuleForm};
 use leptos::prelude::*;
 
 use crate::app::field_errors::FieldErrors;
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::{
     Choices, Options, TextField, When, holds, key_of, options, said, value_of,
 };
@@ -23,9 +23,9 @@ const STOPS: [(StopRuleForm, &str, &str); 5] = [
 /// The blend that is wanted, and when to stop.
 #[component]
 pub(super) fn AimCard() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let aims = Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let share = (SHARE.to_owned(), "A blend".to_owned());
             let calibrations = it.here.car.calibrations.iter();
             let calibrations = calibrations.map(|form| (form.id.to_string(), form.name.clone()));
@@ -34,12 +34,12 @@ pub(super) fn AimCard() -> impl IntoView {
             std::iter::once(share).chain(calibrations).chain(ends).collect::<Vec<_>>()
         })
     });
-    let aim = said(move || match state.document.with(|it| it.here.fill.aim) {
+    let aim = said(move || match session.document.with(|it| it.here.fill.aim) {
         AimForm::Share => SHARE.to_owned(),
         AimForm::Calibration(id) => id.to_string(),
         AimForm::AsPoured => AS_POURED.to_owned(),
     });
-    let choose_aim = state.set(|it, key| {
+    let choose_aim = session.set(|it, key| {
         it.here.fill.aim_anew(|fill| {
             fill.aim = match key.parse() {
                 Ok(id) => AimForm::Calibration(id),
@@ -52,9 +52,9 @@ pub(super) fn AimCard() -> impl IntoView {
     let field_error = said(move || errors.message(Field::AimCalibration));
     let by_share = holds(move || aim.with(|aim| aim == SHARE));
     let unfit = holds(move || !by_share.get() && field_error.with(|it| !it.is_empty()));
-    let stop = Memo::new(move |_| state.document.with(|it| it.here.fill.stop));
+    let stop = Memo::new(move |_| session.document.with(|it| it.here.fill.stop));
     let stop_key = said(move || key_of(&STOPS, &stop.get()));
-    let choose_stop = state.set(|it, key| {
+    let choose_stop = session.set(|it, key| {
         if let Some(stop) = value_of(&STOPS, &key) {
             it.here.fill.aim_anew(|fill| fill.stop = stop);
         }

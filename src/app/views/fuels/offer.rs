@@ -4,8 +4,8 @@ use fillwright::document::{Field, FuelPart};
 use fillwright::fuel::grades;
 use leptos::prelude::*;
 
+use crate::app::session::Session;
 use crate::app::stages::Folded;
-use crate::app::state::State;
 use crate::app::undo::{Act, Deed, Spot};
 use crate::app::views::extras::extras_fields;
 use crate::app::views::how_sure::how_sure;
@@ -15,21 +15,24 @@ use crate::app::wording;
 /// One fuel on offer, at the pump or along the route.
 #[component]
 pub(super) fn OfferForm(id: u32) -> impl IntoView {
-    let state = State::here();
-    let name = state.typed(Field::Fuel(id, FuelPart::Name));
+    let session = Session::here();
+    let name = session.typed(Field::Fuel(id, FuelPart::Name));
     let exchanged = said(move || {
-        let exchanged = state
+        let exchanged = session
             .document
             .with(|it| it.fuel(id).and_then(|offer| it.settings.exchanged(&offer.price)));
         exchanged.map_or_else(String::new, |it| {
-            state.printer.with(|printer| wording::exchanged(&it, printer))
+            session.printer.with(|printer| wording::exchanged(&it, printer))
         })
     });
-    let on_route = holds(move || state.document.with(|it| it.stop_of_fuel(id).is_some()));
+    let on_route = holds(move || session.document.with(|it| it.stop_of_fuel(id).is_some()));
     let closed = holds(move || {
-        state.document.with(|it| it.stop_of_fuel(id).is_some_and(|stop| stop.closed.contains(&id)))
+        session
+            .document
+            .with(|it| it.stop_of_fuel(id).is_some_and(|stop| stop.closed.contains(&id)))
     });
-    let close = Callback::new(move |closed| state.document.update(|it| it.close_fuel(id, closed)));
+    let close =
+        Callback::new(move |closed| session.document.update(|it| it.close_fuel(id, closed)));
     view! {
         <fieldset class="offer">
             <legend class="legend">{name}</legend>
@@ -73,23 +76,23 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
 /// What is seldom needed of a fuel on offer.
 #[component]
 fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let use_all =
-        holds(move || state.document.with(|it| it.fuel(id).is_some_and(|offer| offer.use_all)));
+        holds(move || session.document.with(|it| it.fuel(id).is_some_and(|offer| offer.use_all)));
     let tick = Callback::new(move |all| {
-        state.document.update(|it| {
+        session.document.update(|it| {
             if let Some(offer) = it.fuel_mut(id) {
                 offer.use_all = all;
             }
         });
     });
     let remove = Callback::new(move |()| {
-        state.change_undoably(Act::at(Spot::Row(id), Deed::FuelRemoved), |it| it.remove_fuel(id));
+        session.change_undoably(Act::at(Spot::Row(id), Deed::FuelRemoved), |it| it.remove_fuel(id));
     });
-    let keep = Callback::new(move |()| state.document.update(|it| it.keep_fuel(id)));
-    let kept = holds(move || state.document.with(|it| it.keeps_fuel(id)));
+    let keep = Callback::new(move |()| session.document.update(|it| it.keep_fuel(id)));
+    let kept = holds(move || session.document.with(|it| it.keeps_fuel(id)));
     let grade_note = said(move || {
-        let grade = state
+        let grade = session
             .document
             .with(|it| it.fuel(id).and_then(|offer| grades::find(offer.grade.as_deref()?)));
         grade.map_or_else(String::new, |grade| {

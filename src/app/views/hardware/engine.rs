@@ -5,7 +5,8 @@ use leptos::prelude::*;
 
 use super::section::need;
 use super::slots::{Owner, Row, fields};
-use crate::app::state::State;
+use crate::app::hardware_memos::HardwareMemos;
+use crate::app::session::Session;
 use crate::app::widgets::{Section, When, holds, said};
 use crate::app::wording::hardware;
 
@@ -74,18 +75,19 @@ fn is_here(field: Field) -> bool {
 /// The engine, and how much fuel it takes.
 #[component]
 pub(super) fn EngineSection() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let hardware_memos = HardwareMemos::here();
     let short = said(move || {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let rows = [&ENGINE[0], &FUEL[0], &FUEL[4], &ENGINE[2]];
-            state.printer.with(|printer| {
+            session.printer.with(|printer| {
                 let typed = rows.iter().filter_map(|row| row.typed(it, Owner::Engine, printer));
                 typed.collect::<Vec<_>>().join(", ")
             })
         })
     });
     let both_ways = holds(move || {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let has = |kinds: &[PartKind]| {
                 let mut parts = it.here.hardware.parts.iter();
                 parts.any(|part| kinds.contains(&part.kind) && !part.is(Mark::SetAside))
@@ -95,10 +97,10 @@ pub(super) fn EngineSection() -> impl IntoView {
         })
     });
     let add_on = said(move || {
-        state.hardware.with(|it| {
+        hardware_memos.reading.with(|it| {
             let loss = it.curves.iter().find_map(|curve| curve.loss);
             loss.map_or_else(String::new, |loss| {
-                state.printer.with(|printer| hardware::add_on(loss, printer))
+                session.printer.with(|printer| hardware::add_on(loss, printer))
             })
         })
     });

@@ -5,7 +5,8 @@ use leptos::prelude::*;
 
 use super::section::need;
 use super::slots::{Owner, Row, fields};
-use crate::app::state::State;
+use crate::app::hardware_memos::HardwareMemos;
+use crate::app::session::Session;
 use crate::app::widgets::{
     Options, Section, TextField, When, facts, holds, key_of, options, said, value_of,
 };
@@ -25,30 +26,31 @@ fn is_here(field: Field) -> bool {
 /// What to pour for injection fluid.
 #[component]
 pub(super) fn MixSection() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let hardware_memos = HardwareMemos::here();
     let base =
-        said(move || state.document.with(|it| key_of(&BASES, &it.here.hardware.mix_by_mass)));
-    let choose = state.set(|it, key| {
+        said(move || session.document.with(|it| key_of(&BASES, &it.here.hardware.mix_by_mass)));
+    let choose = session.set(|it, key| {
         if let Some(by_mass) = value_of(&BASES, &key) {
             it.here.hardware.mix_by_mass = by_mass;
         }
     });
     let recipe = Callback::new(move |()| {
-        state.hardware.with(|it| {
+        hardware_memos.reading.with(|it| {
             let recipe = it.mix.as_ref();
             recipe.map_or_else(Vec::new, |recipe| {
-                let recipe = state.printer.with(|printer| hardware::recipe(recipe, printer));
+                let recipe = session.printer.with(|printer| hardware::recipe(recipe, printer));
                 facts(recipe)
             })
         })
     });
-    let known = holds(move || state.hardware.with(|it| it.mix.is_some()));
+    let known = holds(move || hardware_memos.reading.with(|it| it.mix.is_some()));
     let short = said(move || {
-        state.hardware.with(|it| {
+        hardware_memos.reading.with(|it| {
             let recipe = it.mix.as_ref();
             recipe.map_or_else(
                 || "Nothing wanted".to_owned(),
-                |recipe| state.printer.with(|printer| hardware::recipe_in_short(recipe, printer)),
+                |recipe| session.printer.with(|printer| hardware::recipe_in_short(recipe, printer)),
             )
         })
     });

@@ -6,7 +6,7 @@ use fillwright::quantity::notation::{Printer, parse_share};
 use fillwright::quantity::{Band, CrankPower};
 
 use crate::app::charts::{Axis, Chart, Course, Limit, Line, Mark, Point, Side, Window};
-use crate::app::state::Judged;
+use crate::app::hardware_memos::Judged;
 use crate::app::wording::hardware;
 
 /// So far above what is wanted, in parts of it, it no longer matters how far.

@@ -8,34 +8,38 @@ use leptos::prelude::*;
 use super::figures::{share_graph, use_graph};
 use super::part_rows::{LIMITS, marks_of, rows_of};
 use super::slots::{Owner, Row};
-use super::tables::{enough, of_judged, parts, speeds, with_fluid};
+use super::tables::{enough, parts, speeds, with_fluid};
 use super::{engine, gains, judgement, load};
 use crate::app::charts::ChartOnPaper;
-use crate::app::state::{Judged, State};
+use crate::app::hardware_memos::{HardwareMemos, Judged};
+use crate::app::session::Session;
 use crate::app::widgets::{Drawn, facts, sheet_head, sheet_sources};
 use crate::app::wording::hardware::{self, Fact};
 
 /// The sheet.
 #[component]
 pub(super) fn Paper() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let hardware_memos = HardwareMemos::here();
     let content = Callback::new(move |()| {
-        of_judged(state, |judged, _, printer| {
-            state.document.with(|document| drawn(judged, document, printer))
-        })
-        .unwrap_or_default()
+        hardware_memos
+            .of_judged(|judged, _, printer| {
+                session.document.with(|document| drawn(judged, document, printer))
+            })
+            .unwrap_or_default()
     });
     let sources = Callback::new(move |()| {
-        let lines = of_judged(state, |judged, _, _| judged.answer.workings(&judged.reading));
+        let lines =
+            hardware_memos.of_judged(|judged, _, _| judged.answer.workings(&judged.reading));
         vec![sheet_sources(&lines.unwrap_or_default())]
     });
     view! {
         <Drawn what=content />
         <section>
-            <ChartOnPaper id="use-on-paper" chart=use_graph(state) />
+            <ChartOnPaper id="use-on-paper" chart=use_graph(hardware_memos) />
         </section>
         <section>
-            <ChartOnPaper id="share-on-paper" chart=share_graph(state) />
+            <ChartOnPaper id="share-on-paper" chart=share_graph(session, hardware_memos) />
         </section>
         <section>
             <h2>"Cautions"</h2>

@@ -5,7 +5,7 @@ use fillwright::document::{HardwareField, Mark, PartForm};
 use fillwright::quantity::notation::{Measure, Printer};
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::{TextArea, TextField, said};
 use crate::app::wording::hardware;
 
@@ -118,8 +118,8 @@ pub(super) fn SlotField(owner: Owner, row: &'static Row) -> impl IntoView {
     let field = owner.field(row.slot);
     match row.kind {
         Kind::Lines(rows) => {
-            let state = State::here();
-            let units = said(move || table_units(field, row.slot, state));
+            let session = Session::here();
+            let units = said(move || table_units(field, row.slot, session));
             view! {
                 <div class="whole">
                     <TextArea field=field label=row.label hint=row.hint rows=rows />
@@ -136,15 +136,15 @@ pub(super) fn SlotField(owner: Owner, row: &'static Row) -> impl IntoView {
 }
 
 /// The units in which bare numbers of a table are read.
-fn table_units(field: Field, slot: HardwareField, state: State) -> String {
+fn table_units(field: Field, slot: HardwareField, session: Session) -> String {
     let columns: &[Measure] = match slot {
         HardwareField::FlowTable => &[Measure::Pressure, Measure::PumpFlow],
         HardwareField::DeadTime => &[Measure::Voltage, Measure::Time],
         _ => return String::new(),
     };
-    state.printer.with(|printer| {
+    session.printer.with(|printer| {
         // A table is read in the units in which it was begun.
-        let begun = state.document.with(|it| it.typed(field).and_then(|typed| typed.begun_in()));
+        let begun = session.document.with(|it| it.typed(field).and_then(|typed| typed.begun_in()));
         let printer = Printer { units: begun.unwrap_or(printer.units), ..printer.clone() };
         let units: Vec<_> = columns.iter().map(|measure| printer.unit(*measure)).collect();
         format!("Bare numbers are {}.", units.join(" and "))

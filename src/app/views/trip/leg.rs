@@ -4,7 +4,7 @@ use fillwright::document::{Field, TripStopPart};
 use leptos::prelude::*;
 
 use crate::app::field_errors::FieldErrors;
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::{CheckBox, Drawn, TextField, When, holds, said};
 
 /// The way from a stop to the next.
@@ -37,10 +37,10 @@ pub(super) fn LegFields(id: u32) -> impl IntoView {
 /// The calibrations of which one has to stay usable.
 #[component]
 fn Kept(id: u32) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let tick = move |calibration: u32| {
         Callback::new(move |keep| {
-            state.document.update(|it| {
+            session.document.update(|it| {
                 if let Some(stop) = it.here.route.stop_mut(id) {
                     stop.keep_calibration(calibration, keep);
                 }
@@ -49,13 +49,13 @@ fn Kept(id: u32) -> impl IntoView {
     };
     let kept = move |calibration: u32| {
         holds(move || {
-            state.document.with(|it| {
+            session.document.with(|it| {
                 it.here.route.stop(id).is_some_and(|stop| stop.calibrations.contains(&calibration))
             })
         })
     };
     let names = Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             // One that is gone from the car can still be asked for here.
             let calibrations = &it.here.car.calibrations;
             let known = calibrations.iter().map(|it| (it.id, it.name.clone()));

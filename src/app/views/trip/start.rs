@@ -7,7 +7,8 @@ use leptos::prelude::*;
 use super::need;
 use crate::app::device;
 use crate::app::field_errors::FieldErrors;
-use crate::app::state::State;
+use crate::app::session::Session;
+use crate::app::tank_memos::TankMemos;
 use crate::app::views::contents::{BlendFields, LevelFields};
 use crate::app::widgets::{Options, Section, When, holds, key_of, options, said, value_of};
 
@@ -21,18 +22,23 @@ fn is_here(field: Field) -> bool {
 /// What is in the tank where the route begins.
 #[component]
 pub(super) fn StartSection() -> impl IntoView {
-    let state = State::here();
-    let chosen = said(move || state.document.with(|it| key_of(&STARTS, &it.here.route.start)));
-    let choose = state.set(|it, key| {
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
+    let chosen = said(move || session.document.with(|it| key_of(&STARTS, &it.here.route.start)));
+    let choose = session.set(|it, key| {
         if let Some(start) = value_of(&STARTS, &key) {
             it.here.route.start = start;
         }
     });
-    let from_log = holds(move || state.document.with(|it| it.here.route.start == StartForm::Log));
+    let from_log = holds(move || session.document.with(|it| it.here.route.start == StartForm::Log));
     let by_log = said(move || {
-        let as_of = state.history.with(History::as_of);
+        let as_of = tank_memos.history.with(History::as_of);
         as_of.map_or_else(String::new, |as_of| {
-            format!("{} As of {}.", state.by_the_log(), device::date(as_of.local_minutes(), true))
+            format!(
+                "{} As of {}.",
+                tank_memos.by_the_log(),
+                device::date(as_of.local_minutes(), true)
+            )
         })
     });
     let errors = FieldErrors::here();

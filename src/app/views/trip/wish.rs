@@ -4,7 +4,7 @@ use fillwright::document::{Field, PreferForm, TripPart};
 use leptos::prelude::*;
 
 use super::need;
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::{
     CheckBox, Options, Section, TextField, holds, key_of, options, said, value_of,
 };
@@ -23,20 +23,20 @@ fn is_here(field: Field) -> bool {
 /// What the plan should be like.
 #[component]
 pub(super) fn WishSection() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let chosen =
-        said(move || state.document.with(|it| key_of(&PREFERENCES, &it.here.route.prefer)));
-    let choose = state.set(|it, key| {
+        said(move || session.document.with(|it| key_of(&PREFERENCES, &it.here.route.prefer)));
+    let choose = session.set(|it, key| {
         if let Some(prefer) = value_of(&PREFERENCES, &key) {
             it.here.route.prefer = prefer;
         }
     });
-    let careful = holds(move || state.document.with(|it| it.here.route.careful));
+    let careful = holds(move || session.document.with(|it| it.here.route.careful));
     let tick = Callback::new(move |careful| {
-        state.document.update(|it| it.here.route.careful = careful);
+        session.document.update(|it| it.here.route.careful = careful);
     });
     let short = said(move || {
-        let prefer = state.document.with(|it| it.here.route.prefer);
+        let prefer = session.document.with(|it| it.here.route.prefer);
         let label = preference(prefer);
         if careful.get() { format!("{label}, whatever is true") } else { label.to_owned() }
     });

@@ -6,7 +6,7 @@ use fillwright::document::{
 use leptos::prelude::*;
 
 use crate::app::field_errors::FieldErrors;
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::views::contents::{BlendFields, LevelErrorField, LevelFields};
 use crate::app::views::extras::extras_fields;
 use crate::app::views::how_sure::how_sure;
@@ -29,19 +29,21 @@ const BEFORES: [(Before, &str, &str); 3] = [
 
 #[component]
 pub(super) fn FillFields(ids: Vec<u32>) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let clicked = holds(move || {
-        state.document.with(|it| matches!(it.draft_what(), Some(What::Fill(fill)) if fill.clicked))
+        session
+            .document
+            .with(|it| matches!(it.draft_what(), Some(What::Fill(fill)) if fill.clicked))
     });
     let tick = Callback::new(move |clicked| {
-        state.document.update(|it| {
+        session.document.update(|it| {
             if let Some(What::Fill(fill)) = it.draft_what_mut() {
                 fill.clicked = clicked;
             }
         });
     });
     let before = Memo::new(move |_| {
-        state.document.with(|it| match it.draft_what() {
+        session.document.with(|it| match it.draft_what() {
             Some(What::Fill(fill)) => match fill.before {
                 BeforeForm::Nothing => Before::Nothing,
                 BeforeForm::Level(_) => Before::Level,
@@ -50,7 +52,7 @@ pub(super) fn FillFields(ids: Vec<u32>) -> impl IntoView {
             _ => Before::Nothing,
         })
     });
-    let choose = state.set(|it, key| {
+    let choose = session.set(|it, key| {
         let Some(What::Fill(fill)) = it.draft_what_mut() else { return };
         let level = match std::mem::take(&mut fill.before) {
             BeforeForm::Nothing => LevelForm::default(),
@@ -108,8 +110,8 @@ pub(super) fn FillFields(ids: Vec<u32>) -> impl IntoView {
 
 #[component]
 fn PouredFuel(id: u32) -> impl IntoView {
-    let state = State::here();
-    let name = state.typed(Field::Poured(id, FuelPart::Name));
+    let session = Session::here();
+    let name = session.typed(Field::Poured(id, FuelPart::Name));
     let text = move |part, label| {
         view! { <TextField field=Field::Poured(id, part) label=label words=true /> }.into_any()
     };

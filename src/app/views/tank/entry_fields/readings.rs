@@ -4,7 +4,7 @@ use fillwright::document::{EntryPart, Field, What};
 use fillwright::tank::{SensorScale, TubeTestMethod};
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::{
     CheckBox, Options, TextField, When, holds, key_of, options, said, value_of,
 };
@@ -19,29 +19,30 @@ const SCALES: [(SensorScale, &str, &str); 2] =
 
 #[component]
 pub(super) fn SensorFields() -> impl IntoView {
-    let state = State::here();
-    let scale = said(move || state.document.with(|it| key_of(&SCALES, &it.here.car.sensor_scale)));
-    let choose = state.set(|it, key| {
+    let session = Session::here();
+    let scale =
+        said(move || session.document.with(|it| key_of(&SCALES, &it.here.car.sensor_scale)));
+    let choose = session.set(|it, key| {
         if let Some(scale) = value_of(&SCALES, &key) {
             it.here.car.sensor_scale = scale;
         }
     });
     let old = holds(move || {
-        state
+        session
             .document
             .with(|it| matches!(it.draft_what(), Some(What::Sensor(form)) if form.old_fuel))
     });
     let tick = Callback::new(move |old| {
-        state.document.update(|it| {
+        session.document.update(|it| {
             if let Some(What::Sensor(form)) = it.draft_what_mut() {
                 form.old_fuel = old;
             }
         });
     });
     let temperature = said(move || {
-        let temperature = state.document.with(|it| it.here.draft_temperature());
+        let temperature = session.document.with(|it| it.here.draft_temperature());
         temperature.map_or_else(String::new, |it| {
-            format!("The fuel is at {}.", state.printer.with(|printer| printer.temperature(it)))
+            format!("The fuel is at {}.", session.printer.with(|printer| printer.temperature(it)))
         })
     });
     view! {
@@ -76,15 +77,15 @@ pub(super) fn SensorFields() -> impl IntoView {
 
 #[component]
 pub(super) fn TubeTestFields() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let method = move || {
-        state.document.with(|it| match it.draft_what() {
+        session.document.with(|it| match it.draft_what() {
             Some(What::TubeTest(form)) => Some(form.method),
             _ => None,
         })
     };
     let chosen = said(move || method().map_or_else(String::new, |it| key_of(&METHODS, &it)));
-    let choose = state.set(|it, key| {
+    let choose = session.set(|it, key| {
         if let (Some(What::TubeTest(form)), Some(method)) =
             (it.draft_what_mut(), value_of(&METHODS, &key))
         {
