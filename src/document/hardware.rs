@@ -234,3 +234,20 @@ pub struct HardwareForm {
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub mix_by_mass: bool,
 }
+
+/// A part of a power curve.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum CurvePart {
+    /// Its name.
+    Name,
+    /// Its table.
+    Table,
+    /// The column of engine speed.
+    SpeedColumn,
+    /// The column of torque or power.
+    ValueColumn,
+    /// The blend that was in the tank.
+    Blend,
+    /// The air in which it was measured.
+    Air(HardwareField),
+}

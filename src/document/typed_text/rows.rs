@@ -1,19 +1,19 @@
 //! The table of all text fields: where the text of each stands, and its unit.
 
-use crate::document::contents::ContentsForm;
-use crate::document::event::What;
-use crate::document::field::{
-    CalibrationPart, ContentsPart, CurvePart, EntryPart, ExtraPart, Field, FuelPart, TripPart,
-    TripStopPart,
-};
+use crate::document::car::CalibrationPart;
+use crate::document::contents::{ContentsForm, ContentsPart};
+use crate::document::event::{EntryPart, What};
+use crate::document::field::Field;
 use crate::document::field_unit::FieldUnit::{self, Bare, Lines, Money};
 use crate::document::field_unit::{
     CONSUMPTION, DISTANCE, KILOGRAMS, LEVEL, MILLILITRES, MILLISECONDS, OCTANE, PERCENT, PRICE,
     VOLUME,
 };
 use crate::document::file::Document;
-use crate::document::fuel::{ExtrasForm, FuelForm};
+use crate::document::fuel::{ExtraPart, ExtrasForm, FuelForm, FuelPart};
+use crate::document::hardware::CurvePart;
 use crate::document::hardware_field::HardwareField;
+use crate::document::trip::{TripPart, TripStopPart};
 use crate::quantity::notation::Entry;
 
 /// Where a text stands, read or written.

@@ -1,12 +1,12 @@
-//! Every text field, written and read back: in the example, and in each kind of entry.
+//! Each text field is written and read back: in the example, and in each kind of entry.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::*;
 use crate::document::{
     BeforeForm, CalibrationPart, ContentsForm, ContentsOf, ContentsPart, CurvePart, Draft,
-    DriveForm, ExtraPart, FillEntry, FuelForm, HardwareField, Id, LevelForm, PartForm, PartKind,
-    SensorForm, TripPart, TripStopPart, TubeTestForm, What,
+    DriveForm, ExtraPart, Fields, FillEntry, FuelForm, HardwareField, Id, LevelForm, PartForm,
+    PartKind, SensorForm, TripPart, TripStopPart, TubeTestForm, What,
 };
 use crate::quantity::notation::Units;
 
@@ -54,6 +54,16 @@ const ENTRY_PARTS: [EntryPart; 13] = [
     EntryPart::Fuels,
 ];
 
+/// The fields of the hardware that were filled in, and some that are blank.
+fn slots(texts: &Fields) -> impl Iterator<Item = HardwareField> {
+    let typed = serde_json::to_value(texts).unwrap();
+    let names: Vec<serde_json::Value> =
+        typed.as_object().unwrap().keys().map(|name| name.as_str().into()).collect();
+    let typed = names.into_iter().map(|name| serde_json::from_value(name).unwrap());
+    let blank = [HardwareField::FlowTable, HardwareField::MixAmount, HardwareField::LimitAir];
+    typed.chain(blank).collect::<BTreeSet<_>>().into_iter()
+}
+
 /// The fields that show a text in any view, of what there is in a document.
 fn fields(document: &Document) -> Vec<Field> {
     use Field as F;
@@ -75,13 +85,9 @@ fn fields(document: &Document) -> Vec<Field> {
         F::Trip(TripPart::Budget),
         F::Trip(TripPart::Margin),
         F::Trip(TripPart::FinalLevel),
-        F::Mix(HardwareField::MixAmount),
-        F::Mix(HardwareField::MixStrength),
-        F::Mix(HardwareField::MixConcentrate),
-        F::Engine(HardwareField::Displacement),
-        F::Engine(HardwareField::Reserve),
-        F::Engine(HardwareField::Cylinders),
     ];
+    all.extend(slots(&here.hardware.mix).map(F::Mix));
+    all.extend(slots(&here.hardware.engine).map(F::Engine));
     for of in [ContentsOf::Fill, ContentsOf::Trip] {
         all.extend(CONTENTS_PARTS.map(|part| F::Contents(of, part)));
     }
@@ -94,14 +100,13 @@ fn fields(document: &Document) -> Vec<Field> {
         all.extend(parts.map(|part| F::Calibration(form.id, part)));
     }
     for form in &here.hardware.parts {
-        let slots = [HardwareField::Count, HardwareField::FlowTable, HardwareField::UseLimit];
-        all.extend(slots.map(|slot| F::Part(form.id, slot)));
+        all.extend(slots(&form.fields).map(|slot| F::Part(form.id, slot)));
         all.push(F::PartName(form.id));
     }
     for form in &here.hardware.curves {
         use CurvePart::{Air, Blend, Name, Table};
-        let parts = [Name, Table, Blend, Air(HardwareField::AirPressure)];
-        all.extend(parts.map(|part| F::Curve(form.id, part)));
+        let air = slots(&form.air).map(Air);
+        all.extend([Name, Table, Blend].into_iter().chain(air).map(|part| F::Curve(form.id, part)));
     }
     for stop in &here.route.stops {
         use TripStopPart::{Distance, Factor, Fee, Place, RonMin};
@@ -254,98 +259,4 @@ fn what_takes_no_text_and_what_is_gone_is_not_there() {
         document.type_into(field, "1".into());
     }
     assert_eq!(document, before);
-}
-
-#[test]
-fn what_a_clock_belongs_to_is_left_to_those_who_have_one() {
-    let mut document = drafted(What::Note);
-    let rate = Field::Rate(crate::quantity::notation::Currency::named("EUR").unwrap());
-    let before = document.clone();
-    for field in [rate, Field::Entry(EntryPart::Time)] {
-        assert!(document.typed(field).is_some());
-        document.type_into(field, "1".into());
-    }
-    assert_eq!(document, before);
-}
-
-fn pump() -> (Document, Field, Field) {
-    let mut document = Document::empty(Id::of_chance([7; 10]));
-    document.here.hardware.parts.push(PartForm::new(1, PartKind::SupplyPump));
-    (document, Field::Part(1, HardwareField::FlowTable), Field::Part(1, HardwareField::Lift))
-}
-
-fn typed_in(document: &Document, field: Field) -> Option<Units> {
-    document.typed(field)?.entry.map(|it| it.typed_in)
-}
-
-#[test]
-fn a_table_keeps_the_units_that_it_was_begun_in() {
-    let (mut document, table, _) = pump();
-    document.type_into(table, "3 150".into());
-    document.settings.units = Units::US;
-    document.type_into(table, "3 150\n4 138".into());
-    assert_eq!(typed_in(&document, table), Some(Units::METRIC));
-    // Emptied, it is begun anew.
-    document.type_into(table, String::new());
-    document.type_into(table, "43 40".into());
-    assert_eq!(typed_in(&document, table), Some(Units::US));
-}
-
-#[test]
-fn a_figure_is_in_the_units_of_the_moment() {
-    let (mut document, _, stroke) = pump();
-    document.type_into(stroke, "5".into());
-    document.settings.units = Units::US;
-    document.type_into(stroke, "0.2".into());
-    assert_eq!(typed_in(&document, stroke), Some(Units::US));
-}
-
-#[test]
-fn what_follows_from_a_text_follows() {
-    let mut document = Document::demo();
-    document.here.fill.anyway = true;
-    document.type_into(Field::AimShare, "E40".into());
-    assert!(!document.here.fill.anyway, "going on past the aim was said of the one before");
-    document.here.fill.clicked = true;
-    let poured = Field::Fuel(document.here.fill.offers[0].id, FuelPart::Poured);
-    document.type_into(poured, "20".into());
-    assert!(document.here.fill.clicked);
-    document.type_into(poured, " ".into());
-    assert!(!document.here.fill.clicked, "the nozzle clicked off at another amount");
-    document.type_into(Field::Currency, "kronor of Sweden".into());
-    assert_eq!(document.settings.currency, "kronor");
-}
-
-#[test]
-fn injection_fluid_by_mass_is_the_same_in_all_units() {
-    let mut document = Document::demo();
-    let amount = Field::Mix(HardwareField::MixAmount);
-    document.type_into(amount, "10".into());
-    document.settings.units = Units::US;
-    let printer = document.settings.printer(crate::quantity::notation::DecimalMark::Point);
-    let shown = |document: &Document| {
-        let typed = document.typed(amount).unwrap();
-        (typed.shown(&printer), typed.unit.symbol(&printer))
-    };
-    document.here.hardware.mix_by_mass = false;
-    assert_ne!(shown(&document).0, "10");
-    document.here.hardware.mix_by_mass = true;
-    assert_eq!(shown(&document), ("10".to_owned(), "kg".to_owned()));
-}
-
-#[test]
-fn a_unit_follows_what_was_chosen() {
-    let mut document = Document::demo();
-    let symbol = |document: &Document, field| {
-        let printer = document.settings.printer(crate::quantity::notation::DecimalMark::Point);
-        document.typed(field).unwrap().unit.symbol(&printer)
-    };
-    let price = Field::Fuel(document.here.fill.offers[0].id, FuelPart::Price);
-    let level = Field::Contents(ContentsOf::Fill, ContentsPart::Level);
-    let of = |document: &Document| [price, level, Field::StopMoney].map(|it| symbol(document, it));
-    assert_eq!(of(&document), ["kr/L", "L", "kr"]);
-    document.settings.units = Units::US;
-    assert_eq!(of(&document), ["kr/gal", "gal", "kr"]);
-    let share = Field::Contents(ContentsOf::Fill, ContentsPart::Share);
-    assert_eq!([share, Field::AimShare].map(|it| symbol(&document, it)), ["%", ""]);
 }
