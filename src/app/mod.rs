@@ -2,18 +2,23 @@
 
 mod charts;
 mod device;
+mod field_errors;
+mod fill_memos;
 mod focus;
 mod hand_over;
+mod hardware_memos;
 mod language;
 mod offline;
 mod planner_follows;
 mod planning;
 mod route;
+mod session;
 mod signals;
 mod stages;
-mod state;
 mod storage;
+mod tank_memos;
 mod transfer;
+mod trip_memos;
 mod undo;
 mod views;
 mod widgets;
@@ -21,12 +26,16 @@ mod widgets;
 use leptos::ev;
 use leptos::prelude::*;
 
+use fill_memos::FillMemos;
+use hardware_memos::HardwareMemos;
 use leptos::mount::mount_to_body;
 use offline::Offline;
 use route::{Route, View};
+use session::Session;
 use stages::{Stages, soon};
-use state::State;
 use storage::Stored;
+use tank_memos::TankMemos;
+use trip_memos::TripMemos;
 use views::{CarView, FillView, HardwareView, MethodsView, TakeView, TankView, TripView, Welcome};
 use widgets::{Button, UndoAbove, When, holds, said};
 
@@ -66,47 +75,54 @@ fn show_once_there(stages: Stages, part: String) {
 /// The whole app.
 #[component]
 fn App(stored: Stored) -> impl IntoView {
-    let state = State::of(stored, storage::aside().len(), device::decimal_mark());
-    provide_context(state);
+    let session = Session::of(stored, storage::aside().len(), device::decimal_mark());
+    let tank_memos = TankMemos::of(session);
+    let fill_memos = FillMemos::of(session, tank_memos);
+    let trip_memos = TripMemos::of(session, tank_memos);
+    provide_context(session);
+    provide_context(tank_memos);
+    provide_context(fill_memos);
+    provide_context(HardwareMemos::of(session, tank_memos));
+    provide_context(trip_memos);
     let stages = Stages::new();
     provide_context(stages);
     let handle = window_event_listener(ev::hashchange, move |_| {
-        state.route.set(Route::of_location());
+        session.route.set(Route::of_location());
     });
     on_cleanup(move || handle.remove());
     // A link to the address already shown changes no hash, yet should lead there.
     let handle = window_event_listener(ev::click, move |event| {
         if route::leads_here(&event) {
-            state.route.set(Route::of_location());
+            session.route.set(Route::of_location());
         }
     });
     on_cleanup(move || handle.remove());
     focus::keep();
-    stages.then(move || storage::keep(state));
-    stages.then(move || planner_follows::follow(state, stages));
-    stages.compute(state.history);
-    stages.then(move || state.follow());
+    stages.then(move || storage::keep(session));
+    stages.then(move || planner_follows::follow(session, trip_memos, stages));
+    stages.compute(tank_memos.history);
+    stages.then(move || fill_memos.follow());
     Effect::new(move |_| {
-        let Route { view, part } = state.route.get();
+        let Route { view, part } = session.route.get();
         // What is shared is no part of a page.
         if let Some(part) = part.filter(|_| view != View::Take) {
             show_once_there(stages, part);
         }
     });
     // A link to another part of the same view must not draw the view anew.
-    let view = Memo::new(move |_| state.route.with(|route| route.view));
+    let view = Memo::new(move |_| session.route.with(|route| route.view));
     Effect::new(move |before: Option<View>| {
         let now = view.get();
         if before.is_some_and(|before| before != now) {
             window().scroll_to_with_x_and_y(0.0, 0.0);
-            state.undoing.settle();
+            session.undoing.settle();
         }
         now
     });
     // Which car it is need only be said where there are several.
     let several =
-        holds(move || state.document.with(|it| it.cars().filter(|car| !car.removed).count() > 1));
-    let name = said(move || state.document.with(|it| fillwright::words::car(&it.here)));
+        holds(move || session.document.with(|it| it.cars().filter(|car| !car.removed).count() > 1));
+    let name = said(move || session.document.with(|it| fillwright::words::car(&it.here)));
     let skip = move |event: ev::MouseEvent| {
         event.prevent_default();
         route::show("main");
@@ -136,7 +152,7 @@ fn App(stored: Stored) -> impl IntoView {
         <main id="main" tabindex="-1" aria-busy=busy>
             {move || {
                 let view = view.get();
-                if state.is_new.get() && view != View::Take {
+                if session.is_new.get() && view != View::Take {
                     Welcome().into_any()
                 } else {
                     match view {
@@ -158,8 +174,8 @@ fn App(stored: Stored) -> impl IntoView {
 /// Says on every view that the example is one.
 #[component]
 fn Invented() -> impl IntoView {
-    let state = State::here();
-    let is_demo = holds(move || !state.is_new.get() && state.document.with(|it| it.here.demo));
+    let session = Session::here();
+    let is_demo = holds(move || !session.is_new.get() && session.document.with(|it| it.here.demo));
     view! {
         <When condition=is_demo>
             <aside class="invented" aria-label="Example">
@@ -170,7 +186,7 @@ fn Invented() -> impl IntoView {
                 <Button
                     label="Enter my own car"
                     look="small"
-                    on_press=Callback::new(move |()| storage::start(state, false))
+                    on_press=Callback::new(move |()| storage::start(session, false))
                 />
             </aside>
         </When>
@@ -181,13 +197,14 @@ fn Invented() -> impl IntoView {
 /// What went wrong with storage, if anything, and what can be saved from it.
 #[component]
 fn Troubles() -> impl IntoView {
-    let state = State::here();
-    let aside = holds(move || state.troubles.with(|it| !it.is_empty()) && state.aside.get() > 0);
-    let unsaved = holds(move || state.unsaved.with(Option::is_some));
+    let session = Session::here();
+    let aside =
+        holds(move || session.troubles.with(|it| !it.is_empty()) && session.aside.get() > 0);
+    let unsaved = holds(move || session.unsaved.with(Option::is_some));
     let said = said(move || {
         let mut texts =
-            state.troubles.with(|it| it.iter().map(ToString::to_string).collect::<Vec<_>>());
-        state.unsaved.with(|it| {
+            session.troubles.with(|it| it.iter().map(ToString::to_string).collect::<Vec<_>>());
+        session.unsaved.with(|it| {
             let text = it.as_ref().map(ToString::to_string);
             texts.extend(text.filter(|text| !texts.contains(text)));
         });
@@ -201,7 +218,7 @@ fn Troubles() -> impl IntoView {
                     <Button
                         label="Export now"
                         look="small"
-                        on_press=Callback::new(move |()| transfer::export(state))
+                        on_press=Callback::new(move |()| transfer::export(session))
                     />
                 </When>
                 <When condition=aside>

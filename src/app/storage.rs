@@ -12,7 +12,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{DomException, Storage};
 
 use super::device;
-use super::state::State;
+use super::session::Session;
 
 /// The storage of this page, if the browser lets it have one; some do not in
 /// private windows.
@@ -77,36 +77,36 @@ pub(crate) fn aside() -> Vec<Unreadable> {
 }
 
 /// Does something with the keeper, where there is storage.
-fn with_keeper<T>(state: State, act: impl FnOnce(&mut Keeper, &Local) -> T) -> Option<T> {
+fn with_keeper<T>(session: Session, act: impl FnOnce(&mut Keeper, &Local) -> T) -> Option<T> {
     let local = Local::here()?;
-    state.keeper.try_update_value(|keeper| keeper.as_mut().map(|keeper| act(keeper, &local)))?
+    session.keeper.try_update_value(|keeper| keeper.as_mut().map(|keeper| act(keeper, &local)))?
 }
 
 /// Stores every change, and takes in those of other tabs.
-pub(crate) fn keep(state: State) {
-    Effect::new(move |_| save(state));
+pub(crate) fn keep(session: Session) {
+    Effect::new(move |_| save(session));
     let handle = window_event_listener(ev::storage, move |event| {
         if let Some(key) = event.key() {
-            hear(state, &key);
+            hear(session, &key);
         }
     });
     on_cleanup(move || handle.remove());
     // What another tab did to the forms has to wait while somebody types here.
     Effect::new(move |_| {
-        if !state.typing.get() {
-            hear(state, FRAME);
+        if !session.typing.get() {
+            hear(session, FRAME);
         }
     });
     // A page that the browser had put to sleep did not hear anything.
     let handle = window_event_listener(ev::pageshow, move |event| {
-        if event.persisted() && state.unsaved.get_untracked().is_none() {
+        if event.persisted() && session.unsaved.get_untracked().is_none() {
             // Not to be read anew is no harm: changes are merged all the same.
             let _ = window().location().reload();
         }
     });
     on_cleanup(move || handle.remove());
     Effect::new(move |asked: Option<bool>| {
-        let recorded = state.document.with(|it| it.cars().any(|car| !car.log.all().is_empty()));
+        let recorded = session.document.with(|it| it.cars().any(|car| !car.log.all().is_empty()));
         let asked = asked.unwrap_or_default();
         if recorded && !asked {
             // The browser may refuse, or not know of it: then the storage is what it was.
@@ -117,93 +117,94 @@ pub(crate) fn keep(state: State) {
 }
 
 /// Stores the document, once there is one to store.
-fn save(state: State) {
-    let document = state.document.get();
-    if state.is_new.get() {
+fn save(session: Session) {
+    let document = session.document.get();
+    if session.is_new.get() {
         return;
     }
-    let saved = with_keeper(state, |keeper, local| keeper.save(local, &document));
+    let saved = with_keeper(session, |keeper, local| keeper.save(local, &document));
     let unsaved = match saved {
         Some(Ok(merged)) => {
             if let Some(merged) = merged {
-                state.show(merged);
+                session.show(merged);
             }
             None
         }
         Some(Err(trouble)) => Some(trouble),
         None => None,
     };
-    if state.unsaved.with_untracked(|it| *it != unsaved) {
-        state.unsaved.set(unsaved);
+    if session.unsaved.with_untracked(|it| *it != unsaved) {
+        session.unsaved.set(unsaved);
     }
 }
 
 /// Takes in what another tab did to a key.
-fn hear(state: State, key: &str) {
-    if key == FRAME && state.typing.get_untracked() {
+fn hear(session: Session, key: &str) {
+    if key == FRAME && session.typing.get_untracked() {
         return;
     }
-    if state.is_new.get_untracked() {
+    if session.is_new.get_untracked() {
         if key == FRAME
             && let (Some(keeper), Opened { document: Some(document), .. }) = open(found())
         {
-            state.keeper.set_value(Some(keeper));
-            state.show(document);
-            state.is_new.set(false);
+            session.keeper.set_value(Some(keeper));
+            session.show(document);
+            session.is_new.set(false);
         }
         return;
     }
-    let document = state.document.get_untracked();
-    let taken = with_keeper(state, |keeper, local| keeper.take_in(local, key, &document));
+    let document = session.document.get_untracked();
+    let taken = with_keeper(session, |keeper, local| keeper.take_in(local, key, &document));
     if let Some(Some(taken)) = taken {
-        state.show(taken);
+        session.show(taken);
     }
 }
 
 /// Drops cars for good that the document does not have any more.
-pub(crate) fn forget_cars(state: State, cars: &[Id]) {
+pub(crate) fn forget_cars(session: Session, cars: &[Id]) {
     if cars.is_empty() {
         return;
     }
-    let document = state.document.get_untracked();
-    let forgotten = with_keeper(state, |keeper, local| keeper.forget_cars(local, &document, cars));
+    let document = session.document.get_untracked();
+    let forgotten =
+        with_keeper(session, |keeper, local| keeper.forget_cars(local, &document, cars));
     if let Some(Err(trouble)) = forgotten {
-        state.unsaved.set(Some(trouble));
+        session.unsaved.set(Some(trouble));
     }
 }
 
 /// Drops for good what was removed and what was kept aside.
-pub(crate) fn forget(state: State) {
-    let document = state.document.get_untracked();
-    let rest = with_keeper(state, |keeper, local| keeper.forget(local, &document));
+pub(crate) fn forget(session: Session) {
+    let document = session.document.get_untracked();
+    let rest = with_keeper(session, |keeper, local| keeper.forget(local, &document));
     match rest {
         Some(Ok(rest)) => {
             // What is gone for good cannot be brought back.
-            state.undoing.clear();
-            state.troubles.set(Vec::new());
-            state.show(rest);
+            session.undoing.clear();
+            session.troubles.set(Vec::new());
+            session.show(rest);
         }
-        Some(Err(trouble)) => state.unsaved.set(Some(trouble)),
+        Some(Err(trouble)) => session.unsaved.set(Some(trouble)),
         None => {}
     }
-    state.aside.set(aside().len());
+    session.aside.set(aside().len());
 }
 
 /// Starts with the example or with an empty car. An example that was in use goes
 /// without a trace in what is stored; in this sitting it can be brought back.
-pub(crate) fn start(state: State, demo: bool) {
-    let before = state.document.get_untracked();
+pub(crate) fn start(session: Session, demo: bool) {
+    let before = session.document.get_untracked();
     let mut next = if demo { Document::demo() } else { Document::empty(device::new_id()) };
     next.settings.units = before.settings.units;
     next.settings.decimal = before.settings.decimal;
-    if state.is_new.get_untracked() {
-        state.show(next);
-        state.is_new.set(false);
+    if session.is_new.get_untracked() {
+        session.show(next);
+        session.is_new.set(false);
     } else {
         let (examples, cars) = before.cars().cloned().partition::<Vec<_>, _>(|car| car.demo);
         next.others = cars;
-        state.replace_undoably(if demo { Deed::ExampleOpened } else { Deed::ExampleLeft }, next);
+        session.replace_undoably(if demo { Deed::ExampleOpened } else { Deed::ExampleLeft }, next);
         let examples: Vec<Id> = examples.into_iter().map(|car| car.id).collect();
-        forget_cars(state, &examples);
+        forget_cars(session, &examples);
     }
 }

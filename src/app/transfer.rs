@@ -7,20 +7,20 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
 
-use super::state::State;
+use super::session::Session;
 use super::{device, storage};
 
 /// Hands the whole document to the person as a file.
-pub(crate) fn export(state: State) {
-    match state.document.with_untracked(Document::to_json) {
+pub(crate) fn export(session: Session) {
+    match session.document.with_untracked(Document::to_json) {
         Ok(text) => download(&named("", "json"), "application/json", &text),
         Err(error) => leptos::logging::error!("{error}"),
     }
 }
 
 /// The same with the log of the car in use, as a table.
-pub(crate) fn export_log(state: State) {
-    let text = state.document.with_untracked(|it| csv(&it.here));
+pub(crate) fn export_log(session: Session) {
+    let text = session.document.with_untracked(|it| csv(&it.here));
     download(&named("-log", "csv"), "text/csv", &text);
 }
 

@@ -58,3 +58,31 @@ pub struct Car {
     /// Fuels that its owner keeps.
     pub own_fuels: Vec<FuelForm>,
 }
+
+/// A part of a calibration.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum CalibrationPart {
+    /// Its name.
+    Name,
+    /// The weakest blend.
+    Low,
+    /// The strongest blend.
+    High,
+    /// The blend it was written for.
+    WrittenFor,
+    /// The least octane number.
+    RonMin,
+}
+
+impl CalibrationPart {
+    /// A name for it within the ids of its fields.
+    pub(super) fn id(self) -> &'static str {
+        match self {
+            Self::Name => "name",
+            Self::Low => "low",
+            Self::High => "high",
+            Self::WrittenFor => "written-for",
+            Self::RonMin => "ron-min",
+        }
+    }
+}

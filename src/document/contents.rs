@@ -3,7 +3,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::fuel::ExtrasForm;
+use super::fuel::{ExtraPart, ExtrasForm};
 use crate::quantity::notation::{Entry, Units};
 use crate::tank::{HowSure, LevelReading};
 
@@ -53,4 +53,38 @@ pub struct ContentsForm {
     /// Its motor octane number, at least.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub mon: String,
+}
+
+/// A part of what is in a tank.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum ContentsPart {
+    /// How much.
+    Level,
+    /// The error of that.
+    LevelError,
+    /// Its ethanol share.
+    Share,
+    /// What that may be.
+    ShareRange,
+    /// What is in it beside petrol and ethanol.
+    Extra(ExtraPart),
+    /// Its octane number.
+    Octane,
+    /// Its motor octane number.
+    Mon,
+}
+
+impl ContentsPart {
+    /// A name for it within the ids of its fields.
+    pub(super) fn id(self) -> &'static str {
+        match self {
+            Self::Level => "level",
+            Self::LevelError => "level-error",
+            Self::Share => "share",
+            Self::ShareRange => "share-range",
+            Self::Extra(part) => part.id(),
+            Self::Octane => "octane",
+            Self::Mon => "mon",
+        }
+    }
 }

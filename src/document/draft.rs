@@ -1,7 +1,7 @@
 //! Writing an entry of the log, or changing one.
 
 use super::event::{Draft, Event, What};
-use super::file::CarFile;
+use super::file::{CarFile, Document};
 use super::fuel::FuelForm;
 use super::id::Id;
 use crate::quantity::notation::Entry;
@@ -35,20 +35,24 @@ impl Draft {
         }
     }
 
-    /// The fuels of a fill.
-    pub fn fuels(&self) -> &[FuelForm] {
-        match &self.what {
-            What::Fill(fill) => &fill.fuels,
-            _ => &[],
-        }
+    /// Notes when it happened, by a clock that is so many minutes ahead of UTC then.
+    pub fn happened(&mut self, time: String, minutes_ahead: i32) {
+        self.time = time;
+        self.minutes_ahead = minutes_ahead;
+    }
+}
+
+impl Document {
+    /// The fuel with this number in the fill of the past that is being written down.
+    pub fn poured(&self, id: u32) -> Option<&FuelForm> {
+        let What::Fill(fill) = self.draft_what()? else { return None };
+        fill.fuels.iter().find(|fuel| fuel.id == id)
     }
 
-    /// A fuel of a fill.
-    pub fn fuel_mut(&mut self, id: u32) -> Option<&mut FuelForm> {
-        match &mut self.what {
-            What::Fill(fill) => fill.fuels.iter_mut().find(|fuel| fuel.id == id),
-            _ => None,
-        }
+    /// The same, to be changed.
+    pub fn poured_mut(&mut self, id: u32) -> Option<&mut FuelForm> {
+        let What::Fill(fill) = self.draft_what_mut()? else { return None };
+        fill.fuels.iter_mut().find(|fuel| fuel.id == id)
     }
 }
 

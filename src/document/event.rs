@@ -171,3 +171,55 @@ pub struct Draft {
     /// What happened.
     pub what: What,
 }
+
+/// A part of an entry of the log.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum EntryPart {
+    /// When it happened.
+    Time,
+    /// Where.
+    Place,
+    /// What the person noted.
+    Note,
+    /// What the sensor shows.
+    Sensor,
+    /// The width of its pulse.
+    Pulse,
+    /// The fuel in a tube.
+    TubeFuel,
+    /// The water in a tube.
+    TubeWater,
+    /// The boundary in a tube.
+    Boundary,
+    /// The step of a tube's marks.
+    TubeStep,
+    /// A distance.
+    Distance,
+    /// A consumption.
+    Consumption,
+    /// A volume drained.
+    Drained,
+    /// The list of fuels.
+    Fuels,
+}
+
+impl EntryPart {
+    /// A name for it within the ids of its fields.
+    pub(super) fn id(self) -> &'static str {
+        match self {
+            Self::Time => "time",
+            Self::Place => "place",
+            Self::Note => "note",
+            Self::Sensor => "sensor",
+            Self::Pulse => "pulse",
+            Self::TubeFuel => "tube-fuel",
+            Self::TubeWater => "tube-water",
+            Self::Boundary => "boundary",
+            Self::TubeStep => "tube-step",
+            Self::Distance => "distance",
+            Self::Consumption => "consumption",
+            Self::Drained => "drained",
+            Self::Fuels => "fuels",
+        }
+    }
+}

@@ -1,6 +1,12 @@
 //! The fields that a person can fill in, each by a name of its own.
 
+use super::car::CalibrationPart;
+use super::contents::ContentsPart;
+use super::event::EntryPart;
+use super::fuel::FuelPart;
+use super::hardware::CurvePart;
 use super::hardware_field::HardwareField;
+use super::trip::{TripPart, TripStopPart};
 use crate::quantity::notation::Currency;
 
 /// A field that a person can fill in.
@@ -79,217 +85,6 @@ pub enum ContentsOf {
     Trip,
 }
 
-/// A part of what is in a tank.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum ContentsPart {
-    /// How much.
-    Level,
-    /// The error of that.
-    LevelError,
-    /// Its ethanol share.
-    Share,
-    /// What that may be.
-    ShareRange,
-    /// What is in it beside petrol and ethanol.
-    Extra(ExtraPart),
-    /// Its octane number.
-    Octane,
-    /// Its motor octane number.
-    Mon,
-}
-
-impl ContentsPart {
-    fn id(self) -> &'static str {
-        match self {
-            Self::Level => "level",
-            Self::LevelError => "level-error",
-            Self::Share => "share",
-            Self::ShareRange => "share-range",
-            Self::Extra(part) => part.id(),
-            Self::Octane => "octane",
-            Self::Mon => "mon",
-        }
-    }
-}
-
-/// What there may be beside petrol and ethanol.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum ExtraPart {
-    /// Water.
-    Water,
-    /// Methanol.
-    Methanol,
-    /// Ethers.
-    Ethers,
-    /// Oxygen, which tells of ethers.
-    Oxygen,
-}
-
-impl ExtraPart {
-    fn id(self) -> &'static str {
-        match self {
-            Self::Water => "water",
-            Self::Methanol => "methanol",
-            Self::Ethers => "ethers",
-            Self::Oxygen => "oxygen",
-        }
-    }
-}
-
-/// A part of a fuel on offer.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum FuelPart {
-    /// Its name.
-    Name,
-    /// The ethanol share expected.
-    Share,
-    /// What the share may be.
-    ShareRange,
-    /// What it holds beside petrol and ethanol.
-    Extra(ExtraPart),
-    /// The octane number.
-    Octane,
-    /// The motor octane number.
-    Mon,
-    /// The price.
-    Price,
-    /// How much there is.
-    Limit,
-    /// What was put in.
-    Poured,
-}
-
-/// A part of a route.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum TripPart {
-    /// Where the contents of the tank come from.
-    Start,
-    /// The list of stops.
-    Stops,
-    /// The most that may be spent.
-    Budget,
-    /// How far inside the windows the blend has to stay.
-    Margin,
-    /// What has to be left at the end.
-    FinalLevel,
-}
-
-/// A part of a stop, or of the way after it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum TripStopPart {
-    /// Where it is.
-    Place,
-    /// What it costs to stop there.
-    Fee,
-    /// How far it is to the next.
-    Distance,
-    /// How much more that takes.
-    Factor,
-    /// The calibrations to keep.
-    Calibrations,
-    /// The least octane number.
-    RonMin,
-}
-
-/// A part of a power curve.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum CurvePart {
-    /// Its name.
-    Name,
-    /// Its table.
-    Table,
-    /// The column of engine speed.
-    SpeedColumn,
-    /// The column of torque or power.
-    ValueColumn,
-    /// The blend that was in the tank.
-    Blend,
-    /// The air in which it was measured.
-    Air(HardwareField),
-}
-
-/// A part of an entry of the log.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum EntryPart {
-    /// When it happened.
-    Time,
-    /// Where.
-    Place,
-    /// What the person noted.
-    Note,
-    /// What the sensor shows.
-    Sensor,
-    /// The width of its pulse.
-    Pulse,
-    /// The fuel in a tube.
-    TubeFuel,
-    /// The water in a tube.
-    TubeWater,
-    /// The boundary in a tube.
-    Boundary,
-    /// The step of a tube's marks.
-    TubeStep,
-    /// A distance.
-    Distance,
-    /// A consumption.
-    Consumption,
-    /// A volume drained.
-    Drained,
-    /// The list of fuels.
-    Fuels,
-}
-
-/// A part of a calibration.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum CalibrationPart {
-    /// Its name.
-    Name,
-    /// The weakest blend.
-    Low,
-    /// The strongest blend.
-    High,
-    /// The blend it was written for.
-    WrittenFor,
-    /// The least octane number.
-    RonMin,
-}
-
-impl FuelPart {
-    fn id(self) -> &'static str {
-        match self {
-            Self::Name => "name",
-            Self::Share => "share",
-            Self::ShareRange => "share-range",
-            Self::Extra(part) => part.id(),
-            Self::Octane => "octane",
-            Self::Mon => "mon",
-            Self::Price => "price",
-            Self::Limit => "limit",
-            Self::Poured => "put-in",
-        }
-    }
-}
-
-impl EntryPart {
-    fn id(self) -> &'static str {
-        match self {
-            Self::Time => "time",
-            Self::Place => "place",
-            Self::Note => "note",
-            Self::Sensor => "sensor",
-            Self::Pulse => "pulse",
-            Self::TubeFuel => "tube-fuel",
-            Self::TubeWater => "tube-water",
-            Self::Boundary => "boundary",
-            Self::TubeStep => "tube-step",
-            Self::Distance => "distance",
-            Self::Consumption => "consumption",
-            Self::Drained => "drained",
-            Self::Fuels => "fuels",
-        }
-    }
-}
-
 impl Field {
     /// A name for the field that holds for its label, hint and error alike.
     pub fn id(self) -> String {
@@ -328,36 +123,8 @@ impl Field {
             Self::Mix(slot) => format!("mix-{slot:?}"),
             Self::Trip(part) => format!("route-{part:?}"),
             Self::TripStop(id, part) => format!("halt-{id}-{part:?}"),
-            Self::Calibration(id, part) => {
-                let part = match part {
-                    CalibrationPart::Name => "name",
-                    CalibrationPart::Low => "low",
-                    CalibrationPart::High => "high",
-                    CalibrationPart::WrittenFor => "written-for",
-                    CalibrationPart::RonMin => "ron-min",
-                };
-                format!("calibration-{id}-{part}")
-            }
+            Self::Calibration(id, part) => format!("calibration-{id}-{}", part.id()),
         }
-    }
-
-    /// Whether the field belongs to the entry of the log that is being written.
-    pub fn is_of_draft(self) -> bool {
-        matches!(self, Self::Entry(_) | Self::Poured(..) | Self::Contents(ContentsOf::Entry, _))
-    }
-
-    /// Whether the field stands in the hardware.
-    pub fn is_of_hardware(self) -> bool {
-        matches!(
-            self,
-            Self::Engine(_) | Self::Part(..) | Self::PartName(_) | Self::Curve(..) | Self::Mix(_)
-        )
-    }
-
-    /// Whether the field stands in the route. Fuels are told apart by their number
-    /// alone, wherever they stand.
-    pub fn is_of_trip(self) -> bool {
-        matches!(self, Self::Trip(_) | Self::TripStop(..) | Self::Contents(ContentsOf::Trip, _))
     }
 
     /// Whether the field stands in the Car view.

@@ -122,3 +122,68 @@ impl FuelForm {
         }
     }
 }
+
+/// What there may be beside petrol and ethanol.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum ExtraPart {
+    /// Water.
+    Water,
+    /// Methanol.
+    Methanol,
+    /// Ethers.
+    Ethers,
+    /// Oxygen, which tells of ethers.
+    Oxygen,
+}
+
+impl ExtraPart {
+    /// A name for it within the ids of its fields.
+    pub(super) fn id(self) -> &'static str {
+        match self {
+            Self::Water => "water",
+            Self::Methanol => "methanol",
+            Self::Ethers => "ethers",
+            Self::Oxygen => "oxygen",
+        }
+    }
+}
+
+/// A part of a fuel on offer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum FuelPart {
+    /// Its name.
+    Name,
+    /// The ethanol share expected.
+    Share,
+    /// What the share may be.
+    ShareRange,
+    /// What it holds beside petrol and ethanol.
+    Extra(ExtraPart),
+    /// The octane number.
+    Octane,
+    /// The motor octane number.
+    Mon,
+    /// The price.
+    Price,
+    /// How much there is.
+    Limit,
+    /// What was put in.
+    Poured,
+}
+
+impl FuelPart {
+    /// A name for it within the ids of its fields.
+    pub(super) fn id(self) -> &'static str {
+        match self {
+            Self::Name => "name",
+            Self::Share => "share",
+            Self::ShareRange => "share-range",
+            Self::Extra(part) => part.id(),
+            Self::Octane => "octane",
+            Self::Mon => "mon",
+            Self::Price => "price",
+            Self::Limit => "limit",
+            Self::Poured => "put-in",
+        }
+    }
+}

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use super::hardware_field::HardwareField;
 use crate::power::AirCorrection;
-use crate::quantity::notation::Entry;
+use crate::quantity::notation::{Entry, Units};
 
 /// Texts by the field that they stand in. A field that nobody filled in is not
 /// there.
@@ -18,6 +18,12 @@ impl Fields {
     /// The text of a field, if somebody typed one.
     pub fn get(&self, slot: HardwareField) -> Option<&Entry> {
         self.0.get(&slot)
+    }
+
+    /// The text of a field; an empty one where nobody typed one.
+    pub fn at(&self, slot: HardwareField) -> &Entry {
+        static BLANK: Entry = Entry { text: String::new(), typed_in: Units::METRIC };
+        self.get(slot).unwrap_or(&BLANK)
     }
 
     /// The text of a field, to be changed; a field that was blank begins empty.
@@ -227,4 +233,21 @@ pub struct HardwareForm {
     /// Whether its strengths and its amount are by mass.
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub mix_by_mass: bool,
+}
+
+/// A part of a power curve.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum CurvePart {
+    /// Its name.
+    Name,
+    /// Its table.
+    Table,
+    /// The column of engine speed.
+    SpeedColumn,
+    /// The column of torque or power.
+    ValueColumn,
+    /// The blend that was in the tank.
+    Blend,
+    /// The air in which it was measured.
+    Air(HardwareField),
 }

@@ -1,7 +1,8 @@
-//! The fields of the hardware: what each one measures.
+//! The fields of the hardware: what each one measures, and in which unit.
 
 use serde::{Deserialize, Serialize};
 
+use super::field_unit::{FieldUnit, PERCENT};
 use crate::quantity::notation::Measure;
 
 /// A field of a curve, of a part, or of the engine.
@@ -134,9 +135,9 @@ pub enum HardwareField {
 }
 
 impl HardwareField {
-    /// What the field measures, where its unit depends on the person's choice.
-    pub fn measure(self) -> Option<Measure> {
-        Some(match self {
+    /// The unit in which the field is typed.
+    pub fn unit(self) -> FieldUnit {
+        FieldUnit::Measured(match self {
             Self::Displacement => Measure::EngineVolume,
             Self::SpecificConsumption => Measure::SpecificConsumption,
             Self::Boost => Measure::Boost,
@@ -162,7 +163,28 @@ impl HardwareField {
             Self::LimitTorque => Measure::Torque,
             Self::LimitAir => Measure::AirFlow,
             Self::Lambda => Measure::Mixture,
-            _ => return None,
+            Self::MixAmount => Measure::Volume,
+            Self::FlowTable | Self::DeadTime => return FieldUnit::Lines,
+            Self::Cylinders | Self::Count | Self::Lobes | Self::DriveRatio | Self::DeadVolume => {
+                return FieldUnit::Bare;
+            }
+            Self::ConsumptionError
+            | Self::ConsumptionFuel
+            | Self::EfficiencyGain
+            | Self::VolumetricEfficiency
+            | Self::DrivelineLoss
+            | Self::DrivelineLossRange
+            | Self::Reserve
+            | Self::BlendShare
+            | Self::BlendRange
+            | Self::PortShare
+            | Self::Humidity
+            | Self::UseLimit
+            | Self::Efficiency
+            | Self::EfficiencyRange
+            | Self::Strength
+            | Self::MixStrength
+            | Self::MixConcentrate => return PERCENT,
         })
     }
 }

@@ -9,6 +9,7 @@ mod demo;
 mod draft;
 mod event;
 mod field;
+mod field_unit;
 mod file;
 mod fill;
 mod fuel;
@@ -25,24 +26,26 @@ mod offers;
 mod rate;
 mod record;
 mod stops;
+mod tanks;
 mod trip;
+mod typed_text;
 
-pub use car::{CalibrationForm, Car};
-pub use contents::{ContentsForm, LevelForm};
+pub use car::{CalibrationForm, CalibrationPart, Car};
+pub use contents::{ContentsForm, ContentsPart, LevelForm};
 pub use csv::csv;
 pub use currencies::Exchanged;
 pub(crate) use currencies::{RATES, name_price, name_sum};
-pub use event::{BeforeForm, Draft, DriveForm, Event, FillEntry, SensorForm, TubeTestForm, What};
-pub use field::{
-    CalibrationPart, ContentsOf, ContentsPart, CurvePart, EntryPart, ExtraPart, Field, FuelPart,
-    TripPart, TripStopPart,
+pub use event::{
+    BeforeForm, Draft, DriveForm, EntryPart, Event, FillEntry, SensorForm, TubeTestForm, What,
 };
+pub use field::{ContentsOf, Field};
+pub use field_unit::FieldUnit;
 pub use file::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
 pub use fill::{AimForm, FillForm, StartForm, StopRuleForm};
-pub use fuel::{ExtrasForm, FuelForm};
+pub use fuel::{ExtraPart, ExtrasForm, FuelForm, FuelPart};
 pub use hardware::{
-    BlendForm, ColumnForm, CurveForm, Fields, HardwareForm, Mark, MeasuredAt, PartForm, PartKind,
-    ValueUnit,
+    BlendForm, ColumnForm, CurveForm, CurvePart, Fields, HardwareForm, Mark, MeasuredAt, PartForm,
+    PartKind, ValueUnit,
 };
 pub use hardware_field::HardwareField;
 pub use id::{Id, IdError};
@@ -52,4 +55,5 @@ pub use moment::{Moment, MomentError};
 pub use offers::{NewFuel, OfferedAt};
 pub use rate::RateForm;
 pub use stops::{PlannedStop, Shift};
-pub use trip::{PreferForm, TripForm, TripStopForm};
+pub use trip::{PreferForm, TripForm, TripPart, TripStopForm, TripStopPart};
+pub use typed_text::Typed;

@@ -87,3 +87,35 @@ pub struct TripForm {
     /// What has to be left at the end.
     pub final_level: Entry,
 }
+
+/// A part of a route.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum TripPart {
+    /// Where the contents of the tank come from.
+    Start,
+    /// The list of stops.
+    Stops,
+    /// The most that may be spent.
+    Budget,
+    /// How far inside the windows the blend has to stay.
+    Margin,
+    /// What has to be left at the end.
+    FinalLevel,
+}
+
+/// A part of a stop, or of the way after it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum TripStopPart {
+    /// Where it is.
+    Place,
+    /// What it costs to stop there.
+    Fee,
+    /// How far it is to the next.
+    Distance,
+    /// How much more that takes.
+    Factor,
+    /// The calibrations to keep.
+    Calibrations,
+    /// The least octane number.
+    RonMin,
+}

@@ -2,7 +2,7 @@
 
 use crate::share::Kind;
 
-/// What a person did. Its words stand in `wording::deeds`.
+/// What a person did. Its words stand beside it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Deed {
     /// The example was opened.

@@ -1,7 +1,6 @@
 //! A share as somebody stated it: what was typed, and what is allowed for around it.
 
-use crate::document::ContentsForm;
-use crate::document::FuelForm;
+use crate::document::{ContentsForm, Document, Field, FuelForm};
 use crate::fuel::grades::{self, Grade};
 use crate::quantity::notation::{ShareText, ShareTextError, parse_share_text};
 use crate::quantity::{Band, Share};
@@ -101,5 +100,22 @@ impl ContentsForm {
     /// What its share is taken as where it was typed without a range.
     pub fn share_assumed(&self) -> Option<Band<Share>> {
         ShareOf::Tank(self.how_sure).assumed(&self.share, &self.share_range)
+    }
+}
+
+impl Document {
+    /// How sure the share in this field is, and what it is taken as; nothing where it has a
+    /// range.
+    pub fn share_assumed(&self, share: Field) -> Option<(HowSure, Band<Share>)> {
+        let of_fuel = |form: &FuelForm| Some((form.how_sure, form.share_assumed()?));
+        match share {
+            Field::Contents(of, _) => {
+                let form = self.contents(of)?;
+                Some((form.how_sure, form.share_assumed()?))
+            }
+            Field::Fuel(id, _) => of_fuel(self.fuel(id)?),
+            Field::Poured(id, _) => of_fuel(self.poured(id)?),
+            _ => None,
+        }
     }
 }

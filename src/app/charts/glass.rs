@@ -5,7 +5,8 @@ use fillwright::quantity::Volume;
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::fill_memos::FillMemos;
+use crate::app::session::Session;
 use crate::app::widgets::{Rows, said};
 
 /// The picture's own units: whole numbers are fine enough.
@@ -117,10 +118,11 @@ impl InGlass {
 /// hatched part of a layer's area is its ethanol share.
 #[component]
 pub(crate) fn SightGlass() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let fill_memos = FillMemos::here();
     let picture = InGlass(Memo::new(move |_| {
-        state.answer().map_or_else(Picture::default, |answer| {
-            state.printer.with(|printer| Picture::of(&answer, printer))
+        fill_memos.answer().map_or_else(Picture::default, |answer| {
+            session.printer.with(|printer| Picture::of(&answer, printer))
         })
     }));
     provide_context(picture);

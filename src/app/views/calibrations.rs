@@ -1,25 +1,26 @@
 //! The card of the calibrations and what their author allows.
 
-use fillwright::document::{CalibrationForm, CalibrationPart, Field};
-use fillwright::quantity::notation::Measure;
+use fillwright::document::{CalibrationPart, Field};
 use fillwright::words::deeds::Deed;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{Button, CheckBox, OCTANE_HINT, TextField, UndoableRows, holds};
 
 /// The calibrations and what their author allows.
 #[component]
 pub(super) fn CalibrationsCard() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let ids = Memo::new(move |_| {
-        state
+        session
             .document
             .with(|it| it.here.car.calibrations.iter().map(|form| form.id).collect::<Vec<_>>())
     });
     let add = Callback::new(move |()| {
-        state.document.update(|it| it.here.add_calibration(|count| format!("Calibration {count}")));
+        session
+            .document
+            .update(|it| it.here.add_calibration(|count| format!("Calibration {count}")));
     });
     view! {
         <section class="card" id="calibrations" aria-labelledby="calibrations-title">
@@ -35,23 +36,13 @@ pub(super) fn CalibrationsCard() -> impl IntoView {
 
 #[component]
 fn OneCalibration(id: u32) -> impl IntoView {
-    let state = State::here();
-    let text = move |read: fn(&CalibrationForm) -> &String| {
-        state.text(move |it| it.here.car.calibration(id).map(read))
-    };
-    let set = move |write: fn(&mut CalibrationForm) -> &mut String| {
-        state.set(move |it, text| {
-            if let Some(form) = it.here.car.calibration_mut(id) {
-                *write(form) = text;
-            }
-        })
-    };
-    let name = text(|form| &form.name);
+    let session = Session::here();
+    let name = session.typed(Field::Calibration(id, CalibrationPart::Name));
     let needs_fluid = holds(move || {
-        state.document.with(|it| it.here.car.calibration(id).is_some_and(|form| form.needs_fluid))
+        session.document.with(|it| it.here.car.calibration(id).is_some_and(|form| form.needs_fluid))
     });
     let tick = Callback::new(move |needed| {
-        state.document.update(|it| {
+        session.document.update(|it| {
             if let Some(form) = it.here.car.calibration_mut(id) {
                 form.needs_fluid = needed;
             }
@@ -59,7 +50,7 @@ fn OneCalibration(id: u32) -> impl IntoView {
     });
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Row(id), Deed::CalibrationRemoved);
-        state.change_undoably(act, |it| it.here.car.calibrations.retain(|form| form.id != id));
+        session.change_undoably(act, |it| it.here.car.calibrations.retain(|form| form.id != id));
     });
     view! {
         <fieldset class="offer">
@@ -68,8 +59,6 @@ fn OneCalibration(id: u32) -> impl IntoView {
                 field=Field::Calibration(id, CalibrationPart::Name)
                 label="Name"
                 words=true
-                value=name
-                on_text=set(|form| &mut form.name)
             />
             <div class="pair">
                 <TextField
@@ -77,33 +66,24 @@ fn OneCalibration(id: u32) -> impl IntoView {
                     label="Weakest blend"
                     hint="E24, say"
                     words=true
-                    value=text(|form| &form.low)
-                    on_text=set(|form| &mut form.low)
                 />
                 <TextField
                     field=Field::Calibration(id, CalibrationPart::High)
                     label="Strongest blend"
                     hint="E40, say"
                     words=true
-                    value=text(|form| &form.high)
-                    on_text=set(|form| &mut form.high)
                 />
                 <TextField
                     field=Field::Calibration(id, CalibrationPart::WrittenFor)
                     label="Written for"
                     hint="Else the middle"
                     words=true
-                    value=text(|form| &form.written_for)
-                    on_text=set(|form| &mut form.written_for)
                 />
                 <TextField
                     field=Field::Calibration(id, CalibrationPart::RonMin)
                     label="Octane needed"
                     hint=OCTANE_HINT
-                    unit=state.octane_unit()
                     words=true
-                    value=state.entry(Measure::Octane, move |it| Some(&it.here.car.calibration(id)?.ron_min))
-                    on_text=state.set_entry(move |it| Some(&mut it.here.car.calibration_mut(id)?.ron_min))
                 />
             </div>
             <CheckBox label="Counts on injection fluid" checked=needs_fluid on_tick=tick />

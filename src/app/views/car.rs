@@ -1,8 +1,8 @@
 //! The Car view: what is set once.
 
+use fillwright::answers::FieldError;
 use fillwright::calibration::FluidState;
 use fillwright::document::Field;
-use fillwright::quantity::notation::Measure;
 use fillwright::share::Kind;
 use fillwright::tank::RangeDisplay;
 use fillwright::words::deeds::Deed;
@@ -14,9 +14,12 @@ use super::cars::CarsCard;
 use super::data::DataCard;
 use super::share::ShareCard;
 use super::units::UnitsCard;
+use crate::app::field_errors::FieldErrors;
+use crate::app::fill_memos::FillMemos;
 use crate::app::route::View;
+use crate::app::session::Session;
 use crate::app::stages::Deferred;
-use crate::app::state::State;
+use crate::app::trip_memos::TripMemos;
 use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{
     Button, ErrorSummary, Options, Spoken, TextField, UndoableRows, When, holds, in_a_sentence,
@@ -38,6 +41,9 @@ const FLUIDS: [(FluidState, &str, &str); 3] = [
 /// The Car view: what is set once.
 #[component]
 pub(crate) fn CarView() -> impl IntoView {
+    let fill_memos = FillMemos::here();
+    let trip_memos = TripMemos::here();
+    FieldErrors::provide(move || wrong_in_car(fill_memos, trip_memos));
     view! {
         <div class="view two">
             <div class="question">
@@ -72,20 +78,35 @@ pub(crate) fn CarView() -> impl IntoView {
     }
 }
 
+/// What is missing or wrong with the fields of the car. Some of its figures are needed for
+/// a route alone.
+fn wrong_in_car(fill_memos: FillMemos, trip_memos: TripMemos) -> Vec<FieldError> {
+    let of_car = |all: &[FieldError]| -> Vec<FieldError> {
+        all.iter().filter(|it| it.field.is_of_car()).cloned().collect()
+    };
+    let mut wrong = fill_memos.reading.with(|reading| of_car(&reading.field_errors));
+    for other in trip_memos.reading.with(|reading| of_car(&reading.field_errors)) {
+        if wrong.iter().all(|it| it.field != other.field) {
+            wrong.push(other);
+        }
+    }
+    wrong
+}
+
 /// What is missing or wrong, at the end, so that it moves nothing that a finger is about
 /// to hit when it comes; a line that stays in sight leads there.
 #[component]
 fn WrongCard() -> impl IntoView {
-    let state = State::here();
-    let field_errors = Memo::new(move |_| state.wrong_in_car());
-    let short = said(move || field_errors.with(|it| fields::summary(&state.told(it))));
-    let is_wrong = move || field_errors.with(|it| state.told(it).iter().any(|it| !it.is_missing));
+    let session = Session::here();
+    let field_errors = FieldErrors::here().all();
+    let short = said(move || field_errors.with(|it| fields::summary(&session.told(it))));
+    let is_wrong = move || field_errors.with(|it| session.told(it).iter().any(|it| !it.is_missing));
     let class = said(move || {
         if is_wrong() { "short stale always" } else { "short open always" }.to_owned()
     });
     view! {
         <Spoken words=said(move || field_errors.with(|it| in_a_sentence(it))) />
-        <ErrorSummary id="car-to-mend" view=View::Car field_errors=field_errors.into() />
+        <ErrorSummary id="car-to-mend" view=View::Car field_errors=field_errors />
         <When condition=holds(move || short.with(|it| !it.is_empty()))>
             <a class=class href="#/car/car-to-mend">
                 <span>{short}</span>
@@ -98,45 +119,33 @@ fn WrongCard() -> impl IntoView {
 /// The tank and what the engine takes from it.
 #[component]
 fn TankCard() -> impl IntoView {
-    let state = State::here();
-    let unit = state.volume_unit();
-    let per_distance =
-        said(move || state.printer.with(|it| it.units.consumption().symbol().to_owned()));
+    let session = Session::here();
     view! {
         <section class="card" aria-labelledby="tank-title">
             <h2 id="tank-title">"Tank"</h2>
             <TextField
                 field=Field::Capacity
                 label="Holds, to the brim"
-                unit=unit
                 words=true
-                value=state.entry(Measure::Volume, |it| Some(&it.here.car.capacity))
-                on_text=state.set_entry(|it| Some(&mut it.here.car.capacity))
             />
             <TextField
                 field=Field::Reserve
                 label="Reserve"
-                unit=unit
                 words=true
                 hint="No plan goes below it without saying so"
-                value=state.entry(Measure::Volume, |it| Some(&it.here.car.reserve))
-                on_text=state.set_entry(|it| Some(&mut it.here.car.reserve))
             />
             <TextField
                 field=Field::Consumption
                 label="Consumption"
-                unit=per_distance
-                value=state.entry(Measure::Consumption, |it| Some(&it.here.car.consumption))
-                on_text=state.set_entry(|it| Some(&mut it.here.car.consumption))
             />
             <Options
                 legend="The distance to empty on the dashboard counts"
                 name="range-display"
                 options=options(&RANGE_DISPLAYS)
                 chosen=said(move || {
-                    state.document.with(|it| key_of(&RANGE_DISPLAYS, &it.here.car.range_display))
+                    session.document.with(|it| key_of(&RANGE_DISPLAYS, &it.here.car.range_display))
                 })
-                on_choice=state
+                on_choice=session
                     .set(|it, key| {
                         if let Some(display) = value_of(&RANGE_DISPLAYS, &key) {
                             it.here.car.range_display = display;
@@ -148,17 +157,12 @@ fn TankCard() -> impl IntoView {
                 label="Measured on"
                 hint="E10, say: also what blends are compared with"
                 words=true
-                value=state.text(|it| Some(&it.here.car.reference))
-                on_text=state.set(|it, text| it.here.car.reference = text)
             />
             <TextField
                 field=Field::Line
                 label="Fuel in pump, lines and rail"
-                unit=unit
                 words=true
                 hint="Tells how far the old blend feeds the engine; often 0.3 to 1 L (0.1 to 0.25 gal)"
-                value=state.entry(Measure::Volume, |it| Some(&it.here.car.line))
-                on_text=state.set_entry(|it| Some(&mut it.here.car.line))
             />
         </section>
     }
@@ -167,10 +171,12 @@ fn TankCard() -> impl IntoView {
 /// The fuels that the owner keeps, and the injection fluid.
 #[component]
 fn OwnFuelsCard() -> impl IntoView {
-    let state = State::here();
-    let fluid = said(move || state.document.with(|it| key_of(&FLUIDS, &it.here.car.fluid)));
+    let session = Session::here();
+    let fluid = said(move || session.document.with(|it| key_of(&FLUIDS, &it.here.car.fluid)));
     let own = Memo::new(move |_| {
-        state.document.with(|it| it.here.car.own_fuels.iter().map(|own| own.id).collect::<Vec<_>>())
+        session
+            .document
+            .with(|it| it.here.car.own_fuels.iter().map(|own| own.id).collect::<Vec<_>>())
     });
     view! {
         <section class="card" aria-labelledby="fluid-title">
@@ -180,7 +186,7 @@ fn OwnFuelsCard() -> impl IntoView {
                 name="fluid"
                 options=options(&FLUIDS)
                 chosen=fluid
-                on_choice=state
+                on_choice=session
                     .set(|it, key| {
                         if let Some(fluid) = value_of(&FLUIDS, &key) {
                             it.here.car.fluid = fluid;
@@ -206,14 +212,14 @@ fn OwnFuelsCard() -> impl IntoView {
 /// A fuel that the owner keeps.
 #[component]
 fn OwnFuel(id: u32) -> impl IntoView {
-    let state = State::here();
-    let name = state.document.with_untracked(|it| {
+    let session = Session::here();
+    let name = session.document.with_untracked(|it| {
         let own = it.here.car.own_fuels.iter().find(|own| own.id == id);
         own.map(|own| own.name.clone()).unwrap_or_default()
     });
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Row(id), Deed::OwnFuelRemoved);
-        state.change_undoably(act, |it| it.here.car.own_fuels.retain(|own| own.id != id));
+        session.change_undoably(act, |it| it.here.car.own_fuels.retain(|own| own.id != id));
     });
     view! {
         <li class="head">

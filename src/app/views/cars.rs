@@ -6,17 +6,17 @@ use fillwright::words::deeds::Deed;
 use leptos::prelude::*;
 
 use crate::app::device;
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{Button, Choices, Drawn, TextField, UndoLine, When, holds, said};
 
 /// Which car it is: its name, the others, and those that were removed.
 #[component]
 pub(crate) fn CarsCard() -> impl IntoView {
-    let state = State::here();
-    let several = holds(move || state.document.with(|it| present(it).count() > 1));
+    let session = Session::here();
+    let several = holds(move || session.document.with(|it| present(it).count() > 1));
     let choices = Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let mut cars: Vec<&CarFile> = present(it).collect();
             // In an order that stays when another one is chosen.
             cars.sort_by_key(|car| &car.id);
@@ -26,7 +26,7 @@ pub(crate) fn CarsCard() -> impl IntoView {
     });
     let choose = Callback::new(move |key: String| {
         if let Ok(id) = Id::new(&key) {
-            state.choose(&id);
+            session.choose(&id);
         }
     });
     view! {
@@ -37,7 +37,7 @@ pub(crate) fn CarsCard() -> impl IntoView {
                     id="car-in-use"
                     label="In use"
                     choices=choices.into()
-                    chosen=said(move || state.document.with(|it| it.here.id.to_string()))
+                    chosen=said(move || session.document.with(|it| it.here.id.to_string()))
                     on_choice=choose
                 />
             </When>
@@ -45,8 +45,6 @@ pub(crate) fn CarsCard() -> impl IntoView {
                 field=Field::CarName
                 label="Name of the car"
                 words=true
-                value=state.text(|it| Some(&it.here.car.name))
-                on_text=state.set(|it, text| it.here.car.name = text)
             />
             <div class="buttons">
                 <Button
@@ -54,14 +52,14 @@ pub(crate) fn CarsCard() -> impl IntoView {
                     look="small"
                     on_press=Callback::new(move |()| {
                         let act = Act::at(Spot::Cars, Deed::CarAdded);
-                        state.change_undoably(act, |it| it.add(CarFile::new(device::new_id())));
+                        session.change_undoably(act, |it| it.add(CarFile::new(device::new_id())));
                     })
                 />
                 <Button
                     label="Remove this car"
                     look="small"
                     on_press=Callback::new(move |()| {
-                        state.change_undoably(Act::at(Spot::Cars, Deed::CarRemoved), remove);
+                        session.change_undoably(Act::at(Spot::Cars, Deed::CarRemoved), remove);
                     })
                 />
             </div>
@@ -74,16 +72,16 @@ pub(crate) fn CarsCard() -> impl IntoView {
 /// The cars that were removed, to be brought back.
 #[component]
 fn Removed() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let removed = Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let removed = it.others.iter().filter(|car| car.removed);
             removed.map(|car| (car.id.clone(), words::car(car))).collect::<Vec<_>>()
         })
     });
     let row = move |(id, name): (Id, String)| {
         let bring_back = Callback::new(move |()| {
-            state.change_undoably(Act::at(Spot::Cars, Deed::CarBroughtBack), |it| {
+            session.change_undoably(Act::at(Spot::Cars, Deed::CarBroughtBack), |it| {
                 if let Some(car) = it.car_mut(&id) {
                     car.removed = false;
                 }

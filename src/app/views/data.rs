@@ -5,7 +5,7 @@ use fillwright::words;
 use fillwright::words::deeds::Deed;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::storage;
 use crate::app::transfer::{self, FileError};
 use crate::app::undo::{Act, Spot};
@@ -14,7 +14,7 @@ use crate::app::widgets::{Button, Drawn, FileButton, UndoLine, When, holds, said
 /// What can be done with all that was entered: out, in, and away.
 #[component]
 pub(crate) fn DataCard() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     view! {
         <section class="card" id="data" aria-labelledby="data-title">
             <h2 id="data-title">"Data"</h2>
@@ -24,11 +24,11 @@ pub(crate) fn DataCard() -> impl IntoView {
             <div class="buttons">
                 <Button
                     label="Export everything"
-                    on_press=Callback::new(move |()| transfer::export(state))
+                    on_press=Callback::new(move |()| transfer::export(session))
                 />
                 <Button
                     label="Export the log as a table"
-                    on_press=Callback::new(move |()| transfer::export_log(state))
+                    on_press=Callback::new(move |()| transfer::export_log(session))
                 />
             </div>
             <Import />
@@ -44,7 +44,7 @@ type Chosen = Option<Result<Document, String>>;
 /// Takes in a file: first a look at what it holds, then what to do with it.
 #[component]
 pub(crate) fn Import() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let chosen = RwSignal::<Chosen>::new(None);
     let choose = Callback::new(move |text: Option<Result<String, FileError>>| {
         chosen.set(text.map(|text| {
@@ -73,7 +73,7 @@ pub(crate) fn Import() -> impl IntoView {
                 <Preview chosen=chosen />
             </When>
         </div>
-        <When condition=holds(move || state.is_new.get())>
+        <When condition=holds(move || session.is_new.get())>
             <p class="hint">"An export from another device brings its cars and their logs."</p>
         </When>
     }
@@ -82,21 +82,21 @@ pub(crate) fn Import() -> impl IntoView {
 /// What a file would bring, and the ways to take it in.
 #[component]
 fn Preview(chosen: RwSignal<Chosen>) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let lines = move |()| -> Vec<AnyView> {
         let Some(Ok(other)) = chosen.get() else { return Vec::new() };
-        let mut here = state.document.get();
+        let mut here = session.document.get();
         let merged = here.merge(other);
         merged.iter().map(|car| view! { <li>{line(car)}</li> }.into_any()).collect()
     };
     let take = move |deed, take: fn(&mut Document, Document)| {
         let Some(Ok(other)) = chosen.get_untracked() else { return };
         chosen.set(None);
-        if state.is_new.get_untracked() {
-            state.show(other);
-            state.is_new.set(false);
+        if session.is_new.get_untracked() {
+            session.show(other);
+            session.is_new.set(false);
         } else {
-            state.change_undoably(Act::at(Spot::Import, deed), |it| take(it, other));
+            session.change_undoably(Act::at(Spot::Import, deed), |it| take(it, other));
         }
     };
     let merge = Callback::new(move |()| take(Deed::FileMerged, |it, other| drop(it.merge(other))));
@@ -105,14 +105,14 @@ fn Preview(chosen: RwSignal<Chosen>) -> impl IntoView {
         <ul class="plain">
             <Drawn what=Callback::new(lines) />
         </ul>
-        <When condition=holds(move || !state.is_new.get())>
+        <When condition=holds(move || !session.is_new.get())>
             <p class="hint">
                 "Merging adds what is new and leaves your settings and forms. Replacing takes the file for everything; what is not in it is removed. Both can be undone."
             </p>
         </When>
         <div class="buttons">
             {move || {
-                if state.is_new.get() {
+                if session.is_new.get() {
                     view! { <Button label="Use it" look="strong" on_press=replace /> }.into_any()
                 } else {
                     view! {
@@ -157,15 +157,15 @@ fn line(car: &CarMerge) -> String {
 /// What was removed or could not be read, and is still kept.
 #[component]
 fn Leftovers() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let removed = Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let entries = it.cars().filter(|car| !car.removed).flat_map(|car| car.log.all());
             let entries = entries.filter(|event| event.removed).count();
             (entries, it.others.iter().filter(|car| car.removed).count())
         })
     });
-    let aside = state.aside;
+    let aside = session.aside;
     let kept = said(move || {
         let (entries, cars) = removed.get();
         let kinds = [
@@ -195,7 +195,7 @@ fn Leftovers() -> impl IntoView {
                     class="button"
                     on:click=move |_| {
                         if sure.get_untracked() {
-                            storage::forget(state);
+                            storage::forget(session);
                         }
                         sure.update(|sure| *sure = !*sure);
                     }

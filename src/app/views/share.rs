@@ -5,8 +5,10 @@ use fillwright::words::shared as words;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::app::fill_memos::FillMemos;
 use crate::app::hand_over;
-use crate::app::state::State;
+use crate::app::session::Session;
+use crate::app::trip_memos::TripMemos;
 use crate::app::widgets::{Button, Drawn, Need, Section, When, holds, said};
 
 /// What a card shares: its name, and its title.
@@ -19,14 +21,19 @@ fn heading(kind: Kind) -> (&'static str, &'static str) {
 }
 
 /// The address that shares what is entered now.
-fn address(state: State, kind: Kind) -> Result<String, LinkError> {
-    let shared = state.document.with(|document| {
-        state.printer.with(|printer| match kind {
+fn address(
+    session: Session,
+    fill_memos: FillMemos,
+    trip_memos: TripMemos,
+    kind: Kind,
+) -> Result<String, LinkError> {
+    let shared = session.document.with(|document| {
+        session.printer.with(|printer| match kind {
             Kind::Fill => {
-                state.reading.with(|it| Shared::fill_of(document, it.asked.as_ref(), printer))
+                fill_memos.reading.with(|it| Shared::fill_of(document, it.asked.as_ref(), printer))
             }
             Kind::Trip => {
-                state.trip.with(|it| Shared::trip_of(document, it.asked.as_ref(), printer))
+                trip_memos.reading.with(|it| Shared::trip_of(document, it.asked.as_ref(), printer))
             }
             Kind::Car => Ok(Shared::car_of(document)),
         })
@@ -38,10 +45,13 @@ fn address(state: State, kind: Kind) -> Result<String, LinkError> {
 /// opened.
 #[component]
 pub(super) fn ShareCard(kind: Kind) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let fill_memos = FillMemos::here();
+    let trip_memos = TripMemos::here();
     let (id, title) = heading(kind);
     let opened = RwSignal::new(false);
-    let address = Memo::new(move |_| opened.get().then(|| address(state, kind)));
+    let address =
+        Memo::new(move |_| opened.get().then(|| address(session, fill_memos, trip_memos, kind)));
     let link = said(move || address.with(|it| it.iter().flatten().cloned().collect()));
     let wrong = said(move || {
         address.with(|it| match it {

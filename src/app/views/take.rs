@@ -8,22 +8,22 @@ use leptos::prelude::*;
 use crate::app::device;
 use crate::app::hand_over::replace_address;
 use crate::app::route::{Route, View};
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::{Button, Drawn, facts};
 
 /// Leaves what was shared for good.
-fn leave(state: State, view: View) {
+fn leave(session: Session, view: View) {
     replace_address(view);
-    state.route.set(Route::of_location());
+    session.route.set(Route::of_location());
 }
 
 /// What somebody shared by link: a look at it, and whether to take it. Nothing
 /// changes before that.
 #[component]
 pub(crate) fn TakeView() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let offered = Memo::new(move |_| {
-        let link = state.route.with(|it| it.part.clone()).unwrap_or_default();
+        let link = session.route.with(|it| it.part.clone()).unwrap_or_default();
         Shared::from_link(&link).map_err(|error| error.to_string())
     });
     view! {
@@ -41,7 +41,7 @@ pub(crate) fn TakeView() -> impl IntoView {
 /// Why there is nothing to take.
 #[component]
 fn Unreadable(error: String) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     view! {
         <section class="card taken" aria-labelledby="take-title">
             <h2 id="take-title">"This link cannot be read"</h2>
@@ -52,7 +52,7 @@ fn Unreadable(error: String) -> impl IntoView {
                 <Button
                     label="Go to Fill"
                     look="strong"
-                    on_press=Callback::new(move |()| leave(state, View::Fill))
+                    on_press=Callback::new(move |()| leave(session, View::Fill))
                 />
             </div>
         </section>
@@ -62,15 +62,15 @@ fn Unreadable(error: String) -> impl IntoView {
 /// What is in it, in short.
 #[component]
 fn Preview(shared: Shared) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let kind = shared.kind();
     let shared = StoredValue::new(shared);
     let list = Callback::new(move |()| {
-        state.printer.with(|printer| shared.with_value(|it| facts(words::facts(it, printer))))
+        session.printer.with(|printer| shared.with_value(|it| facts(words::facts(it, printer))))
     });
     let consequences = Callback::new(move |()| {
-        let lines = state.document.with(|document| {
-            state
+        let lines = session.document.with(|document| {
+            session
                 .printer
                 .with(|printer| shared.with_value(|it| words::consequences(it, document, printer)))
         });
@@ -83,11 +83,11 @@ fn Preview(shared: Shared) -> impl IntoView {
     };
     let take = Callback::new(move |()| {
         let id = device::new_id();
-        state.change_undoably(Deed::SharedTaken(kind), |document| {
+        session.change_undoably(Deed::SharedTaken(kind), |document| {
             shared.with_value(|it| document.take_shared(it, id));
         });
-        state.is_new.set(false);
-        leave(state, target);
+        session.is_new.set(false);
+        leave(session, target);
     });
     view! {
         <section class="card taken" aria-labelledby="take-title">
@@ -106,7 +106,7 @@ fn Preview(shared: Shared) -> impl IntoView {
                 <Button label="Take it" look="strong" on_press=take />
                 <Button
                     label="Leave it"
-                    on_press=Callback::new(move |()| leave(state, View::Fill))
+                    on_press=Callback::new(move |()| leave(session, View::Fill))
                 />
             </div>
         </section>

@@ -1,15 +1,13 @@
 //! The card of units and how numbers are written.
 
 use fillwright::document::{Document, Field};
-use fillwright::quantity::notation::{
-    Choosable, Currency, DecimalMark, Measure, UnitSystem, Units,
-};
+use fillwright::quantity::notation::{Choosable, Currency, DecimalMark, UnitSystem, Units};
 use fillwright::words::units;
 use leptos::prelude::*;
 
 use crate::app::device;
+use crate::app::session::Session;
 use crate::app::stages::Folded;
-use crate::app::state::State;
 use crate::app::widgets::{Choices, Drawn, Options, TextField, key_of, options, said, value_of};
 
 const SYSTEMS: [(UnitSystem, &str, &str); 3] = [
@@ -27,13 +25,13 @@ const MARKS: [(Option<DecimalMark>, &str, &str); 3] = [
 /// Units and how numbers are written.
 #[component]
 pub(super) fn UnitsCard() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     // Where some unit was chosen apart, no system is: choosing one then takes all.
     let system = said(move || {
-        let units = state.document.with(|it| it.settings.units);
+        let units = session.document.with(|it| it.settings.units);
         if units.are_mixed() { String::new() } else { key_of(&SYSTEMS, &units.system()) }
     });
-    let mark = said(move || state.document.with(|it| key_of(&MARKS, &it.settings.decimal)));
+    let mark = said(move || session.document.with(|it| key_of(&MARKS, &it.settings.decimal)));
     view! {
         <section class="card" id="units" aria-labelledby="units-title">
             <h2 id="units-title">"Units"</h2>
@@ -42,7 +40,7 @@ pub(super) fn UnitsCard() -> impl IntoView {
                 name="system"
                 options=options(&SYSTEMS)
                 chosen=system
-                on_choice=state
+                on_choice=session
                     .set(|it, key| {
                         if let Some(system) = value_of(&SYSTEMS, &key) {
                             it.settings.units = Units::of(system);
@@ -62,7 +60,7 @@ pub(super) fn UnitsCard() -> impl IntoView {
                 name="decimal-mark"
                 options=options(&MARKS)
                 chosen=mark
-                on_choice=state
+                on_choice=session
                     .set(|it, key| {
                         if let Some(mark) = value_of(&MARKS, &key) {
                             it.settings.decimal = mark;
@@ -74,17 +72,12 @@ pub(super) fn UnitsCard() -> impl IntoView {
                 label="Currency"
                 words=true
                 hint="A sign or name, such as € or SEK"
-                value=state.text(|it| Some(&it.settings.currency))
-                on_text=state.set(|it, text| it.settings.currency = text.chars().take(6).collect())
             />
             <Rates />
             <TextField
                 field=Field::PumpStep
                 label="Step of the pump"
-                unit=state.volume_unit()
                 hint="Volumes are rounded to what you can stop at"
-                value=state.entry(Measure::Volume, |it| Some(&it.settings.pump_step))
-                on_text=state.set_entry(|it| Some(&mut it.settings.pump_step))
             />
         </section>
     }
@@ -93,8 +86,8 @@ pub(super) fn UnitsCard() -> impl IntoView {
 /// What other currencies are worth, for each in which something was typed.
 #[component]
 fn Rates() -> impl IntoView {
-    let state = State::here();
-    let currencies = Memo::new(move |_| state.document.with(Document::other_currencies));
+    let session = Session::here();
+    let currencies = Memo::new(move |_| session.document.with(Document::other_currencies));
     let row = |currency| RateOf(RateOfProps { currency }).into_any();
     let drawn =
         Callback::new(move |()| currencies.get().into_iter().map(row).collect::<Vec<AnyView>>());
@@ -104,9 +97,9 @@ fn Rates() -> impl IntoView {
 /// What one other currency is worth, and when that was typed.
 #[component]
 fn RateOf(currency: Currency) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let typed_on = said(move || {
-        let day = state.document.with(|it| {
+        let day = session.document.with(|it| {
             let typed = it.settings.rate_of(currency).filter(|form| !form.rate.trim().is_empty());
             typed.map(|form| form.typed_on.clone())
         });
@@ -116,9 +109,7 @@ fn RateOf(currency: Currency) -> impl IntoView {
         <TextField
             field=Field::Rate(currency)
             label=said(move || format!("1 {currency} is"))
-            unit=state.text(|it| Some(&it.settings.currency))
-            value=state.text(move |it| it.settings.rate_of(currency).map(|form| &form.rate))
-            on_text=state
+            on_text=session
                 .set(move |it, text| {
                     let today = device::now().chars().take(10).collect();
                     it.settings.set_rate(currency, text, today);
@@ -131,20 +122,21 @@ fn RateOf(currency: Currency) -> impl IntoView {
 /// The unit of one quantity.
 #[component]
 fn UnitOf(quantity: Choosable) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let table = quantity
         .choices()
         .map(|choice| (choice.word.to_owned(), units::choice(choice).to_owned()))
         .collect();
-    let chosen =
-        said(move || state.document.with(|it| it.settings.units.choice(quantity).word.to_owned()));
+    let chosen = said(move || {
+        session.document.with(|it| it.settings.units.choice(quantity).word.to_owned())
+    });
     view! {
         <Choices
             id=format!("unit-{}", quantity as usize)
             label=units::quantity(quantity)
             choices=Signal::stored(table)
             chosen=chosen
-            on_choice=state
+            on_choice=session
                 .set(move |it, word| {
                     if let Some(units) = it.settings.units.with(quantity, &word) {
                         it.settings.units = units;

@@ -3,14 +3,14 @@
 use leptos::prelude::*;
 
 use super::data::Import;
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::storage;
 use crate::app::widgets::Button;
 
 /// The first start.
 #[component]
 pub(crate) fn Welcome() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     view! {
         <section class="welcome card">
             <h2>"What to put in the tank"</h2>
@@ -21,11 +21,11 @@ pub(crate) fn Welcome() -> impl IntoView {
                 <Button
                     label="Enter my own car"
                     look="strong"
-                    on_press=Callback::new(move |()| storage::start(state, false))
+                    on_press=Callback::new(move |()| storage::start(session, false))
                 />
                 <Button
                     label="Look at an invented example"
-                    on_press=Callback::new(move |()| storage::start(state, true))
+                    on_press=Callback::new(move |()| storage::start(session, true))
                 />
             </div>
             <Import />

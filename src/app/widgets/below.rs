@@ -4,8 +4,8 @@ use fillwright::answers::FieldError;
 use fillwright::document::Field;
 use leptos::prelude::*;
 
+use crate::app::field_errors::FieldErrors;
 use crate::app::signals::{holds, said};
-use crate::app::state::State;
 
 /// What stands below a field: its hint, what to fill in, or what is wrong.
 #[derive(Clone, Copy)]
@@ -21,9 +21,9 @@ impl Below {
     /// as it is put right. What is still to be filled in is no fault: it takes the place of
     /// the hint.
     pub(super) fn of(field: Field, hint: &'static str, focused: Signal<bool>) -> Self {
-        let state = State::here();
+        let errors = FieldErrors::here();
         let field_error = Memo::new(move |before: Option<&Option<FieldError>>| {
-            let now = state.field_error(field);
+            let now = errors.of(field);
             let is_wrong = |it: &Option<FieldError>| it.as_ref().is_some_and(|it| !it.is_missing);
             let already = before.is_some_and(is_wrong);
             if focused.get() && !already && is_wrong(&now) { None } else { now }

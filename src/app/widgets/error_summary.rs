@@ -7,8 +7,8 @@ use leptos::prelude::*;
 
 use super::flow::{Drawn, When};
 use crate::app::route::View;
+use crate::app::session::Session;
 use crate::app::signals::{holds, said};
-use crate::app::state::State;
 
 /// So many are named at a time; the next come up as these are put right.
 const NAMED: usize = 6;
@@ -36,11 +36,11 @@ pub(crate) fn ErrorSummary(
     lead: Signal<String>,
     /// What a field belongs to, where its own words do not tell.
     #[prop(optional)]
-    owner: Option<fn(State, Field) -> String>,
+    owner: Option<fn(Session, Field) -> String>,
 ) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let title_id = format!("{id}-title");
-    let field_errors = Memo::new(move |_| state.told(&field_errors.read()));
+    let field_errors = Memo::new(move |_| session.told(&field_errors.read()));
     let title =
         said(move || format!("{}{}", lead.get(), field_errors.with(|it| fields::summary(it))));
     let is_wrong = holds(move || field_errors.with(|it| it.iter().any(|it| !it.is_missing)));
@@ -53,7 +53,7 @@ pub(crate) fn ErrorSummary(
             && !(view == View::Fill && field_error.field == Field::Capacity);
         let view = if elsewhere { View::Car } else { view };
         let link = format!("{}/{}", view.link(), field_error.field.id());
-        let owner = owner.map(|owner| format!("{}: ", owner(state, field_error.field)));
+        let owner = owner.map(|owner| format!("{}: ", owner(session, field_error.field)));
         view! {
             <li>
                 {owner} <a href=link>{field_error.message.clone()}</a>

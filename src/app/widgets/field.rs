@@ -4,7 +4,7 @@ use fillwright::document::Field;
 use leptos::prelude::*;
 
 use super::below::Below;
-use crate::app::state::State;
+use crate::app::session::Session;
 
 /// What to say below a field for a level.
 pub(crate) const LEVEL_HINT: &str = "20, 1/4, 25 %, or a distance to empty: 90 km, 55 mi";
@@ -12,27 +12,29 @@ pub(crate) const LEVEL_HINT: &str = "20, 1/4, 25 %, or a distance to empty: 90 k
 /// What to say below a field for an octane number.
 pub(crate) const OCTANE_HINT: &str = "Or with its scale: 98 RON, 93 AKI";
 
-/// A text field with its label above, its unit inside, and its hint or what is
-/// wrong below.
+/// A field for the text that the document holds for it, with its label above, its unit
+/// inside, and its hint or what is wrong below.
 #[component]
 pub(crate) fn TextField(
     field: Field,
     #[prop(into)] label: Signal<String>,
-    value: Signal<String>,
-    on_text: Callback<String>,
     #[prop(optional)] hint: &'static str,
-    #[prop(optional, into)] unit: Signal<String>,
     /// Whether more than a number is usual here, so that the whole keyboard helps.
     #[prop(optional)]
     words: bool,
     /// Whether the text counts only once the person leaves the field.
     #[prop(optional)]
     when_left: bool,
+    /// What is done with a text, where that is more than to take it into the document.
+    #[prop(optional)]
+    on_text: Option<Callback<String>>,
 ) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let id = field.id();
     let below_id = format!("{id}-below");
     let focused = RwSignal::new(false);
+    let value = session.typed(field);
+    let on_text = on_text.unwrap_or_else(|| session.type_into(field));
     let below = Below::of(field, hint, focused.into());
     view! {
         <div class=below.class>
@@ -50,11 +52,11 @@ pub(crate) fn TextField(
                     prop:value=value
                     on:focus=move |_| {
                         focused.set(true);
-                        state.enter_field(field, below.wrong.get_untracked());
+                        session.enter_field(field, below.wrong.get_untracked());
                     }
                     on:blur=move |_| {
                         focused.set(false);
-                        state.leave_field();
+                        session.leave_field();
                     }
                     on:input:target=move |event| {
                         if !when_left {
@@ -67,7 +69,7 @@ pub(crate) fn TextField(
                         }
                     }
                 />
-                <span class="unit">{unit}</span>
+                <span class="unit">{session.unit_of(field)}</span>
             </div>
             <p id=below_id class="hint">
                 {below.words}

@@ -4,7 +4,7 @@ use fillwright::document::Field;
 use leptos::prelude::*;
 
 use super::below::Below;
-use crate::app::state::State;
+use crate::app::session::Session;
 
 /// A field for several lines, as a table that is pasted has them, with its label
 /// above and its hint or what is wrong below.
@@ -12,17 +12,16 @@ use crate::app::state::State;
 pub(crate) fn TextArea(
     field: Field,
     label: &'static str,
-    value: Signal<String>,
-    on_text: Callback<String>,
     #[prop(optional)] hint: &'static str,
     /// How many lines are in sight.
     #[prop(default = 8)]
     rows: u32,
 ) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let id = field.id();
     let below_id = format!("{id}-below");
     let focused = RwSignal::new(false);
+    let on_text = session.type_into(field);
     let below = Below::of(field, hint, focused.into());
     view! {
         <div class=below.class>
@@ -36,14 +35,14 @@ pub(crate) fn TextArea(
                     spellcheck="false"
                     aria-describedby=below_id.clone()
                     aria-invalid=move || below.wrong.get().then_some("true")
-                    prop:value=value
+                    prop:value=session.typed(field)
                     on:focus=move |_| {
                         focused.set(true);
-                        state.enter_field(field, below.wrong.get_untracked());
+                        session.enter_field(field, below.wrong.get_untracked());
                     }
                     on:blur=move |_| {
                         focused.set(false);
-                        state.leave_field();
+                        session.leave_field();
                     }
                     on:input:target=move |event| on_text.run(event.target().value())
                 ></textarea>

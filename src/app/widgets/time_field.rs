@@ -4,13 +4,14 @@ use fillwright::document::Field;
 use leptos::prelude::*;
 
 use super::below::Below;
+use crate::app::session::Session;
 
 /// A field for a date with a time of day.
 #[component]
 pub(crate) fn TimeField(
     field: Field,
     label: &'static str,
-    value: Signal<String>,
+    /// What is done with a time: it belongs together with what the clock shows.
     on_text: Callback<String>,
 ) -> impl IntoView {
     let id = field.id();
@@ -26,7 +27,7 @@ pub(crate) fn TimeField(
                     type="datetime-local"
                     aria-describedby=below_id.clone()
                     aria-invalid=move || below.wrong.get().then_some("true")
-                    prop:value=value
+                    prop:value=Session::here().typed(field)
                     on:change:target=move |event| on_text.run(event.target().value())
                 />
             </div>

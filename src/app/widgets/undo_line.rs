@@ -6,16 +6,16 @@ use leptos::prelude::*;
 
 use super::button::Button;
 use super::flow::When;
+use crate::app::session::Session;
 use crate::app::signals::{holds, said};
-use crate::app::state::State;
 use crate::app::undo::Spot;
 
 /// What was done at this place, with a button that takes it back; then what that did.
 #[component]
 pub(crate) fn UndoLine(spot: Spot) -> impl IntoView {
-    let state = State::here();
-    state.undoing.stands_at(spot);
-    let shown = holds(move || state.undoing.is_at(spot));
+    let session = Session::here();
+    session.undoing.stands_at(spot);
+    let shown = holds(move || session.undoing.is_at(spot));
     view! {
         <div class="undo" role="status">
             <When condition=shown>
@@ -28,8 +28,8 @@ pub(crate) fn UndoLine(spot: Spot) -> impl IntoView {
 /// The same above the view, for what has no place of its own on the page.
 #[component]
 pub(crate) fn UndoAbove() -> impl IntoView {
-    let state = State::here();
-    let shown = holds(move || state.undoing.is_homeless());
+    let session = Session::here();
+    let shown = holds(move || session.undoing.is_homeless());
     view! {
         <div class="undo above" role="status">
             <When condition=shown>
@@ -43,11 +43,11 @@ pub(crate) fn UndoAbove() -> impl IntoView {
 /// act was done here.
 #[component]
 pub(crate) fn UndoAtEntry(entry: Id, #[prop(into)] name: String) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let entry = StoredValue::new(entry);
     let name = StoredValue::new(name);
     let act = Memo::new(move |_| {
-        let act = state.undoing.act()?;
+        let act = session.undoing.act()?;
         entry.with_value(|it| act.entry.as_ref() == Some(it)).then_some(act.spot)
     });
     let here = holds(move || act.get() == Some(Some(Spot::Log)));
@@ -70,16 +70,16 @@ fn Words(
     #[prop(optional)]
     of: String,
 ) -> impl IntoView {
-    let state = State::here();
-    let offered = holds(move || state.undoing.is_offered());
+    let session = Session::here();
+    let offered = holds(move || session.undoing.is_offered());
     let words = said(move || {
-        state.undoing.act().map_or_else(String::new, |act| {
+        session.undoing.act().map_or_else(String::new, |act| {
             let words = if offered.get() { deeds::done } else { deeds::undone };
             format!("{}.", words(act.deed))
         })
     });
     let name = said(move || {
-        let undo = state.undoing.act().map_or_else(String::new, |act| deeds::undo(act.deed));
+        let undo = session.undoing.act().map_or_else(String::new, |act| deeds::undo(act.deed));
         if of.is_empty() { undo } else { format!("{undo}, {of}") }
     });
     view! {
@@ -89,7 +89,7 @@ fn Words(
                 label="Undo"
                 look="small"
                 name=name
-                on_press=Callback::new(move |()| state.undo())
+                on_press=Callback::new(move |()| session.undo())
             />
         </When>
     }

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::undo_line::UndoLine;
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::undo::Spot;
 
 /// One of the rows of [`UndoableRows`].
@@ -17,10 +17,10 @@ enum Row {
 /// A row for each id, where a row can be removed: what was done is told where it stood.
 #[component]
 pub(crate) fn UndoableRows(ids: Signal<Vec<u32>>, row: fn(u32) -> AnyView) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let rows = Memo::new(move |before: Option<&Vec<Row>>| {
         let mut rows: Vec<Row> = ids.with(|ids| ids.iter().copied().map(Row::Form).collect());
-        let spot = state.undoing.act().and_then(|act| act.spot);
+        let spot = session.undoing.act().and_then(|act| act.spot);
         let (Some(Spot::Row(id)), Some(before)) = (spot, before) else { return rows };
         let now = rows.iter().position(|row| *row == Row::Form(id));
         let told = before.iter().position(|row| *row == Row::Undo(id));

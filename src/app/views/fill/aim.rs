@@ -1,10 +1,10 @@
 //! The card of the blend that is wanted, and when to stop.
 
 use fillwright::document::{AimForm, Field, StopRuleForm};
-use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::field_errors::FieldErrors;
+use crate::app::session::Session;
 use crate::app::widgets::{
     Choices, Options, TextField, When, holds, key_of, options, said, value_of,
 };
@@ -23,9 +23,9 @@ const STOPS: [(StopRuleForm, &str, &str); 5] = [
 /// The blend that is wanted, and when to stop.
 #[component]
 pub(super) fn AimCard() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let aims = Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let share = (SHARE.to_owned(), "A blend".to_owned());
             let calibrations = it.here.car.calibrations.iter();
             let calibrations = calibrations.map(|form| (form.id.to_string(), form.name.clone()));
@@ -34,12 +34,12 @@ pub(super) fn AimCard() -> impl IntoView {
             std::iter::once(share).chain(calibrations).chain(ends).collect::<Vec<_>>()
         })
     });
-    let aim = said(move || match state.document.with(|it| it.here.fill.aim) {
+    let aim = said(move || match session.document.with(|it| it.here.fill.aim) {
         AimForm::Share => SHARE.to_owned(),
         AimForm::Calibration(id) => id.to_string(),
         AimForm::AsPoured => AS_POURED.to_owned(),
     });
-    let choose_aim = state.set(|it, key| {
+    let choose_aim = session.set(|it, key| {
         it.here.fill.aim_anew(|fill| {
             fill.aim = match key.parse() {
                 Ok(id) => AimForm::Calibration(id),
@@ -48,12 +48,13 @@ pub(super) fn AimCard() -> impl IntoView {
             };
         });
     });
-    let field_error = said(move || state.message(Field::AimCalibration));
+    let errors = FieldErrors::here();
+    let field_error = said(move || errors.message(Field::AimCalibration));
     let by_share = holds(move || aim.with(|aim| aim == SHARE));
     let unfit = holds(move || !by_share.get() && field_error.with(|it| !it.is_empty()));
-    let stop = Memo::new(move |_| state.document.with(|it| it.here.fill.stop));
+    let stop = Memo::new(move |_| session.document.with(|it| it.here.fill.stop));
     let stop_key = said(move || key_of(&STOPS, &stop.get()));
-    let choose_stop = state.set(|it, key| {
+    let choose_stop = session.set(|it, key| {
         if let Some(stop) = value_of(&STOPS, &key) {
             it.here.fill.aim_anew(|fill| fill.stop = stop);
         }
@@ -79,8 +80,6 @@ pub(super) fn AimCard() -> impl IntoView {
                     label="Blend wanted"
                     hint="E30, 30 or 30 %"
                     words=true
-                    value=state.text(|it| Some(&it.here.fill.aim_share))
-                    on_text=state.set(|it, text| it.here.fill.aim_anew(|fill| fill.aim_share = text))
                 />
             </When>
             <When condition=wants_more>
@@ -100,9 +99,6 @@ pub(super) fn AimCard() -> impl IntoView {
 /// The field that the chosen stop rule needs.
 #[component]
 fn StopFields(stop: Memo<StopRuleForm>, wants_more: Signal<bool>) -> impl IntoView {
-    let state = State::here();
-    let unit = state.volume_unit();
-    let currency = said(move || state.printer.with(|it| it.currency.clone()));
     let stops_at = move |form: StopRuleForm| holds(move || stop.get() == form && wants_more.get());
     view! {
         <When condition=stops_at(StopRuleForm::Level)>
@@ -111,28 +107,19 @@ fn StopFields(stop: Memo<StopRuleForm>, wants_more: Signal<bool>) -> impl IntoVi
                 label="Level to stop at"
                 hint="3/4, 75 % or a volume"
                 words=true
-                unit=unit
-                value=state.entry(Measure::Level, |it| Some(&it.here.fill.stop_level))
-                on_text=state.set_entry(|it| Some(&mut it.here.fill.stop_level))
             />
         </When>
         <When condition=stops_at(StopRuleForm::AtMost)>
             <TextField
                 field=Field::StopVolume
                 label="Volume to stop after"
-                unit=unit
                 words=true
-                value=state.entry(Measure::Volume, |it| Some(&it.here.fill.stop_volume))
-                on_text=state.set_entry(|it| Some(&mut it.here.fill.stop_volume))
             />
         </When>
         <When condition=stops_at(StopRuleForm::Budget)>
             <TextField
                 field=Field::StopMoney
                 label="Money to stop after"
-                unit=currency
-                value=state.text(|it| Some(&it.here.fill.stop_money))
-                on_text=state.set(|it, text| it.here.fill.stop_money = text)
             />
         </When>
     }

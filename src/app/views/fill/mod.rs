@@ -21,17 +21,19 @@ use sheet::Paper;
 use tank::TankCard;
 
 use super::share::ShareCard;
+use crate::app::field_errors::FieldErrors;
+use crate::app::fill_memos::FillMemos;
 use crate::app::stages::{Deferred, Stages};
-use crate::app::state::State;
 use crate::app::widgets::Sheet;
 
 /// The Fill view: the question, and the answer beside or below it.
 #[component]
 pub(crate) fn FillView() -> impl IntoView {
     let printing = RwSignal::new(false);
-    let state = State::here();
-    Stages::here().compute(state.reading);
-    Stages::here().compute(state.shown);
+    let fill_memos = FillMemos::here();
+    FieldErrors::provide(move || fill_memos.reading.with(|it| it.field_errors.clone()));
+    Stages::here().compute(fill_memos.reading);
+    Stages::here().compute(fill_memos.shown);
     view! {
         <div class="view two">
             <div class="question">
@@ -57,7 +59,7 @@ pub(crate) fn FillView() -> impl IntoView {
         <Deferred>
             <ShortAnswer />
         </Deferred>
-        <Sheet printing=printing ready=is_current(State::here())>
+        <Sheet printing=printing ready=is_current(fill_memos)>
             <Paper />
         </Sheet>
     }

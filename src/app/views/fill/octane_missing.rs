@@ -4,8 +4,9 @@ use fillwright::answers::fill::FillAnswer;
 use fillwright::document::{ContentsOf, ContentsPart, Field};
 use leptos::prelude::*;
 
+use crate::app::fill_memos::FillMemos;
 use crate::app::route::View;
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::{Drawn, When};
 
 /// What is not known, each with a way to where it is given.
@@ -16,11 +17,12 @@ pub(super) fn OctaneMissing(
     words: &'static str,
     condition: Signal<bool>,
 ) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let fill_memos = FillMemos::here();
     let links = Callback::new(move |()| {
-        let Some(answer) = state.answer() else { return Vec::new() };
+        let Some(answer) = fill_memos.answer() else { return Vec::new() };
         // What the log does not know is put right there.
-        let from_log = state.document.with(|it| it.here.fill.is_from_log());
+        let from_log = session.document.with(|it| it.here.fill.is_from_log());
         let link = |field: Field| {
             let name = owner(&answer, field)?;
             let view =

@@ -4,15 +4,15 @@ use fillwright::document::Field;
 use fillwright::document::OfferedAt;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::field_errors::FieldErrors;
 use crate::app::views::fuels::Offers;
 use crate::app::widgets::{When, holds, said};
 
 /// The fuels on offer.
 #[component]
 pub(super) fn OffersCard() -> impl IntoView {
-    let state = State::here();
-    let nothing = said(move || state.message(Field::Offers));
+    let errors = FieldErrors::here();
+    let nothing = said(move || errors.message(Field::Offers));
     view! {
         <section class="card" id="offers" tabindex="-1" aria-labelledby="on-offer">
             <h2 id="on-offer">"On offer here"</h2>

@@ -1,8 +1,6 @@
 //! What to put in: the answer, and how it stands.
 
-use fillwright::answers::FieldError;
 use fillwright::answers::fill::FillAnswer;
-use fillwright::quantity::notation::Printer;
 use fillwright::words::{fields, fill};
 use leptos::prelude::*;
 
@@ -12,47 +10,37 @@ use super::results::Results;
 use super::steps::Steps;
 use super::workings::Workings;
 use crate::app::charts::SightGlass;
+use crate::app::field_errors::FieldErrors;
+use crate::app::fill_memos::FillMemos;
 use crate::app::route::View;
-use crate::app::state::State;
+use crate::app::session::Session;
+use crate::app::tank_memos::TankMemos;
 use crate::app::widgets::{
     Bar, Button, Drawn, ErrorSummary, PrintButton, Shape, Spoken, When, holds, in_a_sentence, said,
 };
 
-/// What has to be filled in or put right before there is an answer.
-fn field_errors(state: State) -> Signal<Vec<FieldError>> {
-    Memo::new(move |_| state.reading.with(|it| it.field_errors.clone())).into()
-}
-
 /// Whether there is an answer to what is entered now.
-pub(super) fn is_current(state: State) -> Signal<bool> {
-    holds(move || state.shown.with(|it| it.answer.is_some() && !it.stale))
-}
-
-/// A text made of the answer on show.
-fn of_answer(state: State, words: fn(&FillAnswer, &Printer) -> String) -> Signal<String> {
-    said(move || {
-        state.answer().map_or_else(String::new, |answer| {
-            state.printer.with(|printer| words(&answer, printer))
-        })
-    })
+pub(super) fn is_current(fill_memos: FillMemos) -> Signal<bool> {
+    holds(move || fill_memos.shown.with(|it| it.answer.is_some() && !it.stale))
 }
 
 /// What to put in, and what that makes.
 #[component]
 pub(super) fn PouredCard(printing: RwSignal<bool>) -> impl IntoView {
-    let state = State::here();
-    let has_answer =
-        holds(move || state.shown.with(|it| it.answer.is_some()) && !state.just_recorded.get());
-    let stale = holds(move || state.shown.with(|it| it.stale));
+    let fill_memos = FillMemos::here();
+    let has_answer = holds(move || {
+        fill_memos.shown.with(|it| it.answer.is_some()) && !fill_memos.just_recorded.get()
+    });
+    let stale = holds(move || fill_memos.shown.with(|it| it.stale));
     let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
     let class = said(move || if stale.get() { "stale-answer" } else { "" }.to_owned());
     view! {
         <section class="card" id="put-in" aria-labelledby="put-in-title">
             <div class="head">
                 <h2 id="put-in-title">"Put in"</h2>
-                <PrintButton printing=printing ready=is_current(state) />
+                <PrintButton printing=printing ready=is_current(fill_memos) />
             </div>
-            <ErrorSummary id="fill-to-mend" view=View::Fill field_errors=field_errors(state) lead=lead />
+            <ErrorSummary id="fill-to-mend" view=View::Fill field_errors=FieldErrors::here().all() lead=lead />
             <When condition=has_answer>
                 <div class=class>
                     <Outcome />
@@ -75,8 +63,8 @@ pub(super) fn PouredCard(printing: RwSignal<bool>) -> impl IntoView {
 /// The blend, what is promised of it, or why it is not what was wanted.
 #[component]
 fn Outcome() -> impl IntoView {
-    let state = State::here();
-    let lead = of_answer(state, |answer, _| {
+    let fill_memos = FillMemos::here();
+    let lead = fill_memos.of_answer(|answer, _| {
         if answer.misses().is_some() {
             "Closest: "
         } else if answer.asked.as_poured {
@@ -86,15 +74,15 @@ fn Outcome() -> impl IntoView {
         }
         .to_owned()
     });
-    let blend = of_answer(state, |answer, printer| {
+    let blend = fill_memos.of_answer(|answer, printer| {
         fill::outcome(answer, printer).map(|(blend, _)| blend).unwrap_or_default()
     });
-    let between = of_answer(state, |answer, printer| {
+    let between = fill_memos.of_answer(|answer, printer| {
         fill::outcome(answer, printer).map(|(_, between)| between).unwrap_or_default()
     });
     let promise =
-        of_answer(state, |answer, printer| fill::promise(answer, printer).unwrap_or_default());
-    let class = of_answer(state, |answer, _| {
+        fill_memos.of_answer(|answer, printer| fill::promise(answer, printer).unwrap_or_default());
+    let class = fill_memos.of_answer(|answer, _| {
         if answer.misses().is_some() { "outcome missed" } else { "outcome" }.to_owned()
     });
     view! {
@@ -115,7 +103,7 @@ fn Outcome() -> impl IntoView {
             id="octane-left-out"
             words="The plan leaves octane out, since it is not known of everything. Give that of:"
             condition=holds(move || {
-                state.answer().is_some_and(|answer| !answer.asked.octane_missing.is_empty())
+                fill_memos.answer().is_some_and(|answer| !answer.asked.octane_missing.is_empty())
             })
         />
     }
@@ -124,15 +112,16 @@ fn Outcome() -> impl IntoView {
 /// What gave way to the aim, and the choice to have it all the same.
 #[component]
 fn Instead() -> impl IntoView {
-    let state = State::here();
-    let words = of_answer(state, |answer, printer| {
+    let session = Session::here();
+    let fill_memos = FillMemos::here();
+    let words = fill_memos.of_answer(|answer, printer| {
         let given_up = answer.given_up.as_ref();
         given_up.map_or_else(String::new, |it| fill::given_up(it, answer, printer))
     });
-    let fill_up = Callback::new(move |()| state.document.update(|it| it.here.fill.anyway = true));
+    let fill_up = Callback::new(move |()| session.document.update(|it| it.here.fill.anyway = true));
     let gave_way = holds(move || words.with(|it| !it.is_empty()));
     let kept_by_level = holds(move || {
-        state
+        fill_memos
             .answer()
             .is_some_and(|answer| answer.given_up.as_ref().is_some_and(fill::is_level_given_up))
     });
@@ -154,18 +143,19 @@ fn Instead() -> impl IntoView {
 /// What stands in the way of the aim, and the way back for who went on past it.
 #[component]
 fn Obstacles() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let fill_memos = FillMemos::here();
     let lines = Callback::new(move |()| {
-        let Some(answer) = state.answer() else { return Vec::new() };
+        let Some(answer) = fill_memos.answer() else { return Vec::new() };
         let Some(infeasible) = &answer.infeasible else { return Vec::new() };
-        let lines = state.printer.with(|printer| fill::infeasible(infeasible, &answer, printer));
+        let lines = session.printer.with(|printer| fill::infeasible(infeasible, &answer, printer));
         lines.into_iter().map(|line| view! { <p>{line}</p> }.into_any()).collect()
     });
     let keep_to_aim =
-        Callback::new(move |()| state.document.update(|it| it.here.fill.anyway = false));
-    let anyway = holds(move || state.document.with(|it| it.here.fill.anyway));
+        Callback::new(move |()| session.document.update(|it| it.here.fill.anyway = false));
+    let anyway = holds(move || session.document.with(|it| it.here.fill.anyway));
     let is_infeasible =
-        holds(move || state.answer().is_some_and(|answer| answer.infeasible.is_some()));
+        holds(move || fill_memos.answer().is_some_and(|answer| answer.infeasible.is_some()));
     view! {
         <When condition=is_infeasible>
             <div class="note caution" id="plight">
@@ -198,8 +188,8 @@ pub(super) fn may_be_above_ten(answer: &FillAnswer) -> bool {
 /// The cautions where the decision is made.
 #[component]
 fn Cautions() -> impl IntoView {
-    let state = State::here();
-    let strong = holds(move || state.answer().is_some_and(|answer| may_be_above_ten(&answer)));
+    let fill_memos = FillMemos::here();
+    let strong = holds(move || fill_memos.answer().is_some_and(|answer| may_be_above_ten(&answer)));
     view! {
         <ul class="cautions note caution" aria-label="Cautions">
             <li>{VAPOUR}</li>
@@ -213,13 +203,15 @@ fn Cautions() -> impl IntoView {
 /// is said of both.
 #[component]
 pub(super) fn ShortAnswer() -> impl IntoView {
-    let state = State::here();
-    let field_errors = field_errors(state);
-    let told = Memo::new(move |_| state.told(&field_errors.read()));
-    let stale = holds(move || state.shown.with(|it| it.stale));
-    let plan = of_answer(state, fill::in_short);
-    let has_answer = holds(move || state.shown.with(|it| it.answer.is_some()));
-    let recorded = state.just_recorded;
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
+    let fill_memos = FillMemos::here();
+    let field_errors = FieldErrors::here().all();
+    let told = Memo::new(move |_| session.told(&field_errors.read()));
+    let stale = holds(move || fill_memos.shown.with(|it| it.stale));
+    let plan = fill_memos.of_answer(fill::in_short);
+    let has_answer = holds(move || fill_memos.shown.with(|it| it.answer.is_some()));
+    let recorded = fill_memos.just_recorded;
     let line = said(move || match (recorded.get(), has_answer.get(), stale.get()) {
         (true, ..) => "Recorded".to_owned(),
         (_, false, _) => told.with(|it| fields::summary(it)),
@@ -230,7 +222,7 @@ pub(super) fn ShortAnswer() -> impl IntoView {
         (_, true, false) => plan.get(),
     });
     let shape = Memo::new(move |_| {
-        let missed = || state.answer().is_some_and(|answer| answer.misses().is_some());
+        let missed = || fill_memos.answer().is_some_and(|answer| answer.misses().is_some());
         if recorded.get() {
             Shape::Disc
         } else if !has_answer.get() || stale.get() {
@@ -243,19 +235,19 @@ pub(super) fn ShortAnswer() -> impl IntoView {
     });
     let blend = said(move || {
         if recorded.get() {
-            return state.history.with(|history| {
+            return tank_memos.history.with(|history| {
                 let estimate = history.estimate();
                 estimate.map_or_else(String::new, |it| {
-                    state.printer.with(|printer| printer.grade(it.share.expected()))
+                    session.printer.with(|printer| printer.grade(it.share.expected()))
                 })
             });
         }
         if stale.get() {
             return String::new();
         }
-        let answer = state.answer();
-        let words =
-            answer.and_then(|answer| state.printer.with(|printer| fill::outcome(&answer, printer)));
+        let answer = fill_memos.answer();
+        let words = answer
+            .and_then(|answer| session.printer.with(|printer| fill::outcome(&answer, printer)));
         words.map(|(blend, _)| blend).unwrap_or_default()
     });
     let spoken = said(move || {
@@ -267,12 +259,12 @@ pub(super) fn ShortAnswer() -> impl IntoView {
         if !wrong.is_empty() {
             return wrong;
         }
-        let infeasible = state.answer().and_then(|answer| {
+        let infeasible = fill_memos.answer().and_then(|answer| {
             let infeasible = answer.infeasible.as_ref()?;
-            state.printer.with(|it| fill::infeasible(infeasible, &answer, it).into_iter().next())
+            session.printer.with(|it| fill::infeasible(infeasible, &answer, it).into_iter().next())
         });
         let parts =
-            [infeasible.unwrap_or_default(), plan.get(), blend.get(), state.doubt_at_start()];
+            [infeasible.unwrap_or_default(), plan.get(), blend.get(), fill_memos.doubt_at_start()];
         parts.into_iter().filter(|it| !it.is_empty()).collect::<Vec<_>>().join(". ")
     });
     view! {

@@ -8,22 +8,24 @@ use fillwright::words::fill;
 use leptos::prelude::*;
 
 use crate::app::device;
-use crate::app::state::State;
+use crate::app::fill_memos::FillMemos;
+use crate::app::session::Session;
+use crate::app::tank_memos::TankMemos;
 use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{Button, CheckBox, TextField, UndoLine, When, holds, said};
 
 /// What comes after the steps.
 #[component]
 pub(super) fn Afterwards() -> impl IntoView {
-    let state = State::here();
-    let recorded = state.just_recorded;
+    let fill_memos = FillMemos::here();
+    let recorded = fill_memos.just_recorded;
     view! {
         <UndoLine spot=Spot::Poured />
         <When condition=recorded>
             <Recorded />
         </When>
         <When condition=holds(move || {
-            !recorded.get() && state.shown.with(|it| it.answer.is_some())
+            !recorded.get() && fill_memos.shown.with(|it| it.answer.is_some())
         })>
             <ToRecord />
         </When>
@@ -34,14 +36,15 @@ pub(super) fn Afterwards() -> impl IntoView {
 /// is entered for the next.
 #[component]
 fn Recorded() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
     let words = said(move || {
-        state
+        tank_memos
             .history
             .with(|history| {
                 let estimate = history.estimate()?;
                 let capacity = history.capacity?;
-                Some(state.printer.with(|printer| fill::recorded(&estimate, capacity, printer)))
+                Some(session.printer.with(|printer| fill::recorded(&estimate, capacity, printer)))
             })
             .unwrap_or_default()
     });
@@ -57,30 +60,31 @@ fn Recorded() -> impl IntoView {
 /// The click, the place, and the button that writes it all down.
 #[component]
 fn ToRecord() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let fill_memos = FillMemos::here();
     let nothing_left = holds(move || {
-        state.answer().is_some_and(|answer| answer.is_done() && !answer.asked.as_poured)
+        fill_memos.answer().is_some_and(|answer| answer.is_done() && !answer.asked.as_poured)
     });
-    let some_in = holds(move || state.answer().is_some_and(|answer| some_is_in(&answer)));
-    let clicked = holds(move || state.document.with(|it| it.here.fill.clicked));
+    let some_in = holds(move || fill_memos.answer().is_some_and(|answer| some_is_in(&answer)));
+    let clicked = holds(move || session.document.with(|it| it.here.fill.clicked));
     let tick =
-        Callback::new(move |clicked| state.document.update(|it| it.here.fill.clicked = clicked));
+        Callback::new(move |clicked| session.document.update(|it| it.here.fill.clicked = clicked));
     let can_record = holds(move || {
-        let to_pour = state.answer().is_some_and(|answer| answer.leaves_something_to_pour());
-        (to_pour || some_in.get()) && state.shown.with(|it| !it.stale)
+        let to_pour = fill_memos.answer().is_some_and(|answer| answer.leaves_something_to_pour());
+        (to_pour || some_in.get()) && fill_memos.shown.with(|it| !it.stale)
     });
     let write = move |planned: bool| {
-        let Some(answer) = state.answer() else { return };
-        let printer = state.printer.get_untracked();
-        let mut next = state.document.get_untracked();
+        let Some(answer) = fill_memos.answer() else { return };
+        let printer = session.printer.get_untracked();
+        let mut next = session.document.get_untracked();
         if planned {
             next.here.pour_as_planned(&answer, &printer);
         }
         let Ok(time) = device::this_moment() else { return };
         let id = device::new_id();
         if next.here.record(id.clone(), time) {
-            state.replace_undoably(Act::at(Spot::Poured, Deed::FillRecorded).on(id), next);
-            state.note_recorded();
+            session.replace_undoably(Act::at(Spot::Poured, Deed::FillRecorded).on(id), next);
+            fill_memos.note_recorded();
         }
     };
     let record = Callback::new(move |()| write(false));
@@ -104,8 +108,6 @@ fn ToRecord() -> impl IntoView {
                     field=Field::Place
                     label="Place, for the log"
                     words=true
-                    value=state.text(|it| Some(&it.here.fill.place))
-                    on_text=state.set(|it, text| it.here.fill.place = text)
                 />
                 <div class="buttons">
                     <When condition=some_in>

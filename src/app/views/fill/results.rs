@@ -8,7 +8,8 @@ use fillwright::words::{self, hardware::Fact};
 use leptos::prelude::*;
 
 use super::octane_missing::OctaneMissing;
-use crate::app::state::State;
+use crate::app::fill_memos::FillMemos;
+use crate::app::session::Session;
 use crate::app::widgets::{Drawn, NoCalibration, facts, holds, verdict_item};
 
 fn banded(band: Band<f64>, decimals: usize, printer: &Printer) -> (String, String) {
@@ -121,18 +122,19 @@ pub(super) fn verdicts(answer: &FillAnswer, printer: &Printer) -> Vec<AnyView> {
 /// What the fill makes: figures and verdicts.
 #[component]
 pub(super) fn Results() -> impl IntoView {
-    let state = State::here();
-    let none = holds(move || state.answer().is_some_and(|answer| answer.verdicts.is_empty()));
+    let session = Session::here();
+    let fill_memos = FillMemos::here();
+    let none = holds(move || fill_memos.answer().is_some_and(|answer| answer.verdicts.is_empty()));
     let of_answer = move |words: fn(&FillAnswer, &Printer) -> Vec<AnyView>| {
         Callback::new(move |()| {
-            state.answer().map_or_else(Vec::new, |answer| {
-                state.printer.with(|printer| words(&answer, printer))
+            fill_memos.answer().map_or_else(Vec::new, |answer| {
+                session.printer.with(|printer| words(&answer, printer))
             })
         })
     };
     let verdicts = of_answer(verdicts);
     let octane_missing = holds(move || {
-        state.answer().is_some_and(|answer| {
+        fill_memos.answer().is_some_and(|answer| {
             answer.asked.octane_missing.is_empty() && !answer.octane_missing().is_empty()
         })
     });

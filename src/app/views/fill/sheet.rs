@@ -10,19 +10,21 @@ use leptos::prelude::*;
 use super::poured::{ABOVE_TEN, LAST_WORD, VAPOUR, may_be_above_ten};
 use super::results::{figures, verdicts};
 use super::steps::{step_ids, step_shown};
-use crate::app::state::State;
+use crate::app::fill_memos::FillMemos;
+use crate::app::session::Session;
 use crate::app::widgets::{Drawn, facts, sheet_head, sheet_sources, table};
 
 /// The sheet.
 #[component]
 pub(super) fn Paper() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let fill_memos = FillMemos::here();
     let content = Callback::new(move |()| {
-        let Some(answer) = state.answer() else { return Vec::new() };
+        let Some(answer) = fill_memos.answer() else { return Vec::new() };
         let draw = |printer: &Printer| {
-            state.document.with(|document| drawn(&answer, &document.here, printer))
+            session.document.with(|document| drawn(&answer, &document.here, printer))
         };
-        state.printer.with(draw)
+        session.printer.with(draw)
     });
     view! { <Drawn what=content /> }
 }

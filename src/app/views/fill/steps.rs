@@ -2,12 +2,13 @@
 
 use fillwright::answers::fill::FillAnswer;
 use fillwright::document::{Document, Field, FuelForm, FuelPart};
-use fillwright::quantity::notation::{Entry, Measure, Printer};
+use fillwright::quantity::notation::{Entry, Printer};
 use fillwright::quantity::{Band, Volume};
 use leptos::prelude::*;
 
+use crate::app::fill_memos::FillMemos;
+use crate::app::session::Session;
 use crate::app::stages::Folded;
-use crate::app::state::State;
 use crate::app::widgets::{Button, Rows, TextField, When, holds, said};
 
 /// One step as it is shown.
@@ -90,8 +91,9 @@ pub(super) fn step_shown(answer: &FillAnswer, printer: &Printer, id: u32) -> Opt
 /// The steps at the pump.
 #[component]
 pub(super) fn Steps() -> impl IntoView {
-    let state = State::here();
-    let ids = Memo::new(move |_| state.answer().map_or_else(Vec::new, |answer| step_ids(&answer)));
+    let fill_memos = FillMemos::here();
+    let ids =
+        Memo::new(move |_| fill_memos.answer().map_or_else(Vec::new, |answer| step_ids(&answer)));
     view! {
         <ol class="steps">
             <Rows ids=ids.into() row=|id| StepItem(StepItemProps { id }).into_any() />
@@ -105,33 +107,31 @@ fn offer(document: &Document, id: u32) -> Option<&FuelForm> {
 
 #[component]
 fn StepItem(id: u32) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let fill_memos = FillMemos::here();
     let shown = Memo::new(move |_| {
-        let answer = state.answer()?;
-        state.printer.with(|printer| step_shown(&answer, printer, id))
+        let answer = fill_memos.answer()?;
+        session.printer.with(|printer| step_shown(&answer, printer, id))
     });
     let part = move |read: fn(&Shown) -> &String| {
         said(move || shown.with(|shown| shown.as_ref().map(read).cloned().unwrap_or_default()))
     };
     let is_next =
         holds(move || shown.with(|shown| shown.as_ref().is_some_and(|it| it.turn == Turn::Next)));
-    let unit = state.volume_unit();
     // What was entered before the step was confirmed, and whether the nozzle had clicked.
     let before = RwSignal::new(None::<(Entry, bool)>);
-    let write = move |text: String| {
+    let poured = Field::Fuel(id, FuelPart::Poured);
+    let write = Callback::new(move |text: String| {
         before.set(None);
-        state.document.update(|it| {
-            let typed_in = it.settings.units;
-            it.here.fill.note_poured(id, Entry { text, typed_in });
-        });
-    };
+        session.document.update(|it| it.type_into(poured, text));
+    });
     let confirm = Callback::new(move |()| {
         let Some(shown) = shown.get_untracked() else { return };
-        let earlier = state.document.with_untracked(|it| {
+        let earlier = session.document.with_untracked(|it| {
             offer(it, id).map(|offer| (offer.poured.clone(), it.here.fill.clicked))
         });
         before.set(earlier);
-        state.document.update(|it| {
+        session.document.update(|it| {
             let amount = Entry { text: shown.planned, typed_in: it.settings.units };
             it.here.fill.pour_step(id, amount, shown.to_click);
         });
@@ -139,17 +139,15 @@ fn StepItem(id: u32) -> impl IntoView {
     let take_back = Callback::new(move |()| {
         let (amount, clicked) = before.get_untracked().unwrap_or_default();
         before.set(None);
-        state.document.update(|it| {
+        session.document.update(|it| {
             it.here.fill.note_poured(id, amount);
             it.here.fill.clicked &= clicked;
         });
     });
     let name = part(|shown| &shown.name);
     let has_in = holds(move || {
-        state.document.with(|it| offer(it, id).is_some_and(|offer| !offer.poured.is_blank()))
+        session.document.with(|it| offer(it, id).is_some_and(|offer| !offer.poured.is_blank()))
     });
-    let poured_now =
-        state.entry(Measure::Volume, move |it| offer(it, id).map(|offer| &offer.poured));
     let entering =
         view! { "Enter what went in" <span class="visually-hidden">" for " {name}</span> };
     view! {
@@ -157,7 +155,7 @@ fn StepItem(id: u32) -> impl IntoView {
             <p class="what">{name}</p>
             <p class="volume number">
                 {part(|shown| &shown.number)}
-                <span class="unit">"\u{202f}" {unit}</span>
+                <span class="unit">"\u{202f}" {session.unit_of(poured)}</span>
             </p>
             <p class="aside">{part(|shown| &shown.aside)}</p>
             <When condition=is_next>
@@ -182,14 +180,12 @@ fn StepItem(id: u32) -> impl IntoView {
             </When>
             <Folded class="put-in-field" summary=entering.into_any()>
                 <TextField
-                    field=Field::Fuel(id, FuelPart::Poured)
+                    field=poured
                     label="Actually put in, in all"
                     hint="The rest of the plan follows"
-                    unit=unit
                     words=true
                     when_left=true
-                    value=poured_now
-                    on_text=Callback::new(write)
+                    on_text=write
                 />
             </Folded>
         </li>

@@ -2,37 +2,29 @@
 
 use fillwright::answers::tank::History;
 use fillwright::document::{ContentsOf, Field, Id, StartForm};
-use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
 use crate::app::device;
-use crate::app::state::State;
-use crate::app::views::contents::{BlendFields, LevelFields, TankForm};
+use crate::app::fill_memos::FillMemos;
+use crate::app::session::Session;
+use crate::app::tank_memos::TankMemos;
+use crate::app::views::contents::{BlendFields, LevelFields};
 use crate::app::widgets::{Options, TextField, When, holds, key_of, options, said, value_of};
 
 const STARTS: [(StartForm, &str, &str); 2] =
     [(StartForm::Log, "log", "The log"), (StartForm::Typed, "typed", "What I type")];
 
-/// The tank before the fill.
-const TANK: TankForm = TankForm {
-    of: ContentsOf::Fill,
-    level: |it| Some(&it.here.fill.contents.level),
-    level_mut: |it| Some(&mut it.here.fill.contents.level),
-    contents: |it| Some(&it.here.fill.contents),
-    contents_mut: |it| Some(&mut it.here.fill.contents),
-};
-
 /// What is in the tank.
 #[component]
 pub(super) fn TankCard() -> impl IntoView {
-    let state = State::here();
-    let unit = state.volume_unit();
-    let from_log = holds(move || state.document.with(|it| it.here.fill.start == StartForm::Log));
-    let has_log = holds(move || state.history.with(|it| it.estimator.is_some()));
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
+    let from_log = holds(move || session.document.with(|it| it.here.fill.start == StartForm::Log));
+    let has_log = holds(move || tank_memos.history.with(|it| it.estimator.is_some()));
     // Nothing comes without it, so it is asked for first; once typed here it stays in sight
     // until the view is left.
     let asks_for_size = Memo::new(move |before: Option<&(Id, bool)>| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let (car, capacity) = (&it.here.id, &it.here.car.capacity);
             let asked = before.is_some_and(|(id, asked)| id == car && *asked);
             (car.clone(), asked || capacity.is_blank())
@@ -47,17 +39,14 @@ pub(super) fn TankCard() -> impl IntoView {
                     field=Field::Capacity
                     label="Tank size"
                     words=true
-                    unit=unit
-                    value=state.entry(Measure::Volume, |it| Some(&it.here.car.capacity))
-                    on_text=state.set_entry(|it| Some(&mut it.here.car.capacity))
                 />
             </When>
             <When condition=holds(move || has_log.get() || from_log.get())>
                 <Start />
             </When>
-            <LevelFields form=TANK />
+            <LevelFields tank=ContentsOf::Fill />
             <When condition=holds(move || !from_log.get())>
-                <BlendFields form=TANK />
+                <BlendFields tank=ContentsOf::Fill />
             </When>
         </section>
     }
@@ -66,21 +55,27 @@ pub(super) fn TankCard() -> impl IntoView {
 /// Where the fill starts from, and what the log says.
 #[component]
 fn Start() -> impl IntoView {
-    let state = State::here();
-    let chosen = said(move || state.document.with(|it| key_of(&STARTS, &it.here.fill.start)));
-    let choose = state.set(|it, key| {
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
+    let fill_memos = FillMemos::here();
+    let chosen = said(move || session.document.with(|it| key_of(&STARTS, &it.here.fill.start)));
+    let choose = session.set(|it, key| {
         if let Some(start) = value_of(&STARTS, &key) {
             it.here.fill.start = start;
         }
     });
-    let from_log = holds(move || state.document.with(|it| it.here.fill.start == StartForm::Log));
+    let from_log = holds(move || session.document.with(|it| it.here.fill.start == StartForm::Log));
     let words = said(move || {
-        let as_of = state.history.with(History::as_of);
+        let as_of = tank_memos.history.with(History::as_of);
         as_of.map_or_else(String::new, |as_of| {
-            format!("{} As of {}.", state.by_the_log(), device::date(as_of.local_minutes(), true))
+            format!(
+                "{} As of {}.",
+                tank_memos.by_the_log(),
+                device::date(as_of.local_minutes(), true)
+            )
         })
     });
-    let doubt = said(move || state.doubt_at_start());
+    let doubt = said(move || fill_memos.doubt_at_start());
     view! {
         <div id=Field::Start.id() tabindex="-1">
             <Options

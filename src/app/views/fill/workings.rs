@@ -5,26 +5,28 @@ use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Band, Share};
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::fill_memos::FillMemos;
+use crate::app::session::Session;
 use crate::app::widgets::{Drawn, working_shown};
 
 /// How each number came about, for checking by hand.
 #[component]
 pub(super) fn Workings() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let fill_memos = FillMemos::here();
     // Laid out only while somebody looks.
     let open = RwSignal::new(false);
-    let answer = move || state.answer().filter(|_| open.get());
+    let answer = move || fill_memos.answer().filter(|_| open.get());
     let lines = Callback::new(move |()| {
         let Some(answer) = answer() else { return Vec::new() };
         let lines = answer.workings();
-        state
+        session
             .printer
             .with(|printer| lines.iter().map(|line| working_shown(line, printer)).collect())
     });
     let orders = Callback::new(move |()| {
         let Some(answer) = answer() else { return Vec::new() };
-        let rows = state.printer.with(|printer| order_rows(&answer, printer));
+        let rows = session.printer.with(|printer| order_rows(&answer, printer));
         rows.into_iter()
             .map(|[last, worst, gauge]| {
                 view! {

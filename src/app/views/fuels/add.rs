@@ -4,7 +4,7 @@ use fillwright::document::{Field, FuelPart, NewFuel, OfferedAt};
 use fillwright::fuel::grades::CATALOGUE;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::{Button, Choices};
 
 /// The key of a choice in the list of fuels to add.
@@ -14,11 +14,11 @@ const OWN: &str = "own-";
 /// What adds a fuel: one of the owner's, one of the catalogue, or another.
 #[component]
 pub(super) fn AddFuel(place: OfferedAt) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let to_add = RwSignal::new(OTHER.to_owned());
     let choices = Memo::new(move |_| {
         let mut choices = vec![(OTHER.to_owned(), "Another fuel, to be filled in".to_owned())];
-        state.document.with(|it| {
+        session.document.with(|it| {
             choices.extend(
                 it.here
                     .car
@@ -37,12 +37,12 @@ pub(super) fn AddFuel(place: OfferedAt) -> impl IntoView {
     let add = Callback::new(move |()| {
         let key = to_add.get_untracked();
         let mut added = None;
-        state.document.update(|it| {
+        session.document.update(|it| {
             added = it.offer(place, chosen(&key), |count| format!("Fuel {count}"));
         });
         if let Some(added) = added {
             let part = Some(Field::Fuel(added, FuelPart::Share).id());
-            state.route.update(|route| route.part = part);
+            session.route.update(|route| route.part = part);
         }
     });
     let id = match place {

@@ -6,7 +6,7 @@ mod offer;
 use fillwright::document::OfferedAt;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::UndoableRows;
 use add::AddFuel;
 use offer::{OfferForm, OfferFormProps};
@@ -14,9 +14,11 @@ use offer::{OfferForm, OfferFormProps};
 /// The fuels on offer somewhere, and what adds one.
 #[component]
 pub(crate) fn Offers(place: OfferedAt) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let ids = Memo::new(move |_| {
-        state.document.with(|it| it.offers(place).iter().map(|offer| offer.id).collect::<Vec<_>>())
+        session
+            .document
+            .with(|it| it.offers(place).iter().map(|offer| offer.id).collect::<Vec<_>>())
     });
     view! {
         <UndoableRows ids=ids.into() row=|id| OfferForm(OfferFormProps { id }).into_any() />

@@ -10,8 +10,8 @@ use super::curve_form::{read, set};
 use super::curve_table::TableField;
 use super::section::need;
 use super::slots::{Owner, Row, fields};
+use crate::app::session::Session;
 use crate::app::stages::Folded;
-use crate::app::state::State;
 use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{
     Button, Choices, NeedInShort, Options, TextField, key_of, options, value_of,
@@ -23,9 +23,9 @@ const PLACES: [(MeasuredAt, &str, &str); 2] =
 const NO_CALIBRATION: &str = "none";
 
 static AIR: [Row; 3] = [
-    Row::quantity(HardwareField::AirTemperature, "Temperature", "Of the air drawn in"),
-    Row::quantity(HardwareField::AirPressure, "Pressure", "As a barometer shows it there"),
-    Row::percent(HardwareField::Humidity, "Relative humidity", "50 %, say"),
+    Row::figure(HardwareField::AirTemperature, "Temperature", "Of the air drawn in"),
+    Row::figure(HardwareField::AirPressure, "Pressure", "As a barometer shows it there"),
+    Row::figure(HardwareField::Humidity, "Relative humidity", "50 %, say"),
 ];
 
 /// A power curve.
@@ -35,15 +35,15 @@ pub(super) fn one(id: u32) -> AnyView {
 
 #[component]
 fn OneCurve(id: u32) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let title = read(id, |form| hardware::curve(&form.name));
-    let is_new = state
+    let is_new = session
         .document
         .with_untracked(|it| it.here.hardware.curve(id).is_some_and(|form| form.table.is_blank()));
     let need = need(move |field| matches!(field, Field::Curve(of, _) if of == id));
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Row(id), Deed::CurveRemoved);
-        state.change_undoably(act, |it| it.here.hardware.curves.retain(|form| form.id != id));
+        session.change_undoably(act, |it| it.here.hardware.curves.retain(|form| form.id != id));
     });
     let summary = view! {
         <span>{title}</span>
@@ -56,8 +56,6 @@ fn OneCurve(id: u32) -> impl IntoView {
                     field=Field::Curve(id, CurvePart::Name)
                     label="Name"
                     words=true
-                    value=read(id, |form| form.name.clone())
-                    on_text=set(id, |form, text| form.name = text)
                 />
                 <TableField id=id />
                 <Options
@@ -89,9 +87,9 @@ fn OneCurve(id: u32) -> impl IntoView {
 /// The calibration and the blend with which it was measured.
 #[component]
 fn WithWhat(id: u32) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let calibrations = Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let none = (NO_CALIBRATION.to_owned(), "Not said".to_owned());
             let all = it.here.car.calibrations.iter();
             let all = all.map(|form| (form.id.to_string(), form.name.clone()));
@@ -113,10 +111,7 @@ fn WithWhat(id: u32) -> impl IntoView {
             <TextField
                 field=Field::Curve(id, CurvePart::Blend)
                 label="Blend in the tank then"
-                unit=Signal::stored("%".to_owned())
                 words=true
-                value=read(id, |form| form.blend.clone())
-                on_text=set(id, |form, text| form.blend = text)
             />
         </div>
     }

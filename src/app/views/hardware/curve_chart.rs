@@ -12,7 +12,8 @@ use leptos::prelude::*;
 use super::gains::Gains;
 use super::use_chart::speed_axis;
 use crate::app::charts::{Axis, Chart, ChartOnScreen, Course, Limit, Line, Point, Side};
-use crate::app::state::State;
+use crate::app::hardware_memos::HardwareMemos;
+use crate::app::session::Session;
 use crate::app::widgets::{Options, When, holds, key_of, options, said, value_of};
 
 /// Points of each curve that are drawn.
@@ -34,15 +35,16 @@ const SHOWN: [(Shown, &str, &str); 2] =
 /// The curves beside each other, and what one gives more than the other.
 #[component]
 pub(super) fn CurvesCard() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let hardware_memos = HardwareMemos::here();
     let some = holds(move || {
-        state.hardware.with(|it| it.curves.iter().any(|curve| curve.at_crank.is_some()))
+        hardware_memos.reading.with(|it| it.curves.iter().any(|curve| curve.at_crank.is_some()))
     });
     let shown = RwSignal::new(Shown::Power);
     let graph = Memo::new(move |_| {
-        state.hardware.with(|reading| {
-            state.document.with(|it| {
-                state
+        hardware_memos.reading.with(|reading| {
+            session.document.with(|it| {
+                session
                     .printer
                     .with(|printer| graph(shown.get(), reading, &it.here.hardware, printer))
             })

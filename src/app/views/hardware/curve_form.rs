@@ -3,12 +3,12 @@
 use fillwright::document::CurveForm;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::said;
 
 /// Changes something of a curve by a text.
 pub(super) fn set(id: u32, write: fn(&mut CurveForm, String)) -> Callback<String> {
-    State::here().set(move |it, text| {
+    Session::here().set(move |it, text| {
         if let Some(form) = it.here.hardware.curve_mut(id) {
             write(form, text);
         }
@@ -17,8 +17,8 @@ pub(super) fn set(id: u32, write: fn(&mut CurveForm, String)) -> Callback<String
 
 /// Something of a curve as a text.
 pub(super) fn read(id: u32, read: fn(&CurveForm) -> String) -> Signal<String> {
-    let state = State::here();
+    let session = Session::here();
     said(move || {
-        state.document.with(|it| it.here.hardware.curve(id).map_or_else(String::new, read))
+        session.document.with(|it| it.here.hardware.curve(id).map_or_else(String::new, read))
     })
 }

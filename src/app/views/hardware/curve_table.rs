@@ -10,7 +10,8 @@ use fillwright::words::{counted, hardware};
 use leptos::prelude::*;
 
 use super::curve_form::{read, set};
-use crate::app::state::State;
+use crate::app::field_errors::FieldErrors;
+use crate::app::session::Session;
 use crate::app::transfer::FileError;
 use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{
@@ -37,10 +38,10 @@ type Read = Result<CurveTable, CurveTableError>;
 /// The table, and beside it what was understood.
 #[component]
 pub(super) fn TableField(id: u32) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     // A table is read anew only when it changed, not with every other field.
     let form = Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let form = it.here.hardware.curve(id)?;
             let (table, columns) = (form.table.clone(), form.columns);
             Some(CurveForm { table, columns, ..CurveForm::default() })
@@ -52,21 +53,12 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
             form.map(CurveForm::understood)
         })
     });
-    let on_text = state.set(move |it, text| {
-        let now = it.settings.units;
-        if let Some(form) = it.here.hardware.curve_mut(id) {
-            // Its lines stay what they were when one of them is changed under other
-            // units.
-            let typed_in = if form.table.is_blank() { now } else { form.table.typed_in };
-            form.table = Entry { text, typed_in };
-        }
-    });
     let understood = Callback::new(move |()| {
-        table.with(|it| it.as_ref().map_or_else(Vec::new, |it| preview(it, state)))
+        table.with(|it| it.as_ref().map_or_else(Vec::new, |it| preview(it, session)))
     });
     let spoken = said(move || {
         table.with(|it| match it {
-            Some(Ok(table)) => state.printer.with(|it| in_short(table, it)),
+            Some(Ok(table)) => session.printer.with(|it| in_short(table, it)),
             Some(Err(error)) => no_table(error),
             None => String::new(),
         })
@@ -76,7 +68,7 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
         table.with(|it| it.as_ref()?.as_ref().ok().and_then(CurveTable::measured_at))
     });
     let contradiction = said(move || {
-        let marked = state.document.with(|it| it.here.hardware.curve(id).map(|form| form.place));
+        let marked = session.document.with(|it| it.here.hardware.curve(id).map(|form| form.place));
         let both = said_in_table.get().zip(marked).filter(|(said, marked)| said != marked);
         both.map_or_else(String::new, |(said, _)| hardware::other_place(said))
     });
@@ -85,8 +77,6 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
             field=Field::Curve(id, CurvePart::Table)
             label="The curve"
             hint="Engine speed and torque or power in each line, boost if you have it; a heading tells which"
-            value=read(id, |form| form.table.text.clone())
-            on_text=on_text
         />
         <Import id=id />
         <UndoLine spot=Spot::Table(id) />
@@ -117,7 +107,7 @@ fn in_short(table: &CurveTable, printer: &Printer) -> String {
 }
 
 /// What was understood of a table.
-fn preview(read: &Read, state: State) -> Vec<AnyView> {
+fn preview(read: &Read, session: Session) -> Vec<AnyView> {
     let table = match read {
         Ok(table) => table,
         Err(error) => {
@@ -128,7 +118,7 @@ fn preview(read: &Read, state: State) -> Vec<AnyView> {
     let mut say = |class: &'static str, words: String| {
         lines.push(view! { <li class=class>{words}</li> }.into_any());
     };
-    state.printer.with(|printer| say("", hardware::rows_read(table, printer)));
+    session.printer.with(|printer| say("", hardware::rows_read(table, printer)));
     for (at, column) in table.columns.iter().enumerate() {
         say("", hardware::column(at, column));
     }
@@ -147,7 +137,7 @@ fn preview(read: &Read, state: State) -> Vec<AnyView> {
 /// Takes in a file: first a look at what was understood of it.
 #[component]
 fn Import(id: u32) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let chosen = RwSignal::<Option<Result<String, String>>>::new(None);
     let choose = Callback::new(move |text: Option<Result<String, FileError>>| {
         chosen.set(text.map(|text| text.map_err(|error| error.to_string())));
@@ -159,19 +149,19 @@ fn Import(id: u32) -> impl IntoView {
         })
     });
     let table = Memo::new(move |_| -> Option<Read> {
-        let units = state.document.with(|it| it.settings.units);
+        let units = session.document.with(|it| it.settings.units);
         chosen.with(|it| match it {
             Some(Ok(text)) => Some(CurveTable::read(text, &ColumnChoice::default(), units)),
             _ => None,
         })
     });
     let understood = Callback::new(move |()| {
-        table.with(|it| it.as_ref().map_or_else(Vec::new, |it| preview(it, state)))
+        table.with(|it| it.as_ref().map_or_else(Vec::new, |it| preview(it, session)))
     });
     let take = Callback::new(move |()| {
         let Some(Ok(text)) = chosen.get_untracked() else { return };
         chosen.set(None);
-        state.change_undoably(Act::at(Spot::Table(id), Deed::TableImported), |it| {
+        session.change_undoably(Act::at(Spot::Table(id), Deed::TableImported), |it| {
             let typed_in = it.settings.units;
             if let Some(form) = it.here.hardware.curve_mut(id) {
                 form.take_table(Entry { text, typed_in });
@@ -208,7 +198,7 @@ fn Import(id: u32) -> impl IntoView {
 /// Which column holds what, where the table does not tell it.
 #[component]
 fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let columns = Memo::new(move |_| {
         let found = (FOUND.to_owned(), "As the table says".to_owned());
         let names = table.with(|it| match it {
@@ -227,8 +217,9 @@ fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
         std::iter::once(found).chain(names).collect::<Vec<_>>()
     });
     let key = |column: Option<u32>| column.map_or_else(|| FOUND.to_owned(), |it| it.to_string());
+    let errors = FieldErrors::here();
     let missing = move |part| {
-        let words = said(move || state.message(Field::Curve(id, part)));
+        let words = said(move || errors.message(Field::Curve(id, part)));
         let some = holds(move || words.with(|it| !it.is_empty()));
         view! {
             <When condition=some>
@@ -242,7 +233,7 @@ fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
     let asks = holds(move || {
         [CurvePart::SpeedColumn, CurvePart::ValueColumn]
             .iter()
-            .any(|part| state.field_error(Field::Curve(id, *part)).is_some())
+            .any(|part| errors.of(Field::Curve(id, *part)).is_some())
     });
     view! {
         <details open=asks>
@@ -253,7 +244,7 @@ fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
                     id=format!("curve-{id}-speed-column")
                     label="Engine speed is in"
                     choices=columns.into()
-                    chosen=said(move || state.document.with(|it| {
+                    chosen=said(move || session.document.with(|it| {
                         key(it.here.hardware.curve(id).and_then(|form| form.columns.speed))
                     }))
                     on_choice=set(id, |form, key| form.columns.speed = key.parse().ok())
@@ -262,7 +253,7 @@ fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
                     id=format!("curve-{id}-value-column")
                     label="Torque or power is in"
                     choices=columns.into()
-                    chosen=said(move || state.document.with(|it| {
+                    chosen=said(move || session.document.with(|it| {
                         key(it.here.hardware.curve(id).and_then(|form| form.columns.value))
                     }))
                     on_choice=set(id, |form, key| form.columns.value = key.parse().ok())

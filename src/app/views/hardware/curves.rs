@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use super::curve::one;
 use super::section::need;
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::{Button, Choices, Section, UndoableRows, When, holds, said};
 
 const NONE: &str = "none";
@@ -23,24 +23,24 @@ fn is_here(field: Field) -> bool {
 /// The power curves.
 #[component]
 pub(super) fn CurvesSection() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let ids = Memo::new(move |_| {
-        state
+        session
             .document
             .with(|it| it.here.hardware.curves.iter().map(|form| form.id).collect::<Vec<_>>())
     });
     let short = said(move || {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let names = it.here.hardware.curves.iter().map(|form| hardware::curve(&form.name));
             names.collect::<Vec<_>>().join(", ")
         })
     });
-    let is_new = state
+    let is_new = session
         .document
         .with_untracked(|it| it.here.hardware.curves.iter().any(|form| form.table.is_blank()));
-    let add = Callback::new(move |()| state.document.update(add_curve));
+    let add = Callback::new(move |()| session.document.update(add_curve));
     let others = Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let hardware = &it.here.hardware;
             let served = hardware.target_curve().map(|it| it.id);
             let others = hardware.curves.iter().filter(|it| Some(it.id) != served);
@@ -50,12 +50,12 @@ pub(super) fn CurvesSection() -> impl IntoView {
         })
     });
     let compared = said(move || {
-        let id = state.document.with(|it| it.here.hardware.compared_with);
+        let id = session.document.with(|it| it.here.hardware.compared_with);
         let key = id.map(|id| id.to_string());
         let known = |key: &String| others.with(|all| all.iter().any(|it| it.0 == *key));
         key.filter(known).unwrap_or_else(|| NONE.to_owned())
     });
-    let choose = state.set(|it, key| it.here.hardware.compared_with = key.parse().ok());
+    let choose = session.set(|it, key| it.here.hardware.compared_with = key.parse().ok());
     let several = holds(move || ids.with(|it| it.len() > 1));
     view! {
         <Section id="curves" title="Curves" short=short need=need(is_here) open=is_new>

@@ -6,32 +6,33 @@ use leptos::prelude::*;
 
 use super::section::need;
 use super::slots::{Owner, Row, fields};
-use crate::app::state::State;
+use crate::app::hardware_memos::HardwareMemos;
+use crate::app::session::Session;
 use crate::app::widgets::{Section, When, holds, said};
 
 /// How much fuel the engine takes.
 pub(super) static FUEL: [Row; 5] = [
-    Row::quantity(
+    Row::figure(
         HardwareField::SpecificConsumption,
         "Fuel per work at full load (BSFC)",
         "330 g/kWh or 0.54 lb/hph, say",
     ),
-    Row::percent(HardwareField::ConsumptionError, "Its doubt, either way", "8 % where blank"),
-    Row::words(HardwareField::ConsumptionFuel, "It is given for", "%", "The blend; E0 where blank"),
-    Row::percent(
+    Row::figure(HardwareField::ConsumptionError, "Its doubt, either way", "8 % where blank"),
+    Row::words(HardwareField::ConsumptionFuel, "It is given for", "The blend; E0 where blank"),
+    Row::figure(
         HardwareField::EfficiencyGain,
         "Gain in efficiency at E85",
         "Against that blend; none where blank",
     ),
-    Row::quantity(HardwareField::Lambda, "Mixture at full load", "λ 0.82, say"),
+    Row::figure(HardwareField::Lambda, "Mixture at full load", "λ 0.82, say"),
 ];
 
 /// What surrounds the engine.
 pub(super) static ENGINE: [Row; 4] = [
-    Row::quantity(HardwareField::Displacement, "Displacement", "For the check by air"),
-    Row::number(HardwareField::Cylinders, "Cylinders", ""),
-    Row::quantity(HardwareField::Boost, "Boost at full load", "Where a curve has no column of it"),
-    Row::quantity(
+    Row::figure(HardwareField::Displacement, "Displacement", "For the check by air"),
+    Row::figure(HardwareField::Cylinders, "Cylinders", ""),
+    Row::figure(HardwareField::Boost, "Boost at full load", "Where a curve has no column of it"),
+    Row::figure(
         HardwareField::AmbientPressure,
         "Pressure of the air around",
         "Standard where blank",
@@ -40,22 +41,22 @@ pub(super) static ENGINE: [Row; 4] = [
 
 /// What the check by air needs.
 pub(super) static AIR: [Row; 2] = [
-    Row::percent(
+    Row::figure(
         HardwareField::VolumetricEfficiency,
         "Volumetric efficiency",
         "Referred to the manifold",
     ),
-    Row::quantity(HardwareField::ManifoldTemperature, "Temperature in the manifold", ""),
+    Row::figure(HardwareField::ManifoldTemperature, "Temperature in the manifold", ""),
 ];
 
 /// What is lost between crank and wheels.
 pub(super) static LOSS: [Row; 2] = [
-    Row::percent(HardwareField::DrivelineLoss, "Driveline loss, of crank power", "10 %, say"),
-    Row::words(HardwareField::DrivelineLossRange, "Loss may be", "%", "From–to; ± 3 where blank"),
+    Row::figure(HardwareField::DrivelineLoss, "Driveline loss, of crank power", "10 %, say"),
+    Row::words(HardwareField::DrivelineLossRange, "Loss may be", "From–to; ± 3 where blank"),
 ];
 
 /// Which way the fuel goes, where there are both ways.
-pub(super) static SPLIT: [Row; 1] = [Row::percent(
+pub(super) static SPLIT: [Row; 1] = [Row::figure(
     HardwareField::PortShare,
     "Fuel through the port injectors",
     "Of all fuel, at full load",
@@ -74,19 +75,19 @@ fn is_here(field: Field) -> bool {
 /// The engine, and how much fuel it takes.
 #[component]
 pub(super) fn EngineSection() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let hardware_memos = HardwareMemos::here();
     let short = said(move || {
-        state.document.with(|it| {
-            let texts = &it.here.hardware.engine;
+        session.document.with(|it| {
             let rows = [&ENGINE[0], &FUEL[0], &FUEL[4], &ENGINE[2]];
-            state.printer.with(|printer| {
-                let typed = rows.iter().filter_map(|row| row.typed(texts, printer));
+            session.printer.with(|printer| {
+                let typed = rows.iter().filter_map(|row| row.typed(it, Owner::Engine, printer));
                 typed.collect::<Vec<_>>().join(", ")
             })
         })
     });
     let both_ways = holds(move || {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let has = |kinds: &[PartKind]| {
                 let mut parts = it.here.hardware.parts.iter();
                 parts.any(|part| kinds.contains(&part.kind) && !part.is(Mark::SetAside))
@@ -96,10 +97,10 @@ pub(super) fn EngineSection() -> impl IntoView {
         })
     });
     let add_on = said(move || {
-        state.hardware.with(|it| {
+        hardware_memos.reading.with(|it| {
             let loss = it.curves.iter().find_map(|curve| curve.loss);
             loss.map_or_else(String::new, |loss| {
-                state.printer.with(|printer| hardware::add_on(loss, printer))
+                session.printer.with(|printer| hardware::add_on(loss, printer))
             })
         })
     });

@@ -3,19 +3,19 @@
 use fillwright::words::hardware;
 use leptos::prelude::*;
 
-use super::tables::{of_judged, with_fluid};
-use crate::app::state::State;
+use super::tables::with_fluid;
+use crate::app::hardware_memos::HardwareMemos;
 use crate::app::widgets::{Drawn, When, facts, holds};
 
 /// What injection fluid does, which never decides.
 #[component]
 pub(super) fn Fluid() -> impl IntoView {
-    let state = State::here();
+    let hardware_memos = HardwareMemos::here();
     let some = holds(move || {
-        state.judged.with(|it| it.as_ref().is_some_and(|it| it.answer.fluid.is_some()))
+        hardware_memos.judged.with(|it| it.as_ref().is_some_and(|it| it.answer.fluid.is_some()))
     });
     let drawn = Callback::new(move |()| {
-        let drawn = of_judged(state, |judged, hardware, printer| {
+        let drawn = hardware_memos.of_judged(|judged, hardware, printer| {
             let answer = &judged.answer;
             let fluid = answer.fluid.as_ref()?;
             let list = hardware::fluid_facts(fluid, answer, printer);

@@ -6,15 +6,18 @@ use fillwright::quantity::notation::Printer;
 use fillwright::words::hardware::{self, Fact};
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::hardware_memos::HardwareMemos;
+use crate::app::session::Session;
 use crate::app::widgets::{Drawn, facts};
 
 /// The figures of each curve, and what the served one gives more than the other.
 #[component]
 pub(super) fn Gains() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let hardware_memos = HardwareMemos::here();
     let drawn = Callback::new(move |()| {
-        let groups = state.hardware.with(|it| state.printer.with(|printer| groups(it, printer)));
+        let groups =
+            hardware_memos.reading.with(|it| session.printer.with(|printer| groups(it, printer)));
         let group = |(title, list): (String, Vec<Fact>)| {
             view! {
                 <h3>{title}</h3>

@@ -6,10 +6,11 @@ use fillwright::quantity::notation::Printer;
 use fillwright::words::hardware;
 use leptos::prelude::*;
 
-use super::tables::of_judged;
 use super::workings::owner;
+use crate::app::field_errors::FieldErrors;
+use crate::app::hardware_memos::{HardwareMemos, Judged};
 use crate::app::route::View;
-use crate::app::state::{Judged, State};
+use crate::app::session::Session;
 use crate::app::widgets::{
     Bar, Drawn, ErrorSummary, PrintButton, Shape, Spoken, When, class_of, holds, in_a_sentence,
     mark, said,
@@ -28,19 +29,20 @@ fn shape(standing: Option<PartStanding>) -> Shape {
 /// Whether the fuel system holds, what gives first, and what to mind.
 #[component]
 pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
-    let state = State::here();
-    let known = holds(move || state.judged.with(Option::is_some));
-    let stale = holds(move || state.judged.with(|it| it.as_ref().is_some_and(|it| it.stale)));
+    let hardware_memos = HardwareMemos::here();
+    let known = holds(move || hardware_memos.judged.with(Option::is_some));
+    let stale =
+        holds(move || hardware_memos.judged.with(|it| it.as_ref().is_some_and(|it| it.stale)));
     let shape = Memo::new(move |_| {
-        let judged = of_judged(state, |it, _, _| shape(it.answer.overall()));
+        let judged = hardware_memos.of_judged(|it, _, _| shape(it.answer.overall()));
         judged.unwrap_or(Shape::Stroke)
     });
     let class = said(move || {
         let stale = if stale.get() { " stale-answer" } else { "" };
         format!("judgement {}{stale}", class_of(shape.get()))
     });
-    let verdict = Callback::new(move |()| of_judged(state, drawn).unwrap_or_default());
-    let field_errors = Memo::new(move |_| state.hardware.with(|it| it.field_errors.clone()));
+    let verdict = Callback::new(move |()| hardware_memos.of_judged(drawn).unwrap_or_default());
+    let field_errors = FieldErrors::here().all();
     let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
     let spoken = said(move || {
         let said = |judged: &Judged, hardware: &HardwareForm, printer: &Printer| {
@@ -48,13 +50,13 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
             format!("{}. {}", said.word, said.more)
         };
         let wrong = field_errors.with(|it| in_a_sentence(it));
-        if wrong.is_empty() { of_judged(state, said).unwrap_or_default() } else { wrong }
+        if wrong.is_empty() { hardware_memos.of_judged(said).unwrap_or_default() } else { wrong }
     });
     let short = said(move || {
         let word = |judged: &Judged, hardware: &HardwareForm, printer: &Printer| {
             hardware::judgement(&judged.answer, hardware, printer).short
         };
-        match (of_judged(state, word), stale.get()) {
+        match (hardware_memos.of_judged(word), stale.get()) {
             (Some(word), false) => word,
             (Some(_), true) => "Not updated".to_owned(),
             (None, _) => "Not judged yet".to_owned(),
@@ -65,13 +67,13 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
         <section class="card" id="judgement" tabindex="-1" aria-labelledby="judgement-title">
             <div class="head">
                 <h2 id="judgement-title">"Does it hold?"</h2>
-                <PrintButton printing=printing ready=is_ready(state) />
+                <PrintButton printing=printing ready=is_ready(hardware_memos) />
             </div>
             <Spoken words=spoken />
             <ErrorSummary
                 id="hardware-to-mend"
                 view=View::Hardware
-                field_errors=field_errors.into()
+                field_errors=field_errors
                 lead=lead
                 owner=owner_of
             />
@@ -91,8 +93,8 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
 }
 
 /// What a field of this view belongs to.
-fn owner_of(state: State, field: Field) -> String {
-    state.document.with(|it| owner(field, &it.here.hardware))
+fn owner_of(session: Session, field: Field) -> String {
+    session.document.with(|it| owner(field, &it.here.hardware))
 }
 
 /// The verdict with its reasons.
@@ -136,6 +138,6 @@ pub(super) fn warnings(judged: &Judged, hardware: &HardwareForm, printer: &Print
 }
 
 /// Whether there is a judgement that can be printed.
-pub(super) fn is_ready(state: State) -> Signal<bool> {
-    holds(move || state.judged.with(|it| it.as_ref().is_some_and(|it| !it.stale)))
+pub(super) fn is_ready(hardware_memos: HardwareMemos) -> Signal<bool> {
+    holds(move || hardware_memos.judged.with(|it| it.as_ref().is_some_and(|it| !it.stale)))
 }

@@ -6,7 +6,10 @@ use leptos::prelude::*;
 
 use super::section::need;
 use super::slots::{Owner, Row, fields};
-use crate::app::state::State;
+use crate::app::field_errors::FieldErrors;
+use crate::app::hardware_memos::HardwareMemos;
+use crate::app::session::Session;
+use crate::app::tank_memos::TankMemos;
 use crate::app::widgets::{
     Choices, Options, Section, When, holds, key_of, options, said, value_of,
 };
@@ -15,11 +18,11 @@ const BLENDS: [(BlendForm, &str, &str); 2] =
     [(BlendForm::Tank, "tank", "What is in the tank"), (BlendForm::Typed, "typed", "What I type")];
 
 static TYPED: [Row; 2] = [
-    Row::words(HardwareField::BlendShare, "Blend", "%", "E30, say"),
-    Row::words(HardwareField::BlendRange, "Blend may be", "%", "From–to: 26–34"),
+    Row::words(HardwareField::BlendShare, "Blend", "E30, say"),
+    Row::words(HardwareField::BlendRange, "Blend may be", "From–to: 26–34"),
 ];
 
-static WANTED: [Row; 1] = [Row::percent(
+static WANTED: [Row; 1] = [Row::figure(
     HardwareField::Reserve,
     "Reserve wanted",
     "Flow above what the engine takes, before the limit; 10 % where blank",
@@ -40,43 +43,46 @@ fn is_here(field: Field) -> bool {
 /// What is asked of the fuel system: the curve, the blend and the reserve.
 #[component]
 pub(super) fn LoadSection() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
+    let hardware_memos = HardwareMemos::here();
     let curves = Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let curves = it.here.hardware.curves.iter();
             curves.map(|it| (it.id.to_string(), hardware::curve(&it.name))).collect::<Vec<_>>()
         })
     });
     let several = holds(move || curves.with(|it| it.len() > 1));
     let target = said(move || {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let hardware = &it.here.hardware;
             let mut ids = hardware.curves.iter().map(|it| it.id);
             let first = hardware.curves.first().map_or(0, |it| it.id);
             ids.find(|id| *id == hardware.target).unwrap_or(first).to_string()
         })
     });
-    let choose_target = state.set(|it, key| {
+    let choose_target = session.set(|it, key| {
         if let Ok(id) = key.parse() {
             it.here.hardware.target = id;
         }
     });
-    let blend = said(move || state.document.with(|it| key_of(&BLENDS, &it.here.hardware.blend)));
-    let choose_blend = state.set(|it, key| {
+    let blend = said(move || session.document.with(|it| key_of(&BLENDS, &it.here.hardware.blend)));
+    let choose_blend = session.set(|it, key| {
         if let Some(blend) = value_of(&BLENDS, &key) {
             it.here.hardware.blend = blend;
         }
     });
     let is_typed =
-        holds(move || state.document.with(|it| it.here.hardware.blend) == BlendForm::Typed);
-    let by_the_log = said(move || state.by_the_log());
-    let no_blend = said(move || state.message(Field::Engine(HardwareField::BlendShare)));
+        holds(move || session.document.with(|it| it.here.hardware.blend) == BlendForm::Typed);
+    let by_the_log = said(move || tank_memos.by_the_log());
+    let errors = FieldErrors::here();
+    let no_blend = said(move || errors.message(Field::Engine(HardwareField::BlendShare)));
     let nothing_known = holds(move || !is_typed.get() && no_blend.with(|it| !it.is_empty()));
     let short = said(move || {
-        state.judged.with(|judged| {
+        hardware_memos.judged.with(|judged| {
             let judged = judged.as_ref().filter(|it| !it.stale);
             judged.map_or_else(String::new, |it| {
-                state.printer.with(|printer| hardware::load_in_short(&it.reading, printer))
+                session.printer.with(|printer| hardware::load_in_short(&it.reading, printer))
             })
         })
     });

@@ -6,7 +6,8 @@ use leptos::prelude::*;
 
 use super::section::need;
 use super::slots::{Owner, Row, fields};
-use crate::app::state::State;
+use crate::app::hardware_memos::HardwareMemos;
+use crate::app::session::Session;
 use crate::app::widgets::{
     Options, Section, TextField, When, facts, holds, key_of, options, said, value_of,
 };
@@ -14,8 +15,8 @@ use crate::app::widgets::{
 const BASES: [(bool, &str, &str); 2] = [(false, "volume", "By volume"), (true, "mass", "By mass")];
 
 pub(super) static STRENGTHS: [Row; 2] = [
-    Row::percent(HardwareField::MixStrength, "Methanol wanted in it", "50 %, say"),
-    Row::percent(HardwareField::MixConcentrate, "Methanol in the concentrate", "Neat where blank"),
+    Row::figure(HardwareField::MixStrength, "Methanol wanted in it", "50 %, say"),
+    Row::figure(HardwareField::MixConcentrate, "Methanol in the concentrate", "Neat where blank"),
 ];
 
 fn is_here(field: Field) -> bool {
@@ -25,43 +26,31 @@ fn is_here(field: Field) -> bool {
 /// What to pour for injection fluid.
 #[component]
 pub(super) fn MixSection() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let hardware_memos = HardwareMemos::here();
     let base =
-        said(move || state.document.with(|it| key_of(&BASES, &it.here.hardware.mix_by_mass)));
-    let choose = state.set(|it, key| {
+        said(move || session.document.with(|it| key_of(&BASES, &it.here.hardware.mix_by_mass)));
+    let choose = session.set(|it, key| {
         if let Some(by_mass) = value_of(&BASES, &key) {
             it.here.hardware.mix_by_mass = by_mass;
         }
     });
-    let by_mass = holds(move || state.document.with(|it| it.here.hardware.mix_by_mass));
-    let measure = fillwright::quantity::notation::Measure::Volume;
-    let unit = said(move || {
-        let volume = || state.printer.with(|it| it.unit(measure).to_owned());
-        if by_mass.get() { "kg".to_owned() } else { volume() }
-    });
-    // A mass means the same in all units, so it is shown as typed.
-    let amount = said(move || {
-        let entry =
-            state.document.with(|it| it.here.hardware.mix.get(HardwareField::MixAmount).cloned());
-        let entry = entry.unwrap_or_default();
-        if by_mass.get() { entry.text } else { state.printer.with(|it| it.shown(&entry, measure)) }
-    });
     let recipe = Callback::new(move |()| {
-        state.hardware.with(|it| {
+        hardware_memos.reading.with(|it| {
             let recipe = it.mix.as_ref();
             recipe.map_or_else(Vec::new, |recipe| {
-                let recipe = state.printer.with(|printer| hardware::recipe(recipe, printer));
+                let recipe = session.printer.with(|printer| hardware::recipe(recipe, printer));
                 facts(recipe)
             })
         })
     });
-    let known = holds(move || state.hardware.with(|it| it.mix.is_some()));
+    let known = holds(move || hardware_memos.reading.with(|it| it.mix.is_some()));
     let short = said(move || {
-        state.hardware.with(|it| {
+        hardware_memos.reading.with(|it| {
             let recipe = it.mix.as_ref();
             recipe.map_or_else(
                 || "Nothing wanted".to_owned(),
-                |recipe| state.printer.with(|printer| hardware::recipe_in_short(recipe, printer)),
+                |recipe| session.printer.with(|printer| hardware::recipe_in_short(recipe, printer)),
             )
         })
     });
@@ -77,10 +66,7 @@ pub(super) fn MixSection() -> impl IntoView {
             <TextField
                 field=Field::Mix(HardwareField::MixAmount)
                 label="Amount wanted"
-                unit=unit
                 words=true
-                value=amount
-                on_text=state.set_entry(|it| Some(it.here.hardware.mix.entry(HardwareField::MixAmount)))
             />
             {fields(Owner::Mix, &STRENGTHS)}
             <When condition=known>

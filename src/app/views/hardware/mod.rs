@@ -28,8 +28,10 @@ use fillwright::share::Kind;
 use leptos::prelude::*;
 
 use super::share::ShareCard;
+use crate::app::field_errors::FieldErrors;
+use crate::app::hardware_memos::HardwareMemos;
+use crate::app::session::Session;
 use crate::app::stages::{Deferred, Stages};
-use crate::app::state::State;
 use crate::app::widgets::{Button, Sheet, When, holds};
 use curve_chart::CurvesCard;
 use curves::{CurvesSection, add_curve};
@@ -45,16 +47,18 @@ use sheet::Paper;
 /// The Hardware view: the question, and the answer beside or below it.
 #[component]
 pub(crate) fn HardwareView() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let hardware_memos = HardwareMemos::here();
     let some = holds(move || {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let hardware = &it.here.hardware;
             !hardware.curves.is_empty() || !hardware.parts.is_empty()
         })
     });
     let printing = RwSignal::new(false);
-    Stages::here().compute(state.hardware);
-    Stages::here().compute(state.judged);
+    FieldErrors::provide(move || hardware_memos.reading.with(|it| it.field_errors.clone()));
+    Stages::here().compute(hardware_memos.reading);
+    Stages::here().compute(hardware_memos.judged);
     view! {
         <When condition=holds(move || !some.get())>
             <div class="view">
@@ -97,7 +101,7 @@ pub(crate) fn HardwareView() -> impl IntoView {
                     </Deferred>
                 </div>
             </div>
-            <Sheet printing=printing ready=is_ready(State::here())>
+            <Sheet printing=printing ready=is_ready(hardware_memos)>
                 <Paper />
             </Sheet>
         </When>
@@ -107,8 +111,8 @@ pub(crate) fn HardwareView() -> impl IntoView {
 /// What the view is for, while nothing was entered.
 #[component]
 fn Empty() -> impl IntoView {
-    let state = State::here();
-    let add = Callback::new(move |()| state.document.update(add_curve));
+    let session = Session::here();
+    let add = Callback::new(move |()| session.document.update(add_curve));
     view! {
         <section class="card" aria-labelledby="hardware-empty">
             <h2 id="hardware-empty">"Does the fuel system hold?"</h2>

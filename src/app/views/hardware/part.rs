@@ -8,8 +8,8 @@ use leptos::prelude::*;
 use super::part_rows::{marks_of, rows_of};
 use super::section::need;
 use super::slots::{Owner, SlotField};
+use crate::app::session::Session;
 use crate::app::stages::Folded;
-use crate::app::state::State;
 use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{Button, CheckBox, NeedInShort, TextField, When, holds, said};
 
@@ -21,9 +21,9 @@ fn name_of(kind: PartKind, count: usize) -> String {
 
 /// The numbers of the parts of some kinds, kept up to date.
 pub(super) fn ids(kinds: &'static [PartKind]) -> Signal<Vec<u32>> {
-    let state = State::here();
+    let session = Session::here();
     Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let parts = it.here.hardware.parts.iter();
             parts.filter(|it| kinds.contains(&it.kind)).map(|it| it.id).collect::<Vec<_>>()
         })
@@ -33,9 +33,9 @@ pub(super) fn ids(kinds: &'static [PartKind]) -> Signal<Vec<u32>> {
 
 /// The names of the parts of some kinds, in one line.
 pub(super) fn names(kinds: &'static [PartKind]) -> Signal<String> {
-    let state = State::here();
+    let session = Session::here();
     said(move || {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let parts = it.here.hardware.parts.iter().filter(|it| kinds.contains(&it.kind));
             let name = |form: &PartForm| {
                 let aside = if form.is(Mark::SetAside) { " (set aside)" } else { "" };
@@ -48,10 +48,10 @@ pub(super) fn names(kinds: &'static [PartKind]) -> Signal<String> {
 
 /// The buttons that add parts of some kinds.
 pub(super) fn adders(kinds: &'static [PartKind]) -> AnyView {
-    let state = State::here();
+    let session = Session::here();
     let button = |kind: PartKind| {
         let press =
-            Callback::new(move |()| state.document.update(|it| it.here.add_part(kind, name_of)));
+            Callback::new(move |()| session.document.update(|it| it.here.add_part(kind, name_of)));
         view! { <Button label=hardware::kind(kind) look="small" on_press=press /> }.into_any()
     };
     let buttons: Vec<AnyView> = kinds.iter().map(|kind| button(*kind)).collect();
@@ -71,27 +71,23 @@ pub(super) fn one(id: u32) -> AnyView {
 
 #[component]
 fn OnePart(id: u32) -> impl IntoView {
-    let state = State::here();
-    let form = state.document.with_untracked(|it| it.here.hardware.part(id).cloned());
+    let session = Session::here();
+    let form = session.document.with_untracked(|it| it.here.hardware.part(id).cloned());
     // The row of a part goes only when the part has gone.
     let Some(PartForm { kind, fields, .. }) = form else { return ().into_any() };
     let title = said(move || {
-        state.document.with(|it| it.here.hardware.part(id).map_or_else(String::new, hardware::part))
-    });
-    let name = state.text(move |it| it.here.hardware.part(id).map(|form| &form.name));
-    let set_name = state.set(move |it, text| {
-        if let Some(form) = it.here.hardware.part_mut(id) {
-            form.name = text;
-        }
+        session
+            .document
+            .with(|it| it.here.hardware.part(id).map_or_else(String::new, hardware::part))
     });
     let is = move |mark| {
         holds(move || {
-            state.document.with(|it| it.here.hardware.part(id).is_some_and(|form| form.is(mark)))
+            session.document.with(|it| it.here.hardware.part(id).is_some_and(|form| form.is(mark)))
         })
     };
     let tick = move |mark| {
         Callback::new(move |on| {
-            state.document.update(|it| {
+            session.document.update(|it| {
                 if let Some(form) = it.here.hardware.part_mut(id) {
                     form.mark(mark, on);
                 }
@@ -102,13 +98,13 @@ fn OnePart(id: u32) -> impl IntoView {
         need(move |field| matches!(field, Field::Part(of, _) | Field::PartName(of) if of == id));
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Row(id), Deed::PartRemoved);
-        state.change_undoably(act, |it| it.here.hardware.parts.retain(|form| form.id != id));
+        session.change_undoably(act, |it| it.here.hardware.parts.retain(|form| form.id != id));
     });
     let drawn: Vec<AnyView> = rows_of(kind)
         .iter()
         .map(|row| {
             let shown = holds(move || {
-                state
+                session
                     .document
                     .with(|it| it.here.hardware.part(id).is_some_and(|form| row.is_of(form)))
             });
@@ -141,8 +137,6 @@ fn OnePart(id: u32) -> impl IntoView {
                     field=Field::PartName(id)
                     label="Name"
                     words=true
-                    value=name
-                    on_text=set_name
                 />
                 <div class="pair">{drawn}</div>
                 {boxes}

@@ -18,27 +18,27 @@ pub(super) const PARTS: [PartKind; 6] = [
 pub(super) const LIMITS: [PartKind; 3] =
     [PartKind::PowerLimit, PartKind::TorqueLimit, PartKind::AirLimit];
 
-const HOW_MANY: Row = Row::number(HardwareField::Count, "How many", "Equal ones; 1 where blank");
+const HOW_MANY: Row = Row::figure(HardwareField::Count, "How many", "Equal ones; 1 where blank");
 const RATED_PRESSURE: Row =
-    Row::quantity(HardwareField::RatedPressure, "Rated across", "A pressure difference");
-const TEST_DENSITY: Row = Row::quantity(
+    Row::figure(HardwareField::RatedPressure, "Rated across", "A pressure difference");
+const TEST_DENSITY: Row = Row::figure(
     HardwareField::TestDensity,
     "Density of the test fluid",
     "n-heptane 684, mineral spirits about 770 kg/m³",
 );
-const USE_LIMIT: Row = Row::percent(HardwareField::UseLimit, "Use at most", "85 % where blank");
-const RATED_FLOW: Row = Row::quantity(HardwareField::RatedFlow, "Rated flow of one", "Static");
+const USE_LIMIT: Row = Row::figure(HardwareField::UseLimit, "Use at most", "85 % where blank");
+const RATED_FLOW: Row = Row::figure(HardwareField::RatedFlow, "Rated flow of one", "Static");
 const RATED_MASS: Row =
-    Row::quantity(HardwareField::RatedMassFlow, "Rated flow of one", "Static, by mass");
+    Row::figure(HardwareField::RatedMassFlow, "Rated flow of one", "Static, by mass");
 
 static PORT_INJECTORS: [Row; 9] = [
-    Row::number(HardwareField::Count, "How many", ""),
+    Row::figure(HardwareField::Count, "How many", ""),
     RATED_FLOW.only(Mark::ByMass, false),
     RATED_MASS.only(Mark::ByMass, true),
     RATED_PRESSURE,
     TEST_DENSITY,
-    Row::quantity(HardwareField::RailPressure, "Rail pressure", "Above the manifold, unless fixed"),
-    Row::quantity(
+    Row::figure(HardwareField::RailPressure, "Rail pressure", "Above the manifold, unless fixed"),
+    Row::figure(
         HardwareField::Voltage,
         "Voltage at the injector",
         "Loaded, for a table of dead times",
@@ -48,38 +48,38 @@ static PORT_INJECTORS: [Row; 9] = [
 ];
 
 static DIRECT_INJECTORS: [Row; 10] = [
-    Row::number(HardwareField::Count, "How many", "One per cylinder where blank"),
+    Row::figure(HardwareField::Count, "How many", "One per cylinder where blank"),
     RATED_FLOW.only(Mark::ByMass, false),
     RATED_MASS.only(Mark::ByMass, true),
     RATED_PRESSURE,
     TEST_DENSITY,
-    Row::quantity(HardwareField::RailPressure, "Rail pressure at full load", ""),
-    Row::quantity(
+    Row::figure(HardwareField::RailPressure, "Rail pressure at full load", ""),
+    Row::figure(
         HardwareField::BackPressure,
         "Pressure in the cylinder",
         "During injection; 10 bar where blank",
     ),
-    Row::quantity(HardwareField::Window, "Window to inject in", "Of crank angle; 210° where blank"),
-    Row::quantity(HardwareField::OpeningOffset, "From command to flow", "0.3 ms where blank"),
+    Row::figure(HardwareField::Window, "Window to inject in", "Of crank angle; 210° where blank"),
+    Row::figure(HardwareField::OpeningOffset, "From command to flow", "0.3 ms where blank"),
     USE_LIMIT,
 ];
 
 static PLUNGER_PUMP: [Row; 12] = [
     HOW_MANY,
-    Row::quantity(HardwareField::Bore, "Plunger diameter", ""),
-    Row::quantity(HardwareField::Lift, "Stroke", "The cam's lift"),
-    Row::number(HardwareField::Lobes, "Lobes", "Strokes per turn of its cam"),
-    Row::quantity(HardwareField::RailPressure, "Rail pressure at full load", ""),
-    Row::number(
+    Row::figure(HardwareField::Bore, "Plunger diameter", ""),
+    Row::figure(HardwareField::Lift, "Stroke", "The cam's lift"),
+    Row::figure(HardwareField::Lobes, "Lobes", "Strokes per turn of its cam"),
+    Row::figure(HardwareField::RailPressure, "Rail pressure at full load", ""),
+    Row::figure(
         HardwareField::DriveRatio,
         "Cam turns per crank turn",
         "0.5, a camshaft, where blank",
     ),
-    Row::quantity(HardwareField::InletPressure, "Pressure at its inlet", "5 bar where blank"),
-    Row::percent(HardwareField::Efficiency, "Filling and leakage leave", "85 % where blank"),
-    Row::words(HardwareField::EfficiencyRange, "They may leave", "%", "From–to: 80–90"),
-    Row::number(HardwareField::DeadVolume, "Dead volume", "Times the stroke's; 1 where blank"),
-    Row::quantity(
+    Row::figure(HardwareField::InletPressure, "Pressure at its inlet", "5 bar where blank"),
+    Row::figure(HardwareField::Efficiency, "Filling and leakage leave", "85 % where blank"),
+    Row::words(HardwareField::EfficiencyRange, "They may leave", "From–to: 80–90"),
+    Row::figure(HardwareField::DeadVolume, "Dead volume", "Times the stroke's; 1 where blank"),
+    Row::figure(
         HardwareField::BulkModulus,
         "Bulk modulus of the fuel",
         "Usual for fuel where blank",
@@ -89,7 +89,7 @@ static PLUNGER_PUMP: [Row; 12] = [
 
 static SUPPLY_PUMP: [Row; 3] = [
     HOW_MANY,
-    Row::quantity(HardwareField::Voltage, "Voltage at the pump", "Under load, not at rest"),
+    Row::figure(HardwareField::Voltage, "Voltage at the pump", "Under load, not at rest"),
     Row::lines(
         HardwareField::FlowTable,
         "Measured flow",
@@ -99,16 +99,16 @@ static SUPPLY_PUMP: [Row; 3] = [
 ];
 
 static SUPPLY_LINE: [Row; 7] = [
-    Row::quantity(
+    Row::figure(
         HardwareField::RailPressure,
         "Pressure to hold",
         "Above the manifold, unless fixed",
     ),
-    Row::quantity(HardwareField::OtherLosses, "Lost in filter and fittings", "None where blank"),
-    Row::quantity(HardwareField::LineLength, "Length of the line", ""),
-    Row::quantity(HardwareField::LineBore, "Its inner diameter", ""),
-    Row::quantity(HardwareField::LineRoughness, "Roughness", "Drawn tube where blank"),
-    Row::quantity(HardwareField::LineRise, "Rise from pump to rail", "None where blank"),
+    Row::figure(HardwareField::OtherLosses, "Lost in filter and fittings", "None where blank"),
+    Row::figure(HardwareField::LineLength, "Length of the line", ""),
+    Row::figure(HardwareField::LineBore, "Its inner diameter", ""),
+    Row::figure(HardwareField::LineRoughness, "Roughness", "Drawn tube where blank"),
+    Row::figure(HardwareField::LineRise, "Rise from pump to rail", "None where blank"),
     USE_LIMIT,
 ];
 
@@ -116,25 +116,21 @@ static FLUID_NOZZLE: [Row; 6] = [
     HOW_MANY,
     RATED_FLOW,
     RATED_PRESSURE,
-    Row::quantity(HardwareField::TestDensity, "Density of the test fluid", "Water where blank"),
-    Row::quantity(HardwareField::FluidPressure, "Pressure of its pump", ""),
-    Row::percent(
-        HardwareField::Strength,
-        "Methanol in the fluid",
-        "By volume, unless ticked below",
-    ),
+    Row::figure(HardwareField::TestDensity, "Density of the test fluid", "Water where blank"),
+    Row::figure(HardwareField::FluidPressure, "Pressure of its pump", ""),
+    Row::figure(HardwareField::Strength, "Methanol in the fluid", "By volume, unless ticked below"),
 ];
 
-const FROM: Row = Row::quantity(HardwareField::FromSpeed, "From", "Any speed where blank");
-const TO: Row = Row::quantity(HardwareField::ToSpeed, "To", "Any speed where blank");
+const FROM: Row = Row::figure(HardwareField::FromSpeed, "From", "Any speed where blank");
+const TO: Row = Row::figure(HardwareField::ToSpeed, "To", "Any speed where blank");
 
 static POWER_LIMIT: [Row; 3] =
-    [Row::quantity(HardwareField::LimitPower, "Power at the crank, at most", ""), FROM, TO];
+    [Row::figure(HardwareField::LimitPower, "Power at the crank, at most", ""), FROM, TO];
 
 static TORQUE_LIMIT: [Row; 3] =
-    [Row::quantity(HardwareField::LimitTorque, "Torque at the crank, at most", ""), FROM, TO];
+    [Row::figure(HardwareField::LimitTorque, "Torque at the crank, at most", ""), FROM, TO];
 
-static AIR_LIMIT: [Row; 1] = [Row::quantity(
+static AIR_LIMIT: [Row; 1] = [Row::figure(
     HardwareField::LimitAir,
     "Air of the compressor, at most",
     "From its map, at the pressure ratio that is run",

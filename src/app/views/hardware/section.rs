@@ -3,11 +3,11 @@
 use fillwright::document::Field;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::field_errors::FieldErrors;
 use crate::app::widgets::Need;
 
 /// What these fields need.
 pub(super) fn need(has: impl Fn(Field) -> bool + Send + Sync + 'static) -> Signal<Need> {
-    let state = State::here();
-    Memo::new(move |_| state.hardware.with(|it| Need::of(&it.field_errors, &has))).into()
+    let errors = FieldErrors::here().all();
+    Memo::new(move |_| errors.with(|it| Need::of(it, &has))).into()
 }

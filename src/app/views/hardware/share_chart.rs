@@ -7,7 +7,7 @@ use fillwright::quantity::{Band, CrankPower};
 use fillwright::words::hardware;
 
 use crate::app::charts::{Axis, Chart, Course, Limit, Line, Mark, Point, Side, Window};
-use crate::app::state::Judged;
+use crate::app::hardware_memos::Judged;
 
 /// So far above what is wanted, in parts of it, it no longer matters how far.
 const MOST: f64 = 1.6;

@@ -1,7 +1,7 @@
 //! What is printed.
 
 use fillwright::answers::hardware::HardwareReading;
-use fillwright::document::{CarFile, Field, Fields, HardwareForm, Mark};
+use fillwright::document::{Document, Mark};
 use fillwright::quantity::notation::Printer;
 use fillwright::words::hardware::{self, Fact};
 use leptos::prelude::*;
@@ -9,33 +9,37 @@ use leptos::prelude::*;
 use super::figures::{share_graph, use_graph};
 use super::part_rows::{LIMITS, marks_of, rows_of};
 use super::slots::{Owner, Row};
-use super::tables::{enough, of_judged, parts, speeds, with_fluid};
+use super::tables::{enough, parts, speeds, with_fluid};
 use super::{engine, gains, judgement, load};
 use crate::app::charts::ChartOnPaper;
-use crate::app::state::{Judged, State};
+use crate::app::hardware_memos::{HardwareMemos, Judged};
+use crate::app::session::Session;
 use crate::app::widgets::{Drawn, facts, sheet_head, sheet_sources};
 
 /// The sheet.
 #[component]
 pub(super) fn Paper() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let hardware_memos = HardwareMemos::here();
     let content = Callback::new(move |()| {
-        of_judged(state, |judged, _, printer| {
-            state.document.with(|document| drawn(judged, &document.here, printer))
-        })
-        .unwrap_or_default()
+        hardware_memos
+            .of_judged(|judged, _, printer| {
+                session.document.with(|document| drawn(judged, document, printer))
+            })
+            .unwrap_or_default()
     });
     let sources = Callback::new(move |()| {
-        let lines = of_judged(state, |judged, _, _| judged.answer.workings(&judged.reading));
+        let lines =
+            hardware_memos.of_judged(|judged, _, _| judged.answer.workings(&judged.reading));
         vec![sheet_sources(&lines.unwrap_or_default())]
     });
     view! {
         <Drawn what=content />
         <section>
-            <ChartOnPaper id="use-on-paper" chart=use_graph(state) />
+            <ChartOnPaper id="use-on-paper" chart=use_graph(hardware_memos) />
         </section>
         <section>
-            <ChartOnPaper id="share-on-paper" chart=share_graph(state) />
+            <ChartOnPaper id="share-on-paper" chart=share_graph(session, hardware_memos) />
         </section>
         <section>
             <h2>"Cautions"</h2>
@@ -49,7 +53,8 @@ pub(super) fn Paper() -> impl IntoView {
 }
 
 /// All but the pictures.
-fn drawn(judged: &Judged, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
+fn drawn(judged: &Judged, document: &Document, printer: &Printer) -> Vec<AnyView> {
+    let car = &document.here;
     let (answer, reading, hardware) = (&judged.answer, &judged.reading, &car.hardware);
     let verdict = hardware::judgement(answer, hardware, printer);
     let mut said = vec![verdict.more];
@@ -72,11 +77,10 @@ fn drawn(judged: &Judged, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
     for (title, list) in gains::groups(reading, printer) {
         views.push(group(title, list));
     }
-    views.push(group("Engine".into(), engine_facts(hardware, reading, printer)));
+    views.push(group("Engine".into(), engine_facts(document, reading, printer)));
     for form in &hardware.parts {
-        let field = |slot| Owner::Part(form.id).field(slot);
         let rows = rows_of(form.kind).iter().filter(|row| row.is_of(form));
-        let mut list = values(rows, &form.fields, &field, reading, printer);
+        let mut list = values(rows, document, Owner::Part(form.id), reading, printer);
         let ticked = marks_of(form.kind).iter().filter(|(mark, _)| form.is(*mark));
         list.extend(ticked.map(|(_, label)| Fact::new(*label, "yes".into(), String::new())));
         let aside = if form.is(Mark::SetAside) { ": set aside, not judged" } else { "" };
@@ -108,13 +112,9 @@ fn group(title: String, list: Vec<Fact>) -> AnyView {
     .into_any()
 }
 
-fn engine_facts(
-    hardware: &HardwareForm,
-    reading: &HardwareReading,
-    printer: &Printer,
-) -> Vec<Fact> {
+fn engine_facts(document: &Document, reading: &HardwareReading, printer: &Printer) -> Vec<Fact> {
     let rows = load::ALL.iter().chain(&engine::ALL).flat_map(|rows| rows.iter());
-    let mut list = values(rows, &hardware.engine, &Field::Engine, reading, printer);
+    let mut list = values(rows, document, Owner::Engine, reading, printer);
     if let Some(loss) = reading.curves.iter().find_map(|curve| curve.loss) {
         let (value, range) = hardware::add_on_figures(loss, printer);
         list.push(Fact::new("The same, added to wheel power", value, range));
@@ -125,16 +125,16 @@ fn engine_facts(
 /// What was typed, and what was taken where nothing was.
 fn values<'a>(
     rows: impl Iterator<Item = &'a Row>,
-    texts: &Fields,
-    field: &dyn Fn(fillwright::document::HardwareField) -> Field,
+    document: &Document,
+    owner: Owner,
     reading: &HardwareReading,
     printer: &Printer,
 ) -> Vec<Fact> {
     rows.filter_map(|row| {
-        if let Some(typed) = row.typed(texts, printer) {
+        if let Some(typed) = row.typed(document, owner, printer) {
             return Some(Fact::new(row.label, typed, String::new()));
         }
-        let assumed = reading.assumptions.iter().find(|it| it.field == field(row.slot))?;
+        let assumed = reading.assumptions.iter().find(|it| it.field == owner.field(row.slot))?;
         Some(Fact::new(row.label, assumed.taken.clone(), "assumed".into()))
     })
     .collect()

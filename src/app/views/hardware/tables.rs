@@ -7,22 +7,8 @@ use fillwright::quantity::{CrankPower, WheelPower};
 use fillwright::words::hardware;
 use leptos::prelude::*;
 
-use crate::app::state::{Judged, State};
+use crate::app::hardware_memos::Judged;
 use crate::app::widgets::wide_table;
-
-/// What is made of the judgement, with the names from the document; nothing while
-/// there is none.
-pub(super) fn of_judged<T>(
-    state: State,
-    make: impl FnOnce(&Judged, &HardwareForm, &Printer) -> T,
-) -> Option<T> {
-    state.judged.with(|judged| {
-        let judged = judged.as_ref()?;
-        Some(state.document.with(|document| {
-            state.printer.with(|printer| make(judged, &document.here.hardware, printer))
-        }))
-    })
-}
 
 /// A cell: a figure, and what belongs to it in small.
 pub(super) type Cell = (String, String);

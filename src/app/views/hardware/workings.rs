@@ -7,18 +7,19 @@ use leptos::prelude::*;
 
 use super::part_rows::rows_of;
 use super::slots::Row;
-use super::tables::of_judged;
 use super::{engine, load, mix};
-use crate::app::state::State;
+use crate::app::hardware_memos::HardwareMemos;
+use crate::app::session::Session;
 use crate::app::widgets::{Drawn, working_shown};
 
 /// How each number came about, and what was taken where nothing was typed.
 #[component]
 pub(super) fn Workings() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let hardware_memos = HardwareMemos::here();
     let assumptions = Callback::new(move |()| {
-        let lines = state.hardware.with(|reading| {
-            state.document.with(|it| {
+        let lines = hardware_memos.reading.with(|reading| {
+            session.document.with(|it| {
                 let hardware = &it.here.hardware;
                 reading.assumptions.iter().map(|it| assumption(it, hardware)).collect::<Vec<_>>()
             })
@@ -31,7 +32,7 @@ pub(super) fn Workings() -> impl IntoView {
         if !open.get() {
             return Vec::new();
         }
-        let drawn = of_judged(state, |judged, _, printer| {
+        let drawn = hardware_memos.of_judged(|judged, _, printer| {
             let lines = judged.answer.workings(&judged.reading);
             lines.iter().map(|line| working_shown(line, printer)).collect()
         });

@@ -3,7 +3,7 @@
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::{Drawn, Need, Section, said};
 
 /// A section that is laid out once it is opened, or once the address points into it.
@@ -16,15 +16,15 @@ pub(super) fn Chapter(
     holds_part: fn(&str) -> bool,
     content: fn(&Printer) -> Vec<AnyView>,
 ) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let opened = RwSignal::new(false);
     // A link into one chapter makes that one.
     Effect::new(move |_| {
-        if state.route.with(|route| route.part.as_deref().is_some_and(holds_part)) {
+        if session.route.with(|route| route.part.as_deref().is_some_and(holds_part)) {
             opened.set(true);
         }
     });
-    let what = Callback::new(move |()| state.printer.with(content));
+    let what = Callback::new(move |()| session.printer.with(content));
     view! {
         <Section id=id title=title short=said(move || short.to_owned()) need=Signal::stored(Need::Nothing) opened=opened>
             <Drawn what=what />

@@ -12,8 +12,9 @@ use crate::app::charts::{
     Axis, Chart, ChartOnScreen, Entry, EntryKind, Line, Point, PrintDate, Window, minutes,
 };
 use crate::app::device;
+use crate::app::session::Session;
 use crate::app::stages::Deferred;
-use crate::app::state::State;
+use crate::app::tank_memos::TankMemos;
 use crate::app::widgets::{When, holds};
 
 /// What a chart shows of an estimate.
@@ -44,14 +45,16 @@ fn point(minute: i64, band: Band<f64>) -> Point {
 /// Share and level over time.
 #[component]
 pub(super) fn ChartsCard() -> impl IntoView {
-    let state = State::here();
-    let drawn = holds(move || state.history.with(|it| it.replays.iter().any(Replayed::is_known)));
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
+    let drawn =
+        holds(move || tank_memos.history.with(|it| it.replays.iter().any(Replayed::is_known)));
     let chart = move |shown: Shown| {
         Signal::derive(move || {
-            let answer = state.tank.get();
-            state.history.with(|history| {
-                state.document.with_untracked(|document| {
-                    state.printer.with(|printer| {
+            let answer = tank_memos.answer.get();
+            tank_memos.history.with(|history| {
+                session.document.with_untracked(|document| {
+                    session.printer.with(|printer| {
                         let event = |replayed: &Replayed| document.here.log.find(&replayed.event);
                         over_time(shown, history, answer.as_deref(), &event, printer)
                     })

@@ -12,8 +12,10 @@ use leptos::prelude::*;
 
 use super::entry_fields::fields_of;
 use crate::app::device;
+use crate::app::field_errors::FieldErrors;
 use crate::app::route::{self, View};
-use crate::app::state::State;
+use crate::app::session::Session;
+use crate::app::tank_memos::TankMemos;
 use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{
     Button, Drawn, ErrorSummary, TextField, TimeField, UndoLine, When, holds, said,
@@ -50,8 +52,8 @@ fn kinds() -> [What; 9] {
 /// Adding an entry to the log, or changing one.
 #[component]
 pub(super) fn EntryCard() -> impl IntoView {
-    let state = State::here();
-    let writing = holds(move || state.document.with(|it| it.here.draft.is_some()));
+    let session = Session::here();
+    let writing = holds(move || session.document.with(|it| it.here.draft.is_some()));
     view! {
         <section class="card" id="entry" aria-labelledby="entry-title">
             <When condition=holds(move || !writing.get())>
@@ -68,12 +70,13 @@ pub(super) fn EntryCard() -> impl IntoView {
 /// The kinds of entries to choose from.
 #[component]
 fn Kinds() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
     let begin = move |mut what: What| {
         let time = device::now();
         let ahead = device::minutes_ahead(&time);
-        state.tried.set(false);
-        state.document.update(|it| {
+        tank_memos.tried.set(false);
+        session.document.update(|it| {
             if let What::Fill(fill) = &mut what {
                 fill.fuels = it.here.fuels_to_pour();
             }
@@ -102,9 +105,10 @@ fn Kinds() -> impl IntoView {
 /// The entry that is being written.
 #[component]
 fn Writing() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
     let title = said(move || {
-        state.document.with(|it| {
+        session.document.with(|it| {
             it.here.draft.as_ref().map_or_else(String::new, |draft| {
                 let verb = if draft.changes { "Change" } else { "Add" };
                 format!("{verb}: {}", tank::kind(&draft.what))
@@ -113,20 +117,20 @@ fn Writing() -> impl IntoView {
     });
     // Only another entry, or another kind of it, makes other fields.
     let shape = Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             it.here.draft.as_ref().map(|it| (it.id.clone(), std::mem::discriminant(&it.what)))
         })
     });
     let fields = Callback::new(move |()| {
         shape.track();
-        let what = state.document.with_untracked(|it| Some(it.here.draft.as_ref()?.what.clone()));
+        let what = session.document.with_untracked(|it| Some(it.here.draft.as_ref()?.what.clone()));
         what.map(|what| fields_of(&what)).into_iter().collect()
     });
     let asked = RwSignal::new(None::<Asked>);
     let keep = Callback::new(move |sure: bool| {
-        state.tried.set(true);
-        let printer = state.printer.get_untracked();
-        let mut next = state.document.get_untracked();
+        tank_memos.tried.set(true);
+        let printer = session.printer.get_untracked();
+        let mut next = session.document.get_untracked();
         let Ok(now) = device::this_moment() else { return };
         let Some(draft) = next.here.draft.clone() else { return };
         let odd = next.here.draft_oddities(&printer, now);
@@ -135,8 +139,8 @@ fn Writing() -> impl IntoView {
             request_animation_frame(|| route::show(DOES_IT_FIT));
         } else if next.here.keep_draft(&printer) {
             let deed = if draft.changes { Deed::EntryChanged } else { Deed::EntryAdded };
-            state.replace_undoably(Act::at(Spot::Entry, deed).on(draft.id), next);
-            state.tried.set(false);
+            session.replace_undoably(Act::at(Spot::Entry, deed).on(draft.id), next);
+            tank_memos.tried.set(false);
         } else {
             // What stands in the way is read out, and the next Tab leads to its fields.
             request_animation_frame(|| route::show(ERROR_SUMMARY));
@@ -146,14 +150,14 @@ fn Writing() -> impl IntoView {
     let asking = holds(move || {
         asked.with(|asked| {
             let draft = asked.as_ref().map(|it| &it.draft);
-            draft.is_some() && state.document.with(|it| it.here.draft.as_ref() == draft)
+            draft.is_some() && session.document.with(|it| it.here.draft.as_ref() == draft)
         })
     });
     let cancel = Callback::new(move |()| {
         let act = Act::at(Spot::Entry, Deed::EntryCancelled);
-        state.change_undoably(act, |it| it.here.draft = None);
+        session.change_undoably(act, |it| it.here.draft = None);
     });
-    let wrong = Memo::new(move |_| state.wrong_in_draft());
+    let wrong = FieldErrors::provide(move || tank_memos.wrong_in_draft());
     view! {
         <h2 id="entry-title" tabindex="-1">
             {title}
@@ -161,12 +165,11 @@ fn Writing() -> impl IntoView {
         <TimeField
             field=Field::Entry(EntryPart::Time)
             label="When"
-            value=state.text(|it| it.here.draft.as_ref().map(|draft| &draft.time))
-            on_text=state
-                .set(|it, text| {
+            on_text=session
+                .set(|it, time| {
                     if let Some(draft) = &mut it.here.draft {
-                        draft.minutes_ahead = device::minutes_ahead(&text);
-                        draft.time = text;
+                        let ahead = device::minutes_ahead(&time);
+                        draft.happened(time, ahead);
                     }
                 })
         />
@@ -176,31 +179,17 @@ fn Writing() -> impl IntoView {
                 field=Field::Entry(EntryPart::Place)
                 label="Place"
                 words=true
-                value=state.text(|it| it.here.draft.as_ref().map(|draft| &draft.place))
-                on_text=state
-                    .set(|it, text| {
-                        if let Some(draft) = &mut it.here.draft {
-                            draft.place = text;
-                        }
-                    })
             />
             <TextField
                 field=Field::Entry(EntryPart::Note)
                 label="Note"
                 words=true
-                value=state.text(|it| it.here.draft.as_ref().map(|draft| &draft.note))
-                on_text=state
-                    .set(|it, text| {
-                        if let Some(draft) = &mut it.here.draft {
-                            draft.note = text;
-                        }
-                    })
             />
         </div>
         <ErrorSummary
             id=ERROR_SUMMARY
             view=View::Tank
-            field_errors=wrong.into()
+            field_errors=wrong.all()
             lead=said(|| "Not kept yet: ".to_owned())
         />
         <When condition=asking>
@@ -222,13 +211,12 @@ fn Writing() -> impl IntoView {
 /// What is odd about the entry, and the two ways on.
 #[component]
 fn DoesItFit(asked: RwSignal<Option<Asked>>, keep: Callback<bool>) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let questions = Callback::new(move |()| {
         asked.with(|asked| {
             let odd = asked.iter().flat_map(|it| &it.odd);
-            let words = |it| {
-                state.printer.with(|printer| tank::oddity(it, |it| device::date(it, true), printer))
-            };
+            let date = |it| device::date(it, true);
+            let words = |it| session.printer.with(|printer| tank::oddity(it, date, printer));
             odd.map(|it| view! { <p>{words(it)}</p> }.into_any()).collect()
         })
     });

@@ -7,7 +7,8 @@ use fillwright::words::deeds::Deed;
 use fillwright::words::tank;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::session::Session;
+use crate::app::tank_memos::TankMemos;
 use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{Button, Drawn, UndoAtEntry, When, holds, said};
 use crate::app::{device, route};
@@ -18,21 +19,22 @@ const PAGE: usize = 20;
 /// The log: what happened, the latest first.
 #[component]
 pub(super) fn LogCard() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
     let shown = RwSignal::new(PAGE);
-    let count = Memo::new(move |_| state.history.with(|history| history.replays.len()));
+    let count = Memo::new(move |_| tank_memos.history.with(|history| history.replays.len()));
     // The entry of the last act, if it is no longer there.
     let gone = Memo::new(move |_| {
-        let id = state.undoing.act().and_then(|act| act.entry)?;
-        let gone = state.document.with(|it| it.here.log.find(&id).is_some_and(|it| it.removed));
+        let id = session.undoing.act().and_then(|act| act.entry)?;
+        let gone = session.document.with(|it| it.here.log.find(&id).is_some_and(|it| it.removed));
         gone.then_some(id)
     });
     let entries = Callback::new(move |()| {
-        let history = state.history.get();
+        let history = tank_memos.history.get();
         let gone = gone.get();
         let is_shown = |event: &&Event| !event.removed || Some(&event.id) == gone.as_ref();
-        state.document.with_untracked(|document| {
-            state.printer.with(|printer| {
+        session.document.with_untracked(|document| {
+            session.printer.with(|printer| {
                 let latest = document.here.log.all().iter().rev().filter(is_shown);
                 latest
                     .take(shown.get())
@@ -94,17 +96,18 @@ impl Told {
 }
 
 fn entry(event: &Event, replayed: &Replayed, printer: &Printer) -> AnyView {
-    let state = State::here();
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
     let Told { when, kind, detail, place, then, trouble } = Told::of(event, replayed, printer);
     let trouble =
         (!trouble.is_empty()).then(|| view! { <p class="note caution">{trouble}</p> }.into_any());
     let name = name_of(event);
     let id = event.id.clone();
-    let edit = Callback::new(move |()| edit(state, &id));
+    let edit = Callback::new(move |()| edit(session, tank_memos, &id));
     let id = event.id.clone();
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Log, Deed::EntryRemoved).on(id.clone());
-        state.change_undoably(act, |it| it.here.log.set_removed(&id, true));
+        session.change_undoably(act, |it| it.here.log.set_removed(&id, true));
     });
     view! {
         <li id=format!("event-{}", event.id) tabindex="-1">
@@ -145,31 +148,31 @@ fn stood(event: &Event) -> AnyView {
 }
 
 /// Opens an entry for changing.
-fn edit(state: State, id: &Id) {
-    state.document.update(|it| {
+fn edit(session: Session, tank_memos: TankMemos, id: &Id) {
+    session.document.update(|it| {
         it.here.draft = it.here.log.find(id).map(Draft::of);
     });
-    state.tried.set(false);
+    tank_memos.tried.set(false);
     request_animation_frame(|| route::show("entry-title"));
 }
 
 /// Entries that were removed: they are kept and can come back.
 #[component]
 fn Removed() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let ids = Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let removed = it.here.log.all().iter().filter(|event| event.removed);
             removed.rev().map(|event| event.id.clone()).collect::<Vec<_>>()
         })
     });
     let items = Callback::new(move |()| {
         let item = |id: Id| {
-            let name = state.document.with_untracked(|it| it.here.log.find(&id).map(name_of));
+            let name = session.document.with_untracked(|it| it.here.log.find(&id).map(name_of));
             let name = name.unwrap_or_default();
             let back = Callback::new(move |()| {
                 let act = Act::at(Spot::Log, Deed::EntryBroughtBack).on(id.clone());
-                state.change_undoably(act, |it| it.here.log.set_removed(&id, false));
+                session.change_undoably(act, |it| it.here.log.set_removed(&id, false));
             });
             view! {
                 <li class="head">

@@ -11,7 +11,7 @@ mod workings;
 use leptos::prelude::*;
 
 use crate::app::stages::{Deferred, Stages};
-use crate::app::state::State;
+use crate::app::tank_memos::TankMemos;
 use crate::app::widgets::{Sheet, holds};
 use charts::ChartsCard;
 use entry::EntryCard;
@@ -22,10 +22,10 @@ use sheet::Paper;
 /// The Tank view: what is in it, and the log that tells.
 #[component]
 pub(crate) fn TankView() -> impl IntoView {
-    let state = State::here();
+    let tank_memos = TankMemos::here();
     let printing = RwSignal::new(false);
-    let ready = holds(move || state.tank.with(Option::is_some));
-    Stages::here().compute(state.tank);
+    let ready = holds(move || tank_memos.answer.with(Option::is_some));
+    Stages::here().compute(tank_memos.answer);
     view! {
         <div class="view two">
             <div class="question">

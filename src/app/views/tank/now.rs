@@ -7,7 +7,8 @@ use leptos::prelude::*;
 
 use super::workings::Workings;
 use crate::app::device;
-use crate::app::state::State;
+use crate::app::session::Session;
+use crate::app::tank_memos::TankMemos;
 use crate::app::widgets::{Drawn, NoCalibration, PrintButton, When, holds, said, verdict_item};
 
 pub(super) const CAUTIONS: [&str; 2] = [
@@ -17,18 +18,19 @@ pub(super) const CAUTIONS: [&str; 2] = [
 
 /// What is said of the tank, kept up to date.
 fn of_tank(words: fn(&TankAnswer, &Printer) -> String) -> Signal<String> {
-    let state = State::here();
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
     said(move || {
-        let answer = state.tank.get();
-        answer.map_or_else(String::new, |it| state.printer.with(|printer| words(&it, printer)))
+        let answer = tank_memos.answer.get();
+        answer.map_or_else(String::new, |it| session.printer.with(|printer| words(&it, printer)))
     })
 }
 
 /// What is in the tank now.
 #[component]
 pub(super) fn NowCard(printing: RwSignal<bool>) -> impl IntoView {
-    let state = State::here();
-    let known = holds(move || state.tank.with(Option::is_some));
+    let tank_memos = TankMemos::here();
+    let known = holds(move || tank_memos.answer.with(Option::is_some));
     let as_of = of_tank(|it, _| format!("As of {}", device::date(it.as_of.local_minutes(), true)));
     view! {
         <section class="card" aria-labelledby="now-title">
@@ -66,15 +68,16 @@ const SHOWN: usize = 3;
 /// What does not fit in the log, the latest first.
 #[component]
 fn Doubts() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
     let doubts = Callback::new(move |()| {
-        state.history.with(|history| {
+        tank_memos.history.with(|history| {
             let open = history.replays.iter().rev().filter(|it| !it.doubts.is_empty());
             open.take(SHOWN)
                 .map(|replayed| {
                     let link = format!("#/tank/event-{}", replayed.event);
                     let when = device::date(replayed.time.local_minutes(), true);
-                    let words = state.printer.with(|printer| {
+                    let words = session.printer.with(|printer| {
                         replayed
                             .doubts
                             .iter()
@@ -94,7 +97,7 @@ fn Doubts() -> impl IntoView {
         })
     });
     let any = holds(move || {
-        state.history.with(|it| it.replays.iter().any(|replayed| !replayed.doubts.is_empty()))
+        tank_memos.history.with(|it| it.replays.iter().any(|replayed| !replayed.doubts.is_empty()))
     });
     view! {
         <When condition=any>
@@ -123,14 +126,15 @@ pub(super) fn verdicts(answer: &TankAnswer, printer: &Printer) -> Vec<AnyView> {
 /// Which calibration may be selected now.
 #[component]
 pub(super) fn VerdictsCard() -> impl IntoView {
-    let state = State::here();
-    let known = holds(move || state.tank.with(Option::is_some));
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
+    let known = holds(move || tank_memos.answer.with(Option::is_some));
     let none = holds(move || {
-        state.tank.with(|it| it.as_ref().is_some_and(|answer| answer.verdicts.is_empty()))
+        tank_memos.answer.with(|it| it.as_ref().is_some_and(|answer| answer.verdicts.is_empty()))
     });
     let items = Callback::new(move |()| {
-        let Some(answer) = state.tank.get() else { return Vec::new() };
-        state.printer.with(|printer| verdicts(&answer, printer))
+        let Some(answer) = tank_memos.answer.get() else { return Vec::new() };
+        session.printer.with(|printer| verdicts(&answer, printer))
     });
     let stranded = of_tank(|it, _| tank::none_usable(it).unwrap_or_default());
     let old = of_tank(|it, printer| {

@@ -9,7 +9,8 @@ use leptos::prelude::*;
 use super::log::Told;
 use super::now::{CAUTIONS, verdicts};
 use crate::app::device;
-use crate::app::state::State;
+use crate::app::session::Session;
+use crate::app::tank_memos::TankMemos;
 use crate::app::widgets::{Drawn, sheet_head, sheet_sources, table};
 
 /// So many entries of the log fit on two pages.
@@ -18,14 +19,16 @@ const ENTRIES: usize = 60;
 /// The sheet.
 #[component]
 pub(super) fn Paper() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
     let content = Callback::new(move |()| {
-        let Some(answer) = state.tank.get() else { return Vec::new() };
-        let workings =
-            state.course.with(|course| state.history.with(|history| history.workings(course)));
-        state.history.with(|history| {
-            state.document.with(|document| {
-                state.printer.with(|printer| {
+        let Some(answer) = tank_memos.answer.get() else { return Vec::new() };
+        let workings = tank_memos
+            .course
+            .with(|course| tank_memos.history.with(|history| history.workings(course)));
+        tank_memos.history.with(|history| {
+            session.document.with(|document| {
+                session.printer.with(|printer| {
                     let mut content = drawn(&answer, history, &document.here, printer);
                     content.push(sheet_sources(&workings));
                     content

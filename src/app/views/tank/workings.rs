@@ -2,22 +2,25 @@
 
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::session::Session;
+use crate::app::tank_memos::TankMemos;
 use crate::app::widgets::{Drawn, working_shown};
 
 /// How the estimate came about, for checking by hand.
 #[component]
 pub(super) fn Workings() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
     // Worked out only while somebody looks.
     let open = RwSignal::new(false);
     let lines = Callback::new(move |()| {
         if !open.get() {
             return Vec::new();
         }
-        let lines =
-            state.course.with(|course| state.history.with(|history| history.workings(course)));
-        state.printer.with(|printer| lines.iter().map(|it| working_shown(it, printer)).collect())
+        let lines = tank_memos
+            .course
+            .with(|course| tank_memos.history.with(|history| history.workings(course)));
+        session.printer.with(|printer| lines.iter().map(|it| working_shown(it, printer)).collect())
     });
     view! {
         <details

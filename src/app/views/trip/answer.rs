@@ -1,54 +1,39 @@
 //! The answer on a route: what to buy next, how good the plan is, and what to mind.
 
-use std::sync::Arc;
-
-use fillwright::answers::trip::TripAnswer;
-use fillwright::trip::{Done, Report};
-use fillwright::words::trip;
-use fillwright::words::trip::Standing;
+use fillwright::trip::Done;
+use fillwright::words::trip::{self, Standing};
 use leptos::prelude::*;
 
+use crate::app::field_errors::FieldErrors;
 use crate::app::route::View;
 use crate::app::stages::deferred;
-use crate::app::state::State;
+use crate::app::trip_memos::TripMemos;
 use crate::app::widgets::{
     Bar, Button, Drawn, ErrorSummary, PrintButton, Shape, Spoken, When, facts, holds,
     in_a_sentence, said,
 };
 
 /// Whether the plan on show is one for the route as it stands.
-pub(super) fn is_current(state: State) -> Signal<bool> {
+pub(super) fn is_current(trip_memos: TripMemos) -> Signal<bool> {
     holds(move || {
-        let plan = state.planning.plan.get();
-        plan.is_some_and(|plan| state.trip.with(|it| it.asked.as_ref() == Some(&plan.asked)))
+        let plan = trip_memos.planning.plan.get();
+        plan.is_some_and(|plan| {
+            trip_memos.reading.with(|it| it.asked.as_ref() == Some(&plan.asked))
+        })
     })
 }
 
 /// The class of a card on a plan, which is paler where it is one for another route.
-pub(super) fn card(state: State) -> Signal<String> {
-    let current = is_current(state);
+pub(super) fn card(trip_memos: TripMemos) -> Signal<String> {
+    let current = is_current(trip_memos);
     said(move || if current.get() { "card" } else { "card stale-answer" }.to_owned())
 }
 
-/// What the search says of the route as it stands; nothing where it was about another.
-pub(super) fn report(state: State) -> Option<Report> {
-    state.trip.with(|trip| state.planning.report_on(trip.asked.as_ref()))
-}
-
-/// What is made of the plan; nothing while there is none.
-pub(super) fn of_plan<T>(
-    state: State,
-    make: impl FnOnce(&TripAnswer, &fillwright::quantity::notation::Printer) -> T,
-) -> Option<T> {
-    let plan: Arc<TripAnswer> = state.planning.plan.get()?;
-    Some(state.printer.with(|printer| make(&plan, printer)))
-}
-
 /// Why there is no plan, line by line; empty while that is not proved.
-fn impossible(state: State) -> Vec<String> {
-    state.trip.with(|trip| {
+fn impossible(trip_memos: TripMemos) -> Vec<String> {
+    trip_memos.reading.with(|trip| {
         let asked = trip.asked.as_ref();
-        match (asked, state.planning.report_on(asked).map(|it| it.done)) {
+        match (asked, trip_memos.planning.report_on(asked).map(|it| it.done)) {
             (Some(asked), Some(Done::Impossible(why))) => trip::impossible(&why, asked),
             _ => Vec::new(),
         }
@@ -58,40 +43,44 @@ fn impossible(state: State) -> Vec<String> {
 /// What to buy next, how good the plan is, and what to mind.
 #[component]
 pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
-    let state = State::here();
-    let planning = state.planning;
-    let readable = holds(move || state.trip.with(|it| it.asked.is_some()));
-    let why_not = Memo::new(move |_| impossible(state));
-    let current = is_current(state);
-    let stale = holds(move || state.planning.plan.with(Option::is_some) && !current.get());
+    let trip_memos = TripMemos::here();
+    let planning = trip_memos.planning;
+    let readable = holds(move || trip_memos.reading.with(|it| it.asked.is_some()));
+    let why_not = Memo::new(move |_| impossible(trip_memos));
+    let current = is_current(trip_memos);
+    let stale = holds(move || trip_memos.planning.plan.with(Option::is_some) && !current.get());
     let class =
         said(move || if stale.get() { "judgement stale-answer" } else { "judgement" }.to_owned());
     let headline = said(move || {
         if why_not.with(|it| !it.is_empty()) {
             return "Impossible".to_owned();
         }
-        of_plan(state, |plan, printer| trip::next(plan, printer).0)
+        trip_memos
+            .of_plan(|plan, printer| trip::next(plan, printer).0)
             .unwrap_or_else(|| "Not planned yet".to_owned())
     });
     let then = said(move || {
         if why_not.with(|it| !it.is_empty()) {
             return String::new();
         }
-        of_plan(state, |plan, printer| trip::next(plan, printer).1).flatten().unwrap_or_default()
+        trip_memos
+            .of_plan(|plan, printer| trip::next(plan, printer).1)
+            .flatten()
+            .unwrap_or_default()
     });
     let quality = said(move || {
-        let said = report(state).and_then(|report| {
-            of_plan(state, |plan, printer| trip::quality(plan, &report, printer)).flatten()
+        let said = trip_memos.report().and_then(|report| {
+            trip_memos.of_plan(|plan, printer| trip::quality(plan, &report, printer)).flatten()
         });
         if current.get() { said.unwrap_or_default() } else { String::new() }
     });
     let edge = said(move || {
-        let said = report(state).and_then(|report| {
-            of_plan(state, |plan, printer| trip::on_the_edge(plan, &report, printer)).flatten()
+        let said = trip_memos.report().and_then(|report| {
+            trip_memos.of_plan(|plan, printer| trip::on_the_edge(plan, &report, printer)).flatten()
         });
         if current.get() { said.unwrap_or_default() } else { String::new() }
     });
-    let standing = standing(state, stale);
+    let standing = standing(trip_memos, stale);
     let outdated = holds(move || stale.get() && !readable.get());
     // What is on show for another route is not read out as what to do.
     let words = said(move || {
@@ -102,9 +91,9 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
         lines.map(|it| view! { <li>{it}</li> }.into_any()).collect::<Vec<_>>()
     });
     let figures = Callback::new(move |()| {
-        of_plan(state, |plan, printer| facts(trip::in_short(plan, printer))).unwrap_or_default()
+        trip_memos.of_plan(|plan, printer| facts(trip::in_short(plan, printer))).unwrap_or_default()
     });
-    let has_plan = holds(move || state.planning.plan.with(Option::is_some));
+    let has_plan = holds(move || trip_memos.planning.plan.with(Option::is_some));
     let trouble = said(move || planning.trouble.get().unwrap_or_default());
     view! {
         <section class="card" id="trip-answer" tabindex="-1" aria-labelledby="trip-answer-title">
@@ -154,17 +143,18 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
 }
 
 /// How the search stands for the route on the page, to which a plan on show need not belong.
-fn standing(state: State, stale: Signal<bool>) -> Signal<String> {
-    let planning = state.planning;
+fn standing(trip_memos: TripMemos, stale: Signal<bool>) -> Signal<String> {
+    let planning = trip_memos.planning;
     said(move || {
-        let words =
-            state.trip.with(|trip| match (planning.standing(trip.asked.as_ref()), &trip.asked) {
+        let words = trip_memos.reading.with(|trip| {
+            match (planning.standing(trip.asked.as_ref()), &trip.asked) {
                 (Standing::Known, Some(asked)) => {
                     let report = planning.report_on(Some(asked));
                     trip::standing(report.as_ref(), planning.is_at(asked))
                 }
                 (standing, _) => trip::unanswered(standing, stale.get()),
-            });
+            }
+        });
         words.to_owned()
     })
 }
@@ -176,12 +166,13 @@ fn AnswerBar(
     impossible: Signal<bool>,
     current: Signal<bool>,
 ) -> impl IntoView {
-    let state = State::here();
+    let trip_memos = TripMemos::here();
     let words = said(move || {
-        if current.get() || state.planning.plan.with(Option::is_none) {
+        if current.get() || trip_memos.planning.plan.with(Option::is_none) {
             return headline.get();
         }
-        let standing = state.trip.with(|it| state.planning.standing(it.asked.as_ref()));
+        let standing =
+            trip_memos.reading.with(|it| trip_memos.planning.standing(it.asked.as_ref()));
         trip::in_the_bar(standing).to_owned()
     });
     let shape = Memo::new(move |_| match (impossible.get(), current.get()) {
@@ -199,13 +190,13 @@ fn PlanButtons(
     has_plan: Signal<bool>,
     current: Signal<bool>,
 ) -> impl IntoView {
-    let state = State::here();
-    let planning = state.planning;
+    let trip_memos = TripMemos::here();
+    let planning = trip_memos.planning;
     let running = holds(move || {
-        state.trip.with(|it| it.asked.as_ref().is_some_and(|asked| planning.is_at(asked)))
+        trip_memos.reading.with(|it| it.asked.as_ref().is_some_and(|asked| planning.is_at(asked)))
     });
     let broke_off = holds(move || {
-        let is_over = report(state).is_some_and(|it| it.done != Done::Working);
+        let is_over = trip_memos.report().is_some_and(|it| it.done != Done::Working);
         !running.get() && !is_over
     });
     let cancel = Callback::new(move |()| planning.cancel());
@@ -229,9 +220,9 @@ fn PlanButtons(
 /// What the plan does not hold for.
 #[component]
 fn LeftOpen() -> impl IntoView {
-    let state = State::here();
+    let trip_memos = TripMemos::here();
     let lines =
-        Memo::new(move |_| of_plan(state, |plan, _| trip::left_open(plan)).unwrap_or_default());
+        Memo::new(move |_| trip_memos.of_plan(|plan, _| trip::left_open(plan)).unwrap_or_default());
     let items = Callback::new(move |()| {
         let lines = lines.get().into_iter();
         lines.map(|it| view! { <li>{it}</li> }.into_any()).collect::<Vec<_>>()
@@ -251,8 +242,7 @@ fn LeftOpen() -> impl IntoView {
 /// What is missing or wrong, and what is said of that, or else of the plan.
 #[component]
 fn Missing(stale: Signal<bool>, words: Signal<String>) -> impl IntoView {
-    let state = State::here();
-    let field_errors = Memo::new(move |_| state.trip.with(|it| it.field_errors.clone()));
+    let field_errors = FieldErrors::here().all();
     let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
     let spoken = said(move || {
         let wrong = field_errors.with(|it| in_a_sentence(it));
@@ -260,6 +250,6 @@ fn Missing(stale: Signal<bool>, words: Signal<String>) -> impl IntoView {
     });
     view! {
         <Spoken words=spoken />
-        <ErrorSummary id="trip-to-mend" view=View::Trip field_errors=field_errors.into() lead=lead />
+        <ErrorSummary id="trip-to-mend" view=View::Trip field_errors=field_errors lead=lead />
     }
 }

@@ -7,27 +7,28 @@ use fillwright::trip::Done;
 use fillwright::words::{self, trip};
 use leptos::prelude::*;
 
-use super::answer::{is_current, of_plan, report};
-use crate::app::state::State;
+use super::answer::is_current;
+use crate::app::trip_memos::TripMemos;
 use crate::app::widgets::{Button, Drawn, When, holds, said, wide_table};
 
 /// The plan in hand beside the new one.
 #[component]
 pub(super) fn CompareCard() -> impl IntoView {
-    let state = State::here();
-    let held = holds(move || state.planning.held.with(Option::is_some));
-    let current = is_current(state);
-    let release = Callback::new(move |()| state.planning.held.set(None));
+    let trip_memos = TripMemos::here();
+    let held = holds(move || trip_memos.planning.held.with(Option::is_some));
+    let current = is_current(trip_memos);
+    let release = Callback::new(move |()| trip_memos.planning.held.set(None));
     let missing = said(move || {
-        let impossible = report(state).is_some_and(|it| matches!(it.done, Done::Impossible(_)));
+        let impossible =
+            trip_memos.report().is_some_and(|it| matches!(it.done, Done::Impossible(_)));
         let words =
             if impossible { "No plan is possible now." } else { "There is no new plan yet." };
         words.to_owned()
     });
     let content = Callback::new(move |()| {
-        state.planning.held.with(|held| {
+        trip_memos.planning.held.with(|held| {
             let Some(held) = held else { return Vec::new() };
-            of_plan(state, |plan, printer| compared(held, plan, printer)).unwrap_or_default()
+            trip_memos.of_plan(|plan, printer| compared(held, plan, printer)).unwrap_or_default()
         })
     });
     view! {

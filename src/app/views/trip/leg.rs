@@ -1,48 +1,33 @@
 //! The fields of a leg: the way from a stop to the next.
 
 use fillwright::document::{Field, TripStopPart};
-use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
-use crate::app::state::State;
+use crate::app::field_errors::FieldErrors;
+use crate::app::session::Session;
 use crate::app::widgets::{CheckBox, Drawn, TextField, When, holds, said};
 
 /// The way from a stop to the next.
 #[component]
 pub(super) fn LegFields(id: u32) -> impl IntoView {
-    let state = State::here();
-    let unit = said(move || state.printer.with(|it| it.units.distance().symbol().to_owned()));
     view! {
         <div class="pair">
             <TextField
                 field=Field::TripStop(id, TripStopPart::Distance)
                 label="Distance"
                 hint="To the next stop, or to the end"
-                unit=unit
                 words=true
-                value=state.entry(Measure::Distance, move |it| it.here.route.stop(id).map(|it| &it.distance))
-                on_text=state.set_entry(move |it| it.here.route.stop_mut(id).map(|it| &mut it.distance))
             />
             <TextField
                 field=Field::TripStop(id, TripStopPart::Factor)
                 label="Takes more by a factor of"
                 hint="Above 1 for motorway, hills, a circuit; blank for 1"
-                value=state.text(move |it| it.here.route.stop(id).map(|it| &it.factor))
-                on_text=state
-                    .set(move |it, text| {
-                        if let Some(stop) = it.here.route.stop_mut(id) {
-                            stop.factor = text;
-                        }
-                    })
             />
             <TextField
                 field=Field::TripStop(id, TripStopPart::RonMin)
                 label="Octane of the blend, at least"
                 hint="Blank for no such rule"
-                unit=state.octane_unit()
                 words=true
-                value=state.entry(Measure::Octane, move |it| it.here.route.stop(id).map(|it| &it.ron_min))
-                on_text=state.set_entry(move |it| it.here.route.stop_mut(id).map(|it| &mut it.ron_min))
             />
         </div>
         <Kept id=id />
@@ -52,10 +37,10 @@ pub(super) fn LegFields(id: u32) -> impl IntoView {
 /// The calibrations of which one has to stay usable.
 #[component]
 fn Kept(id: u32) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let tick = move |calibration: u32| {
         Callback::new(move |keep| {
-            state.document.update(|it| {
+            session.document.update(|it| {
                 if let Some(stop) = it.here.route.stop_mut(id) {
                     stop.keep_calibration(calibration, keep);
                 }
@@ -64,13 +49,13 @@ fn Kept(id: u32) -> impl IntoView {
     };
     let kept = move |calibration: u32| {
         holds(move || {
-            state.document.with(|it| {
+            session.document.with(|it| {
                 it.here.route.stop(id).is_some_and(|stop| stop.calibrations.contains(&calibration))
             })
         })
     };
     let names = Memo::new(move |_| {
-        state.document.with(|it| {
+        session.document.with(|it| {
             // One that is gone from the car can still be asked for here.
             let calibrations = &it.here.car.calibrations;
             let known = calibrations.iter().map(|it| (it.id, it.name.clone()));
@@ -88,7 +73,8 @@ fn Kept(id: u32) -> impl IntoView {
         boxes.collect::<Vec<_>>()
     });
     let field = Field::TripStop(id, TripStopPart::Calibrations);
-    let wrong = said(move || state.message(field));
+    let errors = FieldErrors::here();
+    let wrong = said(move || errors.message(field));
     let some = holds(move || names.with(|it| !it.is_empty()));
     view! {
         <When condition=some>

@@ -7,22 +7,22 @@ use fillwright::trip::LegCourse;
 use fillwright::words::{self, trip};
 use leptos::prelude::*;
 
-use super::answer::{card, of_plan};
+use super::answer::card;
 use crate::app::stages::deferred;
-use crate::app::state::State;
+use crate::app::trip_memos::TripMemos;
 use crate::app::widgets::{Drawn, When, holds, mark, verdict_shape, wide_table};
 
 /// The plan stop by stop.
 #[component]
 pub(super) fn LegsCard() -> impl IntoView {
-    let state = State::here();
-    let has_plan = deferred(holds(move || state.planning.plan.with(Option::is_some)));
+    let trip_memos = TripMemos::here();
+    let has_plan = deferred(holds(move || trip_memos.planning.plan.with(Option::is_some)));
     let content = Callback::new(move |()| {
-        of_plan(state, |plan, it| vec![legs(plan, it)]).unwrap_or_default()
+        trip_memos.of_plan(|plan, it| vec![legs(plan, it)]).unwrap_or_default()
     });
     view! {
         <When condition=has_plan>
-            <section class=card(state) id="passages" aria-labelledby="passages-title">
+            <section class=card(trip_memos) id="passages" aria-labelledby="passages-title">
                 <h2 id="passages-title">"Stop by stop"</h2>
                 <Drawn what=content />
             </section>

@@ -17,8 +17,10 @@ use fillwright::share::Kind;
 use leptos::prelude::*;
 
 use super::share::ShareCard;
+use crate::app::field_errors::FieldErrors;
+use crate::app::session::Session;
 use crate::app::stages::{Deferred, Stages};
-use crate::app::state::State;
+use crate::app::trip_memos::TripMemos;
 use crate::app::widgets::{Button, Need, Sheet, When, holds};
 use answer::{AnswerCard, is_current};
 use compare::CompareCard;
@@ -33,10 +35,12 @@ use wish::WishSection;
 /// The Trip view: the question, and the answer beside or below it.
 #[component]
 pub(crate) fn TripView() -> impl IntoView {
-    let state = State::here();
-    let some = holds(move || state.document.with(|it| !it.here.route.stops.is_empty()));
+    let session = Session::here();
+    let trip_memos = TripMemos::here();
+    let some = holds(move || session.document.with(|it| !it.here.route.stops.is_empty()));
     let printing = RwSignal::new(false);
-    Stages::here().compute(state.trip);
+    FieldErrors::provide(move || trip_memos.reading.with(|it| it.field_errors.clone()));
+    Stages::here().compute(trip_memos.reading);
     view! {
         <When condition=holds(move || !some.get())>
             <div class="view">
@@ -74,7 +78,7 @@ pub(crate) fn TripView() -> impl IntoView {
                     </Deferred>
                 </div>
             </div>
-            <Sheet printing=printing ready=is_current(state)>
+            <Sheet printing=printing ready=is_current(trip_memos)>
                 <Paper />
             </Sheet>
         </When>
@@ -84,8 +88,8 @@ pub(crate) fn TripView() -> impl IntoView {
 /// What the view is for, while there is no route.
 #[component]
 fn Empty() -> impl IntoView {
-    let state = State::here();
-    let add = Callback::new(move |()| add_stop(state));
+    let session = Session::here();
+    let add = Callback::new(move |()| add_stop(session));
     view! {
         <section class="card" aria-labelledby="trip-empty">
             <h2 id="trip-empty">"Which fills, and where?"</h2>
@@ -106,11 +110,12 @@ fn need(has: fn(Field) -> bool) -> Signal<Need> {
 
 /// The same where it depends on the document which fields are meant.
 fn need_with(has: impl Fn(&Document, Field) -> bool + Send + Sync + 'static) -> Signal<Need> {
-    let state = State::here();
+    let session = Session::here();
+    let errors = FieldErrors::here().all();
     let need = Memo::new(move |_| {
-        state.document.with(|document| {
-            state.trip.with(|it| Need::of(&it.field_errors, |field| has(document, field)))
-        })
+        session
+            .document
+            .with(|document| errors.with(|it| Need::of(it, |field| has(document, field))))
     });
     need.into()
 }

@@ -6,32 +6,34 @@ use fillwright::quantity::notation::Printer;
 use fillwright::words::trip;
 use leptos::prelude::*;
 
-use super::answer::{of_plan, report};
 use super::legs::legs;
 use super::strip::{level_graph, share_graph};
 use crate::app::charts::ChartOnPaper;
-use crate::app::state::State;
+use crate::app::session::Session;
+use crate::app::trip_memos::TripMemos;
 use crate::app::widgets::{Drawn, facts, sheet_head, table};
 
 /// The sheet.
 #[component]
 pub(super) fn Paper() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
+    let trip_memos = TripMemos::here();
     let content = Callback::new(move |()| {
-        let report = report(state);
-        of_plan(state, |plan, printer| {
-            let quality = report.as_ref().and_then(|it| trip::quality(plan, it, printer));
-            state.document.with(|document| drawn(plan, quality, &document.here, printer))
-        })
-        .unwrap_or_default()
+        let report = trip_memos.report();
+        trip_memos
+            .of_plan(|plan, printer| {
+                let quality = report.as_ref().and_then(|it| trip::quality(plan, it, printer));
+                session.document.with(|document| drawn(plan, quality, &document.here, printer))
+            })
+            .unwrap_or_default()
     });
     view! {
         <Drawn what=content />
         <section>
-            <ChartOnPaper id="level-on-paper" chart=level_graph(state) />
+            <ChartOnPaper id="level-on-paper" chart=level_graph(trip_memos) />
         </section>
         <section>
-            <ChartOnPaper id="trip-share-on-paper" chart=share_graph(state) />
+            <ChartOnPaper id="trip-share-on-paper" chart=share_graph(trip_memos) />
         </section>
         <section>
             <h2>"Cautions"</h2>

@@ -6,21 +6,14 @@ use leptos::prelude::*;
 
 use super::need;
 use crate::app::device;
-use crate::app::state::State;
-use crate::app::views::contents::{BlendFields, LevelFields, TankForm};
+use crate::app::field_errors::FieldErrors;
+use crate::app::session::Session;
+use crate::app::tank_memos::TankMemos;
+use crate::app::views::contents::{BlendFields, LevelFields};
 use crate::app::widgets::{Options, Section, When, holds, key_of, options, said, value_of};
 
 const STARTS: [(StartForm, &str, &str); 2] =
     [(StartForm::Log, "log", "The log"), (StartForm::Typed, "typed", "What I type")];
-
-/// The tank at the start of the trip.
-const TANK: TankForm = TankForm {
-    of: ContentsOf::Trip,
-    level: |it| Some(&it.here.route.contents.level),
-    level_mut: |it| Some(&mut it.here.route.contents.level),
-    contents: |it| Some(&it.here.route.contents),
-    contents_mut: |it| Some(&mut it.here.route.contents),
-};
 
 fn is_here(field: Field) -> bool {
     matches!(field, Field::Trip(TripPart::Start) | Field::Contents(ContentsOf::Trip, _))
@@ -29,21 +22,27 @@ fn is_here(field: Field) -> bool {
 /// What is in the tank where the route begins.
 #[component]
 pub(super) fn StartSection() -> impl IntoView {
-    let state = State::here();
-    let chosen = said(move || state.document.with(|it| key_of(&STARTS, &it.here.route.start)));
-    let choose = state.set(|it, key| {
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
+    let chosen = said(move || session.document.with(|it| key_of(&STARTS, &it.here.route.start)));
+    let choose = session.set(|it, key| {
         if let Some(start) = value_of(&STARTS, &key) {
             it.here.route.start = start;
         }
     });
-    let from_log = holds(move || state.document.with(|it| it.here.route.start == StartForm::Log));
+    let from_log = holds(move || session.document.with(|it| it.here.route.start == StartForm::Log));
     let by_log = said(move || {
-        let as_of = state.history.with(History::as_of);
+        let as_of = tank_memos.history.with(History::as_of);
         as_of.map_or_else(String::new, |as_of| {
-            format!("{} As of {}.", state.by_the_log(), device::date(as_of.local_minutes(), true))
+            format!(
+                "{} As of {}.",
+                tank_memos.by_the_log(),
+                device::date(as_of.local_minutes(), true)
+            )
         })
     });
-    let nothing = said(move || state.message(Field::Trip(TripPart::Start)));
+    let errors = FieldErrors::here();
+    let nothing = said(move || errors.message(Field::Trip(TripPart::Start)));
     let short =
         said(
             move || {
@@ -68,8 +67,8 @@ pub(super) fn StartSection() -> impl IntoView {
                 </When>
             </When>
             <When condition=holds(move || !from_log.get())>
-                <LevelFields form=TANK />
-                <BlendFields form=TANK />
+                <LevelFields tank=ContentsOf::Trip />
+                <BlendFields tank=ContentsOf::Trip />
             </When>
         </Section>
     }

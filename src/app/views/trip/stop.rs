@@ -11,8 +11,10 @@ use super::lead::lead_to;
 use super::leg::LegFields;
 use super::need_with;
 use crate::app::route::View;
+use crate::app::session::Session;
 use crate::app::stages::Folded;
-use crate::app::state::State;
+use crate::app::tank_memos::TankMemos;
+use crate::app::trip_memos::TripMemos;
 use crate::app::undo::{Act, Spot};
 use crate::app::views::fuels::Offers;
 use crate::app::widgets::{Button, NeedInShort, TextField, When, holds, said};
@@ -38,22 +40,22 @@ fn leads_into(document: &Document, id: u32, part: &str) -> bool {
 /// A stop, and the way after it.
 #[component]
 pub(super) fn StopCard(id: u32) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let title = said(move || {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let place = it.here.route.place_of(id);
             place.map_or_else(String::new, |at| trip::stop_name(&it.here.route.stops[at].place, at))
         })
     });
     let short = said(move || {
-        state.document.with(|it| {
+        session.document.with(|it| {
             it.here.route.stop(id).map_or_else(String::new, |stop| {
-                state.printer.with(|printer| trip::stop_in_short(stop, printer))
+                session.printer.with(|printer| trip::stop_in_short(stop, printer))
             })
         })
     });
     let here = said(move || {
-        state.document.with(|it| {
+        session.document.with(|it| {
             let route = &it.here.route;
             match route.here.and_then(|here| route.place_of(here)) {
                 Some(now) if route.place_of(id) == Some(now) && route.filled => {
@@ -67,14 +69,15 @@ pub(super) fn StopCard(id: u32) -> impl IntoView {
         })
     });
     let need = need_with(move |document, field| is_here(document, id, field));
-    let is_new = state.document.with_untracked(|it| {
+    let is_new = session.document.with_untracked(|it| {
         it.here.route.stop(id).is_some_and(|stop| stop.fuels.is_empty() && stop.distance.is_blank())
     });
     // A long route has hundreds of fields, so a link makes those of one stop.
     let opened = RwSignal::new(is_new);
     Effect::new(move |_| {
-        let wanted = state.route.with(|it| it.part.clone());
-        if wanted.is_some_and(|part| state.document.with_untracked(|it| leads_into(it, id, &part)))
+        let wanted = session.route.with(|it| it.part.clone());
+        if wanted
+            .is_some_and(|part| session.document.with_untracked(|it| leads_into(it, id, &part)))
         {
             opened.set(true);
         }
@@ -99,21 +102,12 @@ pub(super) fn StopCard(id: u32) -> impl IntoView {
 /// The fields of a stop.
 #[component]
 fn StopFields(id: u32, title: Signal<String>) -> impl IntoView {
-    let state = State::here();
-    let currency = said(move || state.printer.with(|it| it.currency.clone()));
     view! {
         <div class="inside" role="group" aria-label=title>
             <TextField
                 field=Field::TripStop(id, TripStopPart::Place)
                 label="Place"
                 words=true
-                value=state.text(move |it| it.here.route.stop(id).map(|it| &it.place))
-                on_text=state
-                    .set(move |it, text| {
-                        if let Some(stop) = it.here.route.stop_mut(id) {
-                            stop.place = text;
-                        }
-                    })
             />
             <h3>"Fuels there"</h3>
             <Offers place=OfferedAt::Stop(id) />
@@ -121,14 +115,6 @@ fn StopFields(id: u32, title: Signal<String>) -> impl IntoView {
                 field=Field::TripStop(id, TripStopPart::Fee)
                 label="What stopping costs, fuel apart"
                 hint="A detour, a toll; blank for nothing"
-                unit=currency
-                value=state.text(move |it| it.here.route.stop(id).map(|it| &it.fee))
-                on_text=state
-                    .set(move |it, text| {
-                        if let Some(stop) = it.here.route.stop_mut(id) {
-                            stop.fee = text;
-                        }
-                    })
             />
             <h3>"The way after it"</h3>
             <LegFields id=id />
@@ -140,29 +126,31 @@ fn StopFields(id: u32, title: Signal<String>) -> impl IntoView {
 /// What can be done with a stop.
 #[component]
 fn StopButtons(id: u32, title: Signal<String>) -> impl IntoView {
-    let state = State::here();
-    let at = Memo::new(move |_| state.document.with(|it| it.here.route.place_of(id)));
-    let last = Memo::new(move |_| state.document.with(|it| it.here.route.stops.len()));
+    let session = Session::here();
+    let tank_memos = TankMemos::here();
+    let trip_memos = TripMemos::here();
+    let at = Memo::new(move |_| session.document.with(|it| it.here.route.place_of(id)));
+    let last = Memo::new(move |_| session.document.with(|it| it.here.route.stops.len()));
     let shift = move |shift| {
         Callback::new(move |()| {
-            state.document.update(|it| it.here.route.shift_stop(id, shift));
+            session.document.update(|it| it.here.route.shift_stop(id, shift));
         })
     };
     let copy = Callback::new(move |()| {
         let mut copied = None;
-        state.document.update(|it| copied = it.here.copy_stop(id));
+        session.document.update(|it| copied = it.here.copy_stop(id));
         if let Some(copied) = copied {
-            lead_to(state, copied);
+            lead_to(session, copied);
         }
     });
     let remove = Callback::new(move |()| {
         let act = Act::at(Spot::Row(id), Deed::StopRemoved);
-        state.change_undoably(act, |it| it.here.route.remove_stop(id));
+        session.change_undoably(act, |it| it.here.route.remove_stop(id));
     });
     let arrive = Callback::new(move |()| {
-        let planned = planned(state, id);
-        let has_log = state.history.with_untracked(|it| it.estimator.is_some());
-        state.change_undoably(Deed::Arrived, |it| it.here.arrive(id, planned, has_log));
+        let planned = planned(session, trip_memos, id);
+        let has_log = tank_memos.history.with_untracked(|it| it.estimator.is_some());
+        session.change_undoably(Deed::Arrived, |it| it.here.arrive(id, planned, has_log));
         if let Err(error) = window().location().set_hash(View::Fill.link()) {
             leptos::logging::error!("{error:?}");
         }
@@ -193,14 +181,16 @@ fn StopButtons(id: u32, title: Signal<String>) -> impl IntoView {
 }
 
 /// What the plan wants at a stop, in the person's units.
-fn planned(state: State, id: u32) -> Option<PlannedStop> {
-    let plan = state.planning.plan.get_untracked()?;
+fn planned(session: Session, trip_memos: TripMemos, id: u32) -> Option<PlannedStop> {
+    let plan = trip_memos.planning.plan.get_untracked()?;
     // A plan for the route before a change says nothing of this one.
-    state.trip.with_untracked(|it| it.asked.as_ref().filter(|it| **it == plan.asked).map(drop))?;
+    trip_memos
+        .reading
+        .with_untracked(|it| it.asked.as_ref().filter(|it| **it == plan.asked).map(drop))?;
     let at = plan.asked.stops.iter().position(|it| it.id == id)?;
     let departure = &plan.course.legs.get(at)?.departure;
     let share = departure.share?;
-    Some(state.printer.with_untracked(|printer| PlannedStop {
+    Some(session.printer.with_untracked(|printer| PlannedStop {
         share: printer.number(share.expected().percent(), 1),
         level: fillwright::quantity::notation::Entry {
             text: printer.volume_number(departure.level.expected()),

@@ -5,22 +5,24 @@ use leptos::prelude::*;
 
 use super::lead::add_stop;
 use super::stop::{StopCard, StopCardProps};
-use crate::app::state::State;
+use crate::app::field_errors::FieldErrors;
+use crate::app::session::Session;
 use crate::app::widgets::{Button, UndoableRows, When, holds, said};
 
 /// The stops in their order.
 #[component]
 pub(super) fn StopsCard() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let ids = Memo::new(move |_| {
-        state.document.with(|it| it.here.route.stops.iter().map(|it| it.id).collect::<Vec<_>>())
+        session.document.with(|it| it.here.route.stops.iter().map(|it| it.id).collect::<Vec<_>>())
     });
-    let add = Callback::new(move |()| add_stop(state));
-    let under_way = holds(move || state.document.with(|it| it.here.route.here.is_some()));
+    let add = Callback::new(move |()| add_stop(session));
+    let under_way = holds(move || session.document.with(|it| it.here.route.here.is_some()));
     let from_start = Callback::new(move |()| {
-        state.document.update(|it| it.here.route.begin_again());
+        session.document.update(|it| it.here.route.begin_again());
     });
-    let wrong = said(move || state.message(Field::Trip(TripPart::Stops)));
+    let errors = FieldErrors::here();
+    let wrong = said(move || errors.message(Field::Trip(TripPart::Stops)));
     view! {
         <section class="card" aria-labelledby="stops-title">
             <h2 id="stops-title">"Stops"</h2>

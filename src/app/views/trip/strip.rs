@@ -6,12 +6,12 @@ use fillwright::quantity::{Share, Volume};
 use fillwright::words::trip;
 use leptos::prelude::*;
 
-use super::answer::{card, of_plan};
+use super::answer::card;
 use crate::app::charts::{
     Axis, Chart, ChartOnScreen, Course, Limit, Line, Mark, Point, Side, Window,
 };
 use crate::app::stages::deferred;
-use crate::app::state::State;
+use crate::app::trip_memos::TripMemos;
 use crate::app::widgets::{When, holds};
 
 /// Room above the highest share, in percent.
@@ -20,17 +20,17 @@ const AIR: f64 = 5.0;
 /// The route as a strip: level, and share with the windows of the calibrations.
 #[component]
 pub(super) fn StripCard() -> impl IntoView {
-    let state = State::here();
-    let has_plan = deferred(holds(move || state.planning.plan.with(Option::is_some)));
+    let trip_memos = TripMemos::here();
+    let has_plan = deferred(holds(move || trip_memos.planning.plan.with(Option::is_some)));
     let has_more = deferred(has_plan);
     let led = RwSignal::new(None);
     view! {
         <When condition=has_plan>
-            <section class=card(state) aria-labelledby="strip-title">
+            <section class=card(trip_memos) aria-labelledby="strip-title">
                 <h2 id="strip-title">"Along the route"</h2>
-                <ChartOnScreen id="trip-level" chart=level_graph(state) led=led />
+                <ChartOnScreen id="trip-level" chart=level_graph(trip_memos) led=led />
                 <When condition=has_more>
-                    <ChartOnScreen id="trip-share" chart=share_graph(state) led=led />
+                    <ChartOnScreen id="trip-share" chart=share_graph(trip_memos) led=led />
                 </When>
             </section>
         </When>
@@ -38,13 +38,13 @@ pub(super) fn StripCard() -> impl IntoView {
 }
 
 /// The level along the route.
-pub(super) fn level_graph(state: State) -> Signal<Chart> {
-    Signal::derive(move || of_plan(state, level).unwrap_or_default())
+pub(super) fn level_graph(trip_memos: TripMemos) -> Signal<Chart> {
+    Signal::derive(move || trip_memos.of_plan(level).unwrap_or_default())
 }
 
 /// The ethanol share along the route.
-pub(super) fn share_graph(state: State) -> Signal<Chart> {
-    Signal::derive(move || of_plan(state, share).unwrap_or_default())
+pub(super) fn share_graph(trip_memos: TripMemos) -> Signal<Chart> {
+    Signal::derive(move || trip_memos.of_plan(share).unwrap_or_default())
 }
 
 fn distance_axis(places: &[TankAtPlace], printer: &Printer) -> Axis {

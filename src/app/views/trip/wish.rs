@@ -1,12 +1,11 @@
 //! The card of what the plan should be like.
 
 use fillwright::document::{Field, PreferForm, TripPart};
-use fillwright::quantity::notation::Measure;
 use fillwright::words::trip::preference;
 use leptos::prelude::*;
 
 use super::need;
-use crate::app::state::State;
+use crate::app::session::Session;
 use crate::app::widgets::{
     CheckBox, Options, Section, TextField, holds, key_of, options, said, value_of,
 };
@@ -24,22 +23,20 @@ fn is_here(field: Field) -> bool {
 /// What the plan should be like.
 #[component]
 pub(super) fn WishSection() -> impl IntoView {
-    let state = State::here();
-    let unit = state.volume_unit();
-    let currency = said(move || state.printer.with(|it| it.currency.clone()));
+    let session = Session::here();
     let chosen =
-        said(move || state.document.with(|it| key_of(&PREFERENCES, &it.here.route.prefer)));
-    let choose = state.set(|it, key| {
+        said(move || session.document.with(|it| key_of(&PREFERENCES, &it.here.route.prefer)));
+    let choose = session.set(|it, key| {
         if let Some(prefer) = value_of(&PREFERENCES, &key) {
             it.here.route.prefer = prefer;
         }
     });
-    let careful = holds(move || state.document.with(|it| it.here.route.careful));
+    let careful = holds(move || session.document.with(|it| it.here.route.careful));
     let tick = Callback::new(move |careful| {
-        state.document.update(|it| it.here.route.careful = careful);
+        session.document.update(|it| it.here.route.careful = careful);
     });
     let short = said(move || {
-        let prefer = state.document.with(|it| it.here.route.prefer);
+        let prefer = session.document.with(|it| it.here.route.prefer);
         let label = preference(prefer);
         if careful.get() { format!("{label}, whatever is true") } else { label.to_owned() }
     });
@@ -61,26 +58,17 @@ pub(super) fn WishSection() -> impl IntoView {
                     field=Field::Trip(TripPart::Budget)
                     label="At most to spend"
                     hint="Fuel and stops; blank for no limit"
-                    unit=currency
-                    value=state.text(|it| Some(&it.here.route.budget))
-                    on_text=state.set(|it, text| it.here.route.budget = text)
                 />
                 <TextField
                     field=Field::Trip(TripPart::Margin)
                     label="Stay inside the windows by"
                     hint="Points of ethanol; blank for 2"
-                    unit="%"
-                    value=state.text(|it| Some(&it.here.route.margin))
-                    on_text=state.set(|it, text| it.here.route.margin = text)
                 />
                 <TextField
                     field=Field::Trip(TripPart::FinalLevel)
                     label="Level at the end"
                     hint="At least; blank for the reserve"
                     words=true
-                    unit=unit
-                    value=state.entry(Measure::Level, |it| Some(&it.here.route.final_level))
-                    on_text=state.set_entry(|it| Some(&mut it.here.route.final_level))
                 />
             </div>
         </Section>

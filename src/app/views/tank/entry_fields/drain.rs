@@ -1,12 +1,10 @@
 //! The fields of an entry that says how much was drained.
 
-use fillwright::document::{EntryPart, What};
-use fillwright::quantity::notation::Measure;
+use fillwright::document::{EntryPart, Field, What};
 use leptos::prelude::*;
 
-use super::EntryMeasure;
-use crate::app::state::State;
-use crate::app::widgets::{Options, When, holds, key_of, options, said, value_of};
+use crate::app::session::Session;
+use crate::app::widgets::{Options, TextField, When, holds, key_of, options, said, value_of};
 
 const HOW_MUCH: [(bool, &str, &str); 2] =
     [(true, "all", "Drained completely"), (false, "part", "A part of it")];
@@ -14,12 +12,12 @@ const HOW_MUCH: [(bool, &str, &str); 2] =
 /// How much was drained: all of it, or so much. A blank says neither.
 #[component]
 pub(super) fn DrainField() -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let completely = holds(move || {
-        state.document.with(|it| it.here.draft.as_ref().is_some_and(|it| it.drained_completely))
+        session.document.with(|it| it.here.draft.as_ref().is_some_and(|it| it.drained_completely))
     });
     let some = holds(move || {
-        state.document.with(|it| match super::what(it) {
+        session.document.with(|it| match it.draft_what() {
             Some(What::Drain(entry)) => !entry.is_blank(),
             _ => false,
         })
@@ -28,7 +26,7 @@ pub(super) fn DrainField() -> impl IntoView {
         (false, false) => String::new(),
         (completely, _) => key_of(&HOW_MUCH, &completely),
     });
-    let choose = state.set(|it, key| {
+    let choose = session.set(|it, key| {
         if let (Some(draft), Some(completely)) = (&mut it.here.draft, value_of(&HOW_MUCH, &key)) {
             draft.drained_completely = completely;
         }
@@ -42,20 +40,7 @@ pub(super) fn DrainField() -> impl IntoView {
             on_choice=choose
         />
         <When condition=holds(move || !completely.get())>
-            <EntryMeasure
-                part=EntryPart::Drained
-                label="Drained"
-                measure=Measure::Volume
-                unit=state.volume_unit()
-                read=|it| match it {
-                    What::Drain(entry) => Some(entry),
-                    _ => None,
-                }
-                write=|it| match it {
-                    What::Drain(entry) => Some(entry),
-                    _ => None,
-                }
-            />
+            <TextField field=Field::Entry(EntryPart::Drained) label="Drained" words=true />
         </When>
         <p class="note caution">
             "Draining fuel is work for somebody equipped for it: vapour burns, static ignites it."

@@ -1,14 +1,12 @@
 //! The fields of an entry that records a fill.
 
 use fillwright::document::{
-    BeforeForm, ContentsForm, Document, EntryPart, Field, FuelForm, FuelPart, LevelForm, What,
+    BeforeForm, ContentsForm, ContentsOf, EntryPart, Field, FuelPart, LevelForm, What,
 };
-use fillwright::quantity::notation::Measure;
 use leptos::prelude::*;
 
-use super::contents::TANK;
-use super::{what, what_mut};
-use crate::app::state::State;
+use crate::app::field_errors::FieldErrors;
+use crate::app::session::Session;
 use crate::app::views::contents::{BlendFields, LevelErrorField, LevelFields};
 use crate::app::views::extras::extras_fields;
 use crate::app::views::how_sure::how_sure;
@@ -29,29 +27,23 @@ const BEFORES: [(Before, &str, &str); 3] = [
     (Before::Contents, "contents", "Level and blend"),
 ];
 
-fn fuel(document: &Document, id: u32) -> Option<&FuelForm> {
-    document.here.draft.as_ref()?.fuels().iter().find(|fuel| fuel.id == id)
-}
-
-fn fuel_mut(document: &mut Document, id: u32) -> Option<&mut FuelForm> {
-    document.here.draft.as_mut()?.fuel_mut(id)
-}
-
 #[component]
 pub(super) fn FillFields(ids: Vec<u32>) -> impl IntoView {
-    let state = State::here();
+    let session = Session::here();
     let clicked = holds(move || {
-        state.document.with(|it| matches!(what(it), Some(What::Fill(fill)) if fill.clicked))
+        session
+            .document
+            .with(|it| matches!(it.draft_what(), Some(What::Fill(fill)) if fill.clicked))
     });
     let tick = Callback::new(move |clicked| {
-        state.document.update(|it| {
-            if let Some(What::Fill(fill)) = what_mut(it) {
+        session.document.update(|it| {
+            if let Some(What::Fill(fill)) = it.draft_what_mut() {
                 fill.clicked = clicked;
             }
         });
     });
     let before = Memo::new(move |_| {
-        state.document.with(|it| match what(it) {
+        session.document.with(|it| match it.draft_what() {
             Some(What::Fill(fill)) => match fill.before {
                 BeforeForm::Nothing => Before::Nothing,
                 BeforeForm::Level(_) => Before::Level,
@@ -60,8 +52,8 @@ pub(super) fn FillFields(ids: Vec<u32>) -> impl IntoView {
             _ => Before::Nothing,
         })
     });
-    let choose = state.set(|it, key| {
-        let Some(What::Fill(fill)) = what_mut(it) else { return };
+    let choose = session.set(|it, key| {
+        let Some(What::Fill(fill)) = it.draft_what_mut() else { return };
         let level = match std::mem::take(&mut fill.before) {
             BeforeForm::Nothing => LevelForm::default(),
             BeforeForm::Level(form) => form,
@@ -75,7 +67,8 @@ pub(super) fn FillFields(ids: Vec<u32>) -> impl IntoView {
             _ => BeforeForm::Nothing,
         };
     });
-    let nothing = said(move || state.message(Field::Entry(EntryPart::Fuels)));
+    let errors = FieldErrors::here();
+    let nothing = said(move || errors.message(Field::Entry(EntryPart::Fuels)));
     let fuels: Vec<AnyView> =
         ids.into_iter().map(|id| PouredFuel(PouredFuelProps { id }).into_any()).collect();
     view! {
@@ -104,46 +97,23 @@ pub(super) fn FillFields(ids: Vec<u32>) -> impl IntoView {
             on_choice=choose
         />
         <When condition=holds(move || before.get() != Before::Nothing)>
-            <LevelFields form=TANK />
+            <LevelFields tank=ContentsOf::Entry />
         </When>
         <When condition=holds(move || before.get() == Before::Level)>
-            <LevelErrorField form=TANK />
+            <LevelErrorField tank=ContentsOf::Entry />
         </When>
         <When condition=holds(move || before.get() == Before::Contents)>
-            <BlendFields form=TANK />
+            <BlendFields tank=ContentsOf::Entry />
         </When>
     }
 }
 
 #[component]
 fn PouredFuel(id: u32) -> impl IntoView {
-    let state = State::here();
-    let unit = state.volume_unit();
-    let name = state.text(move |it| Some(&fuel(it, id)?.name));
-    let per_unit = said(move || {
-        state.printer.with(|it| format!("{}/{}", it.currency, it.units.volume().symbol()))
-    });
-    let text = move |part,
-                     label,
-                     unit: &'static str,
-                     read: fn(&mut FuelForm) -> &mut String,
-                     get: fn(&FuelForm) -> &String| {
-        view! {
-            <TextField
-                field=Field::Poured(id, part)
-                label=label
-                unit=unit
-                words=true
-                value=state.text(move |it| fuel(it, id).map(get))
-                on_text=state
-                    .set(move |it, text| {
-                        if let Some(fuel) = fuel_mut(it, id) {
-                            *read(fuel) = text;
-                        }
-                    })
-            />
-        }
-        .into_any()
+    let session = Session::here();
+    let name = session.typed(Field::Poured(id, FuelPart::Name));
+    let text = move |part, label| {
+        view! { <TextField field=Field::Poured(id, part) label=label words=true /> }.into_any()
     };
     view! {
         <fieldset class="offer">
@@ -153,54 +123,22 @@ fn PouredFuel(id: u32) -> impl IntoView {
                     field=Field::Poured(id, FuelPart::Poured)
                     label="Put in"
                     hint="Leave empty if none"
-                    unit=unit
                     words=true
-                    value=state.entry(Measure::Volume, move |it| fuel(it, id).map(|it| &it.poured))
-                    on_text=state.set_entry(move |it| fuel_mut(it, id).map(|it| &mut it.poured))
                 />
                 <TextField
                     field=Field::Poured(id, FuelPart::Price)
                     label="Price"
-                    unit=per_unit
-                    value=state.entry(Measure::Price, move |it| fuel(it, id).map(|it| &it.price))
-                    on_text=state.set_entry(move |it| fuel_mut(it, id).map(|it| &mut it.price))
                 />
             </div>
             <details>
                 <summary>"Ethanol, octane, name"</summary>
                 <div class="pair">
-                    {text(FuelPart::Share, "Ethanol", "%", |it| &mut it.share, |it| &it.share)}
-                    {text(
-                        FuelPart::ShareRange,
-                        "May be",
-                        "%",
-                        |it| &mut it.share_range,
-                        |it| &it.share_range,
-                    )}
-                    <TextField
-                        field=Field::Poured(id, FuelPart::Octane)
-                        label="Octane, at least"
-                        unit=state.octane_unit()
-                        words=true
-                        value=state.entry(Measure::Octane, move |it| fuel(it, id).map(|it| &it.octane))
-                        on_text=state.set_entry(move |it| fuel_mut(it, id).map(|it| &mut it.octane))
-                    />
-                    {text(FuelPart::Mon, "MON, at least", "", |it| &mut it.mon, |it| &it.mon)}
-                    {text(FuelPart::Name, "Name", "", |it| &mut it.name, |it| &it.name)}
+                    {text(FuelPart::Share, "Ethanol")} {text(FuelPart::ShareRange, "May be")}
+                    {text(FuelPart::Octane, "Octane, at least")}
+                    {text(FuelPart::Mon, "MON, at least")} {text(FuelPart::Name, "Name")}
                 </div>
-                {how_sure(
-                    format!("poured-{id}-how-sure"),
-                    move |it| {
-                        let fuel = fuel(it, id)?;
-                        Some((fuel.how_sure, fuel.share_assumed()?))
-                    },
-                    move |it| Some(&mut fuel_mut(it, id)?.how_sure),
-                )}
-                {extras_fields(
-                    |part| Field::Poured(id, FuelPart::Extra(part)),
-                    move |it| fuel(it, id).map(|it| &it.extras),
-                    move |it| fuel_mut(it, id).map(|it| &mut it.extras),
-                )}
+                {how_sure(Field::Poured(id, FuelPart::Share))}
+                {extras_fields(|part| Field::Poured(id, FuelPart::Extra(part)))}
             </details>
         </fieldset>
     }
