@@ -5,8 +5,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::*;
 use crate::document::{
     BeforeForm, CalibrationPart, ContentsForm, ContentsOf, ContentsPart, CurvePart, Draft,
-    DriveForm, ExtraPart, Fields, FillEntry, FuelForm, HardwareField, Id, LevelForm, PartForm,
-    PartKind, SensorForm, TripPart, TripStopPart, TubeTestForm, What,
+    DriveForm, ExtraPart, Fields, FillEntry, FuelForm, HardwareField, Id, LevelForm, SensorForm,
+    TripPart, TripStopPart, TubeTestForm, What,
 };
 use crate::quantity::notation::Units;
 
