@@ -77,7 +77,7 @@ pub(crate) fn build(mark: &str) -> PathBuf {
         .join(format!("{}-{number}-build-{mark}", std::process::id()));
     copy(&Server::build(), &root);
 
-    let style = renamed(&root, "tokens-", ".css", &format!("tokens-{mark}.css"));
+    let style = renamed(&root, "style-", ".css", &format!("style-{mark}.css"));
     append(&root.join(&style.1), &format!(":root {{ --build: {mark} }}"));
     let worker = renamed(&root, "planner-", "_loader.js", &format!("planner-{mark}_loader.js"));
     append(&root.join(&worker.1), &format!("\n// {mark}"));
