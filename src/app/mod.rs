@@ -23,6 +23,7 @@ mod undo;
 mod views;
 mod widgets;
 
+use fillwright::message::keys::frame as keys;
 use leptos::ev;
 use leptos::prelude::*;
 
@@ -131,7 +132,7 @@ fn App(stored: Stored) -> impl IntoView {
     view! {
         <header class="page-head">
             <a class="skip" href="#main" on:click=skip>
-                "Skip to the content"
+                {keys::SKIP.say()}
             </a>
             <div class="top">
                 <h1>"Fillwright"</h1>
@@ -139,7 +140,7 @@ fn App(stored: Stored) -> impl IntoView {
                     <p class="car-in-use">{name}</p>
                 </When>
             </div>
-            <nav class="tabs" aria-label="Views">
+            <nav class="tabs" aria-label=keys::VIEWS.say()>
                 {View::ALL
                     .map(|tab| {
                         let current = move || (view.get() == tab).then_some("page");
@@ -178,13 +179,14 @@ fn Invented() -> impl IntoView {
     let is_demo = holds(move || !session.is_new.get() && session.document.with(|it| it.here.demo));
     view! {
         <When condition=is_demo>
-            <aside class="invented" aria-label="Example">
+            <aside class="invented" aria-label=keys::EXAMPLE.say()>
                 <p>
-                    <strong>"Invented example."</strong>
-                    " Every figure is made up."
+                    <strong>{keys::INVENTED.say()}</strong>
+                    " "
+                    {keys::EVERY_FIGURE.say()}
                 </p>
                 <Button
-                    label="Enter my own car"
+                    label=keys::OWN_CAR.say()
                     look="small"
                     on_press=Callback::new(move |()| storage::start(session, false))
                 />
@@ -216,14 +218,14 @@ fn Troubles() -> impl IntoView {
                 <p>{said}</p>
                 <When condition=unsaved>
                     <Button
-                        label="Export now"
+                        label=keys::EXPORT_NOW.say()
                         look="small"
                         on_press=Callback::new(move |()| transfer::export(session))
                     />
                 </When>
                 <When condition=aside>
                     <Button
-                        label="Download what is kept aside"
+                        label=keys::DOWNLOAD_ASIDE.say()
                         look="small"
                         on_press=Callback::new(move |()| transfer::download_aside())
                     />

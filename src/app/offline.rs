@@ -4,6 +4,7 @@
 //! Where a browser has none, or does not let this page have one, the app works as it
 //! does without.
 
+use fillwright::message::keys::frame as keys;
 use leptos::ev;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -163,15 +164,15 @@ pub(crate) fn Offline() -> impl IntoView {
     view! {
         <div class="newer" role="status">
             <When condition=is_offered>
-                <p>"A new version is ready."</p>
+                <p>{keys::NEW_VERSION.say()}</p>
                 <div class="buttons">
                     <Button
-                        label="Use it now"
+                        label=keys::USE_IT.say()
                         look="small"
                         on_press=Callback::new(move |()| versions.accept())
                     />
                     <Button
-                        label="Later"
+                        label=keys::LATER.say()
                         look="small"
                         on_press=Callback::new(move |()| versions.put_off.set(true))
                     />
@@ -183,7 +184,7 @@ pub(crate) fn Offline() -> impl IntoView {
                 <When condition=versions
                     .became_ready
                     .into()>
-                    <p>"Kept on this device: from now on it works without a network too."</p>
+                    <p>{keys::KEPT.say()}</p>
                 </When>
             </div>
         </footer>

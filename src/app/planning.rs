@@ -1,5 +1,6 @@
 //! The worker that plans routes, seen from the page.
 
+use fillwright::message::keys::frame as keys;
 use std::sync::Arc;
 
 use fillwright::answers::trip::{TripAnswer, TripAsked};
@@ -148,7 +149,8 @@ impl Planning {
     fn send(self, text: String) {
         let has_worker = self.worker.with_value(Option::is_some);
         if !has_worker && let Err(error) = self.hire() {
-            self.fail(format!("{error:?}"));
+            leptos::logging::error!("{error:?}");
+            self.fail(keys::PLANNER_MISSING.say().to_owned());
             return;
         }
         self.running.set(true);
@@ -177,7 +179,7 @@ impl Planning {
             }
         });
         let failed = Closure::<dyn FnMut(web_sys::Event)>::new(move |_| {
-            self.fail("The part that plans could not be loaded: reload the page.".into());
+            self.fail(keys::PLANNER_MISSING.say().into());
         });
         worker.set_onmessage(Some(listen.as_ref().unchecked_ref()));
         worker.set_onerror(Some(failed.as_ref().unchecked_ref()));

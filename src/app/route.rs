@@ -1,6 +1,7 @@
 //! Links inside the app. They live in the fragment, so that any plain file
 //! server serves them and Back works without a rule on the server.
 
+use fillwright::message::keys::frame as keys;
 use leptos::ev::MouseEvent;
 use leptos::prelude::{document, window};
 use wasm_bindgen::JsCast;
@@ -32,13 +33,13 @@ impl View {
 
     pub(crate) fn name(self) -> &'static str {
         match self {
-            Self::Fill => "Fill",
-            Self::Tank => "Tank",
-            Self::Hardware => "Hardware",
-            Self::Trip => "Trip",
-            Self::Car => "Car",
-            Self::Methods => "Methods",
-            Self::Take => "Shared",
+            Self::Fill => keys::FILL.say(),
+            Self::Tank => keys::TANK.say(),
+            Self::Hardware => keys::HARDWARE.say(),
+            Self::Trip => keys::TRIP.say(),
+            Self::Car => keys::CAR.say(),
+            Self::Methods => keys::METHODS.say(),
+            Self::Take => keys::SHARED.say(),
         }
     }
 

@@ -1,5 +1,6 @@
 //! The picture itself.
 
+use fillwright::message::keys::charts as keys;
 use leptos::prelude::*;
 
 use super::chart::{Chart, EntryKind, LOOKS, Side};
@@ -29,7 +30,7 @@ pub(super) fn picture(id: &str, chart: &Chart, frame: &Frame) -> Vec<AnyView> {
     if chart.lines.iter().all(|it| curve::stretches(&it.points).is_empty()) {
         let (x, y) =
             (f64::midpoint(frame.left, frame.right), f64::midpoint(frame.top, frame.bottom));
-        parts.push(text("empty", x, y, "middle", "No figures yet".to_owned()));
+        parts.push(text("empty", x, y, "middle", keys::NO_FIGURES.say().to_owned()));
         return parts;
     }
     windows(id, chart, frame, &mut parts);

@@ -1,6 +1,7 @@
 //! The sight glass: the tank as a tall glass with what is in it and what is added.
 
 use fillwright::answers::fill::FillAnswer;
+use fillwright::message::keys::charts as keys;
 use fillwright::quantity::Volume;
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
@@ -85,20 +86,15 @@ impl Picture {
 /// The picture in words.
 fn words(answer: &FillAnswer, printer: &Printer) -> String {
     let tank = &answer.asked.problem.tank;
-    let tank = format!(
-        "Sight glass of a {} tank: {} in it",
-        printer.volume(tank.capacity),
-        printer.volume(tank.level.expected())
-    );
-    let steps = answer.steps.iter().map(|step| {
-        let name = &answer.asked.fuels[step.fuel].name;
-        format!(", then {} of {name}", printer.volume(step.volume))
-    });
-    let blend = answer.blend.as_ref().map(|blend| {
-        let share = printer.grade(blend.share.expected());
-        format!(". The blend is {share}, at worst {}.", printer.grade_band(blend.share))
-    });
-    std::iter::once(tank).chain(steps).chain(blend).collect()
+    let level = printer.volume(tank.level.expected());
+    let mut glass = keys::Glass { capacity: printer.volume(tank.capacity), level }.say();
+    for step in &answer.steps {
+        let fuel = &answer.asked.fuels[step.fuel].name;
+        glass = keys::GlassThen { glass, volume: printer.volume(step.volume), fuel }.say();
+    }
+    let Some(blend) = &answer.blend else { return glass };
+    let share = printer.grade(blend.share.expected());
+    keys::GlassBlend { glass, share, shares: printer.grade_band(blend.share) }.say()
 }
 
 /// The picture that the layers are part of.
@@ -146,9 +142,9 @@ pub(crate) fn SightGlass() -> impl IntoView {
             <Rows ids=ids row=|index| LayerInGlass(LayerInGlassProps { index }).into_any() />
             <path class="layer" d=dots fill="url(#glass-dots)"></path>
             <path class="mark-line" d=mark_line(TOP, LEFT)></path>
-            {name(LEFT - 10, (TOP + 5).to_string(), "brim".to_owned())}
-            <path class="reserve" d=reserve(|y| mark_line(y, RIGHT))></path>
-            {name(LEFT - 10, reserve(|y| (y + 5).to_string()), "reserve".to_owned())}
+            {name(LEFT - 10, (TOP + 5).to_string(), keys::BRIM.say().to_owned())}
+            <path class=keys::RESERVE.say() d=reserve(|y| mark_line(y, RIGHT))></path>
+            {name(LEFT - 10, reserve(|y| (y + 5).to_string()), keys::RESERVE.say().to_owned())}
             {scale()}
             <path class="bracket" d=picture.part(|it| bracket(it.worst))></path>
             <path class="dots" d=picture.part(|it| disc(it.expected))></path>

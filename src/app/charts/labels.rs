@@ -1,6 +1,8 @@
 //! The names within the picture: those of limits, of windows, and of lines that
 //! end early.
 
+use fillwright::message::keys::charts as keys;
+
 use super::chart::{Chart, Course, Limit, Side, Window};
 use super::frame::Frame;
 use super::names::{Area, GAP, LINE, Name, fitting, least_covering};
@@ -132,7 +134,7 @@ fn within_band(window: &Window, chart: &Chart, frame: &Frame) -> Vec<Name> {
     let y = |y: f64| frame.y(chart.y.within(y));
     let (low, high) = (y(window.from), y(window.to));
     let (from, to) = (chart.y.number(window.from), chart.y.print(window.to));
-    let full = format!("{}: {from} to {to}", window.name);
+    let full = keys::Window { name: &window.name, from, to }.say();
     let words = fitting(&[&full, &window.name], frame.right - frame.left - 2.0 * GAP);
     let free = frame.right - frame.left - 2.0 * GAP - width_of(&words);
     let inward = [high + LINE, low - GAP];

@@ -1,5 +1,6 @@
 //! What the picture cannot show: what lies beyond it, and what was noted.
 
+use fillwright::message::keys::charts as keys;
 use leptos::prelude::*;
 
 use super::chart::Chart;
@@ -12,10 +13,7 @@ pub(super) fn beyond(chart: &Chart) -> Vec<AnyView> {
     if notes.is_empty() {
         return Vec::new();
     }
-    vec![
-        view! { <p class="beyond">{format!("Beyond the chart: {}.", notes.join("; "))}</p> }
-            .into_any(),
-    ]
+    vec![view! { <p class="beyond">{keys::Beyond { what: notes.join("; ") }.say()}</p> }.into_any()]
 }
 
 /// What was noted, with links to where the log says so.
@@ -32,13 +30,10 @@ fn farthest(chart: &Chart) -> Vec<String> {
     let mut notes = Vec::new();
     for line in &chart.lines {
         let [above, below] = curve::farthest(line, &chart.y);
-        for (words, place) in [("up to", above), ("down to", below)] {
-            if let Some((x, y)) = place {
-                let value = chart.y.print(y);
-                let at = chart.x.print(x);
-                notes.push(format!("{}, {words} {value} at {at}", line.name));
-            }
-        }
+        let line = &line.name;
+        let at = |(x, y): (f64, f64)| (chart.y.print(y), chart.x.print(x));
+        notes.extend(above.map(at).map(|(value, place)| keys::UpTo { line, value, place }.say()));
+        notes.extend(below.map(at).map(|(value, place)| keys::DownTo { line, value, place }.say()));
     }
     notes
 }

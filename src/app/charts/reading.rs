@@ -1,5 +1,7 @@
 //! What the chart says at one place.
 
+use fillwright::message::Message;
+use fillwright::message::keys::charts as keys;
 use leptos::prelude::*;
 
 use super::chart::{Chart, Line};
@@ -8,7 +10,7 @@ use super::stops::{Stop, nearest};
 use super::{curve, draw};
 
 /// What is said where a line has a gap.
-const NONE: &str = "no figure";
+const NONE: Message = keys::NO_FIGURE;
 
 /// All lines at one place, in words.
 #[derive(Debug)]
@@ -96,9 +98,9 @@ impl Value {
         let class = if self.emphasis { "strong" } else { "" };
         let expected = match self.expected {
             Some(value) => view! { <strong class="number">{value}</strong> }.into_any(),
-            None => NONE.into_any(),
+            None => NONE.say().into_any(),
         };
-        let ends = self.between.map(|(low, high)| format!("{low} to {high}"));
+        let ends = self.between.map(|(low, high)| keys::Between { low, high }.say());
         view! {
             <li class=class>
                 {draw::sample(self.look, self.emphasis)} <span class="line-name">{self.name}</span>
@@ -110,10 +112,12 @@ impl Value {
     }
 
     fn sentence(&self) -> String {
-        let name = &self.name;
-        let ends = self.between.as_ref();
-        let ends = ends.map_or(String::new(), |(low, high)| format!(", between {low} and {high}"));
-        format!("{name} {}{ends}", self.expected.as_deref().unwrap_or(NONE))
+        let line = &self.name;
+        let value = self.expected.as_deref().unwrap_or_else(|| NONE.say());
+        match &self.between {
+            Some((low, high)) => keys::ValueBetween { line, value, low, high }.say(),
+            None => keys::Value { line, value }.say(),
+        }
     }
 }
 

@@ -1,6 +1,7 @@
 //! A chart on the screen: the picture with its crosshair, what that reads, and all of
 //! it as a table.
 
+use fillwright::message::keys::charts as keys;
 use leptos::prelude::*;
 
 use super::chart::Chart;
@@ -61,7 +62,7 @@ impl Shared {
     /// Where the crosshair is, beside the title.
     fn place(self) -> String {
         let is_date = self.chart.with(|it| it.x.date.is_some());
-        self.read(|it| if is_date { it.place } else { format!("at {}", it.place) })
+        self.read(|it| if is_date { it.place } else { keys::At { place: it.place }.say() })
     }
 }
 

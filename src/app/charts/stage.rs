@@ -1,5 +1,6 @@
 //! The picture with its crosshair, and what takes pointer, finger and keys.
 
+use fillwright::message::keys::charts as keys;
 use leptos::{ev, html, prelude::*};
 use wasm_bindgen::prelude::*;
 use web_sys::{
@@ -162,7 +163,7 @@ fn Reader(show: Show) -> impl IntoView {
             event.prevent_default();
         }
     };
-    let title = said(move || show.title.with(|it| format!("Read {it}")));
+    let title = said(move || show.title.with(|it| keys::Read { chart: it }.say()));
     let count = said(move || crosshair.count.get().to_string());
     let number = said(move || (crosshair.index() + 1).to_string());
     view! {

@@ -1,8 +1,9 @@
 //! The lines of the chart as a table, and what else it shows as a list.
 
+use fillwright::message::keys::charts as keys;
 use leptos::prelude::*;
 
-use super::chart::{Chart, Course, Line, Side};
+use super::chart::{Chart, Course, Line, Side, Window};
 use super::curve;
 use super::notes::noted;
 use super::reading::Reading;
@@ -19,7 +20,7 @@ pub(super) fn AsTable(what: Callback<(), Vec<AnyView>>) -> impl IntoView {
     let shown = Callback::new(move |()| if opened.get() { what.run(()) } else { Vec::new() });
     view! {
         <details on:toggle:target=move |event| opened.set(event.target().has_attribute("open"))>
-            <summary>"As a table"</summary>
+            <summary>{keys::AS_A_TABLE.say()}</summary>
             <Drawn what=shown />
         </details>
     }
@@ -29,17 +30,15 @@ pub(super) fn AsTable(what: Callback<(), Vec<AnyView>>) -> impl IntoView {
 pub(super) fn drawn(id: &str, chart: &Chart, stops: &[Stop]) -> Vec<AnyView> {
     let id = format!("{id}-table");
     let names = chart.lines.iter().map(|it| it.name.clone());
-    let noted = (!chart.entries.is_empty()).then(|| "Noted".to_owned());
+    let noted = (!chart.entries.is_empty()).then(|| keys::NOTED.say().to_owned());
     let headings = std::iter::once(chart.x.title()).chain(names).chain(noted).collect();
     // A log is read from its newest end; the whole of it is for a spreadsheet.
     let is_log = chart.x.date.is_some();
     let rows = if is_log { newest(stops.len()) } else { thinned(stops.len()) };
     let caption = match (is_log, stops.len().saturating_sub(rows.len())) {
         (false, _) => format!("{}: {}", chart.title, chart.y.title()),
-        (true, 0) => format!("{}, newest first", chart.y.title()),
-        (true, older) => {
-            format!("{}, newest first; {older} older rows are left out", chart.y.title())
-        }
+        (true, 0) => keys::NewestFirst { what: chart.y.title() }.say(),
+        (true, older) => keys::NewestFirstCut { what: chart.y.title(), older }.say(),
     };
     let rows = rows.into_iter().filter_map(|index| row(chart, stops, index)).collect();
     let name = caption.clone();
@@ -88,7 +87,7 @@ fn cell(chart: &Chart, line: &Line, stop: Stop) -> AnyView {
         return view! { <td>"—"</td> }.into_any();
     };
     let (low, high) = chart.y.ends(figure);
-    let ends = (figure.low < figure.high).then(|| format!("{low} to {high}"));
+    let ends = (figure.low < figure.high).then(|| keys::Between { low, high }.say());
     view! {
         <td>
             <span>{number(figure.expected)}</span>
@@ -118,29 +117,30 @@ fn others(chart: &Chart) -> Vec<String> {
     let y = |value: f64| chart.y.print(value);
     let mut others = Vec::new();
     for limit in &chart.limits {
-        let bound = match limit.beyond {
-            Side::Above => "at most",
-            Side::Below => "at least",
-        };
-        let course = match &limit.course {
+        let bound = match &limit.course {
             Course::Level { y: level, from: None, to: None } => y(*level),
             Course::Level { y: level, from, to } => {
                 let (from, to) = (from.unwrap_or(chart.x.from), to.unwrap_or(chart.x.to));
-                format!("{} from {} to {}", y(*level), x(from), x(to))
+                keys::LevelFromTo { level: y(*level), from: x(from), to: x(to) }.say()
             }
             Course::Through(places) => {
-                let places = places.iter().map(|it| format!("{} at {}", y(it.1), x(it.0)));
+                let places =
+                    places.iter().map(|it| keys::ValueAt { value: y(it.1), place: x(it.0) }.say());
                 places.collect::<Vec<_>>().join(", ")
             }
         };
-        others.push(format!("{}: {bound} {course}", limit.name));
+        let name = &limit.name;
+        others.push(match limit.beyond {
+            Side::Above => keys::AtMost { name, bound }.say(),
+            Side::Below => keys::AtLeast { name, bound }.say(),
+        });
     }
-    for window in &chart.windows {
-        others.push(format!("{}: {} to {}", window.name, x(window.from), x(window.to)));
-    }
-    for window in &chart.across {
-        others.push(format!("{}: {} to {}", window.name, y(window.from), y(window.to)));
-    }
+    let window = |window: &Window, print: &dyn Fn(f64) -> String| {
+        let (from, to) = (print(window.from), print(window.to));
+        keys::Window { name: &window.name, from, to }.say()
+    };
+    others.extend(chart.windows.iter().map(|it| window(it, &x)));
+    others.extend(chart.across.iter().map(|it| window(it, &y)));
     for mark in &chart.marks {
         let value = mark.y.map_or(String::new(), |it| format!(", {}", y(it)));
         others.push(format!("{}: {}{value}", mark.name, x(mark.x)));

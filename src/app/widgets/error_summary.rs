@@ -2,6 +2,7 @@
 
 use fillwright::answers::FieldError;
 use fillwright::document::Field;
+use fillwright::message::keys::frame as keys;
 use fillwright::words::fields;
 use leptos::prelude::*;
 
@@ -12,6 +13,18 @@ use crate::app::signals::{holds, said};
 
 /// So many are named at a time; the next come up as these are put right.
 const NAMED: usize = 6;
+
+/// What field errors mean for the answer.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) enum Lead {
+    /// Nothing that has to be said.
+    #[default]
+    Nothing,
+    /// It is of what was entered before.
+    NotUpdated,
+    /// What was entered is not kept.
+    NotKept,
+}
 
 /// What is missing or wrong in a sentence, with the first that is wrong.
 pub(crate) fn in_a_sentence(field_errors: &[FieldError]) -> String {
@@ -33,7 +46,7 @@ pub(crate) fn ErrorSummary(
     field_errors: Signal<Vec<FieldError>>,
     /// What that means for the answer.
     #[prop(optional, into)]
-    lead: Signal<String>,
+    lead: Signal<Lead>,
     /// What a field belongs to, where its own words do not tell.
     #[prop(optional)]
     owner: Option<fn(Session, Field) -> String>,
@@ -41,8 +54,14 @@ pub(crate) fn ErrorSummary(
     let session = Session::here();
     let title_id = format!("{id}-title");
     let field_errors = Memo::new(move |_| session.told(&field_errors.read()));
-    let title =
-        said(move || format!("{}{}", lead.get(), field_errors.with(|it| fields::summary(it))));
+    let title = said(move || {
+        let what = field_errors.with(|it| fields::summary(it));
+        match lead.get() {
+            Lead::Nothing => what,
+            Lead::NotUpdated => keys::NotUpdated { what }.say(),
+            Lead::NotKept => keys::NotKept { what }.say(),
+        }
+    });
     let is_wrong = holds(move || field_errors.with(|it| it.iter().any(|it| !it.is_missing)));
     let class = said(move || {
         if is_wrong.get() { "note caution to-mend" } else { "note to-mend" }.to_owned()
@@ -67,7 +86,7 @@ pub(crate) fn ErrorSummary(
             let in_order = wrong.into_iter().chain(missing);
             let mut items: Vec<AnyView> = in_order.take(NAMED).map(item).collect();
             if let more @ 1.. = all.len().saturating_sub(NAMED) {
-                items.push(view! { <li>{format!("And {more} more.")}</li> }.into_any());
+                items.push(view! { <li>{keys::AndMore { count: more }.say()}</li> }.into_any());
             }
             items
         })

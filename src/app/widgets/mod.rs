@@ -26,7 +26,7 @@ mod working;
 pub(crate) use super::signals::{holds, said};
 pub(crate) use bar::Bar;
 pub(crate) use button::Button;
-pub(crate) use error_summary::{ErrorSummary, in_a_sentence};
+pub(crate) use error_summary::{ErrorSummary, Lead, in_a_sentence};
 pub(crate) use facts::facts;
 pub(crate) use field::{LEVEL_HINT, OCTANE_HINT, TextField};
 pub(crate) use file_button::FileButton;

@@ -2,6 +2,7 @@
 
 use fillwright::answers::FieldError;
 use fillwright::document::Field;
+use fillwright::message::keys::frame as keys;
 use leptos::prelude::*;
 
 use super::flow::When;
@@ -31,10 +32,10 @@ impl Need {
 pub(crate) fn NeedInShort(need: Signal<Need>) -> impl IntoView {
     view! {
         <When condition=holds(move || need.get() == Need::FillingIn)>
-            <span class="in-short">"Still to fill in"</span>
+            <span class="in-short">{keys::TO_FILL_IN.say()}</span>
         </When>
         <When condition=holds(move || need.get() == Need::Mending)>
-            <span class="in-short missing">"Something is wrong"</span>
+            <span class="in-short missing">{keys::IS_WRONG.say()}</span>
         </When>
     }
 }

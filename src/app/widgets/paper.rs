@@ -1,6 +1,7 @@
 //! What goes to the printer: the button, and the head and the sources of a sheet.
 
 use fillwright::document::CarFile;
+use fillwright::message::keys::frame as keys;
 use fillwright::words;
 use fillwright::workings::Working;
 use leptos::{ev, prelude::*};
@@ -22,7 +23,7 @@ pub(crate) fn PrintButton(printing: RwSignal<bool>, ready: Signal<bool>) -> impl
     });
     view! {
         <When condition=ready>
-            <Button label="Print" look="small" on_press=print />
+            <Button label=keys::PRINT.say() look="small" on_press=print />
         </When>
     }
 }
@@ -57,7 +58,7 @@ pub(crate) fn sheet_head(what: &str, car: &CarFile, more: &str) -> AnyView {
             <h1>{format!("{what}: {}", words::car(car))}</h1>
             <p>{format!("{today}. {more}")}</p>
             <When condition=Signal::stored(car.demo)>
-                <p>"Invented example: every figure is made up."</p>
+                <p>{keys::INVENTED_SHEET.say()}</p>
             </When>
         </header>
     }
@@ -72,7 +73,7 @@ pub(crate) fn sheet_sources(lines: &[Working]) -> AnyView {
     sources.dedup();
     view! {
         <section class="sources">
-            <h2>"Sources"</h2>
+            <h2>{keys::SOURCES.say()}</h2>
             <ul>{sources.into_iter().map(|it| view! { <li>{it}</li> }).collect::<Vec<_>>()}</ul>
         </section>
     }

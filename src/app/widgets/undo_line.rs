@@ -1,6 +1,7 @@
 //! The line that says what was done at a place, with a button that takes it back.
 
 use fillwright::document::Id;
+use fillwright::message::keys::frame as keys;
 use fillwright::words::deeds;
 use leptos::prelude::*;
 
@@ -86,7 +87,7 @@ fn Words(
         <p>{words}</p>
         <When condition=offered>
             <Button
-                label="Undo"
+                label=keys::UNDO.say()
                 look="small"
                 name=name
                 on_press=Callback::new(move |()| session.undo())

@@ -1,6 +1,7 @@
 //! The verdicts of calibrations as they are shown: a shape, a colour and words.
 
 use fillwright::calibration::Verdict;
+use fillwright::message::keys::frame as keys;
 use fillwright::words;
 use leptos::prelude::*;
 
@@ -12,8 +13,8 @@ pub(crate) fn NoCalibration(condition: Signal<bool>) -> impl IntoView {
     view! {
         <When condition=condition>
             <p>
-                "No calibration is entered. "
-                <a href="#/car/calibrations">"Enter yours under Car."</a>
+                {keys::NO_CALIBRATION.say()} " "
+                <a href="#/car/calibrations">{keys::ENTER_YOURS.say()}</a>
             </p>
         </When>
     }

@@ -16,7 +16,8 @@ use crate::app::route::View;
 use crate::app::session::Session;
 use crate::app::tank_memos::TankMemos;
 use crate::app::widgets::{
-    Bar, Button, Drawn, ErrorSummary, PrintButton, Shape, Spoken, When, holds, in_a_sentence, said,
+    Bar, Button, Drawn, ErrorSummary, Lead, PrintButton, Shape, Spoken, When, holds, in_a_sentence,
+    said,
 };
 
 /// Whether there is an answer to what is entered now.
@@ -32,7 +33,7 @@ pub(super) fn PouredCard(printing: RwSignal<bool>) -> impl IntoView {
         fill_memos.shown.with(|it| it.answer.is_some()) && !fill_memos.just_recorded.get()
     });
     let stale = holds(move || fill_memos.shown.with(|it| it.stale));
-    let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
+    let lead = Signal::derive(move || if stale.get() { Lead::NotUpdated } else { Lead::Nothing });
     let class = said(move || if stale.get() { "stale-answer" } else { "" }.to_owned());
     view! {
         <section class="card" id="put-in" aria-labelledby="put-in-title">

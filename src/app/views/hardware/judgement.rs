@@ -12,8 +12,8 @@ use crate::app::hardware_memos::{HardwareMemos, Judged};
 use crate::app::route::View;
 use crate::app::session::Session;
 use crate::app::widgets::{
-    Bar, Drawn, ErrorSummary, PrintButton, Shape, Spoken, When, class_of, holds, in_a_sentence,
-    mark, said,
+    Bar, Drawn, ErrorSummary, Lead, PrintButton, Shape, Spoken, When, class_of, holds,
+    in_a_sentence, mark, said,
 };
 
 /// The shape beside the word, which also gives the colour.
@@ -43,7 +43,7 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
     });
     let verdict = Callback::new(move |()| hardware_memos.of_judged(drawn).unwrap_or_default());
     let field_errors = FieldErrors::here().all();
-    let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
+    let lead = Signal::derive(move || if stale.get() { Lead::NotUpdated } else { Lead::Nothing });
     let spoken = said(move || {
         let said = |judged: &Judged, hardware: &HardwareForm, printer: &Printer| {
             let said = hardware::judgement(&judged.answer, hardware, printer);

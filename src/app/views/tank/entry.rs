@@ -18,7 +18,7 @@ use crate::app::session::Session;
 use crate::app::tank_memos::TankMemos;
 use crate::app::undo::{Act, Spot};
 use crate::app::widgets::{
-    Button, Drawn, ErrorSummary, TextField, TimeField, UndoLine, When, holds, said,
+    Button, Drawn, ErrorSummary, Lead, TextField, TimeField, UndoLine, When, holds, said,
 };
 
 /// Where what is wrong with the entry stands.
@@ -190,7 +190,7 @@ fn Writing() -> impl IntoView {
             id=ERROR_SUMMARY
             view=View::Tank
             field_errors=wrong.all()
-            lead=said(|| "Not kept yet: ".to_owned())
+            lead=Lead::NotKept
         />
         <When condition=asking>
             <DoesItFit asked=asked keep=keep />

@@ -1,5 +1,6 @@
 //! The answer on a route: what to buy next, how good the plan is, and what to mind.
 
+use fillwright::message::keys::trip as keys;
 use fillwright::trip::Done;
 use fillwright::words::trip::{self, Standing};
 use leptos::prelude::*;
@@ -9,7 +10,7 @@ use crate::app::route::View;
 use crate::app::stages::deferred;
 use crate::app::trip_memos::TripMemos;
 use crate::app::widgets::{
-    Bar, Button, Drawn, ErrorSummary, PrintButton, Shape, Spoken, When, facts, holds,
+    Bar, Button, Drawn, ErrorSummary, Lead, PrintButton, Shape, Spoken, When, facts, holds,
     in_a_sentence, said,
 };
 
@@ -53,11 +54,11 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
         said(move || if stale.get() { "judgement stale-answer" } else { "judgement" }.to_owned());
     let headline = said(move || {
         if why_not.with(|it| !it.is_empty()) {
-            return "Impossible".to_owned();
+            return keys::IMPOSSIBLE.say().to_owned();
         }
         trip_memos
             .of_plan(|plan, printer| trip::next(plan, printer).0)
-            .unwrap_or_else(|| "Not planned yet".to_owned())
+            .unwrap_or_else(|| keys::NOT_PLANNED.say().to_owned())
     });
     let then = said(move || {
         if why_not.with(|it| !it.is_empty()) {
@@ -98,7 +99,7 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
     view! {
         <section class="card" id="trip-answer" tabindex="-1" aria-labelledby="trip-answer-title">
             <div class="head">
-                <h2 id="trip-answer-title">"What to buy"</h2>
+                <h2 id="trip-answer-title">{keys::WHAT_TO_BUY.say()}</h2>
                 <PrintButton printing=printing ready=current />
             </div>
             <Missing stale=outdated words=words />
@@ -130,7 +131,7 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
                 </dl>
                 <LeftOpen />
             </When>
-            <ul class="cautions note caution" aria-label="Cautions">
+            <ul class="cautions note caution" aria-label=keys::CAUTIONS.say()>
                 {trip::CAUTIONS.map(|it| view! { <li>{it}</li> })}
             </ul>
         </section>
@@ -180,7 +181,7 @@ fn AnswerBar(
         (false, true) => Shape::Disc,
         (false, false) => Shape::Stroke,
     });
-    view! { <Bar href="#/trip/trip-answer" words=words shape=shape.into() aside="Plan" /> }
+    view! { <Bar href="#/trip/trip-answer" words=words shape=shape.into() aside=keys::PLAN.say() /> }
 }
 
 /// What can be done with the plan and the search for it.
@@ -205,13 +206,13 @@ fn PlanButtons(
     view! {
         <div class="buttons">
             <When condition=running>
-                <Button label="Cancel" look="small" on_press=cancel />
+                <Button label=keys::CANCEL.say() look="small" on_press=cancel />
             </When>
             <When condition=holds(move || readable.get() && broke_off.get())>
-                <Button label="Plan again" look="small" on_press=again />
+                <Button label=keys::PLAN_AGAIN.say() look="small" on_press=again />
             </When>
             <When condition=holds(move || has_plan.get() && current.get())>
-                <Button label="Hold this plan" look="small" on_press=hold />
+                <Button label=keys::HOLD.say() look="small" on_press=hold />
             </When>
         </div>
     }
@@ -230,7 +231,7 @@ fn LeftOpen() -> impl IntoView {
     view! {
         <When condition=holds(move || lines.with(|it| !it.is_empty()))>
             <div id="left-open">
-                <h3>"What the bands leave open"</h3>
+                <h3>{keys::LEFT_OPEN.say()}</h3>
                 <ul class="cautions">
                     <Drawn what=items />
                 </ul>
@@ -243,7 +244,7 @@ fn LeftOpen() -> impl IntoView {
 #[component]
 fn Missing(stale: Signal<bool>, words: Signal<String>) -> impl IntoView {
     let field_errors = FieldErrors::here().all();
-    let lead = said(move || if stale.get() { "Not updated: " } else { "" }.to_owned());
+    let lead = Signal::derive(move || if stale.get() { Lead::NotUpdated } else { Lead::Nothing });
     let spoken = said(move || {
         let wrong = field_errors.with(|it| in_a_sentence(it));
         if wrong.is_empty() { words.get() } else { wrong }

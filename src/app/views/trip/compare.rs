@@ -2,6 +2,7 @@
 
 use fillwright::answers::trip::{TripAnswer, Turn};
 use fillwright::calibration::Verdict;
+use fillwright::message::keys::trip as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::trip::Done;
 use fillwright::words::{self, trip};
@@ -21,8 +22,7 @@ pub(super) fn CompareCard() -> impl IntoView {
     let missing = said(move || {
         let impossible =
             trip_memos.report().is_some_and(|it| matches!(it.done, Done::Impossible(_)));
-        let words =
-            if impossible { "No plan is possible now." } else { "There is no new plan yet." };
+        let words = if impossible { keys::NONE_POSSIBLE.say() } else { keys::NONE_YET.say() };
         words.to_owned()
     });
     let content = Callback::new(move |()| {
@@ -34,7 +34,7 @@ pub(super) fn CompareCard() -> impl IntoView {
     view! {
         <When condition=held>
             <section class="card" id="held" aria-labelledby="held-title">
-                <h2 id="held-title">"The plan that you hold"</h2>
+                <h2 id="held-title">{keys::HELD_PLAN.say()}</h2>
                 <When condition=current>
                     <Drawn what=content />
                 </When>
@@ -42,7 +42,7 @@ pub(super) fn CompareCard() -> impl IntoView {
                     <p>{missing}</p>
                 </When>
                 <div>
-                    <Button label="Let it go" look="small" on_press=release />
+                    <Button label=keys::LET_GO.say() look="small" on_press=release />
                 </div>
             </section>
         </When>
@@ -51,7 +51,8 @@ pub(super) fn CompareCard() -> impl IntoView {
 
 /// Both plans in figures, and the ways on which a calibration is lost or won.
 fn compared(held: &TripAnswer, plan: &TripAnswer, printer: &Printer) -> Vec<AnyView> {
-    let headings = ["Plan", "Held", "New"].map(str::to_owned).into();
+    let headings =
+        [keys::OF_PLAN.say(), keys::HELD.say(), keys::NEW.say()].map(str::to_owned).into();
     let pairs = trip::in_short(held, printer).into_iter().zip(trip::in_short(plan, printer));
     let rows = pairs
         .map(|(before, after)| {
@@ -69,11 +70,11 @@ fn compared(held: &TripAnswer, plan: &TripAnswer, printer: &Printer) -> Vec<AnyV
             .into_any()
         })
         .collect();
-    let caption = "Held and new plan".to_owned();
+    let caption = keys::HELD_AND_NEW.say().to_owned();
     let mut views = vec![wide_table("readings", caption, headings, rows)];
     let turns = plan.turns_from(held);
     views.push(if turns.is_empty() {
-        view! { <p>"No calibration is lost or won on any way."</p> }.into_any()
+        view! { <p>{keys::NONE_CHANGES.say()}</p> }.into_any()
     } else {
         let items: Vec<AnyView> =
             turns.iter().map(|it| view! { <li>{turn(it, plan)}</li> }.into_any()).collect();
@@ -87,17 +88,17 @@ fn turn(turn: &Turn, plan: &TripAnswer) -> String {
     let at = plan.asked.stops.iter().position(|it| it.id == turn.stop).unwrap_or_default();
     let calibration = plan.asked.calibrations.iter().position(|it| *it == turn.calibration);
     let calibration = calibration.and_then(|it| plan.asked.route.calibrations.get(it));
-    let name = calibration.map_or("", |it| &it.name);
-    let how = match (turn.before, turn.after) {
-        (Verdict::DoNotSelect, _) => "is won",
-        (_, Verdict::DoNotSelect) => "is lost",
-        (before, after) if after < before => "is surer",
-        _ => "is less sure",
-    };
-    format!(
-        "After {}, {name} {how}: {}; it was {}.",
-        trip::stop(&plan.asked, at),
-        words::verdict(turn.after),
-        words::verdict(turn.before)
-    )
+    let calibration = calibration.map_or("", |it| &it.name);
+    let place = trip::stop(&plan.asked, at);
+    let (before, after) = (words::verdict(turn.before), words::verdict(turn.after));
+    match (turn.before, turn.after) {
+        (Verdict::DoNotSelect, _) => {
+            keys::CalibrationWon { place, calibration, after, before }.say()
+        }
+        (_, Verdict::DoNotSelect) => {
+            keys::CalibrationLost { place, calibration, after, before }.say()
+        }
+        (was, is) if is < was => keys::CalibrationSurer { place, calibration, after, before }.say(),
+        _ => keys::CalibrationLessSure { place, calibration, after, before }.say(),
+    }
 }

@@ -1,6 +1,7 @@
 //! Where a new stop leads to.
 
 use fillwright::document::{Field, TripStopPart};
+use fillwright::message::keys::trip as keys;
 
 use crate::app::session::Session;
 use leptos::prelude::*;
@@ -8,7 +9,7 @@ use leptos::prelude::*;
 /// Adds a stop and leads to it.
 pub(super) fn add_stop(session: Session) {
     let mut added = 0;
-    session.document.update(|it| added = it.here.add_stop("Home"));
+    session.document.update(|it| added = it.here.add_stop(keys::HOME.say()));
     lead_to(session, added);
 }
 

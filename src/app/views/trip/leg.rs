@@ -1,6 +1,8 @@
 //! The fields of a leg: the way from a stop to the next.
 
 use fillwright::document::{Field, TripStopPart};
+use fillwright::message::keys::frame;
+use fillwright::message::keys::trip as keys;
 use leptos::prelude::*;
 
 use crate::app::field_errors::FieldErrors;
@@ -14,19 +16,19 @@ pub(super) fn LegFields(id: u32) -> impl IntoView {
         <div class="pair">
             <TextField
                 field=Field::TripStop(id, TripStopPart::Distance)
-                label="Distance"
-                hint="To the next stop, or to the end"
+                label=keys::DISTANCE.say()
+                hint=keys::DISTANCE_HINT.say()
                 words=true
             />
             <TextField
                 field=Field::TripStop(id, TripStopPart::Factor)
-                label="Takes more by a factor of"
-                hint="Above 1 for motorway, hills, a circuit; blank for 1"
+                label=keys::FACTOR.say()
+                hint=keys::FACTOR_HINT.say()
             />
             <TextField
                 field=Field::TripStop(id, TripStopPart::RonMin)
-                label="Octane of the blend, at least"
-                hint="Blank for no such rule"
+                label=keys::OCTANE_MIN.say()
+                hint=keys::OCTANE_MIN_HINT.say()
                 words=true
             />
         </div>
@@ -62,7 +64,9 @@ fn Kept(id: u32) -> impl IntoView {
             let asked =
                 it.here.route.stop(id).map(|it| it.calibrations.clone()).unwrap_or_default();
             let gone = asked.into_iter().filter(|id| calibrations.iter().all(|it| it.id != *id));
-            known.chain(gone.map(|id| (id, "One that is gone".to_owned()))).collect::<Vec<_>>()
+            known
+                .chain(gone.map(|id| (id, keys::CALIBRATION_GONE.say().to_owned())))
+                .collect::<Vec<_>>()
         })
     });
     let boxes = Callback::new(move |()| {
@@ -79,7 +83,7 @@ fn Kept(id: u32) -> impl IntoView {
     view! {
         <When condition=some>
             <fieldset class="kept" id=field.id() tabindex="-1">
-                <legend class="legend">"Keep usable on it, one of"</legend>
+                <legend class="legend">{keys::KEEP_USABLE.say()}</legend>
                 <Drawn what=boxes />
                 <When condition=holds(move || wrong.with(|it| !it.is_empty()))>
                     <p class="error">{wrong}</p>
@@ -88,8 +92,8 @@ fn Kept(id: u32) -> impl IntoView {
         </When>
         <When condition=holds(move || !some.get())>
             <p class="hint">
-                "No calibration is entered. "
-                <a href="#/car/calibrations">"Enter yours under Car."</a>
+                {frame::NO_CALIBRATION.say()} " "
+                <a href="#/car/calibrations">{frame::ENTER_YOURS.say()}</a>
             </p>
         </When>
     }

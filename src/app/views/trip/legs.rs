@@ -2,6 +2,8 @@
 
 use fillwright::answers::trip::TripAnswer;
 use fillwright::calibration::Judgement;
+use fillwright::message::keys::charts;
+use fillwright::message::keys::trip as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::trip::LegCourse;
 use fillwright::words::{self, trip};
@@ -23,7 +25,7 @@ pub(super) fn LegsCard() -> impl IntoView {
     view! {
         <When condition=has_plan>
             <section class=card(trip_memos) id="passages" aria-labelledby="passages-title">
-                <h2 id="passages-title">"Stop by stop"</h2>
+                <h2 id="passages-title">{keys::STOP_BY_STOP.say()}</h2>
                 <Drawn what=content />
             </section>
         </When>
@@ -33,12 +35,15 @@ pub(super) fn LegsCard() -> impl IntoView {
 /// What to buy at every stop, and what comes of it.
 pub(super) fn legs(plan: &TripAnswer, printer: &Printer) -> AnyView {
     let calibrations = plan.asked.route.calibrations.iter().map(|it| it.name.clone());
-    let before = ["Stop", "Buy", "Ethanol"].map(str::to_owned).into_iter();
-    let after = ["RON, at least", "AFR", "Level then", "Level at the next"].map(str::to_owned);
+    let before =
+        [keys::STOP.say(), keys::BUY.say(), keys::ETHANOL.say()].map(str::to_owned).into_iter();
+    let after =
+        [keys::RON_AT_LEAST.say(), "AFR", keys::LEVEL_THEN.say(), keys::LEVEL_AT_NEXT.say()]
+            .map(str::to_owned);
     let headings = before.chain(calibrations).chain(after).collect();
     let rows = plan.course.legs.iter().enumerate();
     let rows = rows.map(|(at, leg)| row(plan, at, leg, printer)).collect();
-    let caption = "What to buy at every stop, and what comes of it".to_owned();
+    let caption = keys::STOP_BY_STOP_CAPTION.say().to_owned();
     wide_table("readings passages", caption, headings, rows)
 }
 
@@ -58,7 +63,7 @@ fn row(plan: &TripAnswer, at: usize, leg: &LegCourse, printer: &Printer) -> AnyV
             .into_any()
         })
         .collect();
-    let nothing = buy.is_empty().then_some("nothing");
+    let nothing = buy.is_empty().then_some(keys::BUY_NOTHING.say());
     let number = |decimals: usize| move |band| printer.number_ends(band, decimals);
     let volume = |it| Some(printer.volume_ends(it));
     let verdicts: Vec<AnyView> = leg.verdicts.iter().map(verdict).collect();
@@ -92,7 +97,7 @@ fn verdict(judgement: &Judgement) -> AnyView {
 /// A figure with its ends, where they print differently.
 fn banded(ends: Option<[String; 3]>) -> AnyView {
     let Some([low, expected, high]) = ends else { return view! { <td>"—"</td> }.into_any() };
-    let ends = (low != high).then(|| format!("{low} to {high}"));
+    let ends = (low != high).then(|| charts::Between { low, high }.say());
     view! {
         <td>
             <span class="number">{expected}</span>

@@ -13,6 +13,7 @@ mod strip;
 mod wish;
 
 use fillwright::document::{Document, Field};
+use fillwright::message::keys::trip as keys;
 use fillwright::share::Kind;
 use leptos::prelude::*;
 
@@ -92,12 +93,12 @@ fn Empty() -> impl IntoView {
     let add = Callback::new(move |()| add_stop(session));
     view! {
         <section class="card" aria-labelledby="trip-empty">
-            <h2 id="trip-empty">"Which fills, and where?"</h2>
+            <h2 id="trip-empty">{keys::EMPTY.say()}</h2>
             <p>
-                "Give the stops of a journey with their fuels and the ways between them: this view says what to buy at each, so that the calibrations that you want to keep stay usable. With the plan comes a proof of how far it can be from the best one."
+                {keys::EMPTY_MEANS.say()}
             </p>
             <div>
-                <Button label="Add the start" look="strong" on_press=add />
+                <Button label=keys::ADD_START.say() look="strong" on_press=add />
             </div>
         </section>
     }

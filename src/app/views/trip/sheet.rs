@@ -2,6 +2,7 @@
 
 use fillwright::answers::trip::TripAnswer;
 use fillwright::document::CarFile;
+use fillwright::message::keys::trip as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::words::trip;
 use leptos::prelude::*;
@@ -36,7 +37,7 @@ pub(super) fn Paper() -> impl IntoView {
             <ChartOnPaper id="trip-share-on-paper" chart=share_graph(trip_memos) />
         </section>
         <section>
-            <h2>"Cautions"</h2>
+            <h2>{keys::CAUTIONS.say()}</h2>
             <ul>{trip::CAUTIONS.map(|it| view! { <li>{it}</li> })}</ul>
         </section>
     }
@@ -52,30 +53,30 @@ fn drawn(
     let whole: fillwright::quantity::Length =
         plan.asked.route.legs.iter().map(|leg| leg.distance).sum();
     let tank = &plan.asked.route.tank;
-    let start = format!(
-        "In the tank at the start: {} ({}) of {} ({}).",
-        printer.volume(tank.level.expected()),
-        printer.volume_band(tank.level),
-        printer.grade(tank.share.expected()),
-        printer.grade_band(tank.share),
-    );
+    let start = keys::AtStart {
+        level: printer.volume(tank.level.expected()),
+        levels: printer.volume_band(tank.level),
+        share: printer.grade(tank.share.expected()),
+        shares: printer.grade_band(tank.share),
+    }
+    .say();
     let holds_for = if plan.asked.wish.is_robust {
-        "It holds whatever is true within the bands given."
+        keys::HOLDS_WHATEVER.say()
     } else {
-        "It holds if everything is as expected."
+        keys::HOLDS_AS_EXPECTED.say()
     };
     let open = trip::left_open(plan);
     let open = (!open.is_empty()).then(|| {
         let open: Vec<_> = open.into_iter().map(|it| view! { <li>{it}</li> }).collect();
         view! {
             <section>
-                <h2>"What the bands leave open"</h2>
+                <h2>{keys::LEFT_OPEN.say()}</h2>
                 <ul>{open}</ul>
             </section>
         }
     });
     vec![
-        sheet_head("Trip", car, &format!("{} in all.", printer.distance(whole))),
+        sheet_head(keys::TRIP.say(), car, &keys::InAll { distance: printer.distance(whole) }.say()),
         view! {
             <section>
                 <h2>{trip::next(plan, printer).0}</h2>
@@ -85,11 +86,11 @@ fn drawn(
             </section>
             {open}
             <section>
-                <h2>"Stop by stop"</h2>
+                <h2>{keys::STOP_BY_STOP.say()}</h2>
                 {legs(plan, printer)}
             </section>
             <section>
-                <h2>"What was reckoned with"</h2>
+                <h2>{keys::GIVEN.say()}</h2>
                 {fuels(plan, printer)}
             </section>
         }
@@ -99,7 +100,14 @@ fn drawn(
 
 /// The fuels and the ways as they were given.
 fn fuels(plan: &TripAnswer, printer: &Printer) -> AnyView {
-    let headings = ["Stop", "Fuel", "Ethanol", "RON", "Price", "Way after it"];
+    let headings = [
+        keys::STOP.say(),
+        keys::FUEL.say(),
+        keys::ETHANOL.say(),
+        "RON",
+        keys::PRICE.say(),
+        keys::WAY_AFTER_HEADING.say(),
+    ];
     let headings = headings.map(str::to_owned).into();
     let route = &plan.asked.route;
     let mut rows = Vec::new();
@@ -111,16 +119,20 @@ fn fuels(plan: &TripAnswer, printer: &Printer) -> AnyView {
         let rate = |pump: usize| {
             plan.asked.stops.get(at).and_then(|it| it.fuels.get(pump)).and_then(|it| it.rate)
         };
-        let way =
-            format!("{}, factor {}", printer.distance(leg.distance), printer.number(leg.factor, 2));
+        let way = keys::Way {
+            distance: printer.distance(leg.distance),
+            factor: printer.number(leg.factor, 2),
+        }
+        .say();
         for (index, pump) in stop.pumps.iter().enumerate() {
-            let closed = if pump.closed { ", not to be had" } else { "" };
+            let fuel = name(index);
+            let fuel = if pump.closed { keys::FuelClosed { fuel }.say() } else { fuel };
             let ron = pump.ron.map_or_else(|| "—".into(), |it| printer.number(it, 1));
             rows.push(
                 view! {
                     <tr>
                         <th scope="row">{trip::stop(&plan.asked, at)}</th>
-                        <td>{format!("{}{closed}", name(index))}</td>
+                        <td>{fuel}</td>
                         <td>
                             {format!(
                                 "{} ({})",
@@ -137,5 +149,5 @@ fn fuels(plan: &TripAnswer, printer: &Printer) -> AnyView {
             );
         }
     }
-    table("readings", "Fuels and ways as given".to_owned(), headings, rows)
+    table("readings", keys::GIVEN_CAPTION.say().to_owned(), headings, rows)
 }

@@ -2,6 +2,8 @@
 
 use fillwright::answers::tank::History;
 use fillwright::document::{ContentsOf, Field, StartForm, TripPart};
+use fillwright::message::Message;
+use fillwright::message::keys::trip as keys;
 use leptos::prelude::*;
 
 use super::need;
@@ -12,8 +14,8 @@ use crate::app::tank_memos::TankMemos;
 use crate::app::views::contents::{BlendFields, LevelFields};
 use crate::app::widgets::{Options, Section, When, holds, key_of, options, said, value_of};
 
-const STARTS: [(StartForm, &str, &str); 2] =
-    [(StartForm::Log, "log", "The log"), (StartForm::Typed, "typed", "What I type")];
+const STARTS: [(StartForm, &str, Message); 2] =
+    [(StartForm::Log, "log", keys::FROM_LOG), (StartForm::Typed, "typed", keys::TYPED)];
 
 fn is_here(field: Field) -> bool {
     matches!(field, Field::Trip(TripPart::Start) | Field::Contents(ContentsOf::Trip, _))
@@ -34,25 +36,23 @@ pub(super) fn StartSection() -> impl IntoView {
     let by_log = said(move || {
         let as_of = tank_memos.history.with(History::as_of);
         as_of.map_or_else(String::new, |as_of| {
-            format!(
-                "{} As of {}.",
-                tank_memos.by_the_log(),
-                device::date(as_of.local_minutes(), true)
-            )
+            let date = device::date(as_of.local_minutes(), true);
+            keys::AsOf { level: tank_memos.by_the_log(), date }.say()
         })
     });
     let errors = FieldErrors::here();
     let nothing = said(move || errors.message(Field::Trip(TripPart::Start)));
-    let short =
-        said(
-            move || {
-                if from_log.get() { "From the log".to_owned() } else { "As typed".to_owned() }
-            },
-        );
+    let short = said(move || {
+        if from_log.get() {
+            keys::FROM_THE_LOG.say().to_owned()
+        } else {
+            keys::AS_TYPED.say().to_owned()
+        }
+    });
     view! {
-        <Section id="trip-start" title="In the tank at the start" short=short need=need(is_here) open=true>
+        <Section id="trip-start" title=keys::START.say() short=short need=need(is_here) open=true>
             <Options
-                legend="Start from"
+                legend=keys::START_FROM.say()
                 name="route-start"
                 options=options(&STARTS)
                 chosen=chosen

@@ -3,6 +3,8 @@
 use fillwright::document::{
     Document, Field, FuelForm, OfferedAt, PlannedStop, Shift, TripStopPart,
 };
+use fillwright::message::Message;
+use fillwright::message::keys::trip as keys;
 use fillwright::words::deeds::Deed;
 use fillwright::words::trip;
 use leptos::prelude::*;
@@ -59,10 +61,10 @@ pub(super) fn StopCard(id: u32) -> impl IntoView {
             let route = &it.here.route;
             match route.here.and_then(|here| route.place_of(here)) {
                 Some(now) if route.place_of(id) == Some(now) && route.filled => {
-                    "You are here, and filled up"
+                    keys::HERE_AND_FILLED.say()
                 }
-                Some(now) if route.place_of(id) == Some(now) => "You are here",
-                Some(now) if route.place_of(id) < Some(now) => "Passed",
+                Some(now) if route.place_of(id) == Some(now) => keys::HERE.say(),
+                Some(now) if route.place_of(id) < Some(now) => keys::PASSED.say(),
                 _ => "",
             }
             .to_owned()
@@ -106,17 +108,17 @@ fn StopFields(id: u32, title: Signal<String>) -> impl IntoView {
         <div class="inside" role="group" aria-label=title>
             <TextField
                 field=Field::TripStop(id, TripStopPart::Place)
-                label="Place"
+                label=keys::PLACE.say()
                 words=true
             />
-            <h3>"Fuels there"</h3>
+            <h3>{keys::FUELS_THERE.say()}</h3>
             <Offers place=OfferedAt::Stop(id) />
             <TextField
                 field=Field::TripStop(id, TripStopPart::Fee)
-                label="What stopping costs, fuel apart"
-                hint="A detour, a toll; blank for nothing"
+                label=keys::FEE.say()
+                hint=keys::FEE_HINT.say()
             />
-            <h3>"The way after it"</h3>
+            <h3>{keys::WAY_AFTER.say()}</h3>
             <LegFields id=id />
             <StopButtons id=id title=title />
         </div>
@@ -155,27 +157,28 @@ fn StopButtons(id: u32, title: Signal<String>) -> impl IntoView {
             leptos::logging::error!("{error:?}");
         }
     });
-    let name =
-        move |what: &'static str| Signal::derive(move || Some(format!("{what}: {}", title.get())));
+    let name = move |what: Message| {
+        Signal::derive(move || Some(keys::ButtonOf { what, stop: title.get() }.say()))
+    };
     view! {
         <div class="buttons">
-            <Button label="I am here" name=name("I am here") on_press=arrive />
+            <Button label=keys::ARRIVE.say() name=name(keys::ARRIVE) on_press=arrive />
             <When condition=holds(move || at.get().is_some_and(|at| at > 0))>
                 <Button
-                    label="Earlier"
+                    label=keys::EARLIER.say()
                     look="small"
-                    name=name("Earlier")
+                    name=name(keys::EARLIER)
                     on_press=shift(Shift::Earlier)
                 />
             </When>
             <When condition=holds(move || at.get().is_some_and(|at| at + 1 < last.get()))>
-                <Button label="Later" look="small" name=name("Later") on_press=shift(Shift::Later) />
+                <Button label=keys::LATER.say() look="small" name=name(keys::LATER) on_press=shift(Shift::Later) />
             </When>
-            <Button label="Copy" look="small" name=name("Copy") on_press=copy />
-            <Button label="Remove" look="small" name=name("Remove") on_press=remove />
+            <Button label=keys::COPY.say() look="small" name=name(keys::COPY) on_press=copy />
+            <Button label=keys::REMOVE.say() look="small" name=name(keys::REMOVE) on_press=remove />
         </div>
         <p class="hint">
-            "“I am here” opens Fill with these fuels and what the plan wants here, and plans on from this stop with what the log knows: note the gauge or the drive under Tank first, and the fill afterwards."
+            {keys::ARRIVE_MEANS.say()}
         </p>
     }
 }

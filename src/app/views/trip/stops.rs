@@ -1,6 +1,7 @@
 //! The card of all stops, and what adds one.
 
 use fillwright::document::{Field, TripPart};
+use fillwright::message::keys::trip as keys;
 use leptos::prelude::*;
 
 use super::lead::add_stop;
@@ -25,10 +26,10 @@ pub(super) fn StopsCard() -> impl IntoView {
     let wrong = said(move || errors.message(Field::Trip(TripPart::Stops)));
     view! {
         <section class="card" aria-labelledby="stops-title">
-            <h2 id="stops-title">"Stops"</h2>
+            <h2 id="stops-title">{keys::STOPS.say()}</h2>
             <When condition=under_way>
                 <div>
-                    <Button label="From the start again" look="small" on_press=from_start />
+                    <Button label=keys::FROM_THE_START.say() look="small" on_press=from_start />
                 </div>
             </When>
             <When condition=holds(move || wrong.with(|it| !it.is_empty()))>
@@ -40,7 +41,7 @@ pub(super) fn StopsCard() -> impl IntoView {
                 <UndoableRows ids=ids.into() row=|id| StopCard(StopCardProps { id }).into_any() />
             </div>
             <div>
-                <Button label="Add a stop" on_press=add />
+                <Button label=keys::ADD_STOP.say() on_press=add />
             </div>
         </section>
     }

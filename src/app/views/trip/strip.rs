@@ -1,6 +1,7 @@
 //! The route as a strip: level, and share with the windows of the calibrations.
 
 use fillwright::answers::trip::{TankAtPlace, TripAnswer};
+use fillwright::message::keys::trip as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Share, Volume};
 use fillwright::words::trip;
@@ -27,7 +28,7 @@ pub(super) fn StripCard() -> impl IntoView {
     view! {
         <When condition=has_plan>
             <section class=card(trip_memos) aria-labelledby="strip-title">
-                <h2 id="strip-title">"Along the route"</h2>
+                <h2 id="strip-title">{keys::ALONG_THE_ROUTE.say()}</h2>
                 <ChartOnScreen id="trip-level" chart=level_graph(trip_memos) led=led />
                 <When condition=has_more>
                     <ChartOnScreen id="trip-share" chart=share_graph(trip_memos) led=led />
@@ -50,7 +51,7 @@ pub(super) fn share_graph(trip_memos: TripMemos) -> Signal<Chart> {
 fn distance_axis(places: &[TankAtPlace], printer: &Printer) -> Axis {
     let unit = printer.units.distance();
     Axis {
-        name: "Distance".into(),
+        name: keys::DISTANCE.say().into(),
         unit: unit.symbol().into(),
         from: 0.0,
         to: places.last().map_or(1.0, |it| unit.value_of(it.distance)).max(1.0),
@@ -83,17 +84,17 @@ fn level(plan: &TripAnswer, printer: &Printer) -> Chart {
     };
     let name = |at: usize| {
         let parts = trip::bought(plan, at, printer).into_iter();
-        parts.map(|(volume, fuel)| format!("{volume} {fuel}")).collect::<Vec<_>>().join(" + ")
+        parts
+            .map(|(volume, fuel)| keys::Portion { volume, fuel }.say())
+            .collect::<Vec<_>>()
+            .join(" + ")
     };
     Chart {
-        title: "Level".into(),
-        words: format!(
-            "Level in the tank over the distance, with what is put in. {}.",
-            trip::next(plan, printer).0
-        ),
+        title: keys::LEVEL.say().into(),
+        words: keys::LevelChart { plan: trip::next(plan, printer).0 }.say(),
         x: distance_axis(&places, printer),
         y: Axis {
-            name: "Level".into(),
+            name: keys::LEVEL.say().into(),
             unit: printer.units.volume().symbol().into(),
             from: 0.0,
             to: volume(tank.capacity),
@@ -102,14 +103,14 @@ fn level(plan: &TripAnswer, printer: &Printer) -> Chart {
             ..Axis::default()
         },
         lines: vec![Line {
-            name: "Level".into(),
-            label: "Level".into(),
+            name: keys::LEVEL.say().into(),
+            label: keys::LEVEL.say().into(),
             points: places.iter().map(point).collect(),
             look: 0,
             emphasis: true,
         }],
         limits: vec![Limit {
-            name: "Reserve".into(),
+            name: keys::RESERVE.say().into(),
             course: Course::Level { y: volume(tank.reserve), from: None, to: None },
             beyond: Side::Below,
         }],
@@ -137,17 +138,18 @@ fn share(plan: &TripAnswer, printer: &Printer) -> Chart {
     let shares = places.iter().filter_map(|it| it.share.map(|share| share.high().percent()));
     let highest = shares.chain(windows.iter().map(|it| it.to)).fold(0.0, f64::max);
     let short = plan.in_short();
-    let between = short.weakest.zip(short.strongest).map_or_else(String::new, |(low, high)| {
-        format!(" Between {} and {}.", printer.grade(low), printer.grade(high))
-    });
+    let words = short.weakest.zip(short.strongest).map_or_else(
+        || keys::SHARE_CHART_WORDS.say().to_owned(),
+        |(low, high)| {
+            keys::ShareChartBetween { low: printer.grade(low), high: printer.grade(high) }.say()
+        },
+    );
     Chart {
-        title: "Ethanol share".into(),
-        words: format!(
-            "Ethanol share over the distance, before the windows of the calibrations.{between}"
-        ),
+        title: keys::SHARE_CHART.say().into(),
+        words,
         x: distance_axis(&places, printer),
         y: Axis {
-            name: "Ethanol share".into(),
+            name: keys::SHARE_CHART.say().into(),
             unit: "%".into(),
             from: 0.0,
             to: (highest + AIR).min(100.0),
@@ -156,8 +158,8 @@ fn share(plan: &TripAnswer, printer: &Printer) -> Chart {
             ..Axis::default()
         },
         lines: vec![Line {
-            name: "Share".into(),
-            label: "Share".into(),
+            name: keys::SHARE.say().into(),
+            label: keys::SHARE.say().into(),
             points: places.iter().map(point).collect(),
             look: 1,
             emphasis: true,

@@ -1,6 +1,7 @@
 //! The card of what the plan should be like.
 
 use fillwright::document::{Field, PreferForm, TripPart};
+use fillwright::message::keys::trip as keys;
 use fillwright::words::trip::preference;
 use leptos::prelude::*;
 
@@ -38,36 +39,36 @@ pub(super) fn WishSection() -> impl IntoView {
     let short = said(move || {
         let prefer = session.document.with(|it| it.here.route.prefer);
         let label = preference(prefer);
-        if careful.get() { format!("{label}, whatever is true") } else { label.to_owned() }
+        if careful.get() { keys::WishCareful { wish: label }.say() } else { label.to_owned() }
     });
     view! {
-        <Section id="trip-wish" title="The plan should have" short=short need=need(is_here) open=true>
+        <Section id="trip-wish" title=keys::WISH.say() short=short need=need(is_here) open=true>
             <Options
-                legend="Above all"
+                legend=keys::ABOVE_ALL.say()
                 name="prefer"
                 options=options(&PREFERENCES)
                 chosen=chosen
                 on_choice=choose
             />
-            <CheckBox label="Hold whatever is true within the bands" checked=careful on_tick=tick />
+            <CheckBox label=keys::HOLD_WHATEVER.say() checked=careful on_tick=tick />
             <p class="hint">
-                "Without that, it holds if everything is as expected; the table shows what may be."
+                {keys::HOLD_WHATEVER_MEANS.say()}
             </p>
             <div class="pair">
                 <TextField
                     field=Field::Trip(TripPart::Budget)
-                    label="At most to spend"
-                    hint="Fuel and stops; blank for no limit"
+                    label=keys::BUDGET.say()
+                    hint=keys::BUDGET_HINT.say()
                 />
                 <TextField
                     field=Field::Trip(TripPart::Margin)
-                    label="Stay inside the windows by"
-                    hint="Points of ethanol; blank for 2"
+                    label=keys::MARGIN.say()
+                    hint=keys::MARGIN_HINT.say()
                 />
                 <TextField
                     field=Field::Trip(TripPart::FinalLevel)
-                    label="Level at the end"
-                    hint="At least; blank for the reserve"
+                    label=keys::FINAL_LEVEL.say()
+                    hint=keys::FINAL_LEVEL_HINT.say()
                     words=true
                 />
             </div>
