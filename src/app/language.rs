@@ -11,12 +11,12 @@ use web_sys::Response;
 /// Goes on once the language is there. The first one comes with the program; where another
 /// cannot be had, the first one is spoken.
 pub(super) fn once_spoken(then: impl FnOnce() + 'static) {
-    let [first, others @ ..] = keys::LANGUAGES;
+    let [(first, _), ..] = keys::LANGUAGES;
     let asked_for = window().navigator().languages();
-    match wanted(&asked_for, &[&[first], &others[..]].concat()).filter(|it| *it != first) {
+    match wanted(&asked_for).filter(|(tag, _)| *tag != first) {
         None => then(),
-        Some(tag) => spawn_local(async move {
-            if let Some(language) = load(tag).await {
+        Some((tag, file)) => spawn_local(async move {
+            if let Some(language) = load(tag, file).await {
                 speak(language);
                 if let Some(root) = document().document_element() {
                     // Setting an attribute with a good name cannot fail.
@@ -30,16 +30,16 @@ pub(super) fn once_spoken(then: impl FnOnce() + 'static) {
 
 /// The first of the languages asked for that there is: by its whole tag, or by its first
 /// part where that is all that is there, as `de` for `de-AT`.
-fn wanted(asked_for: &Array, there_are: &[&'static str]) -> Option<&'static str> {
-    let find = |tag: &str| there_are.iter().copied().find(|it| it.eq_ignore_ascii_case(tag));
+fn wanted(asked_for: &Array) -> Option<(&'static str, &'static str)> {
+    let find = |tag: &str| keys::LANGUAGES.into_iter().find(|it| it.0.eq_ignore_ascii_case(tag));
     asked_for
         .iter()
         .filter_map(|it| it.as_string())
         .find_map(|tag| find(&tag).or_else(|| find(tag.split('-').next().unwrap_or_default())))
 }
 
-async fn load(tag: &str) -> Option<Language> {
-    let response = JsFuture::from(window().fetch_with_str(&format!("words/{tag}.words"))).await;
+async fn load(tag: &str, file: &str) -> Option<Language> {
+    let response = JsFuture::from(window().fetch_with_str(&format!("words/{file}"))).await;
     let response: Response = response.ok()?.dyn_into().ok()?;
     if !response.ok() {
         return None;

@@ -6,15 +6,16 @@ use std::fmt::Write;
 use crate::compile::Key;
 
 /// The module `messages`.
-pub(crate) fn rust(keys: &[Key], languages: &[String]) -> String {
+pub(crate) fn rust(keys: &[Key], languages: &[(String, String)]) -> String {
     let mut code = String::new();
-    let tags: Vec<String> = languages.iter().map(|it| format!("{it:?}")).collect();
+    let pairs: Vec<String> = languages.iter().map(|it| format!("{it:?}")).collect();
     // Writing to a string cannot fail.
     let _ = writeln!(
         code,
-        "/// The tags of the languages, the first one first.\npub const LANGUAGES: [&str; {}] = [{}];",
-        tags.len(),
-        tags.join(", ")
+        "/// The tags of the languages with their files, the first one first.\n\
+         pub const LANGUAGES: [(&str, &str); {}] = [{}];",
+        pairs.len(),
+        pairs.join(", ")
     );
     let _ = writeln!(
         code,

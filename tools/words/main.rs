@@ -10,6 +10,7 @@ mod generate;
 mod pseudo;
 
 use std::fs;
+use std::hash::{DefaultHasher, Hash, Hasher};
 use std::path::{Path, PathBuf};
 
 use compile::Catalogue;
@@ -33,19 +34,38 @@ fn main() {
 }
 
 fn build(words: &Path, out: &Path) -> Result<(), String> {
+    remove_older(out)?;
     let first = read(&words.join(FIRST))?;
     let keys = first.keys();
-    let mut languages = vec![FIRST.to_owned(), PSEUDO.to_owned()];
-    write(&out.join(format!("{FIRST}.words")), &encode::encode(&first, &keys)?)?;
+    let mut languages = Vec::new();
+    // The first one goes into the program, and the pseudo-language with no page: nothing
+    // keeps them by their names.
     let pseudo = pseudo::of(first.clone());
-    write(&out.join(format!("{PSEUDO}.words")), &encode::encode(&pseudo, &keys)?)?;
+    for (tag, language) in [(FIRST, &first), (PSEUDO, &pseudo)] {
+        let file = format!("{tag}.words");
+        write(&out.join(&file), &encode::encode(language, &keys)?)?;
+        languages.push((tag.to_owned(), file));
+    }
     for name in folders(words)?.into_iter().filter(|it| it != FIRST) {
         let language = read(&words.join(&name))?;
         language.must_match(&first).map_err(|why| format!("{name}: {why}"))?;
-        write(&out.join(format!("{name}.words")), &encode::encode(&language, &keys)?)?;
-        languages.push(name);
+        let text = encode::encode(&language, &keys)?;
+        let file = format!("{name}-{:016x}.words", checksum(&text));
+        write(&out.join(&file), &text)?;
+        languages.push((name, file));
     }
     write(&out.join("messages.rs"), &generate::rust(&keys, &languages))
+}
+
+/// Removes what an earlier build wrote: whatever lies there goes with the page.
+fn remove_older(out: &Path) -> Result<(), String> {
+    for entry in fs::read_dir(out).map_err(|why| why.to_string())?.filter_map(Result::ok) {
+        let path = entry.path();
+        if path.extension().is_some_and(|it| it == "words") {
+            fs::remove_file(&path).map_err(|why| format!("{}: {why}", path.display()))?;
+        }
+    }
+    Ok(())
 }
 
 /// The messages in a folder, by file.
@@ -79,6 +99,14 @@ fn folders(words: &Path) -> Result<Vec<String>, String> {
         .collect();
     names.sort();
     Ok(names)
+}
+
+/// A page never gets the words of another build than its own: messages are known by their
+/// place, which another build may give to another one.
+fn checksum(text: &str) -> u64 {
+    let mut hasher = DefaultHasher::new();
+    text.hash(&mut hasher);
+    hasher.finish()
 }
 
 fn write(path: &Path, text: &str) -> Result<(), String> {
