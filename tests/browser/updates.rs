@@ -152,7 +152,7 @@ fn a_build_that_is_not_whole_is_not_taken() {
             page.open("").await;
             app::kept(page).await;
             let build = builds::build("later");
-            damage(&build.join("tokens-later.css"));
+            damage(&build.join("style-later.css"));
             page.server().publish(build);
             let look = "
                 return navigator.serviceWorker.getRegistration()
