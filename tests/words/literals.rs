@@ -67,8 +67,11 @@ fn rust_files(folder: &Path) -> Vec<PathBuf> {
 /// Two words beside each other, or one with a capital letter, or one inside a pattern.
 fn looks_like_words(text: &str) -> bool {
     let letters = |word: &str| word.chars().filter(|it| it.is_alphabetic()).count();
-    let words: Vec<&str> = text
-        .split(|it: char| it.is_whitespace() || "{}".contains(it))
+    // What is put in is no word of this text, and parts it like a blank.
+    let parts = text.split('{').map(|it| it.split_once('}').map_or(it, |(_, after)| after));
+    let has_gaps = text.contains('{');
+    let words: Vec<&str> = parts
+        .flat_map(str::split_whitespace)
         .filter(|it| {
             letters(it) >= 2
                 && !it.ends_with('-')
@@ -82,7 +85,7 @@ fn looks_like_words(text: &str) -> bool {
     };
     words.len() >= 2
         || words.iter().any(|it| is_capital(&it))
-        || (!words.is_empty() && text.contains(['{', ' ']))
+        || (!words.is_empty() && (has_gaps || text.contains(' ')))
 }
 
 fn is_test(attribute: &Group) -> bool {
@@ -195,7 +198,7 @@ fn what_looks_like_words_is_told_from_names() {
     for text in ["Fill", "In the tank", "{} of {}", "at {}", " and "] {
         assert!(looks_like_words(text), "{text}");
     }
-    for text in ["fill", "kg/m³", "x_a", "fuel-level", "{}-{}", "12.5", "L"] {
+    for text in ["fill", "kg/m³", "x_a", "fuel-level", "{}-{}", "12.5", "L", "{value} {}"] {
         assert!(!looks_like_words(text), "{text}");
     }
 }

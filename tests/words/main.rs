@@ -8,3 +8,4 @@ mod catalogue;
 #[allow(dead_code, unreachable_pub, reason = "the build step uses the rest")]
 mod compile;
 mod compiled;
+mod literals;
