@@ -1,6 +1,7 @@
 //! The card of the calibrations and what their author allows.
 
 use fillwright::document::{CalibrationPart, Field};
+use fillwright::message::keys::car as keys;
 use fillwright::words::deeds::Deed;
 use leptos::prelude::*;
 
@@ -18,17 +19,17 @@ pub(super) fn CalibrationsCard() -> impl IntoView {
             .with(|it| it.here.car.calibrations.iter().map(|form| form.id).collect::<Vec<_>>())
     });
     let add = Callback::new(move |()| {
-        session
-            .document
-            .update(|it| it.here.add_calibration(|count| format!("Calibration {count}")));
+        session.document.update(|it| {
+            it.here.add_calibration(|count| keys::Calibration { number: count.to_string() }.say());
+        });
     });
     view! {
         <section class="card" id="calibrations" aria-labelledby="calibrations-title">
-            <h2 id="calibrations-title">"Calibrations"</h2>
-            <p class="hint">"Take the window and the octane from the calibration's author; do not guess them."</p>
+            <h2 id="calibrations-title">{keys::CALIBRATIONS.say()}</h2>
+            <p class="hint">{keys::CALIBRATIONS_HINT.say()}</p>
             <UndoableRows ids=ids.into() row=|id| OneCalibration(OneCalibrationProps { id }).into_any() />
             <div>
-                <Button label="Add a calibration" on_press=add />
+                <Button label=keys::ADD_A_CALIBRATION.say() on_press=add />
             </div>
         </section>
     }
@@ -57,38 +58,38 @@ fn OneCalibration(id: u32) -> impl IntoView {
             <legend class="legend">{name}</legend>
             <TextField
                 field=Field::Calibration(id, CalibrationPart::Name)
-                label="Name"
+                label=keys::CALIBRATION_NAME.say()
                 words=true
             />
             <div class="pair">
                 <TextField
                     field=Field::Calibration(id, CalibrationPart::Low)
-                    label="Weakest blend"
-                    hint="E24, say"
+                    label=keys::WEAKEST.say()
+                    hint=keys::WEAKEST_HINT.say()
                     words=true
                 />
                 <TextField
                     field=Field::Calibration(id, CalibrationPart::High)
-                    label="Strongest blend"
-                    hint="E40, say"
+                    label=keys::STRONGEST.say()
+                    hint=keys::STRONGEST_HINT.say()
                     words=true
                 />
                 <TextField
                     field=Field::Calibration(id, CalibrationPart::WrittenFor)
-                    label="Written for"
-                    hint="Else the middle"
+                    label=keys::WRITTEN_FOR.say()
+                    hint=keys::WRITTEN_FOR_HINT.say()
                     words=true
                 />
                 <TextField
                     field=Field::Calibration(id, CalibrationPart::RonMin)
-                    label="Octane needed"
-                    hint=OCTANE_HINT
+                    label=keys::OCTANE_NEEDED.say()
+                    hint=OCTANE_HINT.say()
                     words=true
                 />
             </div>
-            <CheckBox label="Counts on injection fluid" checked=needs_fluid on_tick=tick />
+            <CheckBox label=keys::COUNTS_ON_FLUID.say() checked=needs_fluid on_tick=tick />
             <div>
-                <Button label="Remove" look="small" on_press=remove />
+                <Button label=keys::REMOVE.say() look="small" on_press=remove />
             </div>
         </fieldset>
     }

@@ -3,6 +3,8 @@
 use fillwright::answers::FieldError;
 use fillwright::calibration::FluidState;
 use fillwright::document::Field;
+use fillwright::message::Message;
+use fillwright::message::keys::car as keys;
 use fillwright::share::Kind;
 use fillwright::tank::RangeDisplay;
 use fillwright::words::deeds::Deed;
@@ -26,16 +28,16 @@ use crate::app::widgets::{
     key_of, options, said, value_of,
 };
 
-const RANGE_DISPLAYS: [(RangeDisplay, &str, &str); 3] = [
-    (RangeDisplay::ToReserve, "to-reserve", "Down to the reserve"),
-    (RangeDisplay::ToDry, "to-dry", "Until dry"),
-    (RangeDisplay::Unknown, "unknown", "Don't know"),
+const RANGE_DISPLAYS: [(RangeDisplay, &str, Message); 3] = [
+    (RangeDisplay::ToReserve, "to-reserve", keys::TO_RESERVE),
+    (RangeDisplay::ToDry, "to-dry", keys::TO_DRY),
+    (RangeDisplay::Unknown, "unknown", keys::UNKNOWN),
 ];
 
-const FLUIDS: [(FluidState, &str, &str); 3] = [
-    (FluidState::Ready, "ready", "Checked and ready"),
-    (FluidState::Unknown, "unknown", "Not checked"),
-    (FluidState::Absent, "absent", "None"),
+const FLUIDS: [(FluidState, &str, Message); 3] = [
+    (FluidState::Ready, "ready", keys::FLUID_READY),
+    (FluidState::Unknown, "unknown", keys::FLUID_UNCHECKED),
+    (FluidState::Absent, "absent", keys::FLUID_NONE),
 ];
 
 /// The Car view: what is set once.
@@ -110,7 +112,7 @@ fn WrongCard() -> impl IntoView {
         <When condition=holds(move || short.with(|it| !it.is_empty()))>
             <a class=class href="#/car/car-to-mend">
                 <span>{short}</span>
-                <small>"Which"</small>
+                <small>{keys::WHICH.say()}</small>
             </a>
         </When>
     }
@@ -122,24 +124,24 @@ fn TankCard() -> impl IntoView {
     let session = Session::here();
     view! {
         <section class="card" aria-labelledby="tank-title">
-            <h2 id="tank-title">"Tank"</h2>
+            <h2 id="tank-title">{keys::TANK.say()}</h2>
             <TextField
                 field=Field::Capacity
-                label="Holds, to the brim"
+                label=keys::CAPACITY.say()
                 words=true
             />
             <TextField
                 field=Field::Reserve
-                label="Reserve"
+                label=keys::RESERVE.say()
                 words=true
-                hint="No plan goes below it without saying so"
+                hint=keys::RESERVE_HINT.say()
             />
             <TextField
                 field=Field::Consumption
-                label="Consumption"
+                label=keys::CONSUMPTION.say()
             />
             <Options
-                legend="The distance to empty on the dashboard counts"
+                legend=keys::RANGE_DISPLAY.say()
                 name="range-display"
                 options=options(&RANGE_DISPLAYS)
                 chosen=said(move || {
@@ -154,15 +156,15 @@ fn TankCard() -> impl IntoView {
             />
             <TextField
                 field=Field::Reference
-                label="Measured on"
-                hint="E10, say: also what blends are compared with"
+                label=keys::REFERENCE.say()
+                hint=keys::REFERENCE_HINT.say()
                 words=true
             />
             <TextField
                 field=Field::Line
-                label="Fuel in pump, lines and rail"
+                label=keys::FUEL_LINE.say()
                 words=true
-                hint="Tells how far the old blend feeds the engine; often 0.3 to 1 L (0.1 to 0.25 gal)"
+                hint=keys::FUEL_LINE_HINT.say()
             />
         </section>
     }
@@ -180,9 +182,9 @@ fn OwnFuelsCard() -> impl IntoView {
     });
     view! {
         <section class="card" aria-labelledby="fluid-title">
-            <h2 id="fluid-title">"Injection fluid"</h2>
+            <h2 id="fluid-title">{keys::FLUID.say()}</h2>
             <Options
-                legend="Water-methanol aboard"
+                legend=keys::FLUID_ABOARD.say()
                 name="fluid"
                 options=options(&FLUIDS)
                 chosen=fluid
@@ -194,13 +196,13 @@ fn OwnFuelsCard() -> impl IntoView {
                     })
             />
             <p class="note caution">
-                "Water-methanol is toxic and flammable, and no calibration should depend on it without a fail-safe that cuts boost when it does not flow."
+                {keys::FLUID_CAUTION.say()}
             </p>
         </section>
         <section class="card" aria-labelledby="own-title">
-            <h2 id="own-title">"My fuels"</h2>
+            <h2 id="own-title">{keys::MY_FUELS.say()}</h2>
             <When condition=holds(move || own.with(Vec::is_empty))>
-                <p class="hint">"A fuel on offer can be kept under Fill; it then waits in the list there."</p>
+                <p class="hint">{keys::MY_FUELS_HINT.say()}</p>
             </When>
             <ul class="plain">
                 <UndoableRows ids=own.into() row=|id| OwnFuel(OwnFuelProps { id }).into_any() />
@@ -224,7 +226,7 @@ fn OwnFuel(id: u32) -> impl IntoView {
     view! {
         <li class="head">
             <span>{name.clone()}</span>
-            <Button label="Remove" look="small" name=format!("Remove {name}") on_press=remove />
+            <Button label=keys::REMOVE.say() look="small" name=keys::RemoveFuel { fuel: &name }.say() on_press=remove />
         </li>
     }
 }

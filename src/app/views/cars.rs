@@ -1,6 +1,7 @@
 //! The card that says which car it is, and changes between cars.
 
 use fillwright::document::{CarFile, Document, Field, Id};
+use fillwright::message::keys::car as keys;
 use fillwright::words;
 use fillwright::words::deeds::Deed;
 use leptos::prelude::*;
@@ -31,11 +32,11 @@ pub(crate) fn CarsCard() -> impl IntoView {
     });
     view! {
         <section class="card" id="cars" aria-labelledby="cars-title">
-            <h2 id="cars-title">"Car"</h2>
+            <h2 id="cars-title">{keys::CAR.say()}</h2>
             <When condition=several>
                 <Choices
                     id="car-in-use"
-                    label="In use"
+                    label=keys::IN_USE.say()
                     choices=choices.into()
                     chosen=said(move || session.document.with(|it| it.here.id.to_string()))
                     on_choice=choose
@@ -43,12 +44,12 @@ pub(crate) fn CarsCard() -> impl IntoView {
             </When>
             <TextField
                 field=Field::CarName
-                label="Name of the car"
+                label=keys::NAME.say()
                 words=true
             />
             <div class="buttons">
                 <Button
-                    label="Add a car"
+                    label=keys::ADD_A_CAR.say()
                     look="small"
                     on_press=Callback::new(move |()| {
                         let act = Act::at(Spot::Cars, Deed::CarAdded);
@@ -56,7 +57,7 @@ pub(crate) fn CarsCard() -> impl IntoView {
                     })
                 />
                 <Button
-                    label="Remove this car"
+                    label=keys::REMOVE_CAR.say()
                     look="small"
                     on_press=Callback::new(move |()| {
                         session.change_undoably(Act::at(Spot::Cars, Deed::CarRemoved), remove);
@@ -89,11 +90,11 @@ fn Removed() -> impl IntoView {
         });
         view! {
             <li class="head">
-                <span>{name.clone()} " (removed)"</span>
+                <span>{keys::Removed { car: &name }.say()}</span>
                 <Button
-                    label="Bring back"
+                    label=keys::BRING_BACK.say()
                     look="small"
-                    name=format!("Bring back {name}")
+                    name=keys::BringBackCar { car: &name }.say()
                     on_press=bring_back
                 />
             </li>

@@ -2,6 +2,8 @@
 //! a trip.
 
 use fillwright::document::{ContentsOf, ContentsPart, Field};
+use fillwright::message::Message;
+use fillwright::message::keys::contents as keys;
 use leptos::prelude::*;
 
 use super::LEVEL_READINGS;
@@ -14,8 +16,13 @@ use crate::app::widgets::{
 };
 
 /// Levels that a gauge shows, for one tap.
-const MARKS: [(&str, &str); 5] =
-    [("0", "Empty"), ("1/4", "¼"), ("1/2", "½"), ("3/4", "¾"), ("full", "Full")];
+const MARKS: [(&str, Message); 5] = [
+    ("0", keys::EMPTY),
+    ("1/4", keys::QUARTER),
+    ("1/2", keys::HALF),
+    ("3/4", keys::THREE_QUARTERS),
+    ("full", keys::FULL),
+];
 
 /// The name of a group of choices that belong to a tank.
 fn name(tank: ContentsOf, of: &str) -> String {
@@ -46,19 +53,19 @@ pub(super) fn LevelFields(tank: ContentsOf) -> impl IntoView {
     view! {
         <TextField
             field=Field::Contents(tank, ContentsPart::Level)
-            label="Level"
-            hint=LEVEL_HINT
+            label=keys::LEVEL.say()
+            hint=LEVEL_HINT.say()
             words=true
         />
-        <div class="buttons" role="group" aria-label="Level by the gauge">
+        <div class="buttons" role="group" aria-label=keys::LEVEL_BY_GAUGE.say()>
             {MARKS
                 .map(|(text, name)| {
                     let put = Callback::new(move |()| put.run(text.to_owned()));
-                    view! { <Button label=name look="small" on_press=put /> }
+                    view! { <Button label=name.say() look="small" on_press=put /> }
                 })}
         </div>
         <Options
-            legend="How it was read"
+            legend=keys::HOW_READ.say()
             name=name(tank, "reading")
             options=options(&LEVEL_READINGS)
             chosen=reading
@@ -73,8 +80,8 @@ pub(super) fn LevelErrorField(tank: ContentsOf) -> impl IntoView {
     view! {
         <TextField
             field=Field::Contents(tank, ContentsPart::LevelError)
-            label="Error of the level, plus or minus"
-            hint="Leave empty for the usual error of that reading"
+            label=keys::LEVEL_ERROR.say()
+            hint=keys::LEVEL_ERROR_HINT.say()
             words=true
         />
     }
@@ -87,28 +94,28 @@ pub(super) fn BlendFields(tank: ContentsOf) -> impl IntoView {
         <div class="pair">
             <TextField
                 field=Field::Contents(tank, ContentsPart::Share)
-                label="Ethanol in it"
-                hint="What you expect"
+                label=keys::ETHANOL.say()
+                hint=keys::ETHANOL_HINT.say()
             />
             <TextField
                 field=Field::Contents(tank, ContentsPart::ShareRange)
-                label="May be"
-                hint="From–to: 8–12"
+                label=keys::MAY_BE.say()
+                hint=keys::MAY_BE_HINT.say()
                 words=true
             />
         </div>
         {how_sure(Field::Contents(tank, ContentsPart::Share))}
-        <Folded summary="Octane and gauge error".into_any()>
+        <Folded summary=keys::OCTANE_AND_ERROR.say().into_any()>
             <div class="pair">
                 <TextField
                     field=Field::Contents(tank, ContentsPart::Octane)
-                    label="Octane, at least"
-                    hint=OCTANE_HINT
+                    label=keys::OCTANE.say()
+                    hint=OCTANE_HINT.say()
                     words=true
                 />
                 <TextField
                     field=Field::Contents(tank, ContentsPart::Mon)
-                    label="MON, at least"
+                    label=keys::MON.say()
                 />
             </div>
             {extras_fields(|part| Field::Contents(tank, ContentsPart::Extra(part)))}

@@ -1,6 +1,8 @@
 //! The card for all that was entered: out, in, and away.
 
 use fillwright::document::{CarMerge, Document, LARGEST_DOCUMENT};
+use fillwright::message::keys::data as keys;
+use fillwright::message::keys::shared;
 use fillwright::words;
 use fillwright::words::deeds::Deed;
 use leptos::prelude::*;
@@ -17,17 +19,17 @@ pub(crate) fn DataCard() -> impl IntoView {
     let session = Session::here();
     view! {
         <section class="card" id="data" aria-labelledby="data-title">
-            <h2 id="data-title">"Data"</h2>
+            <h2 id="data-title">{keys::DATA.say()}</h2>
             <p class="hint">
-                "All of it is on this device only. An export is a copy to keep, or to take to another device."
+                {keys::DATA_HINT.say()}
             </p>
             <div class="buttons">
                 <Button
-                    label="Export everything"
+                    label=keys::EXPORT_ALL.say()
                     on_press=Callback::new(move |()| transfer::export(session))
                 />
                 <Button
-                    label="Export the log as a table"
+                    label=keys::EXPORT_LOG.say()
                     on_press=Callback::new(move |()| transfer::export_log(session))
                 />
             </div>
@@ -54,13 +56,13 @@ pub(crate) fn Import() -> impl IntoView {
     });
     let wrong = said(move || {
         chosen.with(|it| match it {
-            Some(Err(error)) => format!("Nothing was taken in: {error}."),
+            Some(Err(error)) => keys::NothingTaken { why: error }.say(),
             _ => String::new(),
         })
     });
     view! {
         <FileButton
-            label="Import an export"
+            label=keys::IMPORT.say()
             accept=".json,application/json"
             largest=LARGEST_DOCUMENT
             on_text=choose
@@ -74,7 +76,7 @@ pub(crate) fn Import() -> impl IntoView {
             </When>
         </div>
         <When condition=holds(move || session.is_new.get())>
-            <p class="hint">"An export from another device brings its cars and their logs."</p>
+            <p class="hint">{keys::IMPORT_HINT.say()}</p>
         </When>
     }
 }
@@ -107,22 +109,22 @@ fn Preview(chosen: RwSignal<Chosen>) -> impl IntoView {
         </ul>
         <When condition=holds(move || !session.is_new.get())>
             <p class="hint">
-                "Merging adds what is new and leaves your settings and forms. Replacing takes the file for everything; what is not in it is removed. Both can be undone."
+                {keys::MERGE_HINT.say()}
             </p>
         </When>
         <div class="buttons">
             {move || {
                 if session.is_new.get() {
-                    view! { <Button label="Use it" look="strong" on_press=replace /> }.into_any()
+                    view! { <Button label=keys::USE_IT.say() look="strong" on_press=replace /> }.into_any()
                 } else {
                     view! {
-                        <Button label="Merge" look="strong" on_press=merge />
-                        <Button label="Replace everything" on_press=replace />
+                        <Button label=keys::MERGE.say() look="strong" on_press=merge />
+                        <Button label=keys::REPLACE.say() on_press=replace />
                     }
                         .into_any()
                 }
             }}
-            <Button label="Cancel" on_press=Callback::new(move |()| chosen.set(None)) />
+            <Button label=keys::CANCEL.say() on_press=Callback::new(move |()| chosen.set(None)) />
         </div>
     }
 }
@@ -132,24 +134,24 @@ fn line(car: &CarMerge) -> String {
     let name = words::name_or_unnamed(&car.name);
     let mut parts = Vec::new();
     if car.is_new {
-        parts.push("a new car".to_owned());
+        parts.push(keys::A_NEW_CAR.say().to_owned());
     }
     let count = car.added + car.changed + car.same;
     if count == 0 {
-        parts.push("no entries".to_owned());
+        parts.push(keys::NO_ENTRIES.say().to_owned());
     } else if car.is_new {
-        parts.push(words::counted(count, "entry", "entries"));
+        parts.push(shared::Entries { count }.say());
     } else {
-        parts.push(format!("{} new", words::counted(car.added, "entry", "entries")));
-        parts.push(format!("{} changed", car.changed));
-        parts.push(format!("{} as here", car.same));
+        parts.push(keys::EntriesNew { count: car.added }.say());
+        parts.push(keys::EntriesChanged { count: car.changed }.say());
+        parts.push(keys::EntriesSame { count: car.same }.say());
     }
     if car.removed > 0 {
-        parts.push(format!("{} of them removed", car.removed));
+        parts.push(keys::EntriesRemoved { count: car.removed }.say());
     }
     if let Some((first, last)) = car.span {
         let day = |local: String| local.chars().take("2026-05-03".len()).collect::<String>();
-        parts.push(format!("{} to {}", day(first.local()), day(last.local())));
+        parts.push(keys::Days { from: day(first.local()), to: day(last.local()) }.say());
     }
     format!("{name}: {}", parts.join(", "))
 }
@@ -168,25 +170,27 @@ fn Leftovers() -> impl IntoView {
     let aside = session.aside;
     let kept = said(move || {
         let (entries, cars) = removed.get();
-        let kinds = [
-            (entries, "removed entry", "removed entries"),
-            (cars, "removed car", "removed cars"),
-            (aside.get(), "text that could not be read", "texts that could not be read"),
-        ];
-        let kinds = kinds.iter().filter(|kind| kind.0 > 0);
-        let parts: Vec<String> = kinds.map(|it| words::counted(it.0, it.1, it.2)).collect();
+        let mut parts = Vec::new();
+        if entries > 0 {
+            parts.push(keys::RemovedEntries { count: entries }.say());
+        }
+        if cars > 0 {
+            parts.push(keys::RemovedCars { count: cars }.say());
+        }
+        if let count @ 1.. = aside.get() {
+            parts.push(keys::Unreadable { count }.say());
+        }
         parts.join(", ")
     });
     let sure = RwSignal::new(false);
-    let label =
-        move || if sure.get() { "Press again: this cannot be undone" } else { "Forget for good" };
+    let label = move || if sure.get() { keys::FORGET_SURE.say() } else { keys::FORGET.say() };
     view! {
         <When condition=holds(move || kept.with(|it| !it.is_empty()))>
-            <p class="hint">"Still kept: " {kept} "."</p>
+            <p class="hint">{move || keys::StillKept { what: kept.get() }.say()}</p>
             <div class="buttons">
                 <When condition=holds(move || { aside.get() > 0 })>
                     <Button
-                        label="Download the unreadable texts"
+                        label=keys::DOWNLOAD_UNREADABLE.say()
                         on_press=Callback::new(move |()| transfer::download_aside())
                     />
                 </When>

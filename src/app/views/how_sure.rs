@@ -1,16 +1,18 @@
 //! How sure a share is that was typed without a range, and what it is then taken as.
 
 use fillwright::document::Field;
+use fillwright::message::Message;
+use fillwright::message::keys::contents as keys;
 use fillwright::tank::HowSure;
 use leptos::prelude::*;
 
 use crate::app::session::Session;
 use crate::app::widgets::{Options, When, holds, key_of, options, said, value_of};
 
-const HOW_SURE: [(HowSure, &str, &str); 3] = [
-    (HowSure::Sure, "sure", "Sure"),
-    (HowSure::Roughly, "roughly", "Roughly"),
-    (HowSure::Unknown, "unknown", "Don't know"),
+const HOW_SURE: [(HowSure, &str, Message); 3] = [
+    (HowSure::Sure, "sure", keys::SURE),
+    (HowSure::Roughly, "roughly", keys::ROUGHLY),
+    (HowSure::Unknown, "unknown", keys::UNKNOWN),
 ];
 
 /// The choice beside the share in a field. It is there only while the share has no range,
@@ -33,13 +35,15 @@ fn HowSureRow(share: Field) -> impl IntoView {
     let taken = said(move || {
         let band = now.get().map(|it| it.1);
         band.map_or_else(String::new, |band| {
-            session.printer.with(|printer| format!("Taken as {}.", printer.percent_band(band)))
+            session
+                .printer
+                .with(|printer| keys::TakenAs { shares: printer.percent_band(band) }.say())
         })
     });
     view! {
         <When condition=holds(move || now.with(Option::is_some))>
             <Options
-                legend="How sure is that"
+                legend=keys::HOW_SURE.say()
                 name=name.clone()
                 options=options(&HOW_SURE)
                 chosen=chosen

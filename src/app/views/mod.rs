@@ -27,11 +27,13 @@ pub(crate) use tank::TankView;
 pub(crate) use trip::TripView;
 pub(crate) use welcome::Welcome;
 
+use fillwright::message::Message;
+use fillwright::message::keys::contents as keys;
 use fillwright::tank::LevelReading;
 
 /// How a level can have been read.
-const LEVEL_READINGS: [(LevelReading, &str, &str); 3] = [
-    (LevelReading::Gauge, "gauge", "By the gauge"),
-    (LevelReading::Counted, "counted", "Counted since full"),
-    (LevelReading::Brimmed, "brimmed", "Just brimmed"),
+const LEVEL_READINGS: [(LevelReading, &str, Message); 3] = [
+    (LevelReading::Gauge, "gauge", keys::BY_GAUGE),
+    (LevelReading::Counted, "counted", keys::COUNTED),
+    (LevelReading::Brimmed, "brimmed", keys::BRIMMED),
 ];

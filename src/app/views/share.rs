@@ -1,5 +1,6 @@
 //! The card that shares what is entered, as a link and as a picture of it.
 
+use fillwright::message::keys::data as keys;
 use fillwright::share::{Kind, LinkError, Picture, Shared};
 use fillwright::words::shared as words;
 use leptos::prelude::*;
@@ -14,9 +15,9 @@ use crate::app::widgets::{Button, Drawn, Need, Section, When, holds, said};
 /// What a card shares: its name, and its title.
 fn heading(kind: Kind) -> (&'static str, &'static str) {
     match kind {
-        Kind::Fill => ("share-fill", "Share this fill"),
-        Kind::Car => ("share-car", "Share this car"),
-        Kind::Trip => ("share-trip", "Share this trip"),
+        Kind::Fill => ("share-fill", keys::SHARE_FILL.say()),
+        Kind::Car => ("share-car", keys::SHARE_CAR.say()),
+        Kind::Trip => ("share-trip", keys::SHARE_TRIP.say()),
     }
 }
 
@@ -55,16 +56,17 @@ pub(super) fn ShareCard(kind: Kind) -> impl IntoView {
     let link = said(move || address.with(|it| it.iter().flatten().cloned().collect()));
     let wrong = said(move || {
         address.with(|it| match it {
-            Some(Err(error)) => format!("There is no link: {error}."),
+            Some(Err(error)) => keys::NoLink { why: error.to_string() }.say(),
             _ => String::new(),
         })
     });
-    let short = said(|| "As a link, or a code to scan".to_owned());
+    let short = said(|| keys::SHARE_SHORT.say().to_owned());
     view! {
         <Section id=id title=title short=short need=Signal::stored(Need::Nothing) opened=opened>
             <p class="hint">
                 {words::what_is_in_it(kind)}
-                " Whoever has the link can read all of that; it is not kept anywhere else."
+                " "
+                {keys::WHOEVER_HAS_IT.say()}
             </p>
             <When condition=holds(move || wrong.with(|it| !it.is_empty()))>
                 <p class="note caution" role="status">
@@ -95,9 +97,9 @@ fn Link(id: &'static str, kind: Kind, link: Signal<String>) -> impl IntoView {
     let copy = Callback::new(move |()| {
         spawn_local(async move {
             tell(if hand_over::copy(link.get_untracked()).await {
-                "Copied."
+                keys::COPIED.say()
             } else {
-                "The browser did not let it be copied: select the link and copy it."
+                keys::NOT_COPIED.say()
             });
         });
     });
@@ -105,14 +107,14 @@ fn Link(id: &'static str, kind: Kind, link: Signal<String>) -> impl IntoView {
         spawn_local(async move {
             let title = words::title(kind);
             if !hand_over::hand_over(title, link.get_untracked()).await {
-                tell("The device could not hand it over: copy the link.");
+                tell(keys::NOT_HANDED_OVER.say());
             }
         });
     });
     let field = format!("{id}-link");
     view! {
         <div class="field">
-            <label for=field.clone()>"Link"</label>
+            <label for=field.clone()>{keys::LINK.say()}</label>
             <div class="control">
                 <input
                     id=field
@@ -125,10 +127,10 @@ fn Link(id: &'static str, kind: Kind, link: Signal<String>) -> impl IntoView {
         </div>
         <div class="buttons">
             <When condition=holds(hand_over::has_clipboard)>
-                <Button label="Copy the link" look="strong" on_press=copy />
+                <Button label=keys::COPY_LINK.say() look="strong" on_press=copy />
             </When>
             <When condition=holds(hand_over::has_sheet)>
-                <Button label="Send it …" on_press=hand_over />
+                <Button label=keys::SEND_IT.say() on_press=hand_over />
             </When>
         </div>
         <p class="hint" role="status">
@@ -143,14 +145,15 @@ fn Code(link: Signal<String>) -> impl IntoView {
     let drawn = move |()| -> Vec<AnyView> {
         let drawn = match Picture::of(&link.get()) {
             Err(error) => {
-                view! { <p class="hint">{format!("There is no code: {error}.")}</p> }.into_any()
+                view! { <p class="hint">{keys::NoCode { why: error.to_string() }.say()}</p> }
+                    .into_any()
             }
             Ok(Picture { size, path }) => view! {
                 <svg
                     class="code"
                     viewBox=format!("0 0 {size} {size}")
                     role="img"
-                    aria-label="QR code of the link above"
+                    aria-label=keys::CODE.say()
                 >
                     <rect width=size height=size />
                     <path d=path />

@@ -1,5 +1,6 @@
 //! The view of what somebody shared by link, and whether to take it.
 
+use fillwright::message::keys::data as keys;
 use fillwright::share::{Kind, Shared};
 use fillwright::words::deeds::Deed;
 use fillwright::words::shared as words;
@@ -44,13 +45,13 @@ fn Unreadable(error: String) -> impl IntoView {
     let session = Session::here();
     view! {
         <section class="card taken" aria-labelledby="take-title">
-            <h2 id="take-title">"This link cannot be read"</h2>
+            <h2 id="take-title">{keys::UNREADABLE_LINK.say()}</h2>
             <p class="note caution" role="status">
-                {format!("Nothing was taken in, and nothing has changed: {error}.")}
+                {keys::UnreadableLinkMeans { why: error }.say()}
             </p>
             <div class="buttons">
                 <Button
-                    label="Go to Fill"
+                    label=keys::GO_TO_FILL.say()
                     look="strong"
                     on_press=Callback::new(move |()| leave(session, View::Fill))
                 />
@@ -92,7 +93,7 @@ fn Preview(shared: Shared) -> impl IntoView {
     view! {
         <section class="card taken" aria-labelledby="take-title">
             <h2 id="take-title">{words::title(kind)}</h2>
-            <p class="hint">"It is only shown so far: nothing of yours has changed."</p>
+            <p class="hint">{keys::ONLY_SHOWN.say()}</p>
             <dl class="facts">
                 <Drawn what=list />
             </dl>
@@ -100,12 +101,12 @@ fn Preview(shared: Shared) -> impl IntoView {
                 <Drawn what=consequences />
             </ul>
             <p class="hint">
-                "Its figures are somebody else's. Look through them before you rely on them."
+                {keys::NOT_YOURS.say()}
             </p>
             <div class="buttons">
-                <Button label="Take it" look="strong" on_press=take />
+                <Button label=keys::TAKE_IT.say() look="strong" on_press=take />
                 <Button
-                    label="Leave it"
+                    label=keys::LEAVE_IT.say()
                     on_press=Callback::new(move |()| leave(session, View::Fill))
                 />
             </div>

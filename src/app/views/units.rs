@@ -1,6 +1,8 @@
 //! The card of units and how numbers are written.
 
 use fillwright::document::{Document, Field};
+use fillwright::message::Message;
+use fillwright::message::keys::car as keys;
 use fillwright::quantity::notation::{Choosable, Currency, DecimalMark, UnitSystem, Units};
 use fillwright::words::units;
 use leptos::prelude::*;
@@ -10,16 +12,16 @@ use crate::app::session::Session;
 use crate::app::stages::Folded;
 use crate::app::widgets::{Choices, Drawn, Options, TextField, key_of, options, said, value_of};
 
-const SYSTEMS: [(UnitSystem, &str, &str); 3] = [
-    (UnitSystem::Metric, "metric", "Litre, km, bar, kW"),
-    (UnitSystem::Us, "us", "US gallon, mile, psi, hp"),
-    (UnitSystem::Imperial, "imperial", "Imperial gallon, mile, psi, hp"),
+const SYSTEMS: [(UnitSystem, &str, Message); 3] = [
+    (UnitSystem::Metric, "metric", keys::METRIC),
+    (UnitSystem::Us, "us", keys::US),
+    (UnitSystem::Imperial, "imperial", keys::IMPERIAL),
 ];
 
-const MARKS: [(Option<DecimalMark>, &str, &str); 3] = [
-    (None, "device", "As this device"),
-    (Some(DecimalMark::Point), "point", "1.5"),
-    (Some(DecimalMark::Comma), "comma", "1,5"),
+const MARKS: [(Option<DecimalMark>, &str, Message); 3] = [
+    (None, "device", keys::AS_DEVICE),
+    (Some(DecimalMark::Point), "point", keys::DECIMAL_POINT),
+    (Some(DecimalMark::Comma), "comma", keys::DECIMAL_COMMA),
 ];
 
 /// Units and how numbers are written.
@@ -34,9 +36,9 @@ pub(super) fn UnitsCard() -> impl IntoView {
     let mark = said(move || session.document.with(|it| key_of(&MARKS, &it.settings.decimal)));
     view! {
         <section class="card" id="units" aria-labelledby="units-title">
-            <h2 id="units-title">"Units"</h2>
+            <h2 id="units-title">{keys::UNITS.say()}</h2>
             <Options
-                legend="All at once"
+                legend=keys::ALL_AT_ONCE.say()
                 name="system"
                 options=options(&SYSTEMS)
                 chosen=system
@@ -47,16 +49,16 @@ pub(super) fn UnitsCard() -> impl IntoView {
                         }
                     })
             />
-            <Folded class="long one-by-one" summary="One by one".into_any()>
+            <Folded class="long one-by-one" summary=keys::ONE_BY_ONE.say().into_any()>
                 <p class="hint">
-                    "What was typed stays as typed; it is only shown in the units of today."
+                    {keys::ONE_BY_ONE_HINT.say()}
                 </p>
                 <div class="pair">
                     {Choosable::ALL.map(|quantity| UnitOf(UnitOfProps { quantity }).into_any())}
                 </div>
             </Folded>
             <Options
-                legend="Decimals"
+                legend=keys::DECIMALS.say()
                 name="decimal-mark"
                 options=options(&MARKS)
                 chosen=mark
@@ -69,15 +71,15 @@ pub(super) fn UnitsCard() -> impl IntoView {
             />
             <TextField
                 field=Field::Currency
-                label="Currency"
+                label=keys::CURRENCY.say()
                 words=true
-                hint="A sign or name, such as € or SEK"
+                hint=keys::CURRENCY_HINT.say()
             />
             <Rates />
             <TextField
                 field=Field::PumpStep
-                label="Step of the pump"
-                hint="Volumes are rounded to what you can stop at"
+                label=keys::PUMP_STEP.say()
+                hint=keys::PUMP_STEP_HINT.say()
             />
         </section>
     }
@@ -103,12 +105,14 @@ fn RateOf(currency: Currency) -> impl IntoView {
             let typed = it.settings.rate_of(currency).filter(|form| !form.rate.trim().is_empty());
             typed.map(|form| form.typed_on.clone())
         });
-        day.map_or_else(String::new, |day| format!("Rate of {currency} typed on {day}."))
+        day.map_or_else(String::new, |day| {
+            keys::RateTyped { currency: currency.to_string(), day }.say()
+        })
     });
     view! {
         <TextField
             field=Field::Rate(currency)
-            label=said(move || format!("1 {currency} is"))
+            label=said(move || keys::Rate { currency: currency.to_string() }.say())
             on_text=session
                 .set(move |it, text| {
                     let today = device::now().chars().take(10).collect();

@@ -1,5 +1,6 @@
 //! The view of the first start.
 
+use fillwright::message::keys::welcome as keys;
 use leptos::prelude::*;
 
 use super::data::Import;
@@ -13,24 +14,24 @@ pub(crate) fn Welcome() -> impl IntoView {
     let session = Session::here();
     view! {
         <section class="welcome card">
-            <h2>"What to put in the tank"</h2>
+            <h2>{keys::WHAT_TO_PUT_IN.say()}</h2>
             <p>
-                "Fillwright works out how many litres of each fuel make the ethanol blend that your calibration needs, and how far off that can be. Everything stays on this device."
+                {keys::WELCOME.say()}
             </p>
             <div class="buttons">
                 <Button
-                    label="Enter my own car"
+                    label=keys::OWN_CAR.say()
                     look="strong"
                     on_press=Callback::new(move |()| storage::start(session, false))
                 />
                 <Button
-                    label="Look at an invented example"
+                    label=keys::EXAMPLE.say()
                     on_press=Callback::new(move |()| storage::start(session, true))
                 />
             </div>
             <Import />
             <p class="note caution">
-                "It estimates; it does not certify. The author of your calibration has the last word, and local law comes first."
+                {keys::ESTIMATES.say()}
             </p>
         </section>
     }

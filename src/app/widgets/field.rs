@@ -1,16 +1,18 @@
 //! A field for a line of text.
 
 use fillwright::document::Field;
+use fillwright::message::Message;
+use fillwright::message::keys::contents as keys;
 use leptos::prelude::*;
 
 use super::below::Below;
 use crate::app::session::Session;
 
 /// What to say below a field for a level.
-pub(crate) const LEVEL_HINT: &str = "20, 1/4, 25 %, or a distance to empty: 90 km, 55 mi";
+pub(crate) const LEVEL_HINT: Message = keys::LEVEL_HINT;
 
 /// What to say below a field for an octane number.
-pub(crate) const OCTANE_HINT: &str = "Or with its scale: 98 RON, 93 AKI";
+pub(crate) const OCTANE_HINT: Message = keys::OCTANE_HINT;
 
 /// A field for the text that the document holds for it, with its label above, its unit
 /// inside, and its hint or what is wrong below.

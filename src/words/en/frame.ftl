@@ -33,6 +33,7 @@ to-fill-in = Still to fill in
 is-wrong = Something is wrong
 and-more = And { $count } more.
 # $what is how many entries are wrong or missing.
+not-updated-alone = Not updated
 not-updated = Not updated: { $what }
 not-kept = Not kept yet: { $what }
 
@@ -50,3 +51,8 @@ undo = Undo
 print = Print
 invented-sheet = Invented example: every figure is made up.
 sources = Sources
+
+## Workings, folded; the second is a link to Methods
+
+workings = Workings and sources
+all-formulas = All formulas and constants, with their sources

@@ -1,6 +1,8 @@
 //! The card of the blend that is wanted, and when to stop.
 
 use fillwright::document::{AimForm, Field, StopRuleForm};
+use fillwright::message::Message;
+use fillwright::message::keys::fill as keys;
 use leptos::prelude::*;
 
 use crate::app::field_errors::FieldErrors;
@@ -12,12 +14,12 @@ use crate::app::widgets::{
 const SHARE: &str = "share";
 const AS_POURED: &str = "as-poured";
 
-const STOPS: [(StopRuleForm, &str, &str); 5] = [
-    (StopRuleForm::Brim, "brim", "Full, to the click"),
-    (StopRuleForm::Level, "level", "At a level"),
-    (StopRuleForm::AtMost, "volume", "After a volume, at most"),
-    (StopRuleForm::Budget, "money", "After a sum of money, at most"),
-    (StopRuleForm::Least, "least", "As soon as the aim is reached"),
+const STOPS: [(StopRuleForm, &str, Message); 5] = [
+    (StopRuleForm::Brim, "brim", keys::TO_THE_CLICK),
+    (StopRuleForm::Level, "level", keys::AT_A_LEVEL),
+    (StopRuleForm::AtMost, "volume", keys::AFTER_A_VOLUME),
+    (StopRuleForm::Budget, "money", keys::AFTER_A_SUM),
+    (StopRuleForm::Least, "least", keys::AS_SOON_AS),
 ];
 
 /// The blend that is wanted, and when to stop.
@@ -26,10 +28,10 @@ pub(super) fn AimCard() -> impl IntoView {
     let session = Session::here();
     let aims = Memo::new(move |_| {
         session.document.with(|it| {
-            let share = (SHARE.to_owned(), "A blend".to_owned());
+            let share = (SHARE.to_owned(), keys::A_BLEND.say().to_owned());
             let calibrations = it.here.car.calibrations.iter();
             let calibrations = calibrations.map(|form| (form.id.to_string(), form.name.clone()));
-            let as_poured = (AS_POURED.to_owned(), "I have already poured: what is it?".to_owned());
+            let as_poured = (AS_POURED.to_owned(), keys::AS_POURED.say().to_owned());
             let ends = std::iter::once(as_poured);
             std::iter::once(share).chain(calibrations).chain(ends).collect::<Vec<_>>()
         })
@@ -63,9 +65,9 @@ pub(super) fn AimCard() -> impl IntoView {
     let wants_more = holds(move || aim.with(|aim| aim != AS_POURED));
     view! {
         <section class="card" id="aim-calibration" tabindex="-1" aria-labelledby="aim">
-            <h2 id="aim">"Aim"</h2>
+            <h2 id="aim">{keys::AIM.say()}</h2>
             <Options
-                legend="Aim for"
+                legend=keys::AIM_FOR.say()
                 name="aim"
                 options=aims.into()
                 chosen=aim
@@ -77,15 +79,15 @@ pub(super) fn AimCard() -> impl IntoView {
             <When condition=by_share>
                 <TextField
                     field=Field::AimShare
-                    label="Blend wanted"
-                    hint="E30, 30 or 30 %"
+                    label=keys::BLEND_WANTED.say()
+                    hint=keys::BLEND_WANTED_HINT.say()
                     words=true
                 />
             </When>
             <When condition=wants_more>
                 <Choices
                     id="stop"
-                    label="How far to fill"
+                    label=keys::HOW_FAR.say()
                     choices=stops
                     chosen=stop_key
                     on_choice=choose_stop
@@ -104,22 +106,22 @@ fn StopFields(stop: Memo<StopRuleForm>, wants_more: Signal<bool>) -> impl IntoVi
         <When condition=stops_at(StopRuleForm::Level)>
             <TextField
                 field=Field::StopLevel
-                label="Level to stop at"
-                hint="3/4, 75 % or a volume"
+                label=keys::STOP_LEVEL.say()
+                hint=keys::STOP_LEVEL_HINT.say()
                 words=true
             />
         </When>
         <When condition=stops_at(StopRuleForm::AtMost)>
             <TextField
                 field=Field::StopVolume
-                label="Volume to stop after"
+                label=keys::STOP_VOLUME.say()
                 words=true
             />
         </When>
         <When condition=stops_at(StopRuleForm::Budget)>
             <TextField
                 field=Field::StopMoney
-                label="Money to stop after"
+                label=keys::STOP_MONEY.say()
             />
         </When>
     }

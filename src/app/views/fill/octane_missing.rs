@@ -2,6 +2,7 @@
 
 use fillwright::answers::fill::FillAnswer;
 use fillwright::document::{ContentsOf, ContentsPart, Field};
+use fillwright::message::keys::fill as keys;
 use leptos::prelude::*;
 
 use crate::app::fill_memos::FillMemos;
@@ -51,7 +52,7 @@ pub(super) fn OctaneMissing(
 fn owner(answer: &FillAnswer, field: Field) -> Option<String> {
     match field {
         Field::Contents(ContentsOf::Fill, ContentsPart::Octane) => {
-            Some("what is in the tank".to_owned())
+            Some(keys::WHAT_IS_IN_THE_TANK.say().to_owned())
         }
         Field::Fuel(id, _) => {
             answer.asked.fuels.iter().find(|fuel| fuel.id == id).map(|fuel| fuel.name.clone())

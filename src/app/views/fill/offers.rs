@@ -2,6 +2,7 @@
 
 use fillwright::document::Field;
 use fillwright::document::OfferedAt;
+use fillwright::message::keys::fill as keys;
 use leptos::prelude::*;
 
 use crate::app::field_errors::FieldErrors;
@@ -15,7 +16,7 @@ pub(super) fn OffersCard() -> impl IntoView {
     let nothing = said(move || errors.message(Field::Offers));
     view! {
         <section class="card" id="offers" tabindex="-1" aria-labelledby="on-offer">
-            <h2 id="on-offer">"On offer here"</h2>
+            <h2 id="on-offer">{keys::ON_OFFER.say()}</h2>
             <When condition=holds(move || nothing.with(|it| !it.is_empty()))>
                 <p class="note">{nothing}</p>
             </When>

@@ -1,6 +1,8 @@
 //! What to put in: the answer, and how it stands.
 
 use fillwright::answers::fill::FillAnswer;
+use fillwright::message::Message;
+use fillwright::message::keys::{fill as keys, frame};
 use fillwright::words::{fields, fill};
 use leptos::prelude::*;
 
@@ -38,7 +40,7 @@ pub(super) fn PouredCard(printing: RwSignal<bool>) -> impl IntoView {
     view! {
         <section class="card" id="put-in" aria-labelledby="put-in-title">
             <div class="head">
-                <h2 id="put-in-title">"Put in"</h2>
+                <h2 id="put-in-title">{keys::PUT_IN.say()}</h2>
                 <PrintButton printing=printing ready=is_current(fill_memos) />
             </div>
             <ErrorSummary id="fill-to-mend" view=View::Fill field_errors=FieldErrors::here().all() lead=lead />
@@ -67,11 +69,11 @@ fn Outcome() -> impl IntoView {
     let fill_memos = FillMemos::here();
     let lead = fill_memos.of_answer(|answer, _| {
         if answer.misses().is_some() {
-            "Closest: "
+            keys::CLOSEST.say()
         } else if answer.asked.as_poured {
-            "You have "
+            keys::YOU_HAVE.say()
         } else {
-            "Makes "
+            keys::MAKES.say()
         }
         .to_owned()
     });
@@ -102,7 +104,7 @@ fn Outcome() -> impl IntoView {
         </When>
         <OctaneMissing
             id="octane-left-out"
-            words="The plan leaves octane out, since it is not known of everything. Give that of:"
+            words=keys::OCTANE_LEFT_OUT.say()
             condition=holds(move || {
                 fill_memos.answer().is_some_and(|answer| !answer.asked.octane_missing.is_empty())
             })
@@ -131,10 +133,10 @@ fn Instead() -> impl IntoView {
             <div class="note" id="instead">
                 <p>{words}</p>
                 <When condition=kept_by_level>
-                    <Button label="Fill up anyway" look="small" on_press=fill_up />
+                    <Button label=keys::FILL_ANYWAY.say() look="small" on_press=fill_up />
                 </When>
                 <When condition=holds(move || !kept_by_level.get())>
-                    <Button label="Use all of it anyway" look="small" on_press=fill_up />
+                    <Button label=keys::USE_ALL_ANYWAY.say() look="small" on_press=fill_up />
                 </When>
             </div>
         </When>
@@ -162,24 +164,19 @@ fn Obstacles() -> impl IntoView {
             <div class="note caution" id="plight">
                 <Drawn what=lines />
                 <When condition=anyway>
-                    <Button label="Keep to the aim" look="small" on_press=keep_to_aim />
+                    <Button label=keys::KEEP_TO_AIM.say() look="small" on_press=keep_to_aim />
                 </When>
             </div>
         </When>
     }
 }
 
-pub(super) const VAPOUR: &str =
-    "Fuel vapour burns and static ignites it: engine off, no flame, touch bare metal first.";
+pub(super) const VAPOUR: Message = keys::VAPOUR;
 
 /// Cautions for a blend that may hold more ethanol than pump petrol does.
-pub(super) const ABOVE_TEN: [&str; 2] = [
-    "More than 10 % ethanol belongs only in a fuel system whose every part is rated for it, and local law decides whether it may.",
-    "The old blend still feeds the engine for a while. Under boost a lean mixture destroys it: no full load on a stronger calibration before the new blend has arrived and been confirmed.",
-];
+pub(super) const ABOVE_TEN: [Message; 2] = [keys::ABOVE_TEN, keys::OLD_BLEND];
 
-pub(super) const LAST_WORD: &str =
-    "This is an estimate. The author of your calibration has the last word.";
+pub(super) const LAST_WORD: Message = keys::LAST_WORD;
 
 /// Whether the blend may hold more ethanol than pump petrol does.
 pub(super) fn may_be_above_ten(answer: &FillAnswer) -> bool {
@@ -192,10 +189,10 @@ fn Cautions() -> impl IntoView {
     let fill_memos = FillMemos::here();
     let strong = holds(move || fill_memos.answer().is_some_and(|answer| may_be_above_ten(&answer)));
     view! {
-        <ul class="cautions note caution" aria-label="Cautions">
-            <li>{VAPOUR}</li>
-            <When condition=strong>{ABOVE_TEN.map(|it| view! { <li>{it}</li> })}</When>
-            <li>{LAST_WORD}</li>
+        <ul class="cautions note caution" aria-label=keys::CAUTIONS.say()>
+            <li>{VAPOUR.say()}</li>
+            <When condition=strong>{ABOVE_TEN.map(|it| view! { <li>{it.say()}</li> })}</When>
+            <li>{LAST_WORD.say()}</li>
         </ul>
     }
 }
@@ -214,11 +211,11 @@ pub(super) fn ShortAnswer() -> impl IntoView {
     let has_answer = holds(move || fill_memos.shown.with(|it| it.answer.is_some()));
     let recorded = fill_memos.just_recorded;
     let line = said(move || match (recorded.get(), has_answer.get(), stale.get()) {
-        (true, ..) => "Recorded".to_owned(),
+        (true, ..) => keys::RECORDED.say().to_owned(),
         (_, false, _) => told.with(|it| fields::summary(it)),
         (_, true, true) => match told.with(|it| fields::summary(it)) {
-            nothing if nothing.is_empty() => "Not updated".to_owned(),
-            what => format!("Not updated: {what}"),
+            nothing if nothing.is_empty() => frame::NOT_UPDATED_ALONE.say().to_owned(),
+            what => frame::NotUpdated { what }.say(),
         },
         (_, true, false) => plan.get(),
     });

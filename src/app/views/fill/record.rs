@@ -2,6 +2,7 @@
 
 use fillwright::answers::fill::FillAnswer;
 use fillwright::document::Field;
+use fillwright::message::keys::fill as keys;
 use fillwright::quantity::Volume;
 use fillwright::words::deeds::Deed;
 use fillwright::words::fill;
@@ -52,7 +53,7 @@ fn Recorded() -> impl IntoView {
         <p class="note" id="recorded">
             {words}
             " "
-            <a href="#/tank">"See Tank."</a>
+            <a href="#/tank">{keys::SEE_TANK.say()}</a>
         </p>
     }
 }
@@ -91,12 +92,12 @@ fn ToRecord() -> impl IntoView {
     let as_planned = Callback::new(move |()| write(true));
     view! {
         <When condition=nothing_left>
-            <p role="status">"Nothing left to pour."</p>
+            <p role="status">{keys::NOTHING_LEFT.say()}</p>
         </When>
         <When condition=some_in>
             <div>
                 <CheckBox
-                    label="The nozzle clicked off: the tank is full"
+                    label=keys::CLICKED_OFF.say()
                     checked=clicked
                     on_tick=tick
                 />
@@ -106,15 +107,15 @@ fn ToRecord() -> impl IntoView {
             <div class="record">
                 <TextField
                     field=Field::Place
-                    label="Place, for the log"
+                    label=keys::PLACE.say()
                     words=true
                 />
                 <div class="buttons">
                     <When condition=some_in>
-                        <Button label="Record" look="strong" on_press=record />
+                        <Button label=keys::RECORD.say() look="strong" on_press=record />
                     </When>
                     <When condition=holds(move || !some_in.get())>
-                        <Button label="Record as planned" look="strong" on_press=as_planned />
+                        <Button label=keys::RECORD_AS_PLANNED.say() look="strong" on_press=as_planned />
                     </When>
                 </div>
             </div>

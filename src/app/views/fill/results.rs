@@ -1,6 +1,7 @@
 //! The figures of a fill's answer.
 
 use fillwright::answers::fill::FillAnswer;
+use fillwright::message::keys::{charts, fill as keys};
 use fillwright::quantity::notation::{OctaneScale, Printer};
 use fillwright::quantity::{Band, Money, Volume};
 use fillwright::words::extras::beside_ethanol;
@@ -14,7 +15,7 @@ use crate::app::widgets::{Drawn, NoCalibration, facts, holds, verdict_item};
 
 fn banded(band: Band<f64>, decimals: usize, printer: &Printer) -> (String, String) {
     let [low, expected, high] = printer.number_ends(band, decimals);
-    let aside = if low == high { String::new() } else { format!("{low} to {high}") };
+    let aside = if low == high { String::new() } else { charts::Between { low, high }.say() };
     (expected, aside)
 }
 
@@ -35,9 +36,9 @@ pub(super) fn figures(answer: &FillAnswer, printer: &Printer) -> Vec<Fact> {
     let mut push =
         |what: &str, value: String, aside: String| facts.push(Fact::new(what, value, aside));
     if let Some(blend) = &answer.blend {
-        push("In the tank then", printer.volume(blend.level.expected()), String::new());
+        push(keys::IN_TANK_THEN.say(), printer.volume(blend.level.expected()), String::new());
         let at_least = |band: Band<f64>| {
-            let worst = format!("{} at worst", printer.at_least(band.low(), 1));
+            let worst = keys::AtWorst { octane: printer.at_least(band.low(), 1) }.say();
             (format!("≥ {}", printer.at_least(band.expected(), 1)), worst)
         };
         let mut octanes = [("RON", blend.ron), ("MON", blend.mon), ("AKI", blend.aki())];
@@ -48,58 +49,55 @@ pub(super) fn figures(answer: &FillAnswer, printer: &Printer) -> Vec<Fact> {
             match octane.map(at_least) {
                 Some((value, aside)) => push(what, value, aside),
                 None => {
-                    push(what, "not known".into(), "give it of the tank and of each fuel".into());
+                    push(what, keys::NOT_KNOWN.say().into(), keys::OCTANE_MISSING.say().into());
                 }
             }
         }
         if let Some(extras) = beside_ethanol(&blend.extras, printer) {
-            push("Beside petrol and ethanol", extras, String::new());
+            push(keys::BESIDE.say(), extras, String::new());
         }
         if let Some(afr) = blend.stoichiometric_afr {
             let (value, aside) = banded(afr, 2, printer);
-            push("Stoichiometric AFR", value, aside);
+            push(keys::STOICHIOMETRIC_AFR.say(), value, aside);
         }
         if let Some(multiplier) = blend.volume_multiplier {
             let (value, aside) = banded(multiplier, 3, printer);
             let reference = printer.grade(answer.asked.reference);
-            let aside = if aside.is_empty() { aside } else { format!("{aside}, ") };
-            push(
-                "Fuel volume at equal air",
-                format!("× {value}"),
-                format!("{aside}against {reference}"),
-            );
+            let aside = if aside.is_empty() {
+                keys::Against { blend: reference }.say()
+            } else {
+                keys::BetweenAgainst { between: aside, blend: reference }.say()
+            };
+            push(keys::FUEL_VOLUME.say(), format!("× {value}"), aside);
         }
     }
     match answer.cost {
-        Some(cost) => push("Cost", printer.money(cost), elsewhere(answer, cost, printer)),
-        None => push("Cost", "not known".into(), "a price is missing".into()),
+        Some(cost) => push(keys::COST.say(), printer.money(cost), elsewhere(answer, cost, printer)),
+        None => {
+            push(keys::COST.say(), keys::NOT_KNOWN.say().into(), keys::PRICE_MISSING.say().into());
+        }
     }
     if let Some(per_kilometre) = answer.cost_per_kilometre {
         let (unit, factor) = printer.cost_distance();
         let money =
             format!("{}\u{202f}{}", printer.number(per_kilometre * factor, 2), printer.currency);
         push(
-            "Cost on the road",
+            keys::COST_ON_ROAD.say(),
             money.trim_end().to_owned(),
-            format!("per {unit}, of what is added"),
+            keys::PerDistance { unit }.say(),
         );
     }
     if let Some((range, with_reference)) = answer.range {
         let reference = printer.grade(answer.asked.reference);
-        let aside = format!("{} on {reference}", printer.distance(with_reference));
-        push("Range then", printer.distance(range), aside);
+        let aside =
+            keys::RangeOn { distance: printer.distance(with_reference), blend: reference }.say();
+        push(keys::RANGE_THEN.say(), printer.distance(range), aside);
     }
     if let Some((strong, weak, price)) = answer.break_even {
         let names = &answer.asked.fuels;
-        let aside = format!(
-            "below that, {} costs less per distance than {}",
-            names[strong].name, names[weak].name
-        );
-        push(
-            &format!("{} is worth it below", names[strong].name),
-            printer.price_below(price),
-            aside,
-        );
+        let (strong, weak) = (&names[strong].name, &names[weak].name);
+        let aside = keys::WorthBelowMeans { strong, weak }.say();
+        push(&keys::WorthBelow { strong }.say(), printer.price_below(price), aside);
     }
     facts
 }
@@ -141,24 +139,24 @@ pub(super) fn Results() -> impl IntoView {
     let facts = of_answer(|answer, printer| facts(figures(answer, printer)));
     view! {
         <section aria-labelledby="verdicts-title">
-            <h3 id="verdicts-title">"Which calibration may be selected then"</h3>
+            <h3 id="verdicts-title">{keys::WHICH_THEN.say()}</h3>
             <NoCalibration condition=none />
             <ul class="verdicts" id="verdicts">
                 <Drawn what=verdicts />
             </ul>
             <OctaneMissing
                 id="octane-missing"
-                words="To judge octane, give that of:"
+                words=keys::JUDGE_OCTANE.say()
                 condition=octane_missing
             />
         </section>
         <section aria-labelledby="facts-title">
-            <h3 id="facts-title">"The blend"</h3>
+            <h3 id="facts-title">{keys::THE_BLEND.say()}</h3>
             <dl class="facts" id="facts">
                 <Drawn what=facts />
             </dl>
             <p class="hint">
-                "Octane is given as at least: measured values lie up to about 6 RON higher with paraffinic petrol."
+                {keys::OCTANE_MEANS.say()}
             </p>
         </section>
     }

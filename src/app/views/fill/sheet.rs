@@ -2,6 +2,7 @@
 
 use fillwright::answers::fill::FillAnswer;
 use fillwright::document::CarFile;
+use fillwright::message::keys::fill as keys;
 use fillwright::quantity::Volume;
 use fillwright::quantity::notation::Printer;
 use fillwright::words::fill;
@@ -31,14 +32,14 @@ pub(super) fn Paper() -> impl IntoView {
 
 fn drawn(answer: &FillAnswer, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
     let tank = &answer.asked.problem.tank;
-    let before = format!(
-        "In a tank of {} were {} ({}) of {} ({}).",
-        printer.volume(tank.capacity),
-        printer.volume(tank.level.expected()),
-        printer.volume_band(tank.level),
-        printer.grade(tank.share.expected()),
-        printer.grade_band(tank.share),
-    );
+    let before = keys::Before {
+        capacity: printer.volume(tank.capacity),
+        level: printer.volume(tank.level.expected()),
+        levels: printer.volume_band(tank.level),
+        share: printer.grade(tank.share.expected()),
+        shares: printer.grade_band(tank.share),
+    }
+    .say();
     let outcome = fill::outcome(answer, printer)
         .map_or_else(String::new, |(blend, between)| format!("{blend} {between}"));
     let given_up = answer.given_up.iter().map(|it| fill::given_up(it, answer, printer));
@@ -67,10 +68,10 @@ fn drawn(answer: &FillAnswer, car: &CarFile, printer: &Printer) -> Vec<AnyView> 
     let cautions: Vec<_> = std::iter::once(VAPOUR)
         .chain(strong)
         .chain(std::iter::once(LAST_WORD))
-        .map(|it| view! { <li>{it}</li> })
+        .map(|it| view! { <li>{it.say()}</li> })
         .collect();
     vec![
-        sheet_head("Fill", car, &before),
+        sheet_head(keys::FILL.say(), car, &before),
         view! {
             <section>
                 <h2>{outcome}</h2>
@@ -78,19 +79,19 @@ fn drawn(answer: &FillAnswer, car: &CarFile, printer: &Printer) -> Vec<AnyView> 
                 <ol>{steps}</ol>
             </section>
             <section>
-                <h2>"Which calibration may be selected then"</h2>
+                <h2>{keys::WHICH_THEN.say()}</h2>
                 <ul class="plain">{verdicts(answer, printer)}</ul>
             </section>
             <section>
-                <h2>"The blend"</h2>
+                <h2>{keys::THE_BLEND.say()}</h2>
                 <dl>{facts(figures(answer, printer))}</dl>
             </section>
             <section>
-                <h2>"What was reckoned with"</h2>
+                <h2>{keys::GIVEN.say()}</h2>
                 {fuels(answer, printer)}
             </section>
             <section>
-                <h2>"Cautions"</h2>
+                <h2>{keys::CAUTIONS.say()}</h2>
                 <ul>{cautions}</ul>
             </section>
         }
@@ -101,7 +102,14 @@ fn drawn(answer: &FillAnswer, car: &CarFile, printer: &Printer) -> Vec<AnyView> 
 
 /// The fuels on offer as they were given.
 fn fuels(answer: &FillAnswer, printer: &Printer) -> AnyView {
-    let headings = ["Fuel", "Ethanol", "RON", "MON", "Price", "Put in"];
+    let headings = [
+        keys::FUEL.say(),
+        keys::ETHANOL.say(),
+        "RON",
+        "MON",
+        keys::PRICE.say(),
+        keys::PUT_IN.say(),
+    ];
     let headings = headings.map(str::to_owned).into();
     let octane = |it: Option<f64>| it.map_or_else(|| "—".into(), |it| printer.number(it, 1));
     let offers = answer.asked.fuels.iter().zip(&answer.asked.problem.offers);
@@ -126,5 +134,5 @@ fn fuels(answer: &FillAnswer, printer: &Printer) -> AnyView {
             .into_any()
         })
         .collect();
-    table("readings", "Fuels on offer as given".to_owned(), headings, rows)
+    table("readings", keys::GIVEN_CAPTION.say().to_owned(), headings, rows)
 }

@@ -2,6 +2,7 @@
 
 use fillwright::answers::fill::FillAnswer;
 use fillwright::document::{Document, Field, FuelForm, FuelPart};
+use fillwright::message::keys::fill as keys;
 use fillwright::quantity::notation::{Entry, Printer};
 use fillwright::quantity::{Band, Volume};
 use leptos::prelude::*;
@@ -56,27 +57,26 @@ pub(super) fn step_shown(answer: &FillAnswer, printer: &Printer, id: u32) -> Opt
     let place = answer.steps.iter().position(|step| step.fuel == fuel);
     let Some(place) = place else {
         let number = printer.volume_number(poured);
-        let aside = if answer.asked.as_poured { "Put in." } else { "Done." }.to_owned();
+        let aside =
+            if answer.asked.as_poured { keys::STEP_PUT_IN.say() } else { keys::STEP_DONE.say() }
+                .to_owned();
         return Some(Shown { name, number, aside, ..Shown::default() });
     };
     let step = &answer.steps[place];
     let mut asides = Vec::new();
     if poured > Volume::default() {
-        asides.push(format!("More, on top of the {} in it.", printer.volume(poured)));
+        asides.push(keys::MoreOnTop { volume: printer.volume(poured) }.say());
     }
     match step.range {
         _ if !step.to_click => {}
-        None => asides.push("Fill until the nozzle clicks off.".to_owned()),
+        None => asides.push(keys::TO_CLICK.say().to_owned()),
         Some((least, most)) => {
             let range = Band::enclosing(least, [least, most]).unwrap_or(Band::exact(least));
-            let range = printer.volume_band(range);
-            asides.push(format!(
-                "Fill until the nozzle clicks off: expect {range}, depending on what was really in the tank."
-            ));
+            asides.push(keys::ToClickExpect { volume: printer.volume_band(range) }.say());
         }
     }
     if answer.given_up.is_some() && place + 1 == answer.steps.len() {
-        asides.push("Then stop.".to_owned());
+        asides.push(keys::THEN_STOP.say().to_owned());
     }
     Some(Shown {
         name,
@@ -148,8 +148,7 @@ fn StepItem(id: u32) -> impl IntoView {
     let has_in = holds(move || {
         session.document.with(|it| offer(it, id).is_some_and(|offer| !offer.poured.is_blank()))
     });
-    let entering =
-        view! { "Enter what went in" <span class="visually-hidden">" for " {name}</span> };
+    let entering = view! { {keys::ENTER_PUT_IN.say()} <span class="visually-hidden">{said(move || keys::EnterFor { fuel: name.get() }.say())}</span> };
     view! {
         <li class="step">
             <p class="what">{name}</p>
@@ -161,9 +160,9 @@ fn StepItem(id: u32) -> impl IntoView {
             <When condition=is_next>
                 <div>
                     <Button
-                        label="Poured as planned"
+                        label=keys::POURED_AS_PLANNED.say()
                         look="small"
-                        name=said(move || format!("Poured as planned: {}", name.get()))
+                        name=said(move || keys::PouredAsPlannedOf { fuel: name.get() }.say())
                         on_press=confirm
                     />
                 </div>
@@ -171,9 +170,9 @@ fn StepItem(id: u32) -> impl IntoView {
             <When condition=has_in>
                 <div>
                     <Button
-                        label="Not poured"
+                        label=keys::NOT_POURED.say()
                         look="small"
-                        name=said(move || format!("Not poured: {}", name.get()))
+                        name=said(move || keys::NotPouredOf { fuel: name.get() }.say())
                         on_press=take_back
                     />
                 </div>
@@ -181,8 +180,8 @@ fn StepItem(id: u32) -> impl IntoView {
             <Folded class="put-in-field" summary=entering.into_any()>
                 <TextField
                     field=poured
-                    label="Actually put in, in all"
-                    hint="The rest of the plan follows"
+                    label=keys::PUT_IN_ALL.say()
+                    hint=keys::PUT_IN_ALL_HINT.say()
                     words=true
                     when_left=true
                     on_text=write

@@ -2,6 +2,8 @@
 
 use fillwright::answers::tank::History;
 use fillwright::document::{ContentsOf, Field, Id, StartForm};
+use fillwright::message::Message;
+use fillwright::message::keys::fill as keys;
 use leptos::prelude::*;
 
 use crate::app::device;
@@ -11,8 +13,8 @@ use crate::app::tank_memos::TankMemos;
 use crate::app::views::contents::{BlendFields, LevelFields};
 use crate::app::widgets::{Options, TextField, When, holds, key_of, options, said, value_of};
 
-const STARTS: [(StartForm, &str, &str); 2] =
-    [(StartForm::Log, "log", "The log"), (StartForm::Typed, "typed", "What I type")];
+const STARTS: [(StartForm, &str, Message); 2] =
+    [(StartForm::Log, "log", keys::FROM_LOG), (StartForm::Typed, "typed", keys::TYPED)];
 
 /// What is in the tank.
 #[component]
@@ -33,11 +35,11 @@ pub(super) fn TankCard() -> impl IntoView {
     let asks_for_size = holds(move || asks_for_size.with(|it| it.1));
     view! {
         <section class="card" aria-labelledby="in-tank">
-            <h2 id="in-tank">"In the tank"</h2>
+            <h2 id="in-tank">{keys::IN_TANK.say()}</h2>
             <When condition=asks_for_size>
                 <TextField
                     field=Field::Capacity
-                    label="Tank size"
+                    label=keys::TANK_SIZE.say()
                     words=true
                 />
             </When>
@@ -68,18 +70,15 @@ fn Start() -> impl IntoView {
     let words = said(move || {
         let as_of = tank_memos.history.with(History::as_of);
         as_of.map_or_else(String::new, |as_of| {
-            format!(
-                "{} As of {}.",
-                tank_memos.by_the_log(),
-                device::date(as_of.local_minutes(), true)
-            )
+            let date = device::date(as_of.local_minutes(), true);
+            keys::AsOf { level: tank_memos.by_the_log(), date }.say()
         })
     });
     let doubt = said(move || fill_memos.doubt_at_start());
     view! {
         <div id=Field::Start.id() tabindex="-1">
             <Options
-                legend="Start from"
+                legend=keys::START_FROM.say()
                 name="start"
                 options=options(&STARTS)
                 chosen=chosen
@@ -89,7 +88,7 @@ fn Start() -> impl IntoView {
         <When condition=from_log>
             <p class="note" id="by-the-log">{words}</p>
             <p class="hint">
-                "What the gauge shows now sharpens that; leave it empty if nothing was driven since."
+                {keys::GAUGE_SHARPENS.say()}
             </p>
             <When condition=holds(move || doubt.with(|it| !it.is_empty()))>
                 <p class="note caution" id="start-doubt">

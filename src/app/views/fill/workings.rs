@@ -1,6 +1,8 @@
 //! The workings of a fill, for checking by hand.
 
 use fillwright::answers::fill::FillAnswer;
+use fillwright::message::keys::fill as keys;
+use fillwright::message::keys::frame;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Band, Share};
 use leptos::prelude::*;
@@ -45,21 +47,21 @@ pub(super) fn Workings() -> impl IntoView {
             id="workings"
             on:toggle:target=move |event| open.set(event.target().has_attribute("open"))
         >
-            <summary>"Workings and sources"</summary>
+            <summary>{frame::WORKINGS.say()}</summary>
             <p class="hint">
-                <a href="#/methods/mixing">"All formulas and constants, with their sources"</a>
+                <a href="#/methods/mixing">{frame::ALL_FORMULAS.say()}</a>
             </p>
             <Drawn what=lines />
-            <h3>"Orders of pouring"</h3>
+            <h3>{keys::ORDERS.say()}</h3>
             <p class="hint">
-                "Topping up to the click with the right fuel takes the gauge's error out of the blend; with the wrong one it makes it worse. The first row is the one proposed."
+                {keys::ORDERS_MEAN.say()}
             </p>
             <table class="orders">
                 <thead>
                     <tr>
-                        <th scope="col">"Last, to the click"</th>
-                        <th scope="col">"Worst case"</th>
-                        <th scope="col">"By the gauge alone"</th>
+                        <th scope="col">{keys::LAST_TO_CLICK.say()}</th>
+                        <th scope="col">{keys::WORST_CASE.say()}</th>
+                        <th scope="col">{keys::BY_GAUGE_ALONE.say()}</th>
                     </tr>
                 </thead>
                 <tbody>
@@ -73,12 +75,12 @@ pub(super) fn Workings() -> impl IntoView {
 fn order_rows(answer: &FillAnswer, printer: &Printer) -> Vec<[String; 3]> {
     let told = |band: Band<Share>| {
         let [low, _, high] = printer.number_ends(band.map(Share::percent), 1);
-        format!("{low} to {high}\u{202f}%")
+        keys::Shares { low, high }.say()
     };
     let fixed = answer.asked.problem.fixed_order(&answer.plan);
     let row = |order: &fillwright::fill::Order| {
         let last = order.top_up().map_or_else(
-            || "none: fixed volumes".to_owned(),
+            || keys::FIXED_VOLUMES.say().to_owned(),
             |fuel| answer.asked.fuels[fuel].name.clone(),
         );
         let share = order.worst.share;

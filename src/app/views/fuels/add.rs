@@ -2,6 +2,7 @@
 
 use fillwright::document::{Field, FuelPart, NewFuel, OfferedAt};
 use fillwright::fuel::grades::CATALOGUE;
+use fillwright::message::keys::fuels as keys;
 use leptos::prelude::*;
 
 use crate::app::session::Session;
@@ -16,29 +17,29 @@ const OWN: &str = "own-";
 pub(super) fn AddFuel(place: OfferedAt) -> impl IntoView {
     let session = Session::here();
     let to_add = RwSignal::new(OTHER.to_owned());
-    let choices = Memo::new(move |_| {
-        let mut choices = vec![(OTHER.to_owned(), "Another fuel, to be filled in".to_owned())];
-        session.document.with(|it| {
+    let choices =
+        Memo::new(move |_| {
+            let mut choices = vec![(OTHER.to_owned(), keys::ANOTHER.say().to_owned())];
+            session.document.with(|it| {
+                choices.extend(
+                    it.here.car.own_fuels.iter().map(|own| {
+                        (format!("{OWN}{}", own.id), keys::My { fuel: &own.name }.say())
+                    }),
+                );
+            });
             choices.extend(
-                it.here
-                    .car
-                    .own_fuels
-                    .iter()
-                    .map(|own| (format!("{OWN}{}", own.id), format!("My {}", own.name))),
+                CATALOGUE.iter().map(|grade| {
+                    (grade.id.to_owned(), format!("{} ({})", grade.name, grade.region))
+                }),
             );
+            choices
         });
-        choices.extend(
-            CATALOGUE
-                .iter()
-                .map(|grade| (grade.id.to_owned(), format!("{} ({})", grade.name, grade.region))),
-        );
-        choices
-    });
     let add = Callback::new(move |()| {
         let key = to_add.get_untracked();
         let mut added = None;
         session.document.update(|it| {
-            added = it.offer(place, chosen(&key), |count| format!("Fuel {count}"));
+            added = it
+                .offer(place, chosen(&key), |count| keys::Fuel { number: count.to_string() }.say());
         });
         if let Some(added) = added {
             let part = Some(Field::Fuel(added, FuelPart::Share).id());
@@ -53,12 +54,12 @@ pub(super) fn AddFuel(place: OfferedAt) -> impl IntoView {
         <div class="add">
             <Choices
                 id=id
-                label="Add a fuel"
+                label=keys::ADD_A_FUEL.say()
                 choices=choices.into()
                 chosen=to_add.into()
                 on_choice=Callback::new(move |key| to_add.set(key))
             />
-            <Button label="Add" on_press=add />
+            <Button label=keys::ADD.say() on_press=add />
         </div>
     }
 }

@@ -2,6 +2,7 @@
 
 use fillwright::document::{Field, FuelPart};
 use fillwright::fuel::grades;
+use fillwright::message::keys::fuels as keys;
 use fillwright::words::{self, deeds::Deed};
 use leptos::prelude::*;
 
@@ -37,29 +38,29 @@ pub(super) fn OfferForm(id: u32) -> impl IntoView {
         <fieldset class="offer">
             <legend class="legend">{name}</legend>
             <When condition=on_route>
-                <CheckBox label="Not to be had" checked=closed on_tick=close />
+                <CheckBox label=keys::NOT_TO_BE_HAD.say() checked=closed on_tick=close />
             </When>
             <div class="pair">
                 <TextField
                     field=Field::Fuel(id, FuelPart::Share)
-                    label="Ethanol"
-                    hint="What you expect"
+                    label=keys::ETHANOL.say()
+                    hint=keys::ETHANOL_HINT.say()
                 />
                 <TextField
                     field=Field::Fuel(id, FuelPart::ShareRange)
-                    label="May be"
-                    hint="From–to: 70–85"
+                    label=keys::MAY_BE.say()
+                    hint=keys::MAY_BE_HINT.say()
                     words=true
                 />
                 <TextField
                     field=Field::Fuel(id, FuelPart::Octane)
-                    label="Octane, at least"
-                    hint=OCTANE_HINT
+                    label=keys::OCTANE.say()
+                    hint=OCTANE_HINT.say()
                     words=true
                 />
                 <TextField
                     field=Field::Fuel(id, FuelPart::Price)
-                    label="Price"
+                    label=keys::PRICE.say()
                 />
             </div>
             <When condition=holds(move || exchanged.with(|it| !it.is_empty()))>
@@ -96,41 +97,46 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
             .document
             .with(|it| it.fuel(id).and_then(|offer| grades::find(offer.grade.as_deref()?)));
         grade.map_or_else(String::new, |grade| {
-            format!("{}. {} Source: {}.", grade.standard, grade.note, grade.source.citation)
+            keys::Grade {
+                standard: grade.standard,
+                note: grade.note,
+                source: grade.source.citation,
+            }
+            .say()
         })
     });
     view! {
-        <Folded summary="Name, how much there is, MON".into_any()>
+        <Folded summary=keys::MORE.say().into_any()>
             <TextField
                 field=Field::Fuel(id, FuelPart::Name)
-                label="Name"
+                label=keys::NAME.say()
                 words=true
             />
             <div class="pair">
                 <TextField
                     field=Field::Fuel(id, FuelPart::Limit)
-                    label="At most"
-                    hint="A can, say"
+                    label=keys::LIMIT.say()
+                    hint=keys::LIMIT_HINT.say()
                     words=true
                 />
                 <TextField
                     field=Field::Fuel(id, FuelPart::Mon)
-                    label="MON, at least"
+                    label=keys::MON.say()
                 />
             </div>
             {extras_fields(|part| Field::Fuel(id, FuelPart::Extra(part)))}
             <When condition=holds(move || !on_route.get())>
-                <CheckBox label="Use all of that" checked=use_all on_tick=tick />
+                <CheckBox label=keys::USE_ALL.say() checked=use_all on_tick=tick />
             </When>
             <p class="hint">{grade_note}</p>
             <div class="buttons">
                 <When condition=holds(move || !kept.get())>
-                    <Button label="Keep among my fuels" look="small" on_press=keep />
+                    <Button label=keys::KEEP.say() look="small" on_press=keep />
                 </When>
                 <When condition=kept>
-                    <p class="hint">"Kept among your fuels."</p>
+                    <p class="hint">{keys::KEPT.say()}</p>
                 </When>
-                <Button label="Remove" look="small" on_press=remove />
+                <Button label=keys::REMOVE.say() look="small" on_press=remove />
             </div>
         </Folded>
     }

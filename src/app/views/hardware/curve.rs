@@ -1,6 +1,9 @@
 //! The fields of one power curve.
 
 use fillwright::document::{CurvePart, Field, HardwareField, MeasuredAt};
+use fillwright::message::Message;
+use fillwright::message::keys::hardware as keys;
+use fillwright::message::keys::hardware_rows as rows;
 use fillwright::power::AirCorrection;
 use fillwright::words::deeds::Deed;
 use fillwright::words::hardware;
@@ -17,15 +20,16 @@ use crate::app::widgets::{
     Button, Choices, NeedInShort, Options, TextField, key_of, options, value_of,
 };
 
-const PLACES: [(MeasuredAt, &str, &str); 2] =
-    [(MeasuredAt::Crank, "crank", "At the crank"), (MeasuredAt::Wheel, "wheel", "At the wheels")];
+const PLACES: [(MeasuredAt, &str, Message); 2] =
+    [(MeasuredAt::Crank, "crank", keys::AT_CRANK), (MeasuredAt::Wheel, "wheel", keys::AT_WHEELS)];
 
 const NO_CALIBRATION: &str = "none";
 
 static AIR: [Row; 3] = [
-    Row::figure(HardwareField::AirTemperature, "Temperature", "Of the air drawn in"),
-    Row::figure(HardwareField::AirPressure, "Pressure", "As a barometer shows it there"),
-    Row::figure(HardwareField::Humidity, "Relative humidity", "50 %, say"),
+    Row::figure(HardwareField::AirTemperature, rows::AIR_TEMPERATURE)
+        .hint(rows::AIR_TEMPERATURE_HINT),
+    Row::figure(HardwareField::AirPressure, rows::AIR_PRESSURE).hint(rows::AIR_PRESSURE_HINT),
+    Row::figure(HardwareField::Humidity, rows::HUMIDITY).hint(rows::HUMIDITY_HINT),
 ];
 
 /// A power curve.
@@ -54,12 +58,12 @@ fn OneCurve(id: u32) -> impl IntoView {
             <div class="inside" role="group" aria-label=title>
                 <TextField
                     field=Field::Curve(id, CurvePart::Name)
-                    label="Name"
+                    label=keys::NAME.say()
                     words=true
                 />
                 <TableField id=id />
                 <Options
-                    legend="Measured"
+                    legend=keys::MEASURED.say()
                     name=format!("curve-{id}-place")
                     options=options(&PLACES)
                     chosen=read(id, |form| key_of(&PLACES, &form.place))
@@ -73,9 +77,9 @@ fn OneCurve(id: u32) -> impl IntoView {
                 <Air id=id />
                 <div>
                     <Button
-                        label="Remove"
+                        label=keys::REMOVE.say()
                         look="small"
-                        name=Signal::derive(move || Some(format!("Remove {}", title.get())))
+                        name=Signal::derive(move || Some(keys::RemoveIt { what: title.get() }.say()))
                         on_press=remove
                     />
                 </div>
@@ -90,7 +94,7 @@ fn WithWhat(id: u32) -> impl IntoView {
     let session = Session::here();
     let calibrations = Memo::new(move |_| {
         session.document.with(|it| {
-            let none = (NO_CALIBRATION.to_owned(), "Not said".to_owned());
+            let none = (NO_CALIBRATION.to_owned(), keys::NOT_SAID.say().to_owned());
             let all = it.here.car.calibrations.iter();
             let all = all.map(|form| (form.id.to_string(), form.name.clone()));
             std::iter::once(none).chain(all).collect::<Vec<_>>()
@@ -103,14 +107,14 @@ fn WithWhat(id: u32) -> impl IntoView {
         <div class="pair">
             <Choices
                 id=format!("curve-{id}-calibration")
-                label="Calibration"
+                label=keys::CALIBRATION.say()
                 choices=calibrations.into()
                 chosen=chosen
                 on_choice=set(id, |form, key| form.calibration = key.parse().ok())
             />
             <TextField
                 field=Field::Curve(id, CurvePart::Blend)
-                label="Blend in the tank then"
+                label=keys::BLEND_THEN.say()
                 words=true
             />
         </div>
@@ -126,15 +130,15 @@ fn Air(id: u32) -> impl IntoView {
         .collect();
     view! {
         <details>
-            <summary>"Air and correction"</summary>
+            <summary>{keys::AIR_AND_CORRECTION.say()}</summary>
             <div class="inside">
                 <p class="hint">
-                    "All corrections take power to follow the air around. An engine that holds its boost absolute follows it hardly at all and is then over-corrected; figures as measured come first."
+                    {keys::CORRECTIONS_MEAN.say()}
                 </p>
                 <div class="inside">
                     <Choices
                         id=format!("curve-{id}-given")
-                        label="The figures are"
+                        label=keys::FIGURES_ARE.say()
                         choices=Signal::stored(rules.clone())
                         chosen=read(id, |form| form.given.id().to_owned())
                         on_choice=set(
@@ -146,7 +150,7 @@ fn Air(id: u32) -> impl IntoView {
                     />
                     <Choices
                         id=format!("curve-{id}-correction")
-                        label="Show them"
+                        label=keys::SHOW_THEM.say()
                         choices=Signal::stored(rules)
                         chosen=read(id, |form| form.correction.id().to_owned())
                         on_choice=set(

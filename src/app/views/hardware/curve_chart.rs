@@ -2,6 +2,8 @@
 
 use fillwright::answers::hardware::{CurveRead, HardwareReading, SetLimit};
 use fillwright::document::HardwareForm;
+use fillwright::message::Message;
+use fillwright::message::keys::hardware as keys;
 use fillwright::power::{Limit as PowerLimit, LimitOf, PowerCurve};
 use fillwright::quantity::AngularVelocity;
 use fillwright::quantity::notation::Printer;
@@ -29,8 +31,8 @@ pub(super) enum Shown {
     Torque,
 }
 
-const SHOWN: [(Shown, &str, &str); 2] =
-    [(Shown::Power, "power", "Power"), (Shown::Torque, "torque", "Torque")];
+const SHOWN: [(Shown, &str, Message); 2] =
+    [(Shown::Power, "power", keys::POWER), (Shown::Torque, "torque", keys::TORQUE)];
 
 /// The curves beside each other, and what one gives more than the other.
 #[component]
@@ -58,9 +60,9 @@ pub(super) fn CurvesCard() -> impl IntoView {
     view! {
         <When condition=some>
             <section class="card" aria-labelledby="curves-shown-title">
-                <h2 id="curves-shown-title">"The curves"</h2>
+                <h2 id="curves-shown-title">{keys::THE_CURVES.say()}</h2>
                 <Options
-                    legend="At the crank, as measured"
+                    legend=keys::AT_CRANK_AS_MEASURED.say()
                     name="curves-shown"
                     options=options(&SHOWN)
                     chosen=said(move || key_of(&SHOWN, &shown.get()))
@@ -130,12 +132,12 @@ pub(super) fn graph(
     });
     let limits: Vec<Limit> = limits.collect();
     let (name, unit) = match shown {
-        Shown::Power => ("Power at the crank", power.symbol()),
-        Shown::Torque => ("Torque at the crank", torque.symbol()),
+        Shown::Power => (keys::POWER_AT_CRANK.say(), power.symbol()),
+        Shown::Torque => (keys::TORQUE_AT_CRANK.say(), torque.symbol()),
     };
     Chart {
         title: name.into(),
-        words: format!("{name} over engine speed, {} curves.", lines.len()),
+        words: keys::CurvesChart { what: name, count: lines.len() }.say(),
         x,
         y: Axis {
             name: name.into(),

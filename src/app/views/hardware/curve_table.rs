@@ -4,9 +4,12 @@ use fillwright::answers::hardware::curve_table::{
     ColumnChoice, CurveTable, CurveTableError, LONGEST_TABLE,
 };
 use fillwright::document::{CurveForm, CurvePart, Field, ValueUnit};
+use fillwright::message::Message;
+use fillwright::message::keys::data;
+use fillwright::message::keys::hardware as keys;
 use fillwright::quantity::notation::{Entry, Printer};
 use fillwright::words::deeds::Deed;
-use fillwright::words::{counted, hardware};
+use fillwright::words::hardware;
 use leptos::prelude::*;
 
 use super::curve_form::{read, set};
@@ -21,13 +24,13 @@ use crate::app::widgets::{
 
 const FOUND: &str = "found";
 
-const UNITS: [(Option<ValueUnit>, &str, &str); 6] = [
-    (None, FOUND, "As the table says"),
-    (Some(ValueUnit::NewtonMetres), "nm", "Torque in N·m"),
-    (Some(ValueUnit::PoundFeet), "lbft", "Torque in lb·ft"),
-    (Some(ValueUnit::Kilowatts), "kw", "Power in kW"),
-    (Some(ValueUnit::Horsepower), "hp", "Power in hp"),
-    (Some(ValueUnit::MetricHorsepower), "ps", "Power in PS"),
+const UNITS: [(Option<ValueUnit>, &str, Message); 6] = [
+    (None, FOUND, keys::AS_THE_TABLE_SAYS),
+    (Some(ValueUnit::NewtonMetres), "nm", keys::TORQUE_NM),
+    (Some(ValueUnit::PoundFeet), "lbft", keys::TORQUE_LBFT),
+    (Some(ValueUnit::Kilowatts), "kw", keys::POWER_KW),
+    (Some(ValueUnit::Horsepower), "hp", keys::POWER_HP),
+    (Some(ValueUnit::MetricHorsepower), "ps", keys::POWER_PS),
 ];
 
 /// So many bad rows are named.
@@ -75,8 +78,8 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
     view! {
         <TextArea
             field=Field::Curve(id, CurvePart::Table)
-            label="The curve"
-            hint="Engine speed and torque or power in each line, boost if you have it; a heading tells which"
+            label=keys::TABLE.say()
+            hint=keys::TABLE_HINT.say()
         />
         <Import id=id />
         <UndoLine spot=Spot::Table(id) />
@@ -94,7 +97,7 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
 }
 
 fn no_table(error: &CurveTableError) -> String {
-    format!("This is no table: {error}.")
+    keys::NoTable { why: error.to_string() }.say()
 }
 
 /// How much was understood of a table.
@@ -102,7 +105,7 @@ fn in_short(table: &CurveTable, printer: &Printer) -> String {
     let rows = hardware::rows_read(table, printer);
     match table.bad.len() {
         0 => rows,
-        bad => format!("{rows} {} not read.", counted(bad, "row", "rows")),
+        bad => keys::SomeNotRead { read: rows, count: bad }.say(),
     }
 }
 
@@ -126,12 +129,12 @@ fn preview(read: &Read, session: Session) -> Vec<AnyView> {
         say("", words);
     }
     for bad in table.bad.iter().take(NAMED) {
-        say("bad", format!("Not read, {bad}."));
+        say("bad", keys::RowNotRead { row: bad.to_string() }.say());
     }
     if let more @ 1.. = table.bad.len().saturating_sub(NAMED) {
-        say("bad", format!("And {more} more that cannot be read."));
+        say("bad", keys::MoreNotRead { count: more }.say());
     }
-    vec![view! { <ul class="plain" aria-label="What was understood">{lines}</ul> }.into_any()]
+    vec![view! { <ul class="plain" aria-label=keys::UNDERSTOOD.say()>{lines}</ul> }.into_any()]
 }
 
 /// Takes in a file: first a look at what was understood of it.
@@ -144,7 +147,7 @@ fn Import(id: u32) -> impl IntoView {
     });
     let wrong = said(move || {
         chosen.with(|it| match it {
-            Some(Err(error)) => format!("Nothing was taken in: {error}."),
+            Some(Err(error)) => data::NothingTaken { why: error }.say(),
             _ => String::new(),
         })
     });
@@ -171,7 +174,7 @@ fn Import(id: u32) -> impl IntoView {
     let leave = Callback::new(move |()| chosen.set(None));
     view! {
         <FileButton
-            label="Import a CSV file"
+            label=keys::IMPORT_CSV.say()
             accept=".csv,.txt,.tsv,text/csv,text/plain"
             largest=LONGEST_TABLE
             on_text=choose
@@ -186,9 +189,9 @@ fn Import(id: u32) -> impl IntoView {
                 </div>
                 <div class="buttons">
                     <When condition=holds(move || table.with(|it| matches!(it, Some(Ok(_)))))>
-                        <Button label="Use this table" look="strong" on_press=take />
+                        <Button label=keys::USE_THIS_TABLE.say() look="strong" on_press=take />
                     </When>
-                    <Button label="Cancel" on_press=leave />
+                    <Button label=keys::CANCEL.say() on_press=leave />
                 </div>
             </When>
         </div>
@@ -200,7 +203,7 @@ fn Import(id: u32) -> impl IntoView {
 fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
     let session = Session::here();
     let columns = Memo::new(move |_| {
-        let found = (FOUND.to_owned(), "As the table says".to_owned());
+        let found = (FOUND.to_owned(), keys::AS_THE_TABLE_SAYS.say().to_owned());
         let names = table.with(|it| match it {
             Some(Ok(table)) => table
                 .columns
@@ -237,12 +240,12 @@ fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
     });
     view! {
         <details open=asks>
-            <summary>"Columns and unit"</summary>
+            <summary>{keys::COLUMNS_AND_UNIT.say()}</summary>
             <div class="inside">
                 {missing(CurvePart::SpeedColumn)} {missing(CurvePart::ValueColumn)}
                 <Choices
                     id=format!("curve-{id}-speed-column")
-                    label="Engine speed is in"
+                    label=keys::SPEED_COLUMN.say()
                     choices=columns.into()
                     chosen=said(move || session.document.with(|it| {
                         key(it.here.hardware.curve(id).and_then(|form| form.columns.speed))
@@ -251,7 +254,7 @@ fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
                 />
                 <Choices
                     id=format!("curve-{id}-value-column")
-                    label="Torque or power is in"
+                    label=keys::VALUE_COLUMN.say()
                     choices=columns.into()
                     chosen=said(move || session.document.with(|it| {
                         key(it.here.hardware.curve(id).and_then(|form| form.columns.value))
@@ -260,7 +263,7 @@ fn Columns(id: u32, table: Memo<Option<Read>>) -> impl IntoView {
                 />
                 <Choices
                     id=format!("curve-{id}-value-unit")
-                    label="It is"
+                    label=keys::VALUE_UNIT.say()
                     choices=crate::app::widgets::options(&UNITS)
                     chosen=read(id, |form| key_of(&UNITS, &form.columns.unit))
                     on_choice=set(id, |form, key| {

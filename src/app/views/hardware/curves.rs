@@ -1,6 +1,7 @@
 //! The section of the power curves.
 
 use fillwright::document::{Document, Field};
+use fillwright::message::keys::hardware as keys;
 use fillwright::words::hardware;
 use leptos::prelude::*;
 
@@ -13,7 +14,7 @@ const NONE: &str = "none";
 
 /// Adds a curve.
 pub(super) fn add_curve(document: &mut Document) {
-    document.here.add_curve(|count| format!("Curve {count}"));
+    document.here.add_curve(|count| keys::Curve { number: count.to_string() }.say());
 }
 
 fn is_here(field: Field) -> bool {
@@ -44,7 +45,7 @@ pub(super) fn CurvesSection() -> impl IntoView {
             let hardware = &it.here.hardware;
             let served = hardware.target_curve().map(|it| it.id);
             let others = hardware.curves.iter().filter(|it| Some(it.id) != served);
-            let none = (NONE.to_owned(), "None".to_owned());
+            let none = (NONE.to_owned(), keys::NONE.say().to_owned());
             let others = others.map(|it| (it.id.to_string(), hardware::curve(&it.name)));
             std::iter::once(none).chain(others).collect::<Vec<_>>()
         })
@@ -58,21 +59,21 @@ pub(super) fn CurvesSection() -> impl IntoView {
     let choose = session.set(|it, key| it.here.hardware.compared_with = key.parse().ok());
     let several = holds(move || ids.with(|it| it.len() > 1));
     view! {
-        <Section id="curves" title="Curves" short=short need=need(is_here) open=is_new>
+        <Section id="curves" title=keys::CURVES.say() short=short need=need(is_here) open=is_new>
             <div class="parts">
                 <UndoableRows ids=ids.into() row=one />
             </div>
             <When condition=several>
                 <Choices
                     id="compared-curve"
-                    label="Compare with"
+                    label=keys::COMPARE_WITH.say()
                     choices=others.into()
                     chosen=compared
                     on_choice=choose
                 />
             </When>
             <div>
-                <Button label="Add a curve" on_press=add />
+                <Button label=keys::ADD_A_CURVE.say() on_press=add />
             </div>
         </Section>
     }

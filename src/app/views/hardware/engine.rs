@@ -1,6 +1,8 @@
 //! The section of the engine: how much fuel it takes, and what surrounds it.
 
 use fillwright::document::{Field, HardwareField, Mark, PartKind};
+use fillwright::message::keys::hardware as keys;
+use fillwright::message::keys::hardware_rows as rows;
 use fillwright::words::hardware;
 use leptos::prelude::*;
 
@@ -12,55 +14,43 @@ use crate::app::widgets::{Section, When, holds, said};
 
 /// How much fuel the engine takes.
 pub(super) static FUEL: [Row; 5] = [
-    Row::figure(
-        HardwareField::SpecificConsumption,
-        "Fuel per work at full load (BSFC)",
-        "330 g/kWh or 0.54 lb/hph, say",
-    ),
-    Row::figure(HardwareField::ConsumptionError, "Its doubt, either way", "8 % where blank"),
-    Row::words(HardwareField::ConsumptionFuel, "It is given for", "The blend; E0 where blank"),
-    Row::figure(
-        HardwareField::EfficiencyGain,
-        "Gain in efficiency at E85",
-        "Against that blend; none where blank",
-    ),
-    Row::figure(HardwareField::Lambda, "Mixture at full load", "λ 0.82, say"),
+    Row::figure(HardwareField::SpecificConsumption, rows::SPECIFIC_CONSUMPTION)
+        .hint(rows::SPECIFIC_CONSUMPTION_HINT),
+    Row::figure(HardwareField::ConsumptionError, rows::CONSUMPTION_ERROR)
+        .hint(rows::CONSUMPTION_ERROR_HINT),
+    Row::words(HardwareField::ConsumptionFuel, rows::CONSUMPTION_FUEL)
+        .hint(rows::CONSUMPTION_FUEL_HINT),
+    Row::figure(HardwareField::EfficiencyGain, rows::EFFICIENCY_GAIN)
+        .hint(rows::EFFICIENCY_GAIN_HINT),
+    Row::figure(HardwareField::Lambda, rows::LAMBDA).hint(rows::LAMBDA_HINT),
 ];
 
 /// What surrounds the engine.
 pub(super) static ENGINE: [Row; 4] = [
-    Row::figure(HardwareField::Displacement, "Displacement", "For the check by air"),
-    Row::figure(HardwareField::Cylinders, "Cylinders", ""),
-    Row::figure(HardwareField::Boost, "Boost at full load", "Where a curve has no column of it"),
-    Row::figure(
-        HardwareField::AmbientPressure,
-        "Pressure of the air around",
-        "Standard where blank",
-    ),
+    Row::figure(HardwareField::Displacement, rows::DISPLACEMENT).hint(rows::DISPLACEMENT_HINT),
+    Row::figure(HardwareField::Cylinders, rows::CYLINDERS),
+    Row::figure(HardwareField::Boost, rows::BOOST).hint(rows::BOOST_HINT),
+    Row::figure(HardwareField::AmbientPressure, rows::AMBIENT_PRESSURE)
+        .hint(rows::AMBIENT_PRESSURE_HINT),
 ];
 
 /// What the check by air needs.
 pub(super) static AIR: [Row; 2] = [
-    Row::figure(
-        HardwareField::VolumetricEfficiency,
-        "Volumetric efficiency",
-        "Referred to the manifold",
-    ),
-    Row::figure(HardwareField::ManifoldTemperature, "Temperature in the manifold", ""),
+    Row::figure(HardwareField::VolumetricEfficiency, rows::VOLUMETRIC_EFFICIENCY)
+        .hint(rows::VOLUMETRIC_EFFICIENCY_HINT),
+    Row::figure(HardwareField::ManifoldTemperature, rows::MANIFOLD_TEMPERATURE),
 ];
 
 /// What is lost between crank and wheels.
 pub(super) static LOSS: [Row; 2] = [
-    Row::figure(HardwareField::DrivelineLoss, "Driveline loss, of crank power", "10 %, say"),
-    Row::words(HardwareField::DrivelineLossRange, "Loss may be", "From–to; ± 3 where blank"),
+    Row::figure(HardwareField::DrivelineLoss, rows::DRIVELINE_LOSS).hint(rows::DRIVELINE_LOSS_HINT),
+    Row::words(HardwareField::DrivelineLossRange, rows::DRIVELINE_LOSS_RANGE)
+        .hint(rows::DRIVELINE_LOSS_RANGE_HINT),
 ];
 
 /// Which way the fuel goes, where there are both ways.
-pub(super) static SPLIT: [Row; 1] = [Row::figure(
-    HardwareField::PortShare,
-    "Fuel through the port injectors",
-    "Of all fuel, at full load",
-)];
+pub(super) static SPLIT: [Row; 1] =
+    [Row::figure(HardwareField::PortShare, rows::PORT_SHARE).hint(rows::PORT_SHARE_HINT)];
 
 /// All fields of the engine that stand here.
 pub(super) static ALL: [&[Row]; 5] = [&FUEL, &ENGINE, &SPLIT, &LOSS, &AIR];
@@ -105,14 +95,14 @@ pub(super) fn EngineSection() -> impl IntoView {
         })
     });
     view! {
-        <Section id="engine" title="Engine" short=short need=need(is_here)>
+        <Section id="engine" title=keys::ENGINE.say() short=short need=need(is_here)>
             {fields(Owner::Engine, &FUEL)}
             {fields(Owner::Engine, &ENGINE)}
             <When condition=both_ways>{fields(Owner::Engine, &SPLIT)}</When>
-            <h3>"Between crank and wheels"</h3>
+            <h3>{keys::CRANK_AND_WHEELS.say()}</h3>
             {fields(Owner::Engine, &LOSS)}
             <p class="hint">{add_on}</p>
-            <h3>"For a check by the air"</h3>
+            <h3>{keys::CHECK_BY_AIR.say()}</h3>
             {fields(Owner::Engine, &AIR)}
         </Section>
     }

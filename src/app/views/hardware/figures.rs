@@ -1,5 +1,6 @@
 //! The card of the figures behind the verdict on a fuel system, with their graphs.
 
+use fillwright::message::keys::hardware as keys;
 use leptos::prelude::*;
 
 use super::fluid::Fluid;
@@ -54,13 +55,13 @@ pub(super) fn FiguresCard() -> impl IntoView {
     view! {
         <When condition=judged>
             <section class="card" aria-labelledby="use-title">
-                <h2 id="use-title">"What gives first"</h2>
+                <h2 id="use-title">{keys::WHAT_GIVES_FIRST.say()}</h2>
                 <ChartOnScreen id="use-chart" chart=use_graph(hardware_memos) />
                 <Drawn what=part_table />
             </section>
             <Deferred>
                 <section class="card" aria-labelledby="share-title">
-                    <h2 id="share-title">"How much ethanol it takes"</h2>
+                    <h2 id="share-title">{keys::HOW_MUCH_ETHANOL.say()}</h2>
                     <ChartOnScreen id="share-chart" chart=share_graph(session, hardware_memos) />
                 </section>
             </Deferred>
@@ -69,7 +70,7 @@ pub(super) fn FiguresCard() -> impl IntoView {
             <Deferred>
                 <Fluid />
                 <section class="card" aria-labelledby="demand-title">
-                    <h2 id="demand-title">"What the engine takes"</h2>
+                    <h2 id="demand-title">{keys::WHAT_ENGINE_TAKES.say()}</h2>
                     <Drawn what=speed_table />
                     <Workings />
                 </section>

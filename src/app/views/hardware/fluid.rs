@@ -1,5 +1,6 @@
 //! The answer on injection fluid, which never decides.
 
+use fillwright::message::keys::hardware as keys;
 use fillwright::words::hardware;
 use leptos::prelude::*;
 
@@ -29,9 +30,9 @@ pub(super) fn Fluid() -> impl IntoView {
     view! {
         <When condition=some>
             <section class="card" aria-labelledby="fluid-title">
-                <h2 id="fluid-title">"Injection fluid"</h2>
+                <h2 id="fluid-title">{keys::INJECTION_FLUID.say()}</h2>
                 <p class="note caution">
-                    "Never counted on: a spray that stops takes its fuel and its cooling with it at once. Without it decides."
+                    {keys::NEVER_COUNTED_ON.say()}
                 </p>
                 <Drawn what=drawn />
             </section>

@@ -1,6 +1,7 @@
 //! The figures of each curve, and what the served one gives more than the other.
 
 use fillwright::answers::hardware::HardwareReading;
+use fillwright::message::keys::hardware as keys;
 use fillwright::power::compare;
 use fillwright::quantity::notation::Printer;
 use fillwright::words::hardware::{self, Fact};
@@ -46,12 +47,12 @@ pub(super) fn groups(reading: &HardwareReading, printer: &Printer) -> Vec<(Strin
     if let Some((before, after)) = curves
         && let (Some(old), Some(new)) = (&before.at_crank, &after.at_crank)
     {
-        let title =
-            format!("{} against {}", hardware::curve(&after.name), hardware::curve(&before.name));
+        let (curve, other) = (hardware::curve(&after.name), hardware::curve(&before.name));
+        let title = keys::Gain { curve, other }.say();
         match compare(old, new) {
             Some(gain) => groups.push((title, hardware::compared(&gain, printer))),
             None => {
-                groups.push((format!("{title}: they have no engine speed in common"), Vec::new()));
+                groups.push((keys::NoSpeedInCommon { gain: title }.say(), Vec::new()));
             }
         }
     }

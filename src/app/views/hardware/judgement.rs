@@ -2,6 +2,8 @@
 
 use fillwright::answers::hardware::PartStanding;
 use fillwright::document::{Field, HardwareForm};
+use fillwright::message::keys::frame;
+use fillwright::message::keys::hardware as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::words::hardware;
 use leptos::prelude::*;
@@ -58,15 +60,15 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
         };
         match (hardware_memos.of_judged(word), stale.get()) {
             (Some(word), false) => word,
-            (Some(_), true) => "Not updated".to_owned(),
-            (None, _) => "Not judged yet".to_owned(),
+            (Some(_), true) => frame::NOT_UPDATED_ALONE.say().to_owned(),
+            (None, _) => keys::NOT_JUDGED.say().to_owned(),
         }
     });
     let of_bar = Memo::new(move |_| if stale.get() { Shape::Stroke } else { shape.get() }).into();
     view! {
         <section class="card" id="judgement" tabindex="-1" aria-labelledby="judgement-title">
             <div class="head">
-                <h2 id="judgement-title">"Does it hold?"</h2>
+                <h2 id="judgement-title">{keys::HOLDS.say()}</h2>
                 <PrintButton printing=printing ready=is_ready(hardware_memos) />
             </div>
             <Spoken words=spoken />
@@ -80,15 +82,15 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
             <div class=class>
                 <Drawn what=verdict />
                 <When condition=holds(move || !known.get())>
-                    <p class="word">{mark(Shape::Stroke)} "Not judged yet"</p>
+                    <p class="word">{mark(Shape::Stroke)} {keys::NOT_JUDGED.say()}</p>
                 </When>
             </div>
-            <ul class="cautions note caution" aria-label="Cautions">
+            <ul class="cautions note caution" aria-label=keys::CAUTIONS.say()>
                 {hardware::CAUTIONS.map(|it| view! { <li>{it}</li> })}
                 <li>{hardware::RULES_FIRST}</li>
             </ul>
         </section>
-        <Bar href="#/hardware/judgement" words=short shape=of_bar aside="Why" />
+        <Bar href="#/hardware/judgement" words=short shape=of_bar aside=keys::WHY.say() />
     }
 }
 

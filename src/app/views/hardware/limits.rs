@@ -1,6 +1,7 @@
 //! The section of the limits: what the builder holds safe, and what rules allow.
 
 use fillwright::document::Field;
+use fillwright::message::keys::hardware as keys;
 use leptos::prelude::*;
 
 use super::part::{adders, ids, names, one};
@@ -17,9 +18,9 @@ fn is_here(field: Field) -> bool {
 #[component]
 pub(super) fn LimitsSection() -> impl IntoView {
     view! {
-        <Section id="limits" title="Limits" short=names(&LIMITS) need=need(is_here)>
+        <Section id="limits" title=keys::LIMITS.say() short=names(&LIMITS) need=need(is_here)>
             <p class="hint">
-                "What gearbox, clutch, rods or compressor stand, by whoever built them, or what a rule allows."
+                {keys::LIMITS_MEAN.say()}
             </p>
             <div class="parts">
                 <UndoableRows ids=ids(&LIMITS) row=one />

@@ -1,6 +1,9 @@
 //! The section of what is asked of the fuel system: the curve, the blend and the reserve.
 
 use fillwright::document::{BlendForm, Field, HardwareField};
+use fillwright::message::Message;
+use fillwright::message::keys::hardware as keys;
+use fillwright::message::keys::hardware_rows as rows;
 use fillwright::words::hardware;
 use leptos::prelude::*;
 
@@ -14,19 +17,18 @@ use crate::app::widgets::{
     Choices, Options, Section, When, holds, key_of, options, said, value_of,
 };
 
-const BLENDS: [(BlendForm, &str, &str); 2] =
-    [(BlendForm::Tank, "tank", "What is in the tank"), (BlendForm::Typed, "typed", "What I type")];
-
-static TYPED: [Row; 2] = [
-    Row::words(HardwareField::BlendShare, "Blend", "E30, say"),
-    Row::words(HardwareField::BlendRange, "Blend may be", "From–to: 26–34"),
+const BLENDS: [(BlendForm, &str, Message); 2] = [
+    (BlendForm::Tank, "tank", keys::WHAT_IS_IN_THE_TANK),
+    (BlendForm::Typed, "typed", keys::WHAT_I_TYPE),
 ];
 
-static WANTED: [Row; 1] = [Row::figure(
-    HardwareField::Reserve,
-    "Reserve wanted",
-    "Flow above what the engine takes, before the limit; 10 % where blank",
-)];
+static TYPED: [Row; 2] = [
+    Row::words(HardwareField::BlendShare, rows::BLEND_SHARE).hint(rows::BLEND_SHARE_HINT),
+    Row::words(HardwareField::BlendRange, rows::BLEND_RANGE).hint(rows::BLEND_RANGE_HINT),
+];
+
+static WANTED: [Row; 1] =
+    [Row::figure(HardwareField::Reserve, rows::RESERVE).hint(rows::RESERVE_HINT)];
 
 /// All fields of the engine that stand here.
 pub(super) static ALL: [&[Row]; 2] = [&TYPED, &WANTED];
@@ -87,18 +89,18 @@ pub(super) fn LoadSection() -> impl IntoView {
         })
     });
     view! {
-        <Section id="load" title="Load" short=short need=need(is_here) open=true>
+        <Section id="load" title=keys::LOAD.say() short=short need=need(is_here) open=true>
             <When condition=several>
                 <Choices
                     id="target-curve"
-                    label="The curve to serve"
+                    label=keys::CURVE_TO_SERVE.say()
                     choices=curves.into()
                     chosen=target
                     on_choice=choose_target
                 />
             </When>
             <Options
-                legend="Blend"
+                legend=keys::BLEND.say()
                 name="blend"
                 options=options(&BLENDS)
                 chosen=blend

@@ -1,6 +1,9 @@
 //! The mixing of injection fluid: what to pour for it.
 
 use fillwright::document::{Field, HardwareField};
+use fillwright::message::Message;
+use fillwright::message::keys::hardware as keys;
+use fillwright::message::keys::hardware_rows as rows;
 use fillwright::words::hardware;
 use leptos::prelude::*;
 
@@ -12,11 +15,13 @@ use crate::app::widgets::{
     Options, Section, TextField, When, facts, holds, key_of, options, said, value_of,
 };
 
-const BASES: [(bool, &str, &str); 2] = [(false, "volume", "By volume"), (true, "mass", "By mass")];
+const BASES: [(bool, &str, Message); 2] =
+    [(false, "volume", keys::BY_VOLUME), (true, "mass", keys::BY_MASS)];
 
 pub(super) static STRENGTHS: [Row; 2] = [
-    Row::figure(HardwareField::MixStrength, "Methanol wanted in it", "50 %, say"),
-    Row::figure(HardwareField::MixConcentrate, "Methanol in the concentrate", "Neat where blank"),
+    Row::figure(HardwareField::MixStrength, rows::MIX_STRENGTH).hint(rows::MIX_STRENGTH_HINT),
+    Row::figure(HardwareField::MixConcentrate, rows::MIX_CONCENTRATE)
+        .hint(rows::MIX_CONCENTRATE_HINT),
 ];
 
 fn is_here(field: Field) -> bool {
@@ -49,15 +54,15 @@ pub(super) fn MixSection() -> impl IntoView {
         hardware_memos.reading.with(|it| {
             let recipe = it.mix.as_ref();
             recipe.map_or_else(
-                || "Nothing wanted".to_owned(),
+                || keys::NOTHING_WANTED.say().to_owned(),
                 |recipe| session.printer.with(|printer| hardware::recipe_in_short(recipe, printer)),
             )
         })
     });
     view! {
-        <Section id="mix" title="Mix injection fluid" short=short need=need(is_here)>
+        <Section id="mix" title=keys::MIX.say() short=short need=need(is_here)>
             <Options
-                legend="Amount and strengths"
+                legend=keys::AMOUNT_AND_STRENGTHS.say()
                 name="mix-by"
                 options=options(&BASES)
                 chosen=base
@@ -65,7 +70,7 @@ pub(super) fn MixSection() -> impl IntoView {
             />
             <TextField
                 field=Field::Mix(HardwareField::MixAmount)
-                label="Amount wanted"
+                label=keys::AMOUNT_WANTED.say()
                 words=true
             />
             {fields(Owner::Mix, &STRENGTHS)}
@@ -73,9 +78,9 @@ pub(super) fn MixSection() -> impl IntoView {
                 <dl class="facts" id="recipe">
                     <crate::app::widgets::Drawn what=recipe />
                 </dl>
-                <p class="hint">"At 20 °C. Weighed, it comes out right at any temperature."</p>
+                <p class="hint">{keys::WEIGHED.say()}</p>
             </When>
-            <ul class="cautions note caution" aria-label="Cautions on injection fluid">
+            <ul class="cautions note caution" aria-label=keys::FLUID_CAUTIONS.say()>
                 {hardware::FLUID_CAUTIONS.map(|it| view! { <li>{it}</li> })}
             </ul>
         </Section>

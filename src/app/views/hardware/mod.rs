@@ -24,6 +24,7 @@ mod tables;
 mod use_chart;
 mod workings;
 
+use fillwright::message::keys::hardware as keys;
 use fillwright::share::Kind;
 use leptos::prelude::*;
 
@@ -115,12 +116,12 @@ fn Empty() -> impl IntoView {
     let add = Callback::new(move |()| session.document.update(add_curve));
     view! {
         <section class="card" aria-labelledby="hardware-empty">
-            <h2 id="hardware-empty">"Does the fuel system hold?"</h2>
+            <h2 id="hardware-empty">{keys::EMPTY.say()}</h2>
             <p>
-                "Give a power curve and the parts that feed the engine: this view says which part gives first, at which engine speed, and up to which ethanol share. It also says what would be enough, and what reserve is left on the blend in the tank."
+                {keys::EMPTY_MEANS.say()}
             </p>
             <div>
-                <Button label="Add a curve" look="strong" on_press=add />
+                <Button label=keys::ADD_A_CURVE.say() look="strong" on_press=add />
             </div>
         </section>
     }

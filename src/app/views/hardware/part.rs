@@ -1,6 +1,7 @@
 //! The fields of one part of the fuel system, or of one limit.
 
 use fillwright::document::{Field, Fields, Mark, PartForm, PartKind};
+use fillwright::message::keys::hardware as keys;
 use fillwright::words::deeds::Deed;
 use fillwright::words::hardware;
 use leptos::prelude::*;
@@ -16,7 +17,11 @@ use crate::app::widgets::{Button, CheckBox, NeedInShort, TextField, When, holds,
 /// The name of a part that is added.
 fn name_of(kind: PartKind, count: usize) -> String {
     let name = hardware::kind(kind);
-    if count == 1 { name.to_owned() } else { format!("{name} {count}") }
+    if count == 1 {
+        name.to_owned()
+    } else {
+        keys::Numbered { part: name, number: count.to_string() }.say()
+    }
 }
 
 /// The numbers of the parts of some kinds, kept up to date.
@@ -38,8 +43,8 @@ pub(super) fn names(kinds: &'static [PartKind]) -> Signal<String> {
         session.document.with(|it| {
             let parts = it.here.hardware.parts.iter().filter(|it| kinds.contains(&it.kind));
             let name = |form: &PartForm| {
-                let aside = if form.is(Mark::SetAside) { " (set aside)" } else { "" };
-                format!("{}{aside}", hardware::part(form))
+                let part = hardware::part(form);
+                if form.is(Mark::SetAside) { keys::SetAsideShort { part }.say() } else { part }
             };
             parts.map(name).collect::<Vec<_>>().join(", ")
         })
@@ -56,8 +61,8 @@ pub(super) fn adders(kinds: &'static [PartKind]) -> AnyView {
     };
     let buttons: Vec<AnyView> = kinds.iter().map(|kind| button(*kind)).collect();
     view! {
-        <div role="group" aria-label="Add">
-            <p class="legend">"Add"</p>
+        <div role="group" aria-label=keys::ADD.say()>
+            <p class="legend">{keys::ADD.say()}</p>
             <div class="buttons">{buttons}</div>
         </div>
     }
@@ -119,14 +124,15 @@ fn OnePart(id: u32) -> impl IntoView {
     let boxes: Vec<AnyView> = marks_of(kind)
         .iter()
         .map(|(mark, label)| {
-            view! { <CheckBox label=*label checked=is(*mark) on_tick=tick(*mark) /> }.into_any()
+            view! { <CheckBox label=label.say() checked=is(*mark) on_tick=tick(*mark) /> }
+                .into_any()
         })
         .collect();
     let aside = is(Mark::SetAside);
     let summary = view! {
         <span>{title}</span>
         <When condition=aside>
-            <span class="in-short">"Set aside"</span>
+            <span class="in-short">{keys::SET_ASIDE.say()}</span>
         </When>
         <NeedInShort need=need />
     };
@@ -135,21 +141,21 @@ fn OnePart(id: u32) -> impl IntoView {
             <div class="inside" role="group" aria-label=title>
                 <TextField
                     field=Field::PartName(id)
-                    label="Name"
+                    label=keys::NAME.say()
                     words=true
                 />
                 <div class="pair">{drawn}</div>
                 {boxes}
                 <CheckBox
-                    label="Set aside, for comparison"
+                    label=keys::SET_ASIDE_BOX.say()
                     checked=aside
                     on_tick=tick(Mark::SetAside)
                 />
                 <div>
                     <Button
-                        label="Remove"
+                        label=keys::REMOVE.say()
                         look="small"
-                        name=Signal::derive(move || Some(format!("Remove {}", title.get())))
+                        name=Signal::derive(move || Some(keys::RemoveIt { what: title.get() }.say()))
                         on_press=remove
                     />
                 </div>

@@ -1,6 +1,9 @@
 //! What is asked of each kind of part.
 
 use fillwright::document::{HardwareField, Mark, PartKind};
+use fillwright::message::Message;
+use fillwright::message::keys::hardware as keys;
+use fillwright::message::keys::hardware_rows as rows;
 
 use super::slots::Row;
 
@@ -18,97 +21,74 @@ pub(super) const PARTS: [PartKind; 6] = [
 pub(super) const LIMITS: [PartKind; 3] =
     [PartKind::PowerLimit, PartKind::TorqueLimit, PartKind::AirLimit];
 
-const HOW_MANY: Row = Row::figure(HardwareField::Count, "How many", "Equal ones; 1 where blank");
+const HOW_MANY: Row = Row::figure(HardwareField::Count, rows::COUNT).hint(rows::COUNT_HINT);
 const RATED_PRESSURE: Row =
-    Row::figure(HardwareField::RatedPressure, "Rated across", "A pressure difference");
-const TEST_DENSITY: Row = Row::figure(
-    HardwareField::TestDensity,
-    "Density of the test fluid",
-    "n-heptane 684, mineral spirits about 770 kg/m³",
-);
-const USE_LIMIT: Row = Row::figure(HardwareField::UseLimit, "Use at most", "85 % where blank");
-const RATED_FLOW: Row = Row::figure(HardwareField::RatedFlow, "Rated flow of one", "Static");
-const RATED_MASS: Row =
-    Row::figure(HardwareField::RatedMassFlow, "Rated flow of one", "Static, by mass");
+    Row::figure(HardwareField::RatedPressure, rows::RATED_PRESSURE).hint(rows::RATED_PRESSURE_HINT);
+const TEST_DENSITY: Row =
+    Row::figure(HardwareField::TestDensity, rows::TEST_DENSITY).hint(rows::TEST_DENSITY_HINT);
+const USE_LIMIT: Row =
+    Row::figure(HardwareField::UseLimit, rows::USE_LIMIT).hint(rows::USE_LIMIT_HINT);
+const RATED_FLOW: Row =
+    Row::figure(HardwareField::RatedFlow, rows::RATED_FLOW).hint(rows::RATED_FLOW_HINT);
+const RATED_MASS: Row = Row::figure(HardwareField::RatedMassFlow, rows::RATED_MASS_FLOW)
+    .hint(rows::RATED_MASS_FLOW_HINT);
 
 static PORT_INJECTORS: [Row; 9] = [
-    Row::figure(HardwareField::Count, "How many", ""),
+    Row::figure(HardwareField::Count, rows::COUNT),
     RATED_FLOW.only(Mark::ByMass, false),
     RATED_MASS.only(Mark::ByMass, true),
     RATED_PRESSURE,
     TEST_DENSITY,
-    Row::figure(HardwareField::RailPressure, "Rail pressure", "Above the manifold, unless fixed"),
-    Row::figure(
-        HardwareField::Voltage,
-        "Voltage at the injector",
-        "Loaded, for a table of dead times",
-    ),
+    Row::figure(HardwareField::RailPressure, rows::RAIL_PRESSURE).hint(rows::RAIL_PRESSURE_HINT),
+    Row::figure(HardwareField::Voltage, rows::VOLTAGE).hint(rows::VOLTAGE_HINT),
     USE_LIMIT,
-    Row::lines(HardwareField::DeadTime, "Dead time", 3, "One time, or lines of voltage and time"),
+    Row::lines(HardwareField::DeadTime, rows::DEAD_TIME, 3).hint(rows::DEAD_TIME_HINT),
 ];
 
 static DIRECT_INJECTORS: [Row; 10] = [
-    Row::figure(HardwareField::Count, "How many", "One per cylinder where blank"),
+    Row::figure(HardwareField::Count, rows::COUNT).hint(rows::COUNT_DIRECT_INJECTORS_HINT),
     RATED_FLOW.only(Mark::ByMass, false),
     RATED_MASS.only(Mark::ByMass, true),
     RATED_PRESSURE,
     TEST_DENSITY,
-    Row::figure(HardwareField::RailPressure, "Rail pressure at full load", ""),
-    Row::figure(
-        HardwareField::BackPressure,
-        "Pressure in the cylinder",
-        "During injection; 10 bar where blank",
-    ),
-    Row::figure(HardwareField::Window, "Window to inject in", "Of crank angle; 210° where blank"),
-    Row::figure(HardwareField::OpeningOffset, "From command to flow", "0.3 ms where blank"),
+    Row::figure(HardwareField::RailPressure, rows::RAIL_PRESSURE_DIRECT_INJECTORS),
+    Row::figure(HardwareField::BackPressure, rows::BACK_PRESSURE).hint(rows::BACK_PRESSURE_HINT),
+    Row::figure(HardwareField::Window, rows::WINDOW).hint(rows::WINDOW_HINT),
+    Row::figure(HardwareField::OpeningOffset, rows::OPENING_OFFSET).hint(rows::OPENING_OFFSET_HINT),
     USE_LIMIT,
 ];
 
 static PLUNGER_PUMP: [Row; 12] = [
     HOW_MANY,
-    Row::figure(HardwareField::Bore, "Plunger diameter", ""),
-    Row::figure(HardwareField::Lift, "Stroke", "The cam's lift"),
-    Row::figure(HardwareField::Lobes, "Lobes", "Strokes per turn of its cam"),
-    Row::figure(HardwareField::RailPressure, "Rail pressure at full load", ""),
-    Row::figure(
-        HardwareField::DriveRatio,
-        "Cam turns per crank turn",
-        "0.5, a camshaft, where blank",
-    ),
-    Row::figure(HardwareField::InletPressure, "Pressure at its inlet", "5 bar where blank"),
-    Row::figure(HardwareField::Efficiency, "Filling and leakage leave", "85 % where blank"),
-    Row::words(HardwareField::EfficiencyRange, "They may leave", "From–to: 80–90"),
-    Row::figure(HardwareField::DeadVolume, "Dead volume", "Times the stroke's; 1 where blank"),
-    Row::figure(
-        HardwareField::BulkModulus,
-        "Bulk modulus of the fuel",
-        "Usual for fuel where blank",
-    ),
+    Row::figure(HardwareField::Bore, rows::BORE),
+    Row::figure(HardwareField::Lift, rows::LIFT).hint(rows::LIFT_HINT),
+    Row::figure(HardwareField::Lobes, rows::LOBES).hint(rows::LOBES_HINT),
+    Row::figure(HardwareField::RailPressure, rows::RAIL_PRESSURE_PLUNGER_PUMP),
+    Row::figure(HardwareField::DriveRatio, rows::DRIVE_RATIO).hint(rows::DRIVE_RATIO_HINT),
+    Row::figure(HardwareField::InletPressure, rows::INLET_PRESSURE).hint(rows::INLET_PRESSURE_HINT),
+    Row::figure(HardwareField::Efficiency, rows::EFFICIENCY).hint(rows::EFFICIENCY_HINT),
+    Row::words(HardwareField::EfficiencyRange, rows::EFFICIENCY_RANGE)
+        .hint(rows::EFFICIENCY_RANGE_HINT),
+    Row::figure(HardwareField::DeadVolume, rows::DEAD_VOLUME).hint(rows::DEAD_VOLUME_HINT),
+    Row::figure(HardwareField::BulkModulus, rows::BULK_MODULUS).hint(rows::BULK_MODULUS_HINT),
     USE_LIMIT,
 ];
 
 static SUPPLY_PUMP: [Row; 3] = [
     HOW_MANY,
-    Row::figure(HardwareField::Voltage, "Voltage at the pump", "Under load, not at rest"),
-    Row::lines(
-        HardwareField::FlowTable,
-        "Measured flow",
-        5,
-        "Pressure and flow in each line; for several voltages, begin with a line of them",
-    ),
+    Row::figure(HardwareField::Voltage, rows::VOLTAGE_SUPPLY_PUMP)
+        .hint(rows::VOLTAGE_SUPPLY_PUMP_HINT),
+    Row::lines(HardwareField::FlowTable, rows::FLOW_TABLE, 5).hint(rows::FLOW_TABLE_HINT),
 ];
 
 static SUPPLY_LINE: [Row; 7] = [
-    Row::figure(
-        HardwareField::RailPressure,
-        "Pressure to hold",
-        "Above the manifold, unless fixed",
-    ),
-    Row::figure(HardwareField::OtherLosses, "Lost in filter and fittings", "None where blank"),
-    Row::figure(HardwareField::LineLength, "Length of the line", ""),
-    Row::figure(HardwareField::LineBore, "Its inner diameter", ""),
-    Row::figure(HardwareField::LineRoughness, "Roughness", "Drawn tube where blank"),
-    Row::figure(HardwareField::LineRise, "Rise from pump to rail", "None where blank"),
+    Row::figure(HardwareField::RailPressure, rows::RAIL_PRESSURE_SUPPLY_LINE)
+        .hint(rows::RAIL_PRESSURE_HINT),
+    Row::figure(HardwareField::OtherLosses, rows::OTHER_LOSSES).hint(rows::OTHER_LOSSES_HINT),
+    Row::figure(HardwareField::LineLength, rows::LINE_LENGTH),
+    Row::figure(HardwareField::LineBore, rows::LINE_BORE),
+    Row::figure(HardwareField::LineRoughness, rows::LINE_ROUGHNESS).hint(rows::LINE_ROUGHNESS_HINT),
+    Row::figure(HardwareField::LineRise, rows::LINE_RISE).hint(rows::LINE_RISE_HINT),
     USE_LIMIT,
 ];
 
@@ -116,25 +96,24 @@ static FLUID_NOZZLE: [Row; 6] = [
     HOW_MANY,
     RATED_FLOW,
     RATED_PRESSURE,
-    Row::figure(HardwareField::TestDensity, "Density of the test fluid", "Water where blank"),
-    Row::figure(HardwareField::FluidPressure, "Pressure of its pump", ""),
-    Row::figure(HardwareField::Strength, "Methanol in the fluid", "By volume, unless ticked below"),
+    Row::figure(HardwareField::TestDensity, rows::TEST_DENSITY)
+        .hint(rows::TEST_DENSITY_FLUID_NOZZLE_HINT),
+    Row::figure(HardwareField::FluidPressure, rows::FLUID_PRESSURE),
+    Row::figure(HardwareField::Strength, rows::STRENGTH).hint(rows::STRENGTH_HINT),
 ];
 
-const FROM: Row = Row::figure(HardwareField::FromSpeed, "From", "Any speed where blank");
-const TO: Row = Row::figure(HardwareField::ToSpeed, "To", "Any speed where blank");
+const FROM: Row =
+    Row::figure(HardwareField::FromSpeed, rows::FROM_SPEED).hint(rows::FROM_SPEED_HINT);
+const TO: Row = Row::figure(HardwareField::ToSpeed, rows::TO_SPEED).hint(rows::TO_SPEED_HINT);
 
 static POWER_LIMIT: [Row; 3] =
-    [Row::figure(HardwareField::LimitPower, "Power at the crank, at most", ""), FROM, TO];
+    [Row::figure(HardwareField::LimitPower, rows::LIMIT_POWER), FROM, TO];
 
 static TORQUE_LIMIT: [Row; 3] =
-    [Row::figure(HardwareField::LimitTorque, "Torque at the crank, at most", ""), FROM, TO];
+    [Row::figure(HardwareField::LimitTorque, rows::LIMIT_TORQUE), FROM, TO];
 
-static AIR_LIMIT: [Row; 1] = [Row::figure(
-    HardwareField::LimitAir,
-    "Air of the compressor, at most",
-    "From its map, at the pressure ratio that is run",
-)];
+static AIR_LIMIT: [Row; 1] =
+    [Row::figure(HardwareField::LimitAir, rows::LIMIT_AIR).hint(rows::LIMIT_AIR_HINT)];
 
 /// The fields of a kind of part.
 pub(super) fn rows_of(kind: PartKind) -> &'static [Row] {
@@ -152,14 +131,14 @@ pub(super) fn rows_of(kind: PartKind) -> &'static [Row] {
 }
 
 /// What can be ticked of a kind of part.
-pub(super) fn marks_of(kind: PartKind) -> &'static [(Mark, &'static str)] {
-    const BY_MASS: (Mark, &str) = (Mark::ByMass, "Rated by mass");
-    const FIXED: (Mark, &str) = (Mark::FixedRail, "The pressure is fixed, whatever the boost");
+pub(super) fn marks_of(kind: PartKind) -> &'static [(Mark, Message)] {
+    const BY_MASS: (Mark, Message) = (Mark::ByMass, keys::RATED_BY_MASS);
+    const FIXED: (Mark, Message) = (Mark::FixedRail, keys::PRESSURE_IS_FIXED);
     match kind {
         PartKind::PortInjectors => &[BY_MASS, FIXED],
         PartKind::DirectInjectors => &[BY_MASS],
-        PartKind::SupplyLine => &[FIXED, (Mark::InSeries, "Pumps feed one another, in series")],
-        PartKind::FluidNozzle => &[(Mark::ByMass, "Methanol by mass")],
+        PartKind::SupplyLine => &[FIXED, (Mark::InSeries, keys::IN_SERIES)],
+        PartKind::FluidNozzle => &[(Mark::ByMass, keys::METHANOL_BY_MASS)],
         _ => &[],
     }
 }

@@ -1,6 +1,7 @@
 //! The section of the fuel system's parts.
 
 use fillwright::document::{Field, HardwareField};
+use fillwright::message::keys::hardware as keys;
 use leptos::prelude::*;
 
 use super::part::{adders, ids, names, one};
@@ -31,7 +32,7 @@ fn is_here(field: Field) -> bool {
 #[component]
 pub(super) fn PartsSection() -> impl IntoView {
     view! {
-        <Section id="parts" title="Parts" short=names(&PARTS) need=need(is_here)>
+        <Section id="parts" title=keys::PARTS.say() short=names(&PARTS) need=need(is_here)>
             <div class="parts">
                 <UndoableRows ids=ids(&PARTS) row=one />
             </div>

@@ -1,6 +1,7 @@
 //! The chart of the power that each part supports, over the ethanol share.
 
 use fillwright::document::{BlendForm, Document, HardwareForm};
+use fillwright::message::keys::hardware as keys;
 use fillwright::quantity::notation::quantities::POWER;
 use fillwright::quantity::notation::{Printer, parse_share};
 use fillwright::quantity::{Band, CrankPower};
@@ -55,8 +56,8 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
     let highest = highest.min(wanted * MOST);
     let blend = answer.asked.blend;
     let of_blend = match hardware.blend {
-        BlendForm::Tank => "In the tank",
-        BlendForm::Typed => "Blend",
+        BlendForm::Tank => keys::IN_THE_TANK.say(),
+        BlendForm::Typed => keys::BLEND.say(),
     };
     let mut windows = vec![Window {
         name: of_blend.into(),
@@ -69,13 +70,13 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
     }));
     windows.retain(|window| window.from < window.to);
     Chart {
-        title: "Power that each part supports".into(),
-        words: format!(
-            "Power at the crank that each part supports over the ethanol share. {}",
-            hardware::limits_of_share(answer, printer).unwrap_or_default()
-        ),
+        title: keys::SHARE_CHART.say().into(),
+        words: keys::ShareChartWords {
+            limits: hardware::limits_of_share(answer, printer).unwrap_or_default(),
+        }
+        .say(),
         x: Axis {
-            name: "Ethanol share".into(),
+            name: keys::ETHANOL_SHARE.say().into(),
             unit: "%".into(),
             from: 0.0,
             to: 100.0,
@@ -84,7 +85,7 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
             ..Axis::default()
         },
         y: Axis {
-            name: "Power at the crank".into(),
+            name: keys::POWER_AT_CRANK.say().into(),
             unit: unit.symbol().into(),
             from: BELOW * lowest,
             to: highest,
@@ -94,7 +95,7 @@ pub(super) fn graph(judged: &Judged, document: &Document, printer: &Printer) -> 
         },
         lines,
         limits: vec![Limit {
-            name: "Wanted".into(),
+            name: keys::WANTED.say().into(),
             course: Course::Level { y: wanted, from: None, to: None },
             beyond: Side::Below,
         }],

@@ -2,6 +2,7 @@
 
 use fillwright::answers::hardware::HardwareReading;
 use fillwright::document::{Document, Mark};
+use fillwright::message::keys::hardware as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::words::hardware::{self, Fact};
 use leptos::prelude::*;
@@ -42,7 +43,7 @@ pub(super) fn Paper() -> impl IntoView {
             <ChartOnPaper id="share-on-paper" chart=share_graph(session, hardware_memos) />
         </section>
         <section>
-            <h2>"Cautions"</h2>
+            <h2>{keys::CAUTIONS.say()}</h2>
             <ul>
                 {hardware::CAUTIONS.map(|it| view! { <li>{it}</li> })}
                 <li>{hardware::RULES_FIRST}</li>
@@ -65,7 +66,7 @@ fn drawn(judged: &Judged, document: &Document, printer: &Printer) -> Vec<AnyView
     let said: Vec<AnyView> = said.into_iter().map(|it| view! { <p>{it}</p> }.into_any()).collect();
     let load = format!("{}.", hardware::load_in_short(reading, printer));
     let mut views = vec![
-        sheet_head("Fuel system", car, &load),
+        sheet_head(keys::FUEL_SYSTEM.say(), car, &load),
         view! {
             <section>
                 <h2>{verdict.word}</h2>
@@ -77,20 +78,27 @@ fn drawn(judged: &Judged, document: &Document, printer: &Printer) -> Vec<AnyView
     for (title, list) in gains::groups(reading, printer) {
         views.push(group(title, list));
     }
-    views.push(group("Engine".into(), engine_facts(document, reading, printer)));
+    views.push(group(keys::ENGINE.say().into(), engine_facts(document, reading, printer)));
     for form in &hardware.parts {
         let rows = rows_of(form.kind).iter().filter(|row| row.is_of(form));
         let mut list = values(rows, document, Owner::Part(form.id), reading, printer);
         let ticked = marks_of(form.kind).iter().filter(|(mark, _)| form.is(*mark));
-        list.extend(ticked.map(|(_, label)| Fact::new(*label, "yes".into(), String::new())));
-        let aside = if form.is(Mark::SetAside) { ": set aside, not judged" } else { "" };
-        let what = if LIMITS.contains(&form.kind) { "Limit: " } else { "" };
-        views.push(group(format!("{what}{}{aside}", hardware::part(form)), list));
+        list.extend(
+            ticked.map(|(_, label)| Fact::new(label.say(), keys::YES.say().into(), String::new())),
+        );
+        let part = hardware::part(form);
+        let title = match (LIMITS.contains(&form.kind), form.is(Mark::SetAside)) {
+            (false, false) => part,
+            (false, true) => keys::PartSetAside { part }.say(),
+            (true, false) => keys::LimitOfPart { part }.say(),
+            (true, true) => keys::LimitSetAside { part }.say(),
+        };
+        views.push(group(title, list));
     }
     views.push(
         view! {
             <section>
-                <h2>"Results"</h2>
+                <h2>{keys::RESULTS.say()}</h2>
                 {parts(answer, hardware, printer)} {enough(answer, hardware, printer)}
                 {answer.fluid.map(|_| with_fluid(answer, hardware, printer))}
                 {speeds(judged, printer)}
@@ -117,7 +125,7 @@ fn engine_facts(document: &Document, reading: &HardwareReading, printer: &Printe
     let mut list = values(rows, document, Owner::Engine, reading, printer);
     if let Some(loss) = reading.curves.iter().find_map(|curve| curve.loss) {
         let (value, range) = hardware::add_on_figures(loss, printer);
-        list.push(Fact::new("The same, added to wheel power", value, range));
+        list.push(Fact::new(keys::LOSS_ADDED.say(), value, range));
     }
     list
 }
@@ -132,10 +140,10 @@ fn values<'a>(
 ) -> Vec<Fact> {
     rows.filter_map(|row| {
         if let Some(typed) = row.typed(document, owner, printer) {
-            return Some(Fact::new(row.label, typed, String::new()));
+            return Some(Fact::new(row.label.say(), typed, String::new()));
         }
         let assumed = reading.assumptions.iter().find(|it| it.field == owner.field(row.slot))?;
-        Some(Fact::new(row.label, assumed.taken.clone(), "assumed".into()))
+        Some(Fact::new(row.label.say(), assumed.taken.clone(), keys::ASSUMED.say().into()))
     })
     .collect()
 }

@@ -1,6 +1,8 @@
 //! The fields of the hardware: one widget draws them all, from tables.
 
 use fillwright::document::{CurvePart, Document, Field, HardwareField, Mark, PartForm};
+use fillwright::message::Message;
+use fillwright::message::keys::hardware as keys;
 use fillwright::quantity::notation::{Measure, Printer};
 use fillwright::words::hardware;
 use leptos::prelude::*;
@@ -48,44 +50,37 @@ enum Kind {
 #[derive(Debug)]
 pub(super) struct Row {
     pub(super) slot: HardwareField,
-    pub(super) label: &'static str,
-    hint: &'static str,
+    pub(super) label: Message,
+    hint: Option<Message>,
     kind: Kind,
     /// The field is there only if this is ticked, or not.
     only: Option<(Mark, bool)>,
 }
 
 impl Row {
-    const fn of(slot: HardwareField, label: &'static str, hint: &'static str, kind: Kind) -> Self {
-        Self { slot, label, hint, kind, only: None }
+    const fn of(slot: HardwareField, label: Message, kind: Kind) -> Self {
+        Self { slot, label, hint: None, kind, only: None }
     }
 
     /// A number, whose unit the slot knows.
-    pub(super) const fn figure(
-        slot: HardwareField,
-        label: &'static str,
-        hint: &'static str,
-    ) -> Self {
-        Self::of(slot, label, hint, Kind::Figure)
+    pub(super) const fn figure(slot: HardwareField, label: Message) -> Self {
+        Self::of(slot, label, Kind::Figure)
     }
 
     /// A range, or a blend.
-    pub(super) const fn words(
-        slot: HardwareField,
-        label: &'static str,
-        hint: &'static str,
-    ) -> Self {
-        Self::of(slot, label, hint, Kind::Words)
+    pub(super) const fn words(slot: HardwareField, label: Message) -> Self {
+        Self::of(slot, label, Kind::Words)
     }
 
     /// A small table.
-    pub(super) const fn lines(
-        slot: HardwareField,
-        label: &'static str,
-        rows: u32,
-        hint: &'static str,
-    ) -> Self {
-        Self::of(slot, label, hint, Kind::Lines(rows))
+    pub(super) const fn lines(slot: HardwareField, label: Message, rows: u32) -> Self {
+        Self::of(slot, label, Kind::Lines(rows))
+    }
+
+    /// The same with something to say below it.
+    pub(super) const fn hint(mut self, hint: Message) -> Self {
+        self.hint = Some(hint);
+        self
     }
 
     /// The same, there only if this is ticked, or not.
@@ -115,13 +110,15 @@ impl Row {
 #[component]
 pub(super) fn SlotField(owner: Owner, row: &'static Row) -> impl IntoView {
     let field = owner.field(row.slot);
+    let label = row.label.say();
+    let hint = row.hint.map_or("", Message::say);
     match row.kind {
         Kind::Lines(rows) => {
             let session = Session::here();
             let units = said(move || table_units(field, row.slot, session));
             view! {
                 <div class="whole">
-                    <TextArea field=field label=row.label hint=row.hint rows=rows />
+                    <TextArea field=field label=label hint=hint rows=rows />
                     <p class="hint">{units}</p>
                 </div>
             }
@@ -129,24 +126,24 @@ pub(super) fn SlotField(owner: Owner, row: &'static Row) -> impl IntoView {
         }
         kind => {
             let words = kind == Kind::Words;
-            view! { <TextField field=field label=row.label hint=row.hint words=words /> }.into_any()
+            view! { <TextField field=field label=label hint=hint words=words /> }.into_any()
         }
     }
 }
 
 /// The units in which bare numbers of a table are read.
 fn table_units(field: Field, slot: HardwareField, session: Session) -> String {
-    let columns: &[Measure] = match slot {
-        HardwareField::FlowTable => &[Measure::Pressure, Measure::PumpFlow],
-        HardwareField::DeadTime => &[Measure::Voltage, Measure::Time],
+    let columns = match slot {
+        HardwareField::FlowTable => [Measure::Pressure, Measure::PumpFlow],
+        HardwareField::DeadTime => [Measure::Voltage, Measure::Time],
         _ => return String::new(),
     };
     session.printer.with(|printer| {
         // A table is read in the units in which it was begun.
         let begun = session.document.with(|it| it.typed(field).and_then(|typed| typed.begun_in()));
         let printer = Printer { units: begun.unwrap_or(printer.units), ..printer.clone() };
-        let units: Vec<_> = columns.iter().map(|measure| printer.unit(*measure)).collect();
-        format!("Bare numbers are {}.", units.join(" and "))
+        let [first, second] = columns.map(|measure| printer.unit(measure));
+        keys::BareNumbers { first, second }.say()
     })
 }
 

@@ -2,6 +2,8 @@
 
 use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
 use fillwright::document::HardwareForm;
+use fillwright::message::keys::charts;
+use fillwright::message::keys::hardware as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{CrankPower, WheelPower};
 use fillwright::words::hardware;
@@ -25,7 +27,7 @@ fn none() -> Cell {
 
 /// A figure with its ends, where they print differently.
 fn banded([low, expected, high]: [String; 3]) -> Cell {
-    let ends = if low == high { String::new() } else { format!("{low} to {high}") };
+    let ends = if low == high { String::new() } else { charts::Between { low, high }.say() };
     (expected, ends)
 }
 
@@ -67,21 +69,27 @@ pub(super) fn parts(
     hardware: &HardwareForm,
     printer: &Printer,
 ) -> AnyView {
-    let headings = ["Part", "Use", "Reserve", "Supports at the crank", "Largest share"];
+    let headings = [
+        keys::PART.say(),
+        keys::USE.say(),
+        keys::RESERVE.say(),
+        keys::SUPPORTS.say(),
+        keys::LARGEST_SHARE.say(),
+    ];
     let wanted = answer.asked.engine.reserve;
     let row = |part: &PartAnswer| {
         let tightest = hardware::tightest(part, answer, printer);
         let reserve = part.over_speed.tightest.map(|it| hardware::reserve(it.reserve, printer));
         vec![
             (hardware::part_answer(part, hardware), hardware::standing(part, wanted).to_owned()),
-            tightest.map_or_else(none, |(used, speed)| (used, format!("at {speed}"))),
+            tightest.map_or_else(none, |(used, speed)| (used, keys::AtSpeed { speed }.say())),
             reserve.unwrap_or_else(none),
             hardware::supported(part, printer),
             hardware::largest_share(part.largest_share, printer),
         ]
     };
     let rows = answer.parts.iter().map(row).collect();
-    table("The parts, each where it is tightest", &headings.map(str::to_owned), rows)
+    table(keys::PARTS_CAPTION.say(), &headings.map(str::to_owned), rows)
 }
 
 /// What each part would have to be, and what happens if it is left as it is.
@@ -90,7 +98,8 @@ pub(super) fn enough(
     hardware: &HardwareForm,
     printer: &Printer,
 ) -> AnyView {
-    let headings = ["Part", "As expected", "At worst", "If short"];
+    let headings =
+        [keys::PART.say(), keys::AS_EXPECTED.say(), keys::AT_WORST.say(), keys::IF_SHORT.say()];
     let row = |part: &PartAnswer| {
         let by_mass = hardware::is_rated_by_mass(part, hardware);
         let enough = |at: usize| {
@@ -107,7 +116,7 @@ pub(super) fn enough(
     };
     let rows = answer.parts.iter().map(row).collect();
     let wanted = printer.fraction(answer.asked.engine.reserve);
-    let caption = format!("What would be enough for a reserve of {wanted}");
+    let caption = keys::EnoughCaption { reserve: wanted }.say();
     table(&caption, &headings.map(str::to_owned), rows)
 }
 
@@ -120,15 +129,15 @@ pub(super) fn speeds(judged: &Judged, printer: &Printer) -> AnyView {
     let rows = answer.rows(curve);
     let has_wheel = rows.iter().any(|row| row.wheel.is_some());
     let has_air_route = rows.iter().any(|row| row.by_air.is_some());
-    let mut headings = vec!["Engine speed", "Power at the crank"];
+    let mut headings = vec![keys::ENGINE_SPEED.say(), keys::POWER_AT_CRANK.say()];
     if has_wheel {
-        headings.push("Power at the wheels");
+        headings.push(keys::POWER_AT_WHEELS.say());
     }
-    headings.extend(["Fuel by mass", "Fuel by volume"]);
+    headings.extend([keys::FUEL_BY_MASS.say(), keys::FUEL_BY_VOLUME.say()]);
     if has_air_route {
-        headings.push("Fuel by the air");
+        headings.push(keys::FUEL_BY_AIR.say());
     }
-    headings.push("Air");
+    headings.push(keys::AIR.say());
     let headings: Vec<String> = headings.into_iter().map(str::to_owned).collect();
     let rows = rows.iter().map(|row| {
         let mut cells = vec![
@@ -149,7 +158,7 @@ pub(super) fn speeds(judged: &Judged, printer: &Printer) -> AnyView {
         cells.push(alone(printer.air_flow(row.air.expected())));
         cells
     });
-    table("Demand over engine speed", &headings, rows.collect())
+    table(keys::DEMAND_CAPTION.say(), &headings, rows.collect())
 }
 
 /// Every part without injection fluid, which decides, and with it.
@@ -158,7 +167,7 @@ pub(super) fn with_fluid(
     hardware: &HardwareForm,
     printer: &Printer,
 ) -> AnyView {
-    let headings = ["Part", "Reserve without it: decides", "Reserve with it"];
+    let headings = [keys::PART.say(), keys::RESERVE_WITHOUT.say(), keys::RESERVE_WITH.say()];
     let row = |part: &PartAnswer| {
         let reserve = |it: Option<&fillwright::hardware::PartOverSpeed>| {
             let reserve = it.and_then(|it| it.tightest).map(|it| it.reserve);
@@ -171,5 +180,5 @@ pub(super) fn with_fluid(
         ]
     };
     let rows = answer.parts.iter().map(row).collect();
-    table("Without and with injection fluid", &headings.map(str::to_owned), rows)
+    table(keys::FLUID_CAPTION.say(), &headings.map(str::to_owned), rows)
 }

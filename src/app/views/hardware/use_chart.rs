@@ -2,6 +2,7 @@
 
 use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
 use fillwright::document::HardwareForm;
+use fillwright::message::keys::hardware as keys;
 use fillwright::quantity::AngularVelocity;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::notation::quantities::ENGINE_SPEED;
@@ -23,7 +24,7 @@ pub(super) fn speed_axis(
     let unit = ENGINE_SPEED.own(printer.units);
     let values = speeds.map(|it| unit.value_of(it));
     Axis {
-        name: "Engine speed".into(),
+        name: keys::ENGINE_SPEED.say().into(),
         unit: unit.symbol().into(),
         from: values.clone().fold(f64::INFINITY, f64::min),
         to: values.fold(f64::NEG_INFINITY, f64::max),
@@ -66,20 +67,20 @@ pub(super) fn graph(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &
         let used = part.over_speed.points.get(at)?.as_ref().ok()?.used.expected();
         let name = hardware::part_answer(part, hardware);
         Some(Mark {
-            name: format!("First: {name}"),
+            name: keys::First { part: name }.say(),
             x: rpm.value_of(speeds().nth(at)?),
             y: Some(used * 100.0),
         })
     });
     Chart {
-        title: "Use of each part".into(),
-        words: format!(
-            "Use of each part over engine speed, in percent. {}",
-            hardware::first_to_give(answer, hardware, printer).unwrap_or_default()
-        ),
+        title: keys::USE_CHART.say().into(),
+        words: keys::UseChartWords {
+            first: hardware::first_to_give(answer, hardware, printer).unwrap_or_default(),
+        }
+        .say(),
         x: speed_axis(speeds(), printer),
         y: Axis {
-            name: "Use".into(),
+            name: keys::USE.say().into(),
             unit: "%".into(),
             from: 0.0,
             to: (highest * AIR).min(TOP),
@@ -108,7 +109,11 @@ fn limits(answer: &HardwareAnswer, hardware: &HardwareForm) -> Vec<Limit> {
     }
     let shared = limits.len() == 1;
     let limit = |(level, names): (f64, Vec<String>)| Limit {
-        name: if shared { "Limit".into() } else { format!("Limit: {}", names.join(", ")) },
+        name: if shared {
+            keys::LIMIT.say().into()
+        } else {
+            keys::LimitOf { parts: names.join(", ") }.say()
+        },
         course: Course::Level { y: level * 100.0, from: None, to: None },
         beyond: Side::Above,
     };

@@ -2,6 +2,9 @@
 
 use fillwright::answers::hardware::Assumption;
 use fillwright::document::{Field, HardwareForm};
+use fillwright::message::Message;
+use fillwright::message::keys::frame;
+use fillwright::message::keys::hardware as keys;
 use fillwright::words::hardware;
 use leptos::prelude::*;
 
@@ -43,15 +46,15 @@ pub(super) fn Workings() -> impl IntoView {
             id="hardware-workings"
             on:toggle:target=move |event| open.set(event.target().has_attribute("open"))
         >
-            <summary>"Workings and sources"</summary>
+            <summary>{frame::WORKINGS.say()}</summary>
             <p class="hint">
-                <a href="#/methods/demand">"All formulas and constants, with their sources"</a>
+                <a href="#/methods/demand">{frame::ALL_FORMULAS.say()}</a>
             </p>
             <Drawn what=lines />
         </details>
         <details id="assumptions">
-            <summary>"Assumptions"</summary>
-            <p class="hint">"What was taken where nothing was typed."</p>
+            <summary>{keys::ASSUMPTIONS.say()}</summary>
+            <p class="hint">{keys::ASSUMPTIONS_MEAN.say()}</p>
             <ul class="cautions">
                 <Drawn what=assumptions />
             </ul>
@@ -59,11 +62,11 @@ pub(super) fn Workings() -> impl IntoView {
     }
 }
 
-/// "High-pressure pump, use at most: 85 %"
+/// "High-pressure pump. Use at most: 85 %"
 pub(super) fn assumption(assumption: &Assumption, hardware: &HardwareForm) -> String {
     let owner = owner(assumption.field, hardware);
-    let label = lower_first(label(assumption.field, hardware));
-    format!("{owner}, {label}: {}", assumption.taken)
+    let field = label(assumption.field, hardware).map_or("", Message::say);
+    keys::Assumption { owner, field, taken: &assumption.taken }.say()
 }
 
 /// Whose field it is.
@@ -77,13 +80,13 @@ pub(super) fn owner(field: Field, hardware: &HardwareForm) -> String {
             let form = hardware.curves.iter().find(|it| it.id == id);
             form.map_or_else(String::new, |it| hardware::curve(&it.name))
         }
-        Field::Mix(_) => "Injection fluid".into(),
-        _ => "Engine".into(),
+        Field::Mix(_) => keys::INJECTION_FLUID.say().into(),
+        _ => keys::ENGINE.say().into(),
     }
 }
 
-/// What the field is called; empty where it is in no table.
-fn label(field: Field, hardware: &HardwareForm) -> &'static str {
+/// What the field is called; nothing where it is in no table.
+fn label(field: Field, hardware: &HardwareForm) -> Option<Message> {
     let of = |rows: &'static [Row], slot| rows.iter().find(|row| row.slot == slot);
     let row = match field {
         Field::Engine(slot) => {
@@ -97,11 +100,5 @@ fn label(field: Field, hardware: &HardwareForm) -> &'static str {
         Field::Mix(slot) => of(&mix::STRENGTHS, slot),
         _ => None,
     };
-    row.map_or("", |row| row.label)
-}
-
-fn lower_first(text: &str) -> String {
-    let mut letters = text.chars();
-    let first = letters.next().map(|it| it.to_lowercase().to_string()).unwrap_or_default();
-    first + letters.as_str()
+    row.map(|row| row.label)
 }

@@ -2,6 +2,7 @@
 
 use fillwright::answers::tank::{History, Replayed, TankAnswer};
 use fillwright::document::{Event, What};
+use fillwright::message::keys::tank as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{Band, Share, Volume};
 use fillwright::tank::Estimate;
@@ -66,7 +67,7 @@ pub(super) fn ChartsCard() -> impl IntoView {
     view! {
         <When condition=drawn>
             <section class="card" aria-labelledby="course-title">
-                <h2 id="course-title">"Since the first entry"</h2>
+                <h2 id="course-title">{keys::SINCE_FIRST.say()}</h2>
                 <ChartOnScreen id="share-over-time" chart=share />
                 <Deferred>
                     <ChartOnScreen id="level-over-time" chart=level />
@@ -107,7 +108,11 @@ fn over_time<'a>(
             x: minutes(minute),
             y: band.expected(),
             kind,
-            words: format!("{}: {}", tank::kind(&event.what), tank::detail(event, printer)),
+            words: keys::Entry {
+                kind: tank::kind(&event.what),
+                detail: tank::detail(event, printer),
+            }
+            .say(),
             href: Some(format!("#/tank/event-{}", event.id)),
         });
     }
@@ -115,7 +120,7 @@ fn over_time<'a>(
     let times = || history.replays.iter().filter(|it| it.after().is_some());
     let times = || times().map(|it| minutes(it.time.local_minutes()));
     let x = Axis {
-        name: "When".into(),
+        name: keys::WHEN.say().into(),
         from: times().reduce(f64::min).unwrap_or(0.0),
         to: times().reduce(f64::max).unwrap_or(0.0),
         date: Some(PrintDate(device::date)),
@@ -123,14 +128,14 @@ fn over_time<'a>(
     };
     let y = match shown {
         Shown::Share => Axis {
-            name: "Ethanol share".into(),
+            name: keys::ETHANOL_SHARE.say().into(),
             unit: "%".into(),
             to: 100.0,
             style: printer.style,
             ..Axis::default()
         },
         Shown::Level => Axis {
-            name: "Level".into(),
+            name: keys::LEVEL.say().into(),
             unit: printer.units.volume().symbol().into(),
             to: answer.map_or(1.0, |it| in_unit(it.capacity, printer)).max(1.0),
             decimals: 1,
@@ -145,7 +150,7 @@ fn over_time<'a>(
         to: it.calibration.high.percent(),
     });
     let line = Line {
-        name: "Expected".into(),
+        name: keys::EXPECTED.say().into(),
         // The value that is so now stands at the end of the line.
         label: last.map_or(String::new(), |it| y.print(it)),
         points,
@@ -154,7 +159,7 @@ fn over_time<'a>(
     };
     Chart {
         title: y.name.clone(),
-        words: format!("{} over time. {now}", y.name),
+        words: keys::OverTime { what: &y.name, now }.say(),
         lines: vec![line],
         across: windows.collect(),
         entries,

@@ -5,6 +5,7 @@ use fillwright::document::{
     ContentsForm, Draft, DriveForm, EntryPart, Field, FillEntry, LevelForm, SensorForm,
     TubeTestForm, What,
 };
+use fillwright::message::keys::tank as keys;
 use fillwright::quantity::notation::Entry;
 use fillwright::words::deeds::Deed;
 use fillwright::words::tank;
@@ -86,7 +87,7 @@ fn Kinds() -> impl IntoView {
     };
     view! {
         <h2 id="entry-title" tabindex="-1">
-            "Add to the log"
+            {keys::ADD_TO_LOG.say()}
         </h2>
         <div class="buttons">
             {kinds()
@@ -98,7 +99,7 @@ fn Kinds() -> impl IntoView {
                 .into_iter()
                 .collect_view()}
         </div>
-        <p class="hint">"Fills are recorded under Fill; those of the past can be added here."</p>
+        <p class="hint">{keys::FILLS_UNDER_FILL.say()}</p>
     }
 }
 
@@ -110,8 +111,12 @@ fn Writing() -> impl IntoView {
     let title = said(move || {
         session.document.with(|it| {
             it.here.draft.as_ref().map_or_else(String::new, |draft| {
-                let verb = if draft.changes { "Change" } else { "Add" };
-                format!("{verb}: {}", tank::kind(&draft.what))
+                let kind = tank::kind(&draft.what);
+                if draft.changes {
+                    keys::ChangeKind { kind }.say()
+                } else {
+                    keys::AddKind { kind }.say()
+                }
             })
         })
     });
@@ -164,7 +169,7 @@ fn Writing() -> impl IntoView {
         </h2>
         <TimeField
             field=Field::Entry(EntryPart::Time)
-            label="When"
+            label=keys::WHEN.say()
             on_text=session
                 .set(|it, time| {
                     if let Some(draft) = &mut it.here.draft {
@@ -177,12 +182,12 @@ fn Writing() -> impl IntoView {
         <div class="pair">
             <TextField
                 field=Field::Entry(EntryPart::Place)
-                label="Place"
+                label=keys::PLACE.say()
                 words=true
             />
             <TextField
                 field=Field::Entry(EntryPart::Note)
-                label="Note"
+                label=keys::NOTE.say()
                 words=true
             />
         </div>
@@ -198,11 +203,11 @@ fn Writing() -> impl IntoView {
         <When condition=holds(move || !asking.get())>
             <div class="buttons">
                 <Button
-                    label="Save"
+                    label=keys::SAVE.say()
                     look="strong"
                     on_press=Callback::new(move |()| keep.run(false))
                 />
-                <Button label="Cancel" on_press=cancel />
+                <Button label=keys::CANCEL.say() on_press=cancel />
             </div>
         </When>
     }
@@ -235,11 +240,11 @@ fn DoesItFit(asked: RwSignal<Option<Asked>>, keep: Callback<bool>) -> impl IntoV
             role="group"
             aria-labelledby="does-it-fit-title"
         >
-            <h3 id="does-it-fit-title">"Does this fit?"</h3>
+            <h3 id="does-it-fit-title">{keys::DOES_IT_FIT.say()}</h3>
             <Drawn what=questions />
             <div class="buttons">
-                <Button label="Save anyway" on_press=Callback::new(move |()| keep.run(true)) />
-                <Button label="Change it" look="strong" on_press=change />
+                <Button label=keys::SAVE_ANYWAY.say() on_press=Callback::new(move |()| keep.run(true)) />
+                <Button label=keys::CHANGE_IT.say() look="strong" on_press=change />
             </div>
         </div>
     }

@@ -2,6 +2,7 @@
 
 use fillwright::answers::tank::Replayed;
 use fillwright::document::{Draft, Event, Id};
+use fillwright::message::keys::tank as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::words::deeds::Deed;
 use fillwright::words::tank;
@@ -51,15 +52,15 @@ pub(super) fn LogCard() -> impl IntoView {
     let show_more = Callback::new(move |()| shown.update(|it| *it += PAGE));
     view! {
         <section class="card" id="log" aria-labelledby="log-title">
-            <h2 id="log-title">"Log"</h2>
+            <h2 id="log-title">{keys::LOG.say()}</h2>
             <When condition=none>
-                <p class="hint">"No entries yet."</p>
+                <p class="hint">{keys::NO_ENTRIES.say()}</p>
             </When>
             <ol class="log" reversed>
                 <Drawn what=entries />
             </ol>
             <When condition=more>
-                <Button label="Show earlier entries" look="small" on_press=show_more />
+                <Button label=keys::SHOW_EARLIER.say() look="small" on_press=show_more />
             </When>
             <Removed />
         </section>
@@ -83,7 +84,7 @@ impl Told {
     pub(super) fn of(event: &Event, replayed: &Replayed, printer: &Printer) -> Self {
         let place = [event.place.as_str(), event.note.as_str()];
         let doubts = replayed.doubts.iter().map(|it| tank::doubt(it, printer));
-        let unused = replayed.unused.iter().map(|why| format!("Not used: {why}"));
+        let unused = replayed.unused.iter().map(|why| keys::NotUsed { why }.say());
         Self {
             when: device::date(event.time.local_minutes(), true),
             kind: tank::kind(&event.what),
@@ -121,8 +122,8 @@ fn entry(event: &Event, replayed: &Replayed, printer: &Printer) -> AnyView {
             <p class="then">{then}</p>
             {trouble}
             <div class="buttons">
-                <Button label="Change" look="small" name=format!("Change: {name}") on_press=edit />
-                <Button label="Remove" look="small" name=format!("Remove: {name}") on_press=remove />
+                <Button label=keys::CHANGE.say() look="small" name=keys::ChangeEntry { entry: &name }.say() on_press=edit />
+                <Button label=keys::REMOVE.say() look="small" name=keys::RemoveEntry { entry: &name }.say() on_press=remove />
             </div>
             <UndoAtEntry entry=event.id.clone() name=name />
         </li>
@@ -178,9 +179,9 @@ fn Removed() -> impl IntoView {
                 <li class="head">
                     <span>{name.clone()}</span>
                     <Button
-                        label="Bring back"
+                        label=keys::BRING_BACK.say()
                         look="small"
-                        name=format!("Bring back: {name}")
+                        name=keys::BringBackEntry { entry: &name }.say()
                         on_press=back
                     />
                 </li>
@@ -189,7 +190,7 @@ fn Removed() -> impl IntoView {
         };
         ids.get().into_iter().map(item).collect()
     });
-    let summary = said(move || format!("Removed entries ({})", ids.with(Vec::len)));
+    let summary = said(move || keys::RemovedEntries { count: ids.with(Vec::len) }.say());
     view! {
         <When condition=holds(move || ids.with(|ids| !ids.is_empty()))>
             <details>

@@ -1,6 +1,8 @@
 //! The card of what is in the tank now.
 
 use fillwright::answers::tank::{TankAnswer, TankVerdict};
+use fillwright::message::Message;
+use fillwright::message::keys::tank as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::words::{self, tank};
 use leptos::prelude::*;
@@ -11,10 +13,7 @@ use crate::app::session::Session;
 use crate::app::tank_memos::TankMemos;
 use crate::app::widgets::{Drawn, NoCalibration, PrintButton, When, holds, said, verdict_item};
 
-pub(super) const CAUTIONS: [&str; 2] = [
-    "Under boost a lean mixture destroys an engine: no full load on a stronger calibration before the new blend has arrived and been confirmed.",
-    "This is an estimate from what was logged. The author of your calibration has the last word.",
-];
+pub(super) const CAUTIONS: [Message; 2] = [keys::LEAN, keys::LAST_WORD];
 
 /// What is said of the tank, kept up to date.
 fn of_tank(words: fn(&TankAnswer, &Printer) -> String) -> Signal<String> {
@@ -31,22 +30,23 @@ fn of_tank(words: fn(&TankAnswer, &Printer) -> String) -> Signal<String> {
 pub(super) fn NowCard(printing: RwSignal<bool>) -> impl IntoView {
     let tank_memos = TankMemos::here();
     let known = holds(move || tank_memos.answer.with(Option::is_some));
-    let as_of = of_tank(|it, _| format!("As of {}", device::date(it.as_of.local_minutes(), true)));
+    let as_of =
+        of_tank(|it, _| keys::AsOfNow { date: device::date(it.as_of.local_minutes(), true) }.say());
     view! {
         <section class="card" aria-labelledby="now-title">
             <div class="head">
-                <h2 id="now-title">"In the tank"</h2>
+                <h2 id="now-title">{keys::IN_TANK.say()}</h2>
                 <PrintButton printing=printing ready=known />
             </div>
             <When condition=holds(move || !known.get())>
                 <p>
-                    "The log tells nothing yet. Record a fill under Fill, or say below what is in the tank."
+                    {keys::NOTHING_YET.say()}
                 </p>
             </When>
             <When condition=known>
                 <div id="estimate" role="status">
                     <p class="estimate">
-                        <span class="about">"about "</span>
+                        <span class="about">{keys::ABOUT.say()}</span>
                         <span class="number">{of_tank(|it, p| tank::blend(it.estimate.share, p).0)}</span>
                         " "
                         <small>{of_tank(|it, p| tank::blend(it.estimate.share, p).1)}</small>
@@ -102,7 +102,7 @@ fn Doubts() -> impl IntoView {
     view! {
         <When condition=any>
             <div class="note caution" id="doubts">
-                <h3>"Does this fit?"</h3>
+                <h3>{keys::DOES_IT_FIT.say()}</h3>
                 <ul class="cautions">
                     <Drawn what=doubts />
                 </ul>
@@ -143,7 +143,7 @@ pub(super) fn VerdictsCard() -> impl IntoView {
     view! {
         <When condition=known>
             <section class="card" aria-labelledby="tank-verdicts-title">
-                <h2 id="tank-verdicts-title">"Which calibration may be selected"</h2>
+                <h2 id="tank-verdicts-title">{keys::WHICH.say()}</h2>
                 <NoCalibration condition=none />
                 <When condition=holds(move || stranded.with(|it| !it.is_empty()))>
                     <p class="note caution" id="none-usable">{stranded}</p>
@@ -154,8 +154,8 @@ pub(super) fn VerdictsCard() -> impl IntoView {
                 <When condition=holds(move || old.with(|it| !it.is_empty()))>
                     <p class="note" id="old-blend">{old}</p>
                 </When>
-                <ul class="cautions note caution" aria-label="Cautions">
-                    {CAUTIONS.map(|it| view! { <li>{it}</li> })}
+                <ul class="cautions note caution" aria-label=keys::CAUTIONS.say()>
+                    {CAUTIONS.map(|it| view! { <li>{it.say()}</li> })}
                 </ul>
             </section>
         </When>

@@ -2,6 +2,7 @@
 
 use fillwright::answers::tank::{History, TankAnswer};
 use fillwright::document::CarFile;
+use fillwright::message::keys::tank as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::words::tank;
 use leptos::prelude::*;
@@ -40,30 +41,30 @@ pub(super) fn Paper() -> impl IntoView {
 }
 
 fn drawn(answer: &TankAnswer, history: &History, car: &CarFile, printer: &Printer) -> Vec<AnyView> {
-    let as_of = format!("As of {}.", device::date(answer.as_of.local_minutes(), true));
+    let as_of = keys::AsOf { date: device::date(answer.as_of.local_minutes(), true) }.say();
     let (blend, between) = tank::blend(answer.estimate.share, printer);
     let old = answer.old_blend.and_then(|old| tank::old_blend(old, printer));
     vec![
-        sheet_head("In the tank", car, &as_of),
+        sheet_head(keys::IN_TANK.say(), car, &as_of),
         view! {
             <section>
-                <h2>{format!("About {blend} {between}")}</h2>
+                <h2>{keys::AboutBlend { blend, between }.say()}</h2>
                 <p>{tank::level_and_octane(&answer.estimate, printer)}</p>
                 <p>{tank::possible(&answer.estimate, printer)}</p>
             </section>
             <section>
-                <h2>"Which calibration may be selected"</h2>
+                <h2>{keys::WHICH.say()}</h2>
                 <p>{tank::none_usable(answer)}</p>
                 <ul class="plain">{verdicts(answer, printer)}</ul>
                 <p>{old}</p>
             </section>
             <section>
-                <h2>"Log"</h2>
+                <h2>{keys::LOG.say()}</h2>
                 {log(history, car, printer)}
             </section>
             <section>
-                <h2>"Cautions"</h2>
-                <ul>{CAUTIONS.map(|it| view! { <li>{it}</li> })}</ul>
+                <h2>{keys::CAUTIONS.say()}</h2>
+                <ul>{CAUTIONS.map(|it| view! { <li>{it.say()}</li> })}</ul>
             </section>
         }
         .into_any(),
@@ -72,7 +73,7 @@ fn drawn(answer: &TankAnswer, history: &History, car: &CarFile, printer: &Printe
 
 /// The latest entries, and what each made of the estimate.
 fn log(history: &History, car: &CarFile, printer: &Printer) -> AnyView {
-    let headings = ["When", "What", "Where, and notes", "In the tank after it"];
+    let headings = [keys::WHEN.say(), keys::WHAT.say(), keys::WHERE.say(), keys::TANK_AFTER.say()];
     let headings = headings.map(str::to_owned).into();
     let latest = history.replays.iter().rev().take(ENTRIES);
     let rows: Vec<AnyView> = latest
@@ -92,9 +93,9 @@ fn log(history: &History, car: &CarFile, printer: &Printer) -> AnyView {
         .collect();
     let (shown, all) = (rows.len(), history.replays.len());
     let caption = if shown < all {
-        format!("The latest {shown} of {all} entries")
+        keys::LatestEntries { shown: shown.to_string(), all: all.to_string() }.say()
     } else {
-        "All entries, the latest first".to_owned()
+        keys::ALL_ENTRIES.say().to_owned()
     };
     table("readings", caption, headings, rows)
 }

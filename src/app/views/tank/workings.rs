@@ -1,5 +1,7 @@
 //! The workings of the tank's estimate, for checking by hand.
 
+use fillwright::message::keys::frame;
+use fillwright::message::keys::tank as keys;
 use leptos::prelude::*;
 
 use crate::app::session::Session;
@@ -27,12 +29,12 @@ pub(super) fn Workings() -> impl IntoView {
             id="tank-workings"
             on:toggle:target=move |event| open.set(event.target().has_attribute("open"))
         >
-            <summary>"Workings and sources"</summary>
+            <summary>{frame::WORKINGS.say()}</summary>
             <p class="hint">
-                <a href="#/methods/tank">"All formulas and constants, with their sources"</a>
+                <a href="#/methods/tank">{frame::ALL_FORMULAS.say()}</a>
             </p>
             <p class="hint">
-                "What the last fill and the last readings say, each by itself. The estimate weighs them by their errors, as Kalman filters do, beside what the entries before told of the gauge, the pump, the sensor and the consumption. How wide it believes those to stray was chosen in simulation: common practice, no source."
+                {keys::WORKINGS_MEAN.say()}
             </p>
             <Drawn what=lines />
         </details>

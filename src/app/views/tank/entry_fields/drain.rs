@@ -1,13 +1,15 @@
 //! The fields of an entry that says how much was drained.
 
 use fillwright::document::{EntryPart, Field, What};
+use fillwright::message::Message;
+use fillwright::message::keys::tank as keys;
 use leptos::prelude::*;
 
 use crate::app::session::Session;
 use crate::app::widgets::{Options, TextField, When, holds, key_of, options, said, value_of};
 
-const HOW_MUCH: [(bool, &str, &str); 2] =
-    [(true, "all", "Drained completely"), (false, "part", "A part of it")];
+const HOW_MUCH: [(bool, &str, Message); 2] =
+    [(true, "all", keys::ALL_DRAINED), (false, "part", keys::PART_DRAINED)];
 
 /// How much was drained: all of it, or so much. A blank says neither.
 #[component]
@@ -33,17 +35,17 @@ pub(super) fn DrainField() -> impl IntoView {
     });
     view! {
         <Options
-            legend="How much was drained"
+            legend=keys::HOW_MUCH_DRAINED.say()
             name="drained-how-much"
             options=options(&HOW_MUCH)
             chosen=chosen
             on_choice=choose
         />
         <When condition=holds(move || !completely.get())>
-            <TextField field=Field::Entry(EntryPart::Drained) label="Drained" words=true />
+            <TextField field=Field::Entry(EntryPart::Drained) label=keys::DRAINED.say() words=true />
         </When>
         <p class="note caution">
-            "Draining fuel is work for somebody equipped for it: vapour burns, static ignites it."
+            {keys::DRAIN_CAUTION.say()}
         </p>
     }
 }

@@ -3,6 +3,8 @@
 use fillwright::document::{
     BeforeForm, ContentsForm, ContentsOf, EntryPart, Field, FuelPart, LevelForm, What,
 };
+use fillwright::message::Message;
+use fillwright::message::keys::tank as keys;
 use leptos::prelude::*;
 
 use crate::app::field_errors::FieldErrors;
@@ -21,10 +23,10 @@ enum Before {
     Contents,
 }
 
-const BEFORES: [(Before, &str, &str); 3] = [
-    (Before::Nothing, "nothing", "Only the log"),
-    (Before::Level, "level", "The level"),
-    (Before::Contents, "contents", "Level and blend"),
+const BEFORES: [(Before, &str, Message); 3] = [
+    (Before::Nothing, "nothing", keys::ONLY_THE_LOG),
+    (Before::Level, "level", keys::THE_LEVEL),
+    (Before::Contents, "contents", keys::LEVEL_AND_BLEND),
 ];
 
 #[component]
@@ -77,7 +79,7 @@ pub(super) fn FillFields(ids: Vec<u32>) -> impl IntoView {
             id=Field::Entry(EntryPart::Fuels).id()
             tabindex="-1"
             role="group"
-            aria-label="What went in"
+            aria-label=keys::WHAT_WENT_IN.say()
         >
             <When condition=holds(move || nothing.with(|it| !it.is_empty()))>
                 <p class="error">{nothing}</p>
@@ -85,12 +87,12 @@ pub(super) fn FillFields(ids: Vec<u32>) -> impl IntoView {
             {fuels}
         </div>
         <CheckBox
-            label="The nozzle clicked off: the tank was full"
+            label=keys::WAS_FULL.say()
             checked=clicked
             on_tick=tick
         />
         <Options
-            legend="Known just before it"
+            legend=keys::KNOWN_BEFORE.say()
             name="before"
             options=options(&BEFORES)
             chosen=said(move || key_of(&BEFORES, &before.get()))
@@ -121,21 +123,21 @@ fn PouredFuel(id: u32) -> impl IntoView {
             <div class="pair">
                 <TextField
                     field=Field::Poured(id, FuelPart::Poured)
-                    label="Put in"
-                    hint="Leave empty if none"
+                    label=keys::PUT_IN.say()
+                    hint=keys::PUT_IN_HINT.say()
                     words=true
                 />
                 <TextField
                     field=Field::Poured(id, FuelPart::Price)
-                    label="Price"
+                    label=keys::PRICE.say()
                 />
             </div>
             <details>
-                <summary>"Ethanol, octane, name"</summary>
+                <summary>{keys::ETHANOL_OCTANE_NAME.say()}</summary>
                 <div class="pair">
-                    {text(FuelPart::Share, "Ethanol")} {text(FuelPart::ShareRange, "May be")}
-                    {text(FuelPart::Octane, "Octane, at least")}
-                    {text(FuelPart::Mon, "MON, at least")} {text(FuelPart::Name, "Name")}
+                    {text(FuelPart::Share, keys::ETHANOL.say())} {text(FuelPart::ShareRange, keys::MAY_BE.say())}
+                    {text(FuelPart::Octane, keys::OCTANE.say())}
+                    {text(FuelPart::Mon, keys::MON.say())} {text(FuelPart::Name, keys::NAME.say())}
                 </div>
                 {how_sure(Field::Poured(id, FuelPart::Share))}
                 {extras_fields(|part| Field::Poured(id, FuelPart::Extra(part)))}

@@ -5,6 +5,7 @@ mod fill;
 mod readings;
 
 use fillwright::document::{ContentsOf, EntryPart, Field, What};
+use fillwright::message::keys::tank as keys;
 use leptos::prelude::*;
 
 use crate::app::views::contents::{BlendFields, LevelErrorField, LevelFields};
@@ -48,8 +49,8 @@ fn DistanceField() -> impl IntoView {
     view! {
         <TextField
             field=Field::Entry(EntryPart::Distance)
-            label="Distance"
-            hint="Since the entry before"
+            label=keys::DISTANCE.say()
+            hint=keys::DISTANCE_HINT.say()
             words=true
         />
     }
@@ -60,7 +61,7 @@ fn ConsumptionField() -> impl IntoView {
     view! {
         <TextField
             field=Field::Entry(EntryPart::Consumption)
-            label="Mean consumption over it"
+            label=keys::MEAN_CONSUMPTION.say()
             words=true
         />
     }

@@ -1,6 +1,8 @@
 //! The fields of the entries that record a reading: of a sensor, or of a tube test.
 
 use fillwright::document::{EntryPart, Field, What};
+use fillwright::message::Message;
+use fillwright::message::keys::tank as keys;
 use fillwright::tank::{SensorScale, TubeTestMethod};
 use leptos::prelude::*;
 
@@ -9,13 +11,13 @@ use crate::app::widgets::{
     CheckBox, Options, TextField, When, holds, key_of, options, said, value_of,
 };
 
-const METHODS: [(TubeTestMethod, &str, &str); 2] = [
-    (TubeTestMethod::SaltWater, "salt", "50 mL, salt water to 100"),
-    (TubeTestMethod::PlainWater, "plain", "Any amounts, plain water"),
+const METHODS: [(TubeTestMethod, &str, Message); 2] = [
+    (TubeTestMethod::SaltWater, "salt", keys::SALT_WATER),
+    (TubeTestMethod::PlainWater, "plain", keys::PLAIN_WATER),
 ];
 
-const SCALES: [(SensorScale, &str, &str); 2] =
-    [(SensorScale::To125, "125", "5 ms is 125 °C"), (SensorScale::To95, "95", "5 ms is 95 °C")];
+const SCALES: [(SensorScale, &str, Message); 2] =
+    [(SensorScale::To125, "125", keys::TO_125), (SensorScale::To95, "95", keys::TO_95)];
 
 #[component]
 pub(super) fn SensorFields() -> impl IntoView {
@@ -42,30 +44,31 @@ pub(super) fn SensorFields() -> impl IntoView {
     let temperature = said(move || {
         let temperature = session.document.with(|it| it.here.draft_temperature());
         temperature.map_or_else(String::new, |it| {
-            format!("The fuel is at {}.", session.printer.with(|printer| printer.temperature(it)))
+            let temperature = session.printer.with(|printer| printer.temperature(it));
+            keys::FuelIsAt { temperature }.say()
         })
     });
     view! {
         <TextField
             field=Field::Entry(EntryPart::Sensor)
-            label="It shows"
-            hint="A share like 31 %, or its frequency: 81 Hz"
+            label=keys::SENSOR.say()
+            hint=keys::SENSOR_HINT.say()
             words=true
         />
         <CheckBox
-            label="The new fuel had not reached it yet: keep the reading, do not count it"
+            label=keys::NOT_REACHED.say()
             checked=old
             on_tick=tick
         />
         <details>
-            <summary>"Fuel temperature by the pulse"</summary>
+            <summary>{keys::FUEL_TEMPERATURE.say()}</summary>
             <TextField
                 field=Field::Entry(EntryPart::Pulse)
-                label="Width of the pulse"
+                label=keys::PULSE.say()
             />
             <p class="hint">{temperature}</p>
             <Options
-                legend="Scale of this sensor: both are published"
+                legend=keys::SENSOR_SCALE.say()
                 name="sensor-scale"
                 options=options(&SCALES)
                 chosen=scale
@@ -95,7 +98,7 @@ pub(super) fn TubeTestFields() -> impl IntoView {
     let plain = holds(move || method() == Some(TubeTestMethod::PlainWater));
     view! {
         <Options
-            legend="How it was done"
+            legend=keys::HOW_DONE.say()
             name="tube-method"
             options=options(&METHODS)
             chosen=chosen
@@ -105,28 +108,28 @@ pub(super) fn TubeTestFields() -> impl IntoView {
             <div class="pair">
                 <TextField
                     field=Field::Entry(EntryPart::TubeFuel)
-                    label="Fuel poured in"
+                    label=keys::FUEL_POURED.say()
                 />
                 <TextField
                     field=Field::Entry(EntryPart::TubeWater)
-                    label="Water poured in"
+                    label=keys::WATER_POURED.say()
                 />
             </div>
         </When>
         <div class="pair">
             <TextField
                 field=Field::Entry(EntryPart::Boundary)
-                label="Boundary afterwards"
-                hint="Volume of the lower, watery part"
+                label=keys::BOUNDARY.say()
+                hint=keys::BOUNDARY_HINT.say()
             />
             <TextField
                 field=Field::Entry(EntryPart::TubeStep)
-                label="Step of the marks"
-                hint="1 mL if left empty"
+                label=keys::STEP.say()
+                hint=keys::STEP_HINT.say()
             />
         </div>
         <p class="note caution">
-            "Fuel vapour burns: test outdoors, away from flames and sparks, with gloves, in glass or fuel-proof plastic; hand the mixture in as hazardous waste, never pour it back or away."
+            {keys::TUBE_CAUTION.say()}
         </p>
     }
 }
