@@ -1,5 +1,7 @@
 //! What was done, and what was done with it: short sentences without their full stop.
 
+use crate::message::Message;
+use crate::message::keys::deeds as keys;
 use crate::share::Kind;
 
 /// What a person did. Its words stand beside it.
@@ -53,45 +55,43 @@ pub enum Deed {
 
 /// What was done: `Fill recorded`.
 pub fn done(deed: Deed) -> &'static str {
-    both(deed).0
+    both(deed).0.say()
 }
 
 /// What taking it back did: `Fill taken back`.
 pub fn undone(deed: Deed) -> &'static str {
-    both(deed).1
+    both(deed).1.say()
 }
 
-/// What the button that takes it back is called: `Undo: fill recorded`.
+/// What the button that takes it back is called: `Undo: Fill recorded`.
 pub fn undo(deed: Deed) -> String {
-    let done = done(deed);
-    let (first, rest) = done.split_at(done.len().min(1));
-    format!("Undo: {}{rest}", first.to_lowercase())
+    keys::Undo { deed: done(deed) }.say()
 }
 
-fn both(deed: Deed) -> (&'static str, &'static str) {
+fn both(deed: Deed) -> (Message, Message) {
     match deed {
-        Deed::ExampleOpened => ("Example opened", "Example closed"),
-        Deed::ExampleLeft => ("Example removed", "Example brought back"),
-        Deed::FillRecorded => ("Fill recorded", "Fill taken back"),
-        Deed::EntryAdded => ("Entry added", "Entry taken back"),
-        Deed::EntryChanged => ("Entry changed", "Entry as before"),
-        Deed::EntryRemoved => ("Entry removed", "Entry brought back"),
-        Deed::EntryBroughtBack => ("Entry brought back", "Entry removed again"),
-        Deed::EntryCancelled => ("Entry cancelled", "Entry brought back"),
-        Deed::FuelRemoved | Deed::OwnFuelRemoved => ("Fuel removed", "Fuel brought back"),
-        Deed::CalibrationRemoved => ("Calibration removed", "Calibration brought back"),
-        Deed::CurveRemoved => ("Curve removed", "Curve brought back"),
-        Deed::TableImported => ("Table imported", "Table as before"),
-        Deed::PartRemoved => ("Part removed", "Part brought back"),
-        Deed::StopRemoved => ("Stop removed", "Stop brought back"),
-        Deed::Arrived => ("Trip goes on from here", "Trip and fill as before"),
-        Deed::CarAdded => ("Car added", "Car taken back"),
-        Deed::CarRemoved => ("Car removed", "Car brought back"),
-        Deed::CarBroughtBack => ("Car brought back", "Car removed again"),
-        Deed::FileMerged => ("File merged", "Everything as before"),
-        Deed::FileReplaced => ("Everything replaced by the file", "Everything as before"),
-        Deed::SharedTaken(Kind::Fill) => ("Shared fill in use", "Fill as before"),
-        Deed::SharedTaken(Kind::Car) => ("Shared car in use", "Car as before"),
-        Deed::SharedTaken(Kind::Trip) => ("Shared trip in use", "Trip as before"),
+        Deed::ExampleOpened => (keys::EXAMPLE_OPENED, keys::EXAMPLE_CLOSED),
+        Deed::ExampleLeft => (keys::EXAMPLE_REMOVED, keys::EXAMPLE_BROUGHT_BACK),
+        Deed::FillRecorded => (keys::FILL_RECORDED, keys::FILL_TAKEN_BACK),
+        Deed::EntryAdded => (keys::ENTRY_ADDED, keys::ENTRY_TAKEN_BACK),
+        Deed::EntryChanged => (keys::ENTRY_CHANGED, keys::ENTRY_AS_BEFORE),
+        Deed::EntryRemoved => (keys::ENTRY_REMOVED, keys::ENTRY_BROUGHT_BACK),
+        Deed::EntryBroughtBack => (keys::ENTRY_BROUGHT_BACK, keys::ENTRY_REMOVED_AGAIN),
+        Deed::EntryCancelled => (keys::ENTRY_CANCELLED, keys::ENTRY_BROUGHT_BACK),
+        Deed::FuelRemoved | Deed::OwnFuelRemoved => (keys::FUEL_REMOVED, keys::FUEL_BROUGHT_BACK),
+        Deed::CalibrationRemoved => (keys::CALIBRATION_REMOVED, keys::CALIBRATION_BROUGHT_BACK),
+        Deed::CurveRemoved => (keys::CURVE_REMOVED, keys::CURVE_BROUGHT_BACK),
+        Deed::TableImported => (keys::TABLE_IMPORTED, keys::TABLE_AS_BEFORE),
+        Deed::PartRemoved => (keys::PART_REMOVED, keys::PART_BROUGHT_BACK),
+        Deed::StopRemoved => (keys::STOP_REMOVED, keys::STOP_BROUGHT_BACK),
+        Deed::Arrived => (keys::TRIP_GOES_ON_FROM_HERE, keys::TRIP_AND_FILL_AS_BEFORE),
+        Deed::CarAdded => (keys::CAR_ADDED, keys::CAR_TAKEN_BACK),
+        Deed::CarRemoved => (keys::CAR_REMOVED, keys::CAR_BROUGHT_BACK),
+        Deed::CarBroughtBack => (keys::CAR_BROUGHT_BACK, keys::CAR_REMOVED_AGAIN),
+        Deed::FileMerged => (keys::FILE_MERGED, keys::EVERYTHING_AS_BEFORE),
+        Deed::FileReplaced => (keys::EVERYTHING_REPLACED_BY_THE_FILE, keys::EVERYTHING_AS_BEFORE),
+        Deed::SharedTaken(Kind::Fill) => (keys::SHARED_FILL_IN_USE, keys::FILL_AS_BEFORE),
+        Deed::SharedTaken(Kind::Car) => (keys::SHARED_CAR_IN_USE, keys::CAR_AS_BEFORE),
+        Deed::SharedTaken(Kind::Trip) => (keys::SHARED_TRIP_IN_USE, keys::TRIP_AS_BEFORE),
     }
 }

@@ -2,18 +2,20 @@
 
 use crate::document::ExtrasForm;
 use crate::fuel::Extras;
+use crate::message::keys::extras as keys;
 use crate::quantity::notation::Printer;
 use crate::quantity::{Band, Share};
 
 /// “water 4.8 % (3.4 to 6.1 %), ethers 2 %”; nothing where there can be none. The ends are
 /// rounded outwards.
 pub fn beside_ethanol(extras: &Extras, printer: &Printer) -> Option<String> {
-    let kinds = [("water", extras.water), ("methanol", extras.methanol), ("ethers", extras.ethers)];
-    let known: Vec<String> = kinds
-        .into_iter()
-        .filter(|(_, band)| band.high() > Share::ZERO)
-        .map(|(name, band)| format!("{name} {}", told(band, printer)))
-        .collect();
+    let known = |band: Band<Share>| (band.high() > Share::ZERO).then(|| told(band, printer));
+    let parts = [
+        known(extras.water).map(|amount| keys::Water { amount }.say()),
+        known(extras.methanol).map(|amount| keys::Methanol { amount }.say()),
+        known(extras.ethers).map(|amount| keys::Ethers { amount }.say()),
+    ];
+    let known: Vec<String> = parts.into_iter().flatten().collect();
     (!known.is_empty()).then(|| known.join(", "))
 }
 
@@ -26,24 +28,22 @@ fn told(band: Band<Share>, printer: &Printer) -> String {
     if number(low) == number(high) {
         return format!("{expected}\u{202f}%");
     }
-    format!("{expected}\u{202f}% ({} to {}\u{202f}%)", number(low), number(high))
+    keys::AmountBetween { expected, low: number(low), high: number(high) }.say()
 }
 
 /// The same as it was typed: “water 4.8 (3.4-6.1) %, oxygen 2.7 % by mass”.
 pub fn typed(form: &ExtrasForm) -> String {
+    let typed = |text: &str| {
+        let number = text.trim().trim_end_matches('%').trim_end().to_owned();
+        (!text.trim().is_empty()).then_some(number)
+    };
+    let percent = |text: &str| typed(text).map(|number| format!("{number}\u{202f}%"));
     let parts = [
-        ("water", &form.water, "%"),
-        ("methanol", &form.methanol, "%"),
-        ("ethers", &form.ethers, "%"),
-        ("oxygen", &form.oxygen, "% by mass"),
+        percent(&form.water).map(|amount| keys::Water { amount }.say()),
+        percent(&form.methanol).map(|amount| keys::Methanol { amount }.say()),
+        percent(&form.ethers).map(|amount| keys::Ethers { amount }.say()),
+        typed(&form.oxygen)
+            .map(|number| keys::Oxygen { amount: keys::ByMass { number }.say() }.say()),
     ];
-    let known: Vec<String> = parts
-        .into_iter()
-        .filter(|(_, text, _)| !text.trim().is_empty())
-        .map(|(name, text, unit)| {
-            let number = text.trim().trim_end_matches('%').trim_end();
-            format!("{name} {number}\u{202f}{unit}")
-        })
-        .collect();
-    known.join(", ")
+    parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
 }

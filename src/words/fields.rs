@@ -3,33 +3,33 @@
 
 use crate::answers::FieldError;
 use crate::document::{ContentsPart, EntryPart, Field, FuelPart, TripPart, TripStopPart};
-
-use super::counted;
+use crate::message::keys::{fields as keys, shared};
 
 /// So many are named in one line.
 const NAMED: usize = 5;
 
 /// The name of a field in a sentence, where it has one.
 fn name(field: Field) -> Option<&'static str> {
-    Some(match field {
-        Field::Capacity => "tank size",
-        Field::Consumption => "consumption",
-        Field::Contents(_, ContentsPart::Level) => "level",
-        Field::Contents(_, ContentsPart::Share) => "ethanol in the tank",
-        Field::Start | Field::Trip(TripPart::Start) => "what is in the tank",
-        Field::Offers | Field::Entry(EntryPart::Fuels) => "fuels",
+    let name = match field {
+        Field::Capacity => keys::TANK_SIZE,
+        Field::Consumption => keys::CONSUMPTION,
+        Field::Contents(_, ContentsPart::Level) => keys::LEVEL,
+        Field::Contents(_, ContentsPart::Share) => keys::ETHANOL_IN_THE_TANK,
+        Field::Start | Field::Trip(TripPart::Start) => keys::WHAT_IS_IN_THE_TANK,
+        Field::Offers | Field::Entry(EntryPart::Fuels) => keys::FUELS,
         Field::Fuel(_, FuelPart::Share) | Field::Poured(_, FuelPart::Share) => {
-            "ethanol of each fuel"
+            keys::ETHANOL_OF_EACH_FUEL
         }
-        Field::Fuel(_, FuelPart::Price) => "prices",
-        Field::Fuel(_, FuelPart::Limit) => "amount available",
-        Field::AimShare => "blend",
-        Field::StopLevel | Field::StopVolume | Field::StopMoney => "how far to fill",
-        Field::AimCalibration | Field::Calibration(..) => "calibration",
-        Field::Trip(TripPart::Stops) => "stops",
-        Field::TripStop(_, TripStopPart::Distance) => "distances",
+        Field::Fuel(_, FuelPart::Price) => keys::PRICES,
+        Field::Fuel(_, FuelPart::Limit) => keys::AMOUNT_AVAILABLE,
+        Field::AimShare => keys::BLEND,
+        Field::StopLevel | Field::StopVolume | Field::StopMoney => keys::HOW_FAR_TO_FILL,
+        Field::AimCalibration | Field::Calibration(..) => keys::CALIBRATION,
+        Field::Trip(TripPart::Stops) => keys::STOPS,
+        Field::TripStop(_, TripStopPart::Distance) => keys::DISTANCES,
         _ => return None,
-    })
+    };
+    Some(name.say())
 }
 
 /// What a list of field errors comes to: `Still to fill in: tank size, level`, or
@@ -39,20 +39,18 @@ pub fn summary(field_errors: &[FieldError]) -> String {
         field_errors.iter().partition(|it| it.is_missing);
     match (wrong.len(), missing.len()) {
         (0, 0) => String::new(),
-        (0, _) => format!("Still to fill in: {}", listed(&missing)),
-        (wrong, 0) => are_wrong(wrong),
-        (wrong, missing) => format!("{}, {missing} still to fill in", are_wrong(wrong)),
+        (0, _) => keys::ToFillIn { fields: listed(&missing) }.say(),
+        (wrong, 0) => keys::AreWrong { count: wrong }.say(),
+        (wrong, missing) => {
+            keys::WrongAndMissing { wrong: keys::AreWrong { count: wrong }.say(), missing }.say()
+        }
     }
-}
-
-fn are_wrong(count: usize) -> String {
-    counted(count, "entry is wrong", "entries are wrong")
 }
 
 /// The names, each once; those without one, and those after the first few, as a number.
 fn listed(missing: &[&FieldError]) -> String {
     let mut names: Vec<&str> = Vec::new();
-    let mut more = 0;
+    let mut more = 0_usize;
     for field_error in missing {
         match name(field_error.field) {
             Some(name) if names.contains(&name) => {}
@@ -62,8 +60,8 @@ fn listed(missing: &[&FieldError]) -> String {
     }
     let more = match (more, names.is_empty()) {
         (0, _) => None,
-        (more, true) => Some(counted(more, "entry", "entries")),
-        (more, false) => Some(format!("{more} more")),
+        (more, true) => Some(shared::Entries { count: more }.say()),
+        (more, false) => Some(keys::More { count: more }.say()),
     };
     let names = names.into_iter().map(str::to_owned);
     names.chain(more).collect::<Vec<_>>().join(", ")

@@ -2,45 +2,48 @@
 
 use crate::answers::fill::{FillAnswer, GivenUp, Infeasible, Miss, Promise, YieldingWish};
 use crate::fill::{Cycles, FillImpossible, FillRule, Obstacle, StopRule};
+use crate::message::keys::fill_said as keys;
 use crate::quantity::notation::{LITRE, Printer};
 use crate::quantity::{Share, Volume};
 use crate::tank::Estimate;
+
+use super::and;
 
 /// The plan in one line, for the foot of a phone.
 ///
 /// A plan that misses the aim says so in its first word: nobody at a pump reads on.
 pub fn in_short(answer: &FillAnswer, printer: &Printer) -> String {
     if answer.asked.as_poured {
-        return "You have".into();
+        return keys::YOU_HAVE.say().into();
     }
-    let steps = steps(answer, printer, "");
+    let steps = steps(answer, |volume, fuel| keys::Step { volume, fuel }.say(), printer);
+    let misses = answer.misses();
+    let within = misses.is_some();
     let is_begun = answer.asked.problem.offers.iter().any(|it| it.poured > Volume::default());
-    let what = match (steps.is_empty(), is_begun) {
-        (false, _) if answer.given_up.is_some() => format!("{steps}, then stop"),
-        (false, _) => steps,
-        (true, true) => "Nothing left to pour".into(),
-        (true, false) => "Nothing to pour".into(),
+    let plan = match (steps, is_begun) {
+        (Some(steps), _) if answer.given_up.is_some() => keys::ThenStop { steps }.say(),
+        (Some(steps), _) => steps,
+        (None, true) => keys::NothingLeft { within }.say(),
+        (None, false) => keys::NothingToPour { within }.say(),
     };
-    match answer.misses() {
-        Some(Miss::Blend) => format!("Misses {}: {}", wanted(answer, printer), lower(&what)),
-        Some(Miss::Octane) => format!("Too little octane: {}", lower(&what)),
-        None => what,
+    match misses {
+        Some(Miss::Blend) => keys::Misses { aim: wanted(answer, printer), plan }.say(),
+        Some(Miss::Octane) => keys::OctaneTooLow { plan }.say(),
+        None => plan,
     }
 }
 
-/// What is still to be poured: `16.0 L of E85, then 29.0 L of Petrol`, with the word between
-/// the litres and the fuel.
-fn steps(answer: &FillAnswer, printer: &Printer, of: &str) -> String {
+/// What is still to be poured, step by step; nothing where that is nothing.
+fn steps(
+    answer: &FillAnswer,
+    say: impl Fn(String, &String) -> String,
+    printer: &Printer,
+) -> Option<String> {
     let step = |step: &crate::answers::fill::FillStep| {
-        let name = &answer.asked.fuels[step.fuel].name;
-        format!("{} {of}{name}", printer.volume(step.volume))
+        say(printer.volume(step.volume), &answer.asked.fuels[step.fuel].name)
     };
-    answer.steps.iter().map(step).collect::<Vec<_>>().join(", then ")
-}
-
-/// In the middle of a sentence.
-fn lower(text: &str) -> String {
-    text.replacen("Nothing", "nothing", 1)
+    let steps = answer.steps.iter().map(step).rev();
+    steps.reduce(|rest, first| keys::Then { first, rest }.say())
 }
 
 /// What is aimed at: `E30`, or `E24 to E40`.
@@ -57,33 +60,31 @@ fn wanted(answer: &FillAnswer, printer: &Printer) -> String {
 pub fn given_up(given_up: &GivenUp, answer: &FillAnswer, printer: &Printer) -> String {
     let share = |share: Option<Share>| share.map_or_else(String::new, |it| printer.grade(it));
     let makes = share(answer.blend.as_ref().map(|it| it.share.expected()));
-    let steps = steps(answer, printer, "of ");
+    let steps = steps(answer, |volume, fuel| keys::StepOf { volume, fuel }.say(), printer);
     let is_begun = answer.asked.problem.offers.iter().any(|it| it.poured > Volume::default());
-    let act = match (steps.is_empty(), is_begun) {
-        (false, _) => format!("Put in {steps} and stop: {makes}."),
-        (true, true) => format!("Stop here: {makes}."),
-        (true, false) => format!("Put in nothing: the tank holds {makes}."),
+    let act = match (steps, is_begun) {
+        (Some(steps), _) => keys::PutInAndStop { steps, blend: makes }.say(),
+        (None, true) => keys::StopHere { blend: makes }.say(),
+        (None, false) => keys::PutInNothing { blend: makes }.say(),
     };
-    let wishes: Vec<String> = given_up.wishes.iter().map(|it| wish(*it, answer, printer)).collect();
-    let wishes = wishes.join(" and ");
-    format!("{act} {} it would be {}.", capital(&wishes), share(given_up.otherwise.share))
+    let wishes = given_up.wishes.iter().enumerate();
+    let wishes: Vec<String> = wishes.map(|(at, it)| wish(*it, at == 0, answer, printer)).collect();
+    let wishes = and(&wishes);
+    keys::Otherwise { act, wishes, blend: share(given_up.otherwise.share) }.say()
 }
 
-fn wish(wish: YieldingWish, answer: &FillAnswer, printer: &Printer) -> String {
+fn wish(wish: YieldingWish, leads: bool, answer: &FillAnswer, printer: &Printer) -> String {
     match wish {
-        YieldingWish::Level(StopRule::Level(level)) => format!("at {}", printer.volume(level)),
-        YieldingWish::Level(_) => "full".into(),
+        YieldingWish::Level(StopRule::Level(level)) => {
+            keys::WishLevel { leads, level: printer.volume(level) }.say()
+        }
+        YieldingWish::Level(_) => keys::WishFull { leads }.say(),
         YieldingWish::UseAll(fuel) => {
             let limit = answer.asked.problem.offers[fuel].limit.unwrap_or_default();
-            format!("with all {} of {}", printer.volume(limit), answer.asked.fuels[fuel].name)
+            let fuel = &answer.asked.fuels[fuel].name;
+            keys::WishAll { leads, volume: printer.volume(limit), fuel }.say()
         }
     }
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    let first = letters.next().map(|c| c.to_uppercase().to_string()).unwrap_or_default();
-    first + letters.as_str()
 }
 
 /// Whether how far to fill is among what gave way.
@@ -95,8 +96,10 @@ pub fn is_level_given_up(given_up: &GivenUp) -> bool {
 pub fn recorded(estimate: &Estimate, capacity: Volume, printer: &Printer) -> String {
     let blend = printer.grade(estimate.share.expected());
     let full = estimate.level.high() >= capacity * FULL_FROM;
-    let level = if full { "full".to_owned() } else { printer.volume(estimate.level.expected()) };
-    format!("About {blend}, {level}.")
+    if full {
+        return keys::RecordedFull { blend }.say();
+    }
+    keys::Recorded { blend, level: printer.volume(estimate.level.expected()) }.say()
 }
 
 /// From here on a tank is called full: closer than any gauge shows.
@@ -106,22 +109,16 @@ const FULL_FROM: f64 = 0.985;
 pub fn outcome(answer: &FillAnswer, printer: &Printer) -> Option<(String, String)> {
     let share = answer.blend.as_ref()?.share;
     let [low, expected, high] = printer.grade_ends(share);
-    let between = if low == high { String::new() } else { format!("between {low} and {high}") };
+    let between = if low == high { String::new() } else { keys::Between { low, high }.say() };
     Some((expected, between))
 }
 
 /// What is promised of the plan.
 pub fn promise(answer: &FillAnswer, printer: &Printer) -> Option<String> {
-    let window = || wanted(answer, printer);
+    let aim = || wanted(answer, printer);
     match answer.promise.as_ref()? {
-        Promise::Safe => Some(format!(
-            "Poured in this order, the blend lies inside {} as long as your ranges are right.",
-            window()
-        )),
-        Promise::NotSafe(proofs) if proofs.is_empty() => Some(format!(
-            "There is too little in the tank to be sure of {} with litres that a pump can give. Measure afterwards.",
-            window()
-        )),
+        Promise::Safe => Some(keys::Safe { aim: aim() }.say()),
+        Promise::NotSafe(proofs) if proofs.is_empty() => Some(keys::TooLittle { aim: aim() }.say()),
         Promise::NotSafe(proofs) => {
             let mut rules: Vec<FillRule> = Vec::new();
             for proof in proofs {
@@ -131,11 +128,7 @@ pub fn promise(answer: &FillAnswer, printer: &Printer) -> Option<String> {
                     }
                 }
             }
-            let rules = together(&rules, answer);
-            Some(format!(
-                "No plan stays inside {} whatever the true level and strengths are: {rules} cannot all hold in every case. This one strays least. Narrow what you gave as possible, or measure afterwards.",
-                window()
-            ))
+            Some(keys::NotSafe { aim: aim(), rules: together(&rules, answer) }.say())
         }
         Promise::Expected => None,
     }
@@ -144,33 +137,29 @@ pub fn promise(answer: &FillAnswer, printer: &Printer) -> Option<String> {
 /// Rules, as parts of a sentence.
 fn together(rules: &[FillRule], answer: &FillAnswer) -> String {
     let names: Vec<String> = rules.iter().map(|rule| rule_name(*rule, answer)).collect();
-    match names.split_last() {
-        None => "the rules".into(),
-        Some((last, [])) => last.clone(),
-        Some((last, others)) => format!("{} and {last}", others.join(", ")),
-    }
+    if names.is_empty() { keys::THE_RULES.say().into() } else { and(&names) }
 }
 
 fn rule_name(rule: FillRule, answer: &FillAnswer) -> String {
-    let name = |fuel: usize| answer.asked.fuels[fuel].name.clone();
-    match rule {
-        FillRule::AimLow if answer.asked.problem.aim.low() == answer.asked.problem.aim.high() => {
-            "the blend wanted".into()
-        }
-        FillRule::AimLow => "the weakest blend allowed".into(),
-        FillRule::AimHigh => "the strongest blend allowed".into(),
-        FillRule::Space => "the space in the tank".into(),
+    let name = |fuel: usize| &answer.asked.fuels[fuel].name;
+    let aim = answer.asked.problem.aim;
+    let rule = match rule {
+        FillRule::AimLow if aim.low() == aim.high() => keys::BLEND_WANTED,
+        FillRule::AimLow => keys::WEAKEST_BLEND,
+        FillRule::AimHigh => keys::STRONGEST_BLEND,
+        FillRule::Space => keys::SPACE,
         FillRule::FinalLevel => match answer.asked.problem.stop {
-            StopRule::Brim => "filling to the brim".into(),
-            _ => "the level to stop at".into(),
+            StopRule::Brim => keys::FILLING_TO_BRIM,
+            _ => keys::LEVEL_TO_STOP,
         },
-        FillRule::AtMost => "the volume to stop after".into(),
-        FillRule::Budget => "the money to stop after".into(),
-        FillRule::Octane => "the octane number needed".into(),
-        FillRule::FuelLimit(fuel) => format!("how much there is of {}", name(fuel)),
-        FillRule::UseAll(fuel) => format!("using all of {}", name(fuel)),
-        FillRule::AlreadyIn(fuel) => format!("the {} already put in", name(fuel)),
-    }
+        FillRule::AtMost => keys::VOLUME_TO_STOP,
+        FillRule::Budget => keys::MONEY_TO_STOP,
+        FillRule::Octane => keys::OCTANE_NEEDED,
+        FillRule::FuelLimit(fuel) => return keys::HowMuchThereIs { fuel: name(fuel) }.say(),
+        FillRule::UseAll(fuel) => return keys::UsingAll { fuel: name(fuel) }.say(),
+        FillRule::AlreadyIn(fuel) => return keys::AlreadyIn { fuel: name(fuel) }.say(),
+    };
+    rule.say().into()
 }
 
 /// What stands in the way of the aim, and what helps: sentences.
@@ -181,25 +170,25 @@ pub fn infeasible(infeasible: &Infeasible, answer: &FillAnswer, printer: &Printe
     if let Some((low, high)) = impossible.reachable {
         // Less than a point apart, they are one blend.
         lines.push(if high.fraction() - low.fraction() < 0.01 {
-            format!("Within reach: only {}.", printer.grade(low))
+            keys::WithinReachOne { blend: printer.grade(low) }.say()
         } else {
             // What can be reached is a promise, so it is rounded inwards.
             let (low, high) = (printer.grade_at_most(low), printer.grade_at_least(high));
-            format!("Within reach: {low} to {high}.")
+            keys::WithinReach { low, high }.say()
         });
     }
     if let Some((ron, _)) = &impossible.highest_ron {
-        lines.push(format!("The highest RON inside the window is {}.", printer.at_least(*ron, 1)));
+        lines.push(keys::HighestRon { ron: printer.at_least(*ron, 1) }.say());
     }
     lines.extend(burn_down(infeasible, &wanted, answer, printer));
     lines.extend(impossible.cycles.as_ref().map(|cycles| refills(cycles, answer, printer)));
     match (impossible.obstacle, &impossible.without_limit, &impossible.fullest_at_aim) {
         (Obstacle::StopRule, Some(plan), _) => {
-            lines.push(format!("Without that limit it takes {}.", printer.volume(plan.added)));
+            lines.push(keys::WithoutLimit { volume: printer.volume(plan.added) }.say());
         }
         (Obstacle::FuelLimit, _, Some(plan)) => {
             let level = printer.volume(plan.level);
-            lines.push(format!("{wanted} works up to {level} in the tank."));
+            lines.push(keys::WorksUpTo { aim: wanted, level }.say());
         }
         _ => {}
     }
@@ -217,42 +206,37 @@ fn obstacle(
         (!rules.is_empty()).then(|| together(&rules, answer))
     };
     match impossible.obstacle {
-        Obstacle::TooWeakEver(limit) => format!(
-            "{wanted} cannot be reached with these fuels: the strongest is {}. A stronger fuel is needed.",
-            printer.grade(limit)
-        ),
-        Obstacle::TooStrongEver(limit) => format!(
-            "{wanted} cannot be reached with these fuels: the weakest is {}. A weaker fuel is needed.",
-            printer.grade(limit)
-        ),
+        Obstacle::TooWeakEver(limit) => {
+            keys::TooWeak { aim: wanted, blend: printer.grade(limit) }.say()
+        }
+        Obstacle::TooStrongEver(limit) => {
+            keys::TooStrong { aim: wanted, blend: printer.grade(limit) }.say()
+        }
         Obstacle::TooFull => match those(|rule| matches!(rule, FillRule::AlreadyIn(_))) {
-            Some(already) => format!("{wanted} cannot be reached any more, because of {already}."),
-            None => format!("{wanted} cannot be reached now: the tank is too full."),
+            Some(rules) => keys::BecauseOf { aim: wanted, rules }.say(),
+            None => keys::TooFull { aim: wanted }.say(),
         },
-        Obstacle::StopRule => format!(
-            "{wanted} cannot be reached with so little: {}.",
-            together(&impossible.binding, answer)
-        ),
+        Obstacle::StopRule => {
+            keys::WithSoLittle { aim: wanted, rules: together(&impossible.binding, answer) }.say()
+        }
         Obstacle::FuelLimit => {
             let limits = those(|rule| matches!(rule, FillRule::FuelLimit(_) | FillRule::UseAll(_)));
-            let limits = limits.unwrap_or_else(|| "a limit".into());
-            format!("{wanted} cannot be reached: {limits} does not allow it.")
+            let rules = limits.unwrap_or_else(|| keys::A_LIMIT.say().into());
+            keys::NotAllowed { aim: wanted, rules }.say()
         }
         Obstacle::Overshoots => {
             let share = answer.blend.as_ref().map(|it| printer.grade(it.share.expected()));
             let level = printer.volume(answer.plan.level);
-            let becomes = share.unwrap_or_default();
+            let blend = share.unwrap_or_default();
             match &impossible.fullest_at_aim {
-                Some(plan) => format!(
-                    "Filled to {level} it becomes {becomes}. For {wanted} stop at {}.",
-                    printer.volume(plan.level)
-                ),
-                None => format!("Filled to {level} it becomes {becomes}."),
+                Some(plan) => {
+                    let stop = printer.volume(plan.level);
+                    keys::BecomesStopAt { level, blend, aim: wanted, stop }.say()
+                }
+                None => keys::Becomes { level, blend }.say(),
             }
         }
-        Obstacle::Octane => {
-            format!("{wanted} can be reached, but not with the octane number needed.")
-        }
+        Obstacle::Octane => keys::NotWithOctane { aim: wanted }.say(),
     }
 }
 
@@ -267,28 +251,28 @@ fn burn_down(
     if LITRE.value_of(burn.away) < LEAST_TO_BURN_L {
         return None;
     }
-    let distance = infeasible
-        .burn_distance
-        .map(|distance| format!(" (about {})", printer.distance(distance)))
-        .unwrap_or_default();
     let then: Vec<String> = burn
         .then
         .iter()
         .zip(&answer.asked.fuels)
         .filter(|(volume, _)| printer.units.volume().value_of(**volume) > 0.05)
-        .map(|(volume, fuel)| format!("{} {}", printer.volume(*volume), fuel.name))
+        .map(|(volume, fuel)| {
+            keys::Step { volume: printer.volume(*volume), fuel: &fuel.name }.say()
+        })
         .collect();
-    let then = if then.is_empty() { "nothing more".into() } else { then.join(" and ") };
-    let caveat = if burn.below_reserve { " That is below the reserve." } else { "" };
-    let level = printer.volume(burn.level);
-    let drain = if is_worth_draining(infeasible, answer) {
-        format!(", or have {} drained by a workshop", printer.volume(burn.away))
-    } else {
-        String::new()
+    let then = if then.is_empty() { keys::NOTHING_MORE.say().into() } else { and(&then) };
+    let (level, aim) = (printer.volume(burn.level), wanted);
+    let distance = infeasible.burn_distance.map(|distance| printer.distance(distance));
+    let volume = is_worth_draining(infeasible, answer).then(|| printer.volume(burn.away));
+    let act = match (distance, volume) {
+        (None, None) => keys::DriveDown { level, then, aim }.say(),
+        (Some(distance), None) => keys::DriveDownAbout { level, distance, then, aim }.say(),
+        (None, Some(volume)) => keys::DriveOrDrain { level, volume, then, aim }.say(),
+        (Some(distance), Some(volume)) => {
+            keys::DriveAboutOrDrain { level, distance, volume, then, aim }.say()
+        }
     };
-    Some(format!(
-        "Drive the tank down to {level}{distance}{drain}; then {then} makes {wanted}.{caveat}"
-    ))
+    Some(if burn.below_reserve { format!("{act} {}", keys::BELOW_RESERVE.say()) } else { act })
 }
 
 /// So much less in the tank, in litres, is the least that a driver can aim at.
@@ -311,11 +295,10 @@ fn is_worth_draining(infeasible: &Infeasible, answer: &FillAnswer) -> bool {
 
 fn refills(cycles: &Cycles, answer: &FillAnswer, printer: &Printer) -> String {
     let shares: Vec<String> = cycles.shares.iter().map(|share| printer.grade(*share)).collect();
-    format!(
-        "Without going below the reserve: burn down to it and fill up with {}, {} {}. The blend after each fill: {}.",
-        answer.asked.fuels[cycles.fuel].name,
-        cycles.shares.len(),
-        if cycles.shares.len() == 1 { "time" } else { "times" },
-        shares.join(", ")
-    )
+    keys::Refills {
+        count: shares.len(),
+        fuel: &answer.asked.fuels[cycles.fuel].name,
+        blends: shares.join(", "),
+    }
+    .say()
 }

@@ -4,37 +4,35 @@ use crate::document::{
     AimForm, CalibrationForm, Car, CarFile, Document, ExtrasForm, FillForm, FuelForm, PartForm,
     StopRuleForm,
 };
-use crate::document::{TripForm, TripStopForm};
+use crate::document::{PreferForm, TripForm, TripStopForm};
+use crate::message::Message;
+use crate::message::keys::shared_said as keys;
 use crate::quantity::notation::{Entry, Measure, Printer};
 use crate::share::{Kind, Shared};
 
 use super::extras::typed;
 use super::hardware::{self, Fact, with_unit};
 use super::tank::level;
-use super::{name_or_unnamed, trip};
+use super::{name_or_unnamed, or, trip};
 
 /// What a link of this kind holds, before anything is shared.
 pub fn what_is_in_it(kind: Kind) -> &'static str {
     match kind {
-        Kind::Fill => {
-            "The link holds what is in the tank, the fuels on offer with their prices, the aim, when to stop and the size of the tank. Neither the log nor the car's name nor the place goes with it."
-        }
-        Kind::Car => {
-            "The link holds the car with its name, tank, calibrations, own fuels, power curves and parts. The log, the fill and the trip stay here."
-        }
-        Kind::Trip => {
-            "The link holds the stops with their places, fuels and prices, the ways between them, what is in the tank and what is asked for. Neither the log nor the car's name goes with it."
-        }
+        Kind::Fill => keys::FILL_HOLDS,
+        Kind::Car => keys::CAR_HOLDS,
+        Kind::Trip => keys::TRIP_HOLDS,
     }
+    .say()
 }
 
 /// What is offered.
 pub fn title(kind: Kind) -> &'static str {
     match kind {
-        Kind::Fill => "A fill, shared with you",
-        Kind::Car => "A car, shared with you",
-        Kind::Trip => "A trip, shared with you",
+        Kind::Fill => keys::A_FILL,
+        Kind::Car => keys::A_CAR,
+        Kind::Trip => keys::A_TRIP,
     }
+    .say()
 }
 
 /// What was shared, in short.
@@ -64,9 +62,10 @@ fn percent(text: &str) -> String {
     with_unit(text, "%")
 }
 
-/// A text after a word, where there is one.
-fn after(word: &str, text: &str) -> Option<String> {
-    (!text.trim().is_empty()).then(|| format!("{word}{}", text.trim()))
+/// What is said with a text, where there is one.
+fn given(text: &str, say: impl FnOnce(&str) -> String) -> Option<String> {
+    let text = text.trim();
+    (!text.is_empty()).then(|| say(text))
 }
 
 /// A sum of money that was typed.
@@ -76,7 +75,7 @@ fn money(text: &str, printer: &Printer) -> String {
 
 fn joined(parts: impl IntoIterator<Item = Option<String>>) -> String {
     let parts: Vec<String> = parts.into_iter().flatten().filter(|it| !it.is_empty()).collect();
-    if parts.is_empty() { "not given".into() } else { parts.join(", ") }
+    if parts.is_empty() { keys::NOT_GIVEN.say().into() } else { parts.join(", ") }
 }
 
 /// What is in a tank.
@@ -89,36 +88,39 @@ fn contents(
 ) -> Fact {
     let value = joined([
         Some(self::level(level, printer)),
-        after("give or take ", &volume(error, printer)),
-        after("ethanol ", &percent(share)),
-        after("which may be ", &percent(range)),
+        given(&volume(error, printer), |volume| keys::GiveOrTake { volume }.say()),
+        given(&percent(share), |share| keys::Ethanol { share }.say()),
+        given(&percent(range), |shares| keys::MayBe { shares }.say()),
         Some(typed(extras)),
-        after("octane at least ", octane),
+        given(octane, |octane| keys::Octane { octane }.say()),
     ]);
-    fact("In the tank", value)
+    fact(keys::IN_THE_TANK.say(), value)
 }
 
 fn fuel(fuel: &FuelForm, printer: &Printer) -> String {
     let price = printer.shown(&fuel.price, Measure::Price);
-    let unit = format!("{} per {}", printer.currency, printer.units.volume().symbol());
-    let all = if fuel.use_all { "all of it, " } else { "at most " };
+    let unit =
+        keys::Per { currency: &printer.currency, unit: printer.units.volume().symbol() }.say();
+    let limit = |volume: &str| {
+        if fuel.use_all { keys::AllOfIt { volume }.say() } else { keys::AtMost { volume }.say() }
+    };
     joined([
-        after("ethanol ", &percent(&fuel.share)),
-        after("which may be ", &percent(&fuel.share_range)),
+        given(&percent(&fuel.share), |share| keys::Ethanol { share }.say()),
+        given(&percent(&fuel.share_range), |shares| keys::MayBe { shares }.say()),
         Some(typed(&fuel.extras)),
-        after("octane at least ", &octane(&fuel.octane, printer)),
-        after("at ", &with_unit(&price, unit.trim())),
-        after(all, &volume(&fuel.limit, printer)),
-        after("already put in ", &volume(&fuel.poured, printer)),
+        given(&octane(&fuel.octane, printer), |octane| keys::Octane { octane }.say()),
+        given(&with_unit(&price, unit.trim()), |money| keys::AtPrice { money }.say()),
+        given(&volume(&fuel.limit, printer), limit),
+        given(&volume(&fuel.poured, printer), |volume| keys::AlreadyPutIn { volume }.say()),
     ])
 }
 
 fn calibration(form: &CalibrationForm, printer: &Printer) -> String {
-    let fluid = form.needs_fluid.then(|| "counts on injection fluid".to_owned());
+    let fluid = form.needs_fluid.then(|| keys::COUNTS_ON_FLUID.say().to_owned());
     joined([
-        Some(format!("{} to {}", form.low.trim(), form.high.trim())),
-        after("written for ", &form.written_for),
-        after("octane at least ", &octane(&form.ron_min, printer)),
+        Some(keys::Window { low: form.low.trim(), high: form.high.trim() }.say()),
+        given(&form.written_for, |blend| keys::WrittenFor { blend }.say()),
+        given(&octane(&form.ron_min, printer), |octane| keys::Octane { octane }.say()),
         fluid,
     ])
 }
@@ -140,16 +142,17 @@ fn of_fill(fill: &FillForm, car: &Car, printer: &Printer) -> Vec<Fact> {
             &fill.contents.extras,
             printer,
         ),
-        fact("Size of the tank", joined([Some(volume(&car.capacity, printer))])),
+        fact(keys::TANK_SIZE.say(), joined([Some(volume(&car.capacity, printer))])),
     ];
-    facts.extend(
-        fill.offers.iter().enumerate().map(|(at, it)| {
-            fact(named(&it.name, || format!("Fuel {}", at + 1)), fuel(it, printer))
-        }),
-    );
-    facts.push(fact("Aim", aim(fill, car, printer)));
+    facts.extend(fill.offers.iter().enumerate().map(|(at, it)| {
+        fact(
+            named(&it.name, || keys::Fuel { number: (at + 1).to_string() }.say()),
+            fuel(it, printer),
+        )
+    }));
+    facts.push(fact(keys::AIM.say(), aim(fill, car, printer)));
     if fill.aim != AimForm::AsPoured {
-        facts.push(fact("Fill", stop(fill, printer)));
+        facts.push(fact(keys::FILL.say(), stop(fill, printer)));
     }
     facts
 }
@@ -157,30 +160,36 @@ fn of_fill(fill: &FillForm, car: &Car, printer: &Printer) -> Vec<Fact> {
 fn aim(fill: &FillForm, car: &Car, printer: &Printer) -> String {
     match fill.aim {
         AimForm::Share => joined([Some(percent(&fill.aim_share))]),
-        AimForm::AsPoured => "none: what has been put in is all".into(),
+        AimForm::AsPoured => keys::AIM_AS_POURED.say().into(),
         AimForm::Calibration(id) => {
             let found = car.calibrations.iter().find(|it| it.id == id);
             let words = |it: &CalibrationForm| {
-                format!(
-                    "{}: {}",
-                    named(&it.name, || "a calibration".into()),
-                    calibration(it, printer)
-                )
+                keys::AimOf {
+                    calibration: named(&it.name, || keys::A_CALIBRATION.say().into()),
+                    what: calibration(it, printer),
+                }
+                .say()
             };
-            found.map_or_else(|| "a calibration that is not in the link".into(), words)
+            found.map_or_else(|| keys::CALIBRATION_NOT_IN_LINK.say().into(), words)
         }
     }
 }
 
 fn stop(fill: &FillForm, printer: &Printer) -> String {
-    let given = |word: &str, text: String| after(word, &text).unwrap_or_else(|| joined([]));
-    match fill.stop {
-        StopRuleForm::Brim => "full, to the click".into(),
-        StopRuleForm::Level => given("to a level of ", level(&fill.stop_level, printer)),
-        StopRuleForm::AtMost => given("at most ", volume(&fill.stop_volume, printer)),
-        StopRuleForm::Budget => given("for at most ", money(&fill.stop_money, printer)),
-        StopRuleForm::Least => "as soon as the aim is reached".into(),
-    }
+    let stop = match fill.stop {
+        StopRuleForm::Brim => Some(keys::TO_THE_CLICK.say().into()),
+        StopRuleForm::Level => {
+            given(&level(&fill.stop_level, printer), |level| keys::ToALevel { level }.say())
+        }
+        StopRuleForm::AtMost => {
+            given(&volume(&fill.stop_volume, printer), |volume| keys::AtMost { volume }.say())
+        }
+        StopRuleForm::Budget => {
+            given(&money(&fill.stop_money, printer), |money| keys::ForAtMost { money }.say())
+        }
+        StopRuleForm::Least => Some(keys::AS_SOON_AS.say().into()),
+    };
+    joined([stop])
 }
 
 fn of_trip(route: &TripForm, car: &Car, printer: &Printer) -> Vec<Fact> {
@@ -189,7 +198,7 @@ fn of_trip(route: &TripForm, car: &Car, printer: &Printer) -> Vec<Fact> {
     let texts = [&form.share, &form.share_range, &octane].map(String::as_str);
     let mut facts = vec![
         contents(&form.level.level, &form.level.error, texts, &form.extras, printer),
-        fact("Size of the tank", joined([Some(volume(&car.capacity, printer))])),
+        fact(keys::TANK_SIZE.say(), joined([Some(volume(&car.capacity, printer))])),
     ];
     facts.extend(route.stops.iter().enumerate().map(|(at, it)| {
         Fact::new(
@@ -199,20 +208,32 @@ fn of_trip(route: &TripForm, car: &Car, printer: &Printer) -> Vec<Fact> {
         )
     }));
     let wanted = joined([
-        Some(trip::preference(route.prefer).to_lowercase()),
-        after("for at most ", &money(&route.budget, printer)),
-        after("at the end ", &level(&route.final_level, printer)),
-        route.careful.then(|| "whatever is true within the bands".to_owned()),
+        Some(preference(route.prefer).say().to_owned()),
+        given(&money(&route.budget, printer), |money| keys::ForAtMost { money }.say()),
+        given(&level(&route.final_level, printer), |level| keys::LevelAtEnd { level }.say()),
+        route.careful.then(|| keys::WHATEVER_IS_TRUE.say().to_owned()),
     ]);
-    facts.push(fact("Wanted", wanted));
+    facts.push(fact(keys::WANTED.say(), wanted));
     facts
+}
+
+/// What is wanted above all, in a list.
+fn preference(prefer: PreferForm) -> Message {
+    match prefer {
+        PreferForm::Cheapest => keys::CHEAPEST,
+        PreferForm::FewestStops => keys::FEWEST_STOPS,
+        PreferForm::MostEthanol => keys::MOST_ETHANOL,
+    }
 }
 
 /// Which calibrations stay usable on the way after a stop.
 fn kept(stop: &TripStopForm, car: &Car, printer: &Printer) -> String {
     let kept = car.calibrations.iter().filter(|it| stop.calibrations.contains(&it.id));
     let names: Vec<String> = kept.map(|it| named(&it.name, || calibration(it, printer))).collect();
-    if names.is_empty() { String::new() } else { format!("keeping {}", names.join(" or ")) }
+    if names.is_empty() {
+        return String::new();
+    }
+    keys::Keeping { calibrations: or(&names) }.say()
 }
 
 fn of_car(shared: &Shared, printer: &Printer) -> Vec<Fact> {
@@ -221,29 +242,28 @@ fn of_car(shared: &Shared, printer: &Printer) -> Vec<Fact> {
     let burns = with_unit(&printer.told(&car.consumption, Measure::Consumption), unit);
     let tank = joined([
         Some(volume(&car.capacity, printer)),
-        after("of which reserve ", &volume(&car.reserve, printer)),
+        given(&volume(&car.reserve, printer), |volume| keys::OfWhichReserve { volume }.say()),
     ]);
-    let consumption = joined([Some(burns), after("measured on ", &car.reference)]);
+    let consumption =
+        joined([Some(burns), given(&car.reference, |blend| keys::MeasuredOn { blend }.say())]);
     let mut facts = vec![
-        fact("Name", name_or_unnamed(&car.name)),
-        fact("Tank", tank),
-        fact("Consumption", consumption),
+        fact(keys::NAME.say(), name_or_unnamed(&car.name)),
+        fact(keys::TANK.say(), tank),
+        fact(keys::CONSUMPTION.say(), consumption),
     ];
-    facts.extend(
-        car.calibrations
-            .iter()
-            .map(|it| fact(named(&it.name, || "A calibration".into()), calibration(it, printer))),
-    );
-    let mut list = |what: &str, names: Vec<String>| {
+    facts.extend(car.calibrations.iter().map(|it| {
+        fact(named(&it.name, || keys::NAMELESS_CALIBRATION.say().into()), calibration(it, printer))
+    }));
+    let mut list = |what: Message, names: Vec<String>| {
         if !names.is_empty() {
-            facts.push(fact(what, names.join(", ")));
+            facts.push(fact(what.say(), names.join(", ")));
         }
     };
-    let fuel = |it: &FuelForm| named(&it.name, || "a fuel without a name".into());
+    let fuel = |it: &FuelForm| named(&it.name, || keys::NAMELESS_FUEL.say().into());
     let part = |it: &PartForm| hardware::part(it);
-    list("Own fuels", car.own_fuels.iter().map(fuel).collect());
-    list("Power curves", hardware.curves.iter().map(|it| hardware::curve(&it.name)).collect());
-    list("Parts and limits", hardware.parts.iter().map(part).collect());
+    list(keys::OWN_FUELS, car.own_fuels.iter().map(fuel).collect());
+    list(keys::POWER_CURVES, hardware.curves.iter().map(|it| hardware::curve(&it.name)).collect());
+    list(keys::PARTS_AND_LIMITS, hardware.parts.iter().map(part).collect());
     facts
 }
 
@@ -252,30 +272,26 @@ pub fn consequences(shared: &Shared, document: &Document, printer: &Printer) -> 
     let here = &document.here;
     let kind = shared.kind();
     if kind == Kind::Car {
-        let demo = shared.is_invented().then(|| "It is an invented example.".to_owned());
-        let beside =
-            "It is put beside your own cars and taken into use. Nothing of yours is changed.";
-        return demo.into_iter().chain([beside.to_owned()]).collect();
+        let demo = shared.is_invented().then(|| keys::INVENTED.say().to_owned());
+        return demo.into_iter().chain([keys::BESIDE.say().to_owned()]).collect();
     }
     if document.here.is_untouched() {
-        return vec![
-            "Nothing has been entered for your car yet, so the size of the tank comes along."
-                .into(),
-        ];
+        return vec![keys::SIZE_COMES_ALONG.say().into()];
     }
-    let name = super::car(here);
-    let mut lines = vec![format!(
-        "It takes the place of the {} of {name}, which can be brought back.",
-        kind.name()
-    )];
+    let name = &super::car(here);
+    let place = match kind {
+        Kind::Trip => keys::PlaceOfTrip { car: name }.say(),
+        Kind::Fill | Kind::Car => keys::PlaceOfFill { car: name }.say(),
+    };
+    let mut lines = vec![place];
     let size = |it: &Car| volume(&it.capacity, printer);
     let (theirs, ours) = (size(shared.car()), size(&here.car));
     if theirs != ours && !theirs.is_empty() && !ours.is_empty() {
-        lines.push(format!("It was made for a tank of {theirs}; that of {name} holds {ours}."));
+        lines.push(keys::OtherTank { theirs, car: name, ours }.say());
     }
     let (theirs, ours) = (shared.currency().trim(), document.settings.currency.trim());
     if theirs != ours && !theirs.is_empty() {
-        lines.push(format!("Its prices stay in {theirs}: give under Car what that is worth."));
+        lines.push(keys::OtherCurrency { currency: theirs }.say());
     }
     lines.extend(
         shared.unknown_calibrations(&here.car).map(|it| lacking(it, shared, here, printer)),
@@ -285,12 +301,12 @@ pub fn consequences(shared: &Shared, document: &Document, printer: &Printer) -> 
 
 /// That a calibration is another car's, and what becomes of what relied on it.
 fn lacking(it: &CalibrationForm, shared: &Shared, here: &CarFile, printer: &Printer) -> String {
-    let name = named(&it.name, || calibration(it, printer));
+    let what = calibration(it, printer);
+    let calibration = named(&it.name, || what.clone());
     let car = super::car(here);
-    let then = match (shared.kind(), it.written_for.trim()) {
-        (Kind::Trip, _) => "no way keeps it".to_owned(),
-        (_, "") => "the aim becomes the blend typed there".to_owned(),
-        (_, blend) => format!("the aim becomes {blend}"),
-    };
-    format!("{car} has no calibration like “{name}” ({}), so {then}.", calibration(it, printer))
+    match (shared.kind(), it.written_for.trim()) {
+        (Kind::Trip, _) => keys::LackingWay { car, calibration, what }.say(),
+        (_, "") => keys::LackingAimTyped { car, calibration, what }.say(),
+        (_, blend) => keys::LackingAim { car, calibration, what, blend }.say(),
+    }
 }

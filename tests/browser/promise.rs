@@ -183,7 +183,7 @@ fn a_recorded_fill_says_so_where_the_finger_is_and_no_more() {
         assert!(foot.contains("Recorded") && foot.ends_with("E30"), "{foot}");
         assert!(!look.contains("bad") && !look.contains("stale"), "{look}");
 
-        page.click("button", "Undo: fill recorded").await;
+        page.click("button", "Undo: Fill recorded").await;
         page.sees("Makes E30").await;
         assert_eq!(page.value(app::LEVEL).await, "1/4");
     });

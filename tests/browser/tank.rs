@@ -34,7 +34,7 @@ fn a_fill_is_recorded_with_one_tap_and_the_next_starts_from_it() {
         assert_eq!(app::log(page).await.len(), 1);
 
         // Taken back, the fill is as it was before. That is offered at the entry too.
-        assert!(app::button_of(page, "Undo: fill recorded, Fill, ").await.len() > 20);
+        assert!(app::button_of(page, "Undo: Fill recorded, Fill, ").await.len() > 20);
         app::undo(page, "fill recorded").await;
         page.sees("Fill taken back.").await;
         page.sees("The log tells nothing yet").await;

@@ -91,7 +91,7 @@ fn what_was_done_is_told_where_it_was_done() {
         app::to_tank(page).await;
         becomes("#log li .undo", "Entry added. Undo").await;
         becomes(ABOVE, "").await;
-        let at_entry = app::button_of(page, "Undo: entry added, Note, ").await;
+        let at_entry = app::button_of(page, "Undo: Entry added, Note, ").await;
         page.click("button", &at_entry).await;
         page.becomes(before, async || {
             let all = page.all("button").await;

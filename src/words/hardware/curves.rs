@@ -77,7 +77,7 @@ pub fn rows_read(table: &CurveTable, printer: &Printer) -> String {
     let speeds = table.rows.iter().map(|row| row.speed);
     let low = speeds.clone().reduce(|a, b| if b < a { b } else { a });
     let high = speeds.reduce(|a, b| if b > a { b } else { a });
-    let rows = crate::words::counted(table.rows.len(), "row", "rows");
+    let rows = keys::Rows { count: table.rows.len() }.say();
     let range = match (low, high) {
         (Some(low), Some(high)) => {
             format!(", {} to {}", printer.engine_speed(low), printer.engine_speed(high))
