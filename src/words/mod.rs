@@ -7,6 +7,7 @@ pub mod fill;
 pub mod hardware;
 pub mod methods;
 pub mod shared;
+pub mod sources;
 pub mod tank;
 pub mod trip;
 pub mod units;

@@ -93,6 +93,7 @@ fn find(code: &mut String, keys: &[Key], file: &str) {
     let _ = writeln!(
         code,
         "/// The message with a name that is data, such as that of a constant.\n\
+         #[allow(dead_code, reason = \"not every file is of rows of data\")]\n\
          pub(crate) fn find(id: &str) -> Option<super::super::Message> {{\n\
          Some(super::super::Message(match id {{ {rows} _ => return None }})) }}\n}}"
     );

@@ -1,11 +1,11 @@
 //! What goes to the printer: the button, and the head and the sources of a sheet.
 
 use fillwright::document::CarFile;
-use fillwright::words;
+use fillwright::words::{self, sources::cited};
 use fillwright::workings::Working;
 use leptos::{ev, prelude::*};
 
-use super::{Button, When, cited, holds};
+use super::{Button, When, holds};
 use crate::app::device;
 
 /// The button that prints, where there is something to be printed.

@@ -2,6 +2,7 @@
 
 use fillwright::document::{Field, FuelPart};
 use fillwright::fuel::grades;
+use fillwright::words::sources::citation;
 use fillwright::words::{self, deeds::Deed};
 use leptos::prelude::*;
 
@@ -96,7 +97,8 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
             .document
             .with(|it| it.fuel(id).and_then(|offer| grades::find(offer.grade.as_deref()?)));
         grade.map_or_else(String::new, |grade| {
-            format!("{}. {} Source: {}.", grade.standard, grade.note, grade.source.citation)
+            let citation = citation(&grade.source);
+            format!("{}. {} Source: {citation}.", grade.standard.say(), grade.note.say())
         })
     });
     view! {

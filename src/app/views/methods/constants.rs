@@ -4,10 +4,11 @@ use fillwright::fuel::{self, Constant};
 use fillwright::quantity::notation::Printer;
 use fillwright::tank::{self, Figure};
 use fillwright::words::methods::{as_stated, standing};
+use fillwright::words::sources::cited;
 use fillwright::{hardware, source::Source};
 use leptos::prelude::*;
 
-use crate::app::widgets::{cited, wide_table};
+use crate::app::widgets::wide_table;
 
 /// The tables of all constants.
 pub(super) fn drawn(printer: &Printer) -> Vec<AnyView> {
@@ -35,7 +36,7 @@ fn constant(it: &Constant, printer: &Printer) -> AnyView {
     let value = as_stated(it.value, if it.unit == "1" { "" } else { it.unit }, printer);
     view! {
         <tr>
-            <th scope="row">{it.name}</th>
+            <th scope="row">{it.name.say()}</th>
             <td class="formula">{it.symbol}</td>
             <td>
                 <span class="number">{value}</span>
@@ -51,7 +52,7 @@ fn figure(it: &Figure, printer: &Printer) -> AnyView {
         it.values.iter().map(|value| as_stated(*value, it.unit, printer)).collect();
     view! {
         <tr>
-            <th scope="row">{it.name}</th>
+            <th scope="row">{it.name.say()}</th>
             <td>
                 <span class="number">{values.join(", ")}</span>
             </td>

@@ -5,9 +5,8 @@ use fillwright::methods::{Formula, Method, Symbol};
 use fillwright::quantity::notation::Printer;
 use fillwright::source::Source;
 use fillwright::words::methods::standing;
+use fillwright::words::sources::cited;
 use leptos::prelude::*;
-
-use crate::app::widgets::cited;
 
 /// Whether a part of the view is one of the methods.
 pub(super) fn hold(part: &str) -> bool {

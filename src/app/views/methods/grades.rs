@@ -24,12 +24,12 @@ fn row(grade: &Grade, printer: &Printer) -> AnyView {
     view! {
         <tr>
             <th scope="row">
-                {grade.name} " " <small>{grade.region}</small>
+                {grade.name.say()} " " <small>{grade.region.say()}</small>
             </th>
             <td class="sentence">{may_hold(grade, printer)}</td>
             <td class="sentence">{least_octane(grade, printer)}</td>
-            <td class="sentence">{grade.standard}</td>
-            <td class="sentence">{grade.note}</td>
+            <td class="sentence">{grade.standard.say()}</td>
+            <td class="sentence">{grade.note.say()}</td>
             {source_cells(&grade.source)}
         </tr>
     }
