@@ -3,6 +3,7 @@
 pub mod deeds;
 pub mod extras;
 pub mod fields;
+pub mod files;
 pub mod fill;
 pub mod hardware;
 pub mod methods;

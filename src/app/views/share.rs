@@ -1,7 +1,7 @@
 //! The card that shares what is entered, as a link and as a picture of it.
 
 use fillwright::share::{Kind, LinkError, Picture, Shared};
-use fillwright::words::shared as words;
+use fillwright::words::{files, shared as words};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -55,7 +55,7 @@ pub(super) fn ShareCard(kind: Kind) -> impl IntoView {
     let link = said(move || address.with(|it| it.iter().flatten().cloned().collect()));
     let wrong = said(move || {
         address.with(|it| match it {
-            Some(Err(error)) => format!("There is no link: {error}."),
+            Some(Err(error)) => format!("There is no link: {}.", files::link(error)),
             _ => String::new(),
         })
     });
@@ -143,6 +143,7 @@ fn Code(link: Signal<String>) -> impl IntoView {
     let drawn = move |()| -> Vec<AnyView> {
         let drawn = match Picture::of(&link.get()) {
             Err(error) => {
+                let error = files::picture(&error);
                 view! { <p class="hint">{format!("There is no code: {error}.")}</p> }.into_any()
             }
             Ok(Picture { size, path }) => view! {
