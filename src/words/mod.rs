@@ -1,6 +1,7 @@
 //! What is said of results: short sentences, in the person's units.
 
 pub mod deeds;
+mod demo;
 pub mod extras;
 pub mod fields;
 pub mod files;
