@@ -1,4 +1,5 @@
-### Names of constants and where they come from.
+### Names of constants and where they come from: `…-source` is what stands after “Source:”.
+### Titles of publications stay as they were published.
 
 ## Elements and air
 

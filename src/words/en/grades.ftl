@@ -1,4 +1,6 @@
-### Fuels of the catalogue: names, where they are sold, why a share is expected, sources.
+### Fuels of the catalogue: names where pumps print none, where they are sold, `…-note` why a
+### share is expected, `…-source` what stands after “Source:”. Titles of publications stay as
+### they were published.
 
 ## Where a fuel is sold
 

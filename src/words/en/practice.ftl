@@ -1,4 +1,5 @@
-### Where rules and figures come from, in words of our own.
+### Where rules and figures come from, in words of our own. Figures of the tank have a name and
+### a `…-source`.
 
 ## What stands before a source where nothing was looked up
 
