@@ -1,5 +1,8 @@
 //! Where a constant or a rule comes from.
 
+use crate::message::Message;
+use crate::message::keys::practice;
+
 /// What sort of publication a [`Source`] is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum SourceKind {
@@ -36,26 +39,57 @@ pub enum Confidence {
     Weak,
 }
 
+/// What is said of where something comes from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Citation {
+    /// Author, title, year, table or clause: the same in every language.
+    Published(&'static str),
+    /// Words of our own, be it of a publication.
+    Words(Message),
+    /// Words of our own that say themselves that nothing was looked up.
+    WithCaveat(Message),
+}
+
 /// Where a constant or a rule comes from, so that anybody can look it up.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Source {
     /// The sort of publication.
     pub kind: SourceKind,
-    /// Author, title, year, table or clause.
-    pub citation: &'static str,
+    /// What is said of it.
+    pub citation: Citation,
     /// How far it can be relied on.
     pub confidence: Confidence,
 }
 
 impl Source {
-    /// The words that stand before the citation where the value was not read in
-    /// a publication.
-    pub fn caveat(&self) -> Option<&'static str> {
+    /// What follows from other rules, in words of our own.
+    pub const fn derived(from: Message) -> Self {
+        Self {
+            kind: SourceKind::Derivation,
+            citation: Citation::Words(from),
+            confidence: Confidence::Checked,
+        }
+    }
+
+    /// What has to be said where the value was not read in a publication.
+    pub fn caveat(&self) -> Option<Message> {
         match self.kind {
-            SourceKind::CommonPractice => Some("common practice, no source"),
-            SourceKind::FromMemory => Some("from memory"),
+            SourceKind::CommonPractice => Some(practice::COMMON_PRACTICE),
+            SourceKind::FromMemory => Some(practice::FROM_MEMORY),
             _ => None,
         }
+    }
+}
+
+impl<T> Sourced<T> {
+    /// What is common practice, in words of our own.
+    pub(crate) const fn common(value: T, words: Message) -> Self {
+        let source = Source {
+            kind: SourceKind::CommonPractice,
+            citation: Citation::Words(words),
+            confidence: Confidence::Weak,
+        };
+        Self { value, source }
     }
 }
 

@@ -3,17 +3,13 @@
 use uom::si::volume::liter;
 
 use crate::fuel::Constant;
+use crate::message::keys::practice as words;
 use crate::quantity::Volume;
-use crate::source::{Confidence, Source, SourceKind};
+use crate::source::Source;
 use crate::workings::Expression;
 pub(super) use crate::workings::letter;
 
-pub(super) const CONSERVATION: Source =
-    derived("conservation of volume and of ethanol, volumes taken as additive");
-
-pub(super) const fn derived(citation: &'static str) -> Source {
-    Source { kind: SourceKind::Derivation, citation, confidence: Confidence::Checked }
-}
+pub(super) const CONSERVATION: Source = Source::derived(words::CONSERVATION);
 
 pub(super) fn litres(volume: Volume) -> f64 {
     volume.get::<liter>()

@@ -24,6 +24,7 @@ mod views;
 mod widgets;
 
 use fillwright::message::keys::frame as keys;
+use fillwright::words::files::trouble;
 use leptos::ev;
 use leptos::prelude::*;
 
@@ -204,10 +205,9 @@ fn Troubles() -> impl IntoView {
         holds(move || session.troubles.with(|it| !it.is_empty()) && session.aside.get() > 0);
     let unsaved = holds(move || session.unsaved.with(Option::is_some));
     let said = said(move || {
-        let mut texts =
-            session.troubles.with(|it| it.iter().map(ToString::to_string).collect::<Vec<_>>());
+        let mut texts = session.troubles.with(|it| it.iter().map(trouble).collect::<Vec<_>>());
         session.unsaved.with(|it| {
-            let text = it.as_ref().map(ToString::to_string);
+            let text = it.as_ref().map(trouble);
             texts.extend(text.filter(|text| !texts.contains(text)));
         });
         texts.join(" ")

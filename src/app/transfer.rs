@@ -1,6 +1,7 @@
 //! Files that leave the app and files that come in.
 
 use fillwright::document::{Document, csv};
+use fillwright::message::keys::files;
 use js_sys::{Array, Uint8Array};
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
@@ -58,16 +59,25 @@ fn download(name: &str, kind: &str, text: &str) {
 
 /// Why a file has no text to give.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("{self:?}")]
 pub(crate) enum FileError {
     /// It is too large.
-    #[error("the file has {bytes} bytes; at most {largest} are read")]
     TooLarge { bytes: usize, largest: usize },
     /// The browser could not read it.
-    #[error("the browser could not open the file: choose it again")]
     Closed,
     /// It is something else than a text.
-    #[error("the file is no text in UTF-8: save it as one and choose it again")]
     NoText,
+}
+
+impl FileError {
+    /// Why, to be read after a colon.
+    pub(crate) fn say(self) -> String {
+        match self {
+            Self::TooLarge { bytes, largest } => files::FileTooLarge { bytes, most: largest }.say(),
+            Self::Closed => files::FILE_CLOSED.say().into(),
+            Self::NoText => files::FILE_NO_TEXT.say().into(),
+        }
+    }
 }
 
 /// The text of a file of at most so many bytes.

@@ -30,27 +30,34 @@ const LONGEST_REASON: usize = 240;
 
 /// Why a stored document cannot be read.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("{self:?}")]
 pub enum DocumentError {
     /// It was written by a later version.
-    #[error(
-        "this was written by a later version (schema {found}); this version reads schema {SCHEMA}: update, or keep the text"
-    )]
     TooNew {
         /// The schema found.
         found: u32,
     },
     /// It is too large.
-    #[error("{bytes} bytes are too many; at most {LARGEST_DOCUMENT} are read")]
     TooLarge {
         /// The size found.
         bytes: usize,
     },
     /// It is not a document.
-    #[error("this is not a stored document: {reason}")]
     Unreadable {
-        /// What the parser said.
-        reason: String,
+        /// Why not.
+        reason: DocumentFault,
     },
+}
+
+/// Why a text is no document.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum DocumentFault {
+    /// Its form is wrong, in the words of the parser.
+    Form(String),
+    /// A number that no fuel and no part can have.
+    Number(u32),
+    /// Two cars have this identity.
+    SameIdentity(Id),
 }
 
 impl From<serde_json::Error> for DocumentError {
@@ -61,7 +68,7 @@ impl From<serde_json::Error> for DocumentError {
             reason.truncate(end);
             reason.push('…');
         }
-        Self::Unreadable { reason }
+        Self::Unreadable { reason: DocumentFault::Form(reason) }
     }
 }
 

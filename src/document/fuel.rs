@@ -99,7 +99,7 @@ pub struct FuelForm {
 }
 
 impl FuelForm {
-    /// The form of a catalogue grade. Its price and its id are left to be given.
+    /// The form of a catalogue grade. Its name, its price and its id are left to be given.
     pub fn of_grade(grade: &Grade) -> Self {
         let ethanol = grade.ethanol();
         let short =
@@ -112,7 +112,6 @@ impl FuelForm {
         };
         Self {
             grade: Some(grade.id.into()),
-            name: grade.name.into(),
             share: percent(ethanol.expected()),
             share_range: format!("{}-{}", percent(ethanol.low()), percent(ethanol.high())),
             extras: ExtrasForm::of(&grade.extras(), short),

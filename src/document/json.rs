@@ -2,7 +2,9 @@
 
 use serde::Deserialize;
 
-use super::file::{Document, DocumentError, LARGEST_DOCUMENT, LARGEST_NUMBER, SCHEMA};
+use super::file::{
+    Document, DocumentError, DocumentFault, LARGEST_DOCUMENT, LARGEST_NUMBER, SCHEMA,
+};
 use super::id::Id;
 use super::migration;
 
@@ -26,15 +28,13 @@ impl Document {
             found => migration::read(text, found)?,
         };
         if let Some(car) = document.cars().find(|car| car.last_id > LARGEST_NUMBER) {
-            return Err(DocumentError::Unreadable {
-                reason: format!("{} is no number of a fuel or a part", car.last_id),
-            });
+            return Err(DocumentError::Unreadable { reason: DocumentFault::Number(car.last_id) });
         }
         let mut cars: Vec<&Id> = document.cars().map(|car| &car.id).collect();
         cars.sort();
         match cars.windows(2).find(|pair| pair[0] == pair[1]) {
             Some(pair) => Err(DocumentError::Unreadable {
-                reason: format!("two cars have the identity {}", pair[0]),
+                reason: DocumentFault::SameIdentity(pair[0].clone()),
             }),
             None => Ok(document),
         }

@@ -40,7 +40,9 @@ pub use event::{
 };
 pub use field::{ContentsOf, Field};
 pub use field_unit::FieldUnit;
-pub use file::{CarFile, Document, DocumentError, LARGEST_DOCUMENT, SCHEMA, Settings};
+pub use file::{
+    CarFile, Document, DocumentError, DocumentFault, LARGEST_DOCUMENT, SCHEMA, Settings,
+};
 pub use fill::{AimForm, FillForm, StartForm, StopRuleForm};
 pub use fuel::{ExtraPart, ExtrasForm, FuelForm, FuelPart};
 pub use hardware::{

@@ -35,8 +35,8 @@ impl Document {
         }
     }
 
-    /// Puts a fuel on offer; its number, if there is such a place. One without a name gets
-    /// the one that is made of how many there are then.
+    /// Puts a fuel on offer; its number, if there is such a place. One without a name, as
+    /// those of the catalogue are, gets the one that is made of how many there are then.
     pub fn offer(
         &mut self,
         place: OfferedAt,

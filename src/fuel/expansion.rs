@@ -7,7 +7,7 @@ use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::thermodynamic_temperature::degree_celsius;
 
 use crate::quantity::{MassDensity, ThermodynamicTemperature};
-use crate::source::{Confidence, Source, SourceKind};
+use crate::source::{Citation, Confidence, Source, SourceKind};
 
 use super::constants as c;
 use super::constituent::Constituent;
@@ -66,7 +66,7 @@ pub struct DensityTable {
 
 const EQUATION_OF_STATE: Source = Source {
     kind: SourceKind::Library,
-    citation: "CoolProp 8.0.0, PropsSI('D', 'T', t, 'P', 101325, fluid)",
+    citation: Citation::Published("CoolProp 8.0.0, PropsSI('D', 'T', t, 'P', 101325, fluid)"),
     confidence: Confidence::Checked,
 };
 

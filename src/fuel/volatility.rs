@@ -4,8 +4,9 @@
 use uom::si::f64::Pressure;
 use uom::si::pressure::kilopascal;
 
+use crate::message::keys::practice as words;
 use crate::quantity::Share;
-use crate::source::{Confidence, Source, SourceKind, Sourced};
+use crate::source::{Citation, Confidence, Source, SourceKind, Sourced};
 
 /// How far summer petrol in the EU may exceed its vapour pressure limit because
 /// of its ethanol, in kPa at 0, 1, 2 ... 10 % v/v.
@@ -13,8 +14,7 @@ pub static ETHANOL_WAIVER: Sourced<[f64; 11]> = Sourced {
     value: [0.0, 3.7, 6.0, 7.2, 7.8, 8.0, 8.0, 7.9, 7.9, 7.8, 7.8],
     source: Source {
         kind: SourceKind::Law,
-        citation: "Directive 98/70/EC as amended by 2009/30/EC, Annex III (numbers read in the \
-                   transposition of Cyprus, K.D.P. 106/2022)",
+        citation: Citation::Words(words::ETHANOL_WAIVER),
         confidence: Confidence::Secondary,
     },
 };
@@ -51,7 +51,7 @@ pub static FLEX_FUEL_CLASSES: Sourced<[(f64, f64); 4]> = Sourced {
     value: [(5.5, 9.0), (7.0, 9.5), (8.5, 12.0), (9.5, 15.0)],
     source: Source {
         kind: SourceKind::Standard,
-        citation: "ASTM D5798-15 as tabulated by the US DOE Alternative Fuels Data Center",
+        citation: Citation::Words(words::FLEX_FUEL_CLASSES),
         confidence: Confidence::Secondary,
     },
 };

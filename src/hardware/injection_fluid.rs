@@ -7,8 +7,9 @@ use uom::si::volume::liter;
 
 use crate::fuel::constants::{METHANOL_VAPORISATION, WATER_VAPORISATION};
 use crate::fuel::{HydrocarbonBase, Mixture, MixtureParts};
+use crate::message::keys::practice as words;
 use crate::quantity::{GaugePressure, MassDensity, MassRate, SpecificEnergy, Volume};
-use crate::source::{Confidence, Source, SourceKind, Sourced};
+use crate::source::{Citation, Confidence, Source, SourceKind, Sourced};
 
 use super::nozzle::RatedFlow;
 use super::table::locate;
@@ -45,8 +46,7 @@ pub static METHANOL_WATER_DENSITIES: Sourced<&[(f64, f64)]> = Sourced {
     ],
     source: Source {
         kind: SourceKind::FromMemory,
-        citation: "CoolProp 8.0.0, INCOMP::MMA, up to 60 % by mass, and its equations of state for \
-                   the neat liquids; at 70, 80 and 90 % a handbook's table, from memory",
+        citation: Citation::WithCaveat(words::METHANOL_WATER_DENSITIES),
         confidence: Confidence::Weak,
     },
 };

@@ -398,7 +398,7 @@ fn put(shelf: &dyn Shelf, key: &str, text: &str) -> Result<(), Refused> {
 /// Writes what a change consists of, the frame last.
 fn make(shelf: &dyn Shelf, change: &Change) -> Result<(), Refused> {
     for (car, event) in &change.entries {
-        let text = text::of(event).map_err(|error| Refused::Other(error.to_string()))?;
+        let text = text::of(event)?;
         put(shelf, &keys::of_entry(car, &event.id), &text)?;
     }
     for (car, id) in &change.forgotten {

@@ -56,45 +56,21 @@ pub enum Refused {
 
 /// What a person has to know about what is stored.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("{self:?}")]
 pub enum Trouble {
     /// The browser does not let the page store anything.
-    #[error(
-        "This browser does not let the page store anything, so entries last only until it is \
-         closed. A normal (not private) window keeps them; an export keeps them too."
-    )]
     Unavailable,
     /// There is no room.
-    #[error(
-        "The last change could not be stored: this page's storage is full. It holds until the \
-         page is closed. Export everything, then forget what you no longer need."
-    )]
     Full,
     /// The browser gave another reason.
-    #[error(
-        "The last change could not be stored ({0}). It holds until the page is closed. Export \
-         everything, to be safe."
-    )]
     Refused(String),
     /// The document cannot be read, and nothing else is there.
-    #[error("What was stored cannot be read: {0}. It is kept aside.")]
     Unreadable(DocumentError),
     /// The document cannot be read, and the rest was put together again.
-    #[error(
-        "What was stored cannot be read: {0}. It is kept aside, and what is on show was put \
-         together from the last copy and the entries of the log: look through it."
-    )]
     Rebuilt(DocumentError),
     /// What cannot be read is all there is of it: there is no room for a copy.
-    #[error(
-        "What was stored cannot be read, and there is no room to keep it aside. Until there is, \
-         nothing new is stored over it. Download it, then forget it."
-    )]
     Blocked,
     /// Entries cannot be read.
-    #[error(
-        "{count} of the stored entries cannot be read and are kept aside; of {restored} an \
-         earlier copy is on show."
-    )]
     Entries {
         /// How many.
         count: usize,

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::Trouble;
+use super::Refused;
 use crate::document::{Document, DocumentError, Event, Id};
 
 /// A document with the number of times that it was stored: the later one holds.
@@ -54,8 +54,8 @@ pub(super) struct Change {
 }
 
 /// The text of what this program made: that cannot fail, unless by a mistake in it.
-pub(super) fn of<T: Serialize>(value: &T) -> Result<String, Trouble> {
-    serde_json::to_string(value).map_err(|error| Trouble::Refused(error.to_string()))
+pub(super) fn of<T: Serialize>(value: &T) -> Result<String, Refused> {
+    serde_json::to_string(value).map_err(|error| Refused::Other(error.to_string()))
 }
 
 #[cfg(test)]

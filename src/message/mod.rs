@@ -7,9 +7,11 @@
 mod language;
 mod pattern;
 mod sentence;
+mod wording;
 
 pub use language::{Language, PluralRule, english_plural, speak, spoken};
 pub use sentence::{Argument, Sentence};
+pub use wording::Wording;
 
 /// The names of messages by file: a constant for each without arguments, a structure with
 /// a field for each argument for the others.

@@ -6,13 +6,14 @@ use uom::si::specific_heat_capacity::kilojoule_per_kilogram_kelvin;
 use super::Topic;
 use crate::hardware::Evaporation;
 use crate::hardware::constants::{AIR_HEAT_CAPACITY, COOLING_REALISED};
+use crate::message::keys::practice as words;
 use crate::quantity::Share;
-use crate::source::{Confidence, Source, SourceKind};
+use crate::source::{Citation, Confidence, Source, SourceKind};
 use crate::workings::{Lines, Working, number};
 
 const HEAT_BALANCE: Source = Source {
     kind: SourceKind::Derivation,
-    citation: "balance of heat: all of the fuel evaporates, and all heat comes from the charge",
+    citation: Citation::Words(words::HEAT_BALANCE),
     confidence: Confidence::Checked,
 };
 /// The blend and the lambda of the example.

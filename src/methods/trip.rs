@@ -1,18 +1,18 @@
 //! The method of the trip.
 
 use super::Topic;
-use crate::source::{Confidence, Source, SourceKind};
+use crate::message::keys::practice as words;
+use crate::source::{Citation, Confidence, Source, SourceKind};
 use crate::workings::{Lines, Working, number};
 
 const ENVELOPE: Source = Source {
     kind: SourceKind::FromMemory,
-    citation: "planes around a product over a box: McCormick 1976, Al-Khayyal and Falk 1983, from \
-               memory",
+    citation: Citation::WithCaveat(words::PLANES_AROUND_A_PRODUCT),
     confidence: Confidence::Weak,
 };
 const GAP: Source = Source {
     kind: SourceKind::Definition,
-    citation: "relative gap between a solution and a bound",
+    citation: Citation::Words(words::RELATIVE_GAP),
     confidence: Confidence::Checked,
 };
 

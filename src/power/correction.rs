@@ -6,7 +6,8 @@ use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
 
 use super::AmbientAir;
 use super::humid_air::VAPOUR_PRESSURE_SOURCE;
-use crate::source::{Confidence, Source, SourceKind};
+use crate::message::keys::practice as words;
+use crate::source::{Citation, Confidence, Source, SourceKind};
 use crate::workings::{Expression, Working, literal, number};
 
 /// The factors within which a correction of this kind is meant to be used
@@ -61,14 +62,14 @@ impl AirCorrection {
         Self::ALL.into_iter().find(|correction| correction.id() == id)
     }
 
-    /// What it is called.
-    pub fn name(self) -> &'static str {
+    /// The standard that it is of; none where nothing is corrected.
+    pub fn standard(self) -> Option<&'static str> {
         match self {
-            Self::None => "as measured",
-            Self::SaeJ1349 => "SAE J1349",
-            Self::Iso1585 => "ISO 1585",
-            Self::Din70020 => "DIN 70020",
-            Self::StandardJ607 => "STD (SAE J607)",
+            Self::None => None,
+            Self::SaeJ1349 => Some("SAE J1349"),
+            Self::Iso1585 => Some("ISO 1585"),
+            Self::Din70020 => Some("DIN 70020"),
+            Self::StandardJ607 => Some("STD (SAE J607)"),
         }
     }
 
@@ -84,7 +85,7 @@ impl AirCorrection {
         if self.is_of_dry_air() {
             sources.push(VAPOUR_PRESSURE_SOURCE);
         }
-        let name = format!("correction to {}", self.name());
+        let name = format!("correction to {}", self.standard()?);
         Some(Working::new(name, "CF", &formula, 4, "", &sources))
     }
 
@@ -92,26 +93,18 @@ impl AirCorrection {
     pub fn source(self) -> Option<Source> {
         let (kind, confidence, citation) = match self {
             Self::None => return None,
-            Self::SaeJ1349 => (
-                SourceKind::Standard,
-                Confidence::Secondary,
-                "SAE J1349 (June 1990 form; read in several texts that quote it alike)",
-            ),
-            Self::Iso1585 => (
-                SourceKind::FromMemory,
-                Confidence::Weak,
-                "ISO 1585 and UN Regulation No. 85, spark-ignition engines: from memory",
-            ),
-            Self::Din70020 => (
-                SourceKind::Standard,
-                Confidence::Secondary,
-                "DIN 70020 (read in a text that quotes it)",
-            ),
-            Self::StandardJ607 => (
-                SourceKind::Standard,
-                Confidence::Secondary,
-                "SAE J607 (read in a text that quotes it)",
-            ),
+            Self::SaeJ1349 => {
+                (SourceKind::Standard, Confidence::Secondary, Citation::Words(words::SAE_J1349))
+            }
+            Self::Iso1585 => {
+                (SourceKind::FromMemory, Confidence::Weak, Citation::WithCaveat(words::ISO_1585))
+            }
+            Self::Din70020 => {
+                (SourceKind::Standard, Confidence::Secondary, Citation::Words(words::DIN_70020))
+            }
+            Self::StandardJ607 => {
+                (SourceKind::Standard, Confidence::Secondary, Citation::Words(words::SAE_J607))
+            }
         };
         Some(Source { kind, citation, confidence })
     }

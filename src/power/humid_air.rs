@@ -4,14 +4,14 @@ use thiserror::Error;
 use uom::si::pressure::{kilopascal, pascal};
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
 
+use crate::message::keys::practice as words;
 use crate::quantity::{AbsolutePressure, Pressure, ThermodynamicTemperature};
-use crate::source::{Confidence, Source, SourceKind};
+use crate::source::{Citation, Confidence, Source, SourceKind};
 
 /// Where the vapour pressure comes from.
 pub const VAPOUR_PRESSURE_SOURCE: Source = Source {
     kind: SourceKind::Law,
-    citation: "40 CFR 1065.645(a), saturation vapour pressure of water (the Goff-Gratch form; read \
-               in a program that implements the clause, whose worked example it meets)",
+    citation: Citation::Words(words::VAPOUR_PRESSURE_SOURCE),
     confidence: Confidence::Secondary,
 };
 

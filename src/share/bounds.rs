@@ -7,7 +7,7 @@ use crate::answers::hardware::curve_table::LONGEST_TABLE;
 /// The longest name, figure or other text but a table, in characters.
 const LONGEST_TEXT: usize = 200;
 /// The most fuels, stops, parts, curves or calibrations in one list.
-const MOST_IN_A_LIST: usize = 100;
+pub const MOST_IN_A_LIST: usize = 100;
 /// Fields whose texts are tables.
 const TABLES: [&str; 3] = ["table", "flow_table", "dead_time"];
 /// How much of a text is quoted, in characters.
@@ -15,12 +15,9 @@ const QUOTED: usize = 20;
 
 /// What of a thing shared is out of bounds.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("{self:?}")]
 pub enum BoundsError {
     /// A text is too long.
-    #[error(
-        "the text that begins “{quoted}” has {length} characters; at most {most} are shared by \
-         link: shorten it, or export everything as a file"
-    )]
     TextTooLong {
         /// How it begins.
         quoted: String,
@@ -30,10 +27,6 @@ pub enum BoundsError {
         most: usize,
     },
     /// A text holds a letter that does not show, or that turns others round.
-    #[error(
-        "a text holds the control character U+{code:04X}, which could hide what it says: type \
-         the text “{quoted}” anew"
-    )]
     Control {
         /// The text without any such character.
         quoted: String,
@@ -41,10 +34,6 @@ pub enum BoundsError {
         code: u32,
     },
     /// A list is too long.
-    #[error(
-        "a list has {length} entries; at most {MOST_IN_A_LIST} are shared by link: shorten it, \
-         or export everything as a file"
-    )]
     ListTooLong {
         /// Its length.
         length: usize,

@@ -15,80 +15,50 @@ pub const LONGEST_LINK: usize = 8_000;
 /// The largest document that a link may unpack to, in bytes.
 pub const LARGEST_PAYLOAD: usize = 256 * 1024;
 /// The version of the link's form.
-const VERSION: u32 = 1;
+pub const LINK_FORM: u32 = 1;
 /// The slowest and smallest of the compressor's levels.
 const SMALLEST: u8 = 10;
 
 /// Why something cannot be shared, or a link not be read.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("{self:?}")]
 pub enum LinkError {
     /// The link is too long.
-    #[error(
-        "the link has {length} characters; at most {LONGEST_LINK} are read: ask for the file \
-         that an export makes"
-    )]
     LinkTooLong {
         /// Its length.
         length: usize,
     },
     /// What is shared is too long for a link.
-    #[error(
-        "this takes a link of {length} characters, and at most {LONGEST_LINK} arrive everywhere: \
-         send the file instead that “Export everything” under Car makes"
-    )]
     TooMuch {
         /// The length that it takes.
         length: usize,
     },
     /// The link does not say what it holds.
-    #[error(
-        "the link does not begin as a shared fill, car or trip does: copy it anew, from its \
-         beginning to its end"
-    )]
     NoKind,
     /// It has the form of a later version.
-    #[error(
-        "the link has the form {found} of a later version; this version reads form {VERSION}: \
-         update, then open it again"
-    )]
     TooNew {
         /// The form found.
         found: u32,
     },
     /// It arrived incomplete or changed.
-    #[error("the link is incomplete or damaged: copy it anew, from its beginning to its end")]
     Damaged,
     /// It unpacks to too much.
-    #[error(
-        "the link unpacks to more than {LARGEST_PAYLOAD} bytes, which nobody typed: do not use it"
-    )]
     PayloadTooLarge,
     /// It holds no document.
-    #[error(transparent)]
     Document(#[from] DocumentError),
     /// A part of it is too long, or hides something.
-    #[error(transparent)]
     Bounds(#[from] BoundsError),
     /// It holds more than it says.
-    #[error(
-        "the link says that it holds a {}, but holds a log or other cars too: do not use it",
-        kind.name()
-    )]
     MoreThanSaid {
         /// What it says.
         kind: Kind,
     },
     /// There is nothing in it.
-    #[error("there is no {} in it yet: enter one first", kind.name())]
     Blank {
         /// What it should be.
         kind: Kind,
     },
     /// What is in the tank comes from a log that does not tell it.
-    #[error(
-        "it starts from the log, and what is in the tank cannot be worked out from there: put \
-         right what is missing, or type what is in it"
-    )]
     UnknownContents,
 }
 
@@ -115,7 +85,7 @@ impl Shared {
         let value = serde_json::to_value(&self.document).map_err(DocumentError::from)?;
         bounds::check(&value)?;
         let packed = compress_to_vec_zlib(value.to_string().as_bytes(), SMALLEST);
-        let link = format!("{}{VERSION}.{}", self.kind.letter(), URL_SAFE_NO_PAD.encode(packed));
+        let link = format!("{}{LINK_FORM}.{}", self.kind.letter(), URL_SAFE_NO_PAD.encode(packed));
         if link.len() > LONGEST_LINK {
             return Err(LinkError::TooMuch { length: link.len() });
         }
@@ -142,8 +112,8 @@ impl Shared {
             Some((kind, version.parse::<u32>().ok()?))
         });
         let kind = match kind {
-            Some((kind, VERSION)) => kind,
-            Some((_, found)) if found > VERSION => return Err(LinkError::TooNew { found }),
+            Some((kind, LINK_FORM)) => kind,
+            Some((_, found)) if found > LINK_FORM => return Err(LinkError::TooNew { found }),
             _ => return Err(LinkError::NoKind),
         };
         let packed = URL_SAFE_NO_PAD.decode(payload).map_err(|_| LinkError::Damaged)?;

@@ -13,8 +13,8 @@ mod link;
 mod picture;
 mod take;
 
-pub use bounds::BoundsError;
-pub use link::{LARGEST_PAYLOAD, LONGEST_LINK, LinkError};
+pub use bounds::{BoundsError, MOST_IN_A_LIST};
+pub use link::{LARGEST_PAYLOAD, LINK_FORM, LONGEST_LINK, LinkError};
 pub use picture::{Picture, PictureError, QUIET_ZONE};
 
 use crate::document::{

@@ -8,9 +8,9 @@ pub const QUIET_ZONE: i32 = 4;
 
 /// Why there is no QR code.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("{self:?}")]
 pub enum PictureError {
     /// It holds too much for the largest one.
-    #[error("{bytes} characters are more than a QR code can hold: send the link itself")]
     TooLong {
         /// How many there are.
         bytes: usize,

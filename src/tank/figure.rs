@@ -1,12 +1,13 @@
 //! A figure to show.
 
+use crate::message::Message;
 use crate::source::{Source, Sourced};
 
 /// A figure of the tank's models, to show.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Figure {
     /// What it is.
-    pub name: &'static str,
+    pub name: Message,
     /// Its value, or its values in the order in which the name tells them.
     pub values: Vec<f64>,
     /// Their unit; empty for a pure number.
@@ -16,11 +17,11 @@ pub struct Figure {
 }
 
 impl Figure {
-    pub(super) fn one(name: &'static str, unit: &'static str, of: Sourced<f64>) -> Self {
+    pub(super) fn one(name: Message, unit: &'static str, of: Sourced<f64>) -> Self {
         Self { name, values: vec![of.value], unit, source: of.source }
     }
 
-    pub(super) fn ends(name: &'static str, unit: &'static str, of: Sourced<(f64, f64)>) -> Self {
+    pub(super) fn ends(name: Message, unit: &'static str, of: Sourced<(f64, f64)>) -> Self {
         Self { name, values: vec![of.value.0, of.value.1], unit, source: of.source }
     }
 }

@@ -12,8 +12,9 @@ mod usual_doubt;
 use serde::{Deserialize, Serialize};
 use uom::si::volume::liter;
 
+use crate::message::keys::practice as words;
 use crate::quantity::{Band, Volume};
-use crate::source::{Confidence, Source, SourceKind, Sourced};
+use crate::source::{Citation, Confidence, Source, SourceKind, Sourced};
 
 pub use estimate::{
     Doubt, Estimate, Estimator, Evidence, Pour, ShareReading, ShareReadingKind, Vehicle,
@@ -51,7 +52,7 @@ pub const GAUGE_ERROR: Sourced<f64> = Sourced {
     value: 0.05,
     source: Source {
         kind: SourceKind::FromMemory,
-        citation: "dashboard gauges err by 5 to 10 % of full scale; no standard is known",
+        citation: Citation::Words(words::GAUGE_ERROR_SOURCE),
         confidence: Confidence::Weak,
     },
 };
@@ -61,7 +62,7 @@ pub const COUNTING_ERROR: Sourced<f64> = Sourced {
     value: 0.06,
     source: Source {
         kind: SourceKind::FromMemory,
-        citation: "trip computers err by some 6 % of the fuel they count",
+        citation: Citation::Words(words::COUNTING_ERROR_SOURCE),
         confidence: Confidence::Weak,
     },
 };
@@ -71,7 +72,7 @@ pub const CLICK_ERROR_L: Sourced<f64> = Sourced {
     value: 0.5,
     source: Source {
         kind: SourceKind::CommonPractice,
-        citation: "the level at which a nozzle clicks off repeats within half a litre",
+        citation: Citation::Words(words::CLICK_ERROR_L_SOURCE),
         confidence: Confidence::Weak,
     },
 };
@@ -82,7 +83,9 @@ pub const DISPENSER_ERROR: Sourced<f64> = Sourced {
     value: 0.005,
     source: Source {
         kind: SourceKind::Law,
-        citation: "Directive 2014/32/EU, Annex VII (MI-005), Table 2, class 0.5",
+        citation: Citation::Published(
+            "Directive 2014/32/EU, Annex VII (MI-005), Table 2, class 0.5",
+        ),
         confidence: Confidence::Checked,
     },
 };

@@ -3,26 +3,16 @@
 use serde::{Deserialize, Serialize};
 use uom::si::volume::liter;
 
+use crate::message::keys::practice as words;
 use crate::quantity::Volume;
-use crate::source::{Confidence, Source, SourceKind, Sourced};
-
-const fn common<T>(value: T, citation: &'static str) -> Sourced<T> {
-    let source =
-        Source { kind: SourceKind::CommonPractice, citation, confidence: Confidence::Weak };
-    Sourced { value, source }
-}
+use crate::source::Sourced;
 
 /// How far off a display of the distance left is, as a part of the fuel for it.
-pub const RANGE_ERROR: Sourced<f64> = common(
-    0.15,
-    "a display goes by the consumption of the last way, which the next may miss by 15 %",
-);
+pub const RANGE_ERROR: Sourced<f64> = Sourced::common(0.15, words::RANGE_ERROR_SOURCE);
 /// What its steps leave open beside that, in litres.
-pub const RANGE_STEP_L: Sourced<f64> =
-    common(1.0, "a display counts in steps of some 10 km, which take about a litre");
+pub const RANGE_STEP_L: Sourced<f64> = Sourced::common(1.0, words::RANGE_STEP_L_SOURCE);
 /// What a tank holds in reserve where nobody says how much, as a part of it.
-pub const USUAL_RESERVE: Sourced<f64> =
-    common(0.12, "the lamp comes on with some eighth of the tank left");
+pub const USUAL_RESERVE: Sourced<f64> = Sourced::common(0.12, words::USUAL_RESERVE_SOURCE);
 
 /// What the display of the distance left counts down to.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]

@@ -7,9 +7,10 @@ use uom::si::frequency::hertz;
 use uom::si::thermodynamic_temperature::degree_celsius;
 use uom::si::time::millisecond;
 
+use crate::message::keys::practice as words;
 use crate::quantity::plain;
 use crate::quantity::{Frequency, Share, ThermodynamicTemperature, Time};
-use crate::source::{Confidence, Source, SourceKind, Sourced};
+use crate::source::{Citation, Confidence, Source, SourceKind, Sourced};
 use crate::workings::Arithmetic;
 
 /// The frequency without ethanol, in hertz; each hertz above it is one percent.
@@ -17,8 +18,7 @@ pub const SENSOR_ZERO_HZ: Sourced<f64> = Sourced {
     value: 50.0,
     source: Source {
         kind: SourceKind::Handbook,
-        citation: "a car maker's service text of 2004 gives 50 to 150 Hz as normal and a pulse \
-                   of 1 to 5 ms; another's paper of 1993: linear, 50 Hz at 0 and 150 Hz at 100 %",
+        citation: Citation::Words(words::SENSOR_ZERO_HZ_SOURCE),
         confidence: Confidence::Secondary,
     },
 };
@@ -28,8 +28,7 @@ pub const SENSOR_FAULT_HZ: Sourced<(f64, f64)> = Sourced {
     value: (45.0, 155.0),
     source: Source {
         kind: SourceKind::Handbook,
-        citation: "a car maker's service text of 2004: a fault code above 155 Hz, 170 Hz for \
-                   contaminated fuel; the lower end mirrors it: common practice, no source",
+        citation: Citation::Words(words::SENSOR_FAULT_HZ_SOURCE),
         confidence: Confidence::Secondary,
     },
 };
@@ -40,7 +39,7 @@ pub const SENSOR_ERROR: Sourced<f64> = Sourced {
     value: 0.02,
     source: Source {
         kind: SourceKind::FromMemory,
-        citation: "sensors are said to read within 5 points; no standard is known",
+        citation: Citation::Words(words::SENSOR_ERROR_SOURCE),
         confidence: Confidence::Weak,
     },
 };

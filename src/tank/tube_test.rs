@@ -6,9 +6,10 @@ use thiserror::Error;
 use uom::si::volume::milliliter;
 
 use super::estimate::{ShareReading, ShareReadingKind};
+use crate::message::keys::practice as words;
 use crate::quantity::plain;
 use crate::quantity::{Share, Volume};
-use crate::source::{Confidence, Source, SourceKind, Sourced};
+use crate::source::{Citation, Confidence, Source, SourceKind, Sourced};
 use crate::workings::Arithmetic;
 
 /// What the rise falls short of the ethanol since water and ethanol contract:
@@ -17,8 +18,7 @@ pub const CONTRACTION: Sourced<(f64, f64)> = Sourced {
     value: (0.05, 0.05),
     source: Source {
         kind: SourceKind::FromMemory,
-        citation: "with as much water as fuel a rise alone reads E10 as 9.3 and E30 as 27.3 %, \
-                   worked out from densities of ethanol and water; less with less water",
+        citation: Citation::Words(words::CONTRACTION_SOURCE),
         confidence: Confidence::Weak,
     },
 };
@@ -28,7 +28,7 @@ pub const BOUNDARY_ERROR: Sourced<f64> = Sourced {
     value: 0.02,
     source: Source {
         kind: SourceKind::CommonPractice,
-        citation: "a careful tube test repeats within some two points",
+        citation: Citation::Words(words::BOUNDARY_ERROR_SOURCE),
         confidence: Confidence::Weak,
     },
 };

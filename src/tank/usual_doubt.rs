@@ -5,34 +5,26 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::message::keys::practice as words;
 use crate::quantity::{Band, Share};
-use crate::source::{Confidence, Source, SourceKind, Sourced};
-
-const fn common<T>(value: T, citation: &'static str) -> Sourced<T> {
-    let source =
-        Source { kind: SourceKind::CommonPractice, citation, confidence: Confidence::Weak };
-    Sourced { value, source }
-}
+use crate::source::Sourced;
 
 /// What rounding to a whole per cent leaves, as a share to either side.
-pub const SURE_DOUBT: Sourced<f64> =
-    common(0.005, "a share that is sure is told in whole per cent, so it is within half a point");
+pub const SURE_DOUBT: Sourced<f64> = Sourced::common(0.005, words::SURE_DOUBT_SOURCE);
 /// The usual doubt about a petrol's share, as a share to either side.
-pub const PETROL_DOUBT: Sourced<f64> =
-    common(0.01, "what a petrol holds is usually known to within a point");
+pub const PETROL_DOUBT: Sourced<f64> = Sourced::common(0.01, words::PETROL_DOUBT_SOURCE);
 /// The usual doubt about a strong fuel's share, as a share to either side.
-pub const STRONG_DOUBT: Sourced<f64> =
-    common(0.05, "what E85 holds without a test is usually known to within some 5 points");
+pub const STRONG_DOUBT: Sourced<f64> = Sourced::common(0.05, words::STRONG_DOUBT_SOURCE);
 /// The shares up to which the doubt is a petrol's and from which it is a strong fuel's;
 /// between them it grows evenly.
 pub const DOUBT_GROWS: Sourced<(f64, f64)> =
-    common((0.15, 0.85), "the strongest petrol sold widely is E15, the usual flex fuel E85");
+    Sourced::common((0.15, 0.85), words::DOUBT_GROWS_SOURCE);
 /// What a petrol may hold, whatever is said of it.
 pub const POSSIBLE_IN_PETROL: Sourced<(f64, f64)> =
-    common((0.0, 0.15), "petrol grades hold from none to 15 % ethanol");
+    Sourced::common((0.0, 0.15), words::POSSIBLE_IN_PETROL_SOURCE);
 /// What a strong fuel may hold, whatever is said of it.
 pub const POSSIBLE_IN_STRONG: Sourced<(f64, f64)> =
-    common((0.5, 1.0), "flex fuels hold half ethanol or more");
+    Sourced::common((0.5, 1.0), words::POSSIBLE_IN_STRONG_SOURCE);
 
 /// How sure a person is of a share that was typed without a range.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]

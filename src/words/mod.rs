@@ -1,12 +1,15 @@
 //! What is said of results: short sentences, in the person's units.
 
 pub mod deeds;
+mod demo;
 pub mod extras;
 pub mod fields;
+pub mod files;
 pub mod fill;
 pub mod hardware;
 pub mod methods;
 pub mod shared;
+pub mod sources;
 pub mod tank;
 pub mod trip;
 pub mod units;

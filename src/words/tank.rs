@@ -4,16 +4,19 @@ use crate::answers::tank::{
     Clearing, Need, Oddity, OldBlend, Remedy, Replayed, TankAnswer, TankVerdict,
 };
 use crate::document::{BeforeForm, Event, FillEntry, FuelForm, What};
+use crate::message::Message;
+use crate::message::keys::tank_said as keys;
 use crate::quantity::notation::{Entry, Measure, OctaneScale, Printer, parse_number};
-use crate::quantity::{Band, Length, Share, Volume};
+use crate::quantity::{Band, Length, Share};
 use crate::tank::{Doubt, Estimate, ShareReadingKind};
 
 use super::extras::beside_ethanol;
+use super::or;
 
 /// The blend: `about E31`, and between what.
 pub fn blend(share: Band<Share>, printer: &Printer) -> (String, String) {
     let [low, expected, high] = printer.grade_ends(share);
-    let between = if low == high { String::new() } else { format!("between {low} and {high}") };
+    let between = if low == high { String::new() } else { keys::Between { low, high }.say() };
     (expected, between)
 }
 
@@ -23,43 +26,39 @@ pub fn level_and_octane(estimate: &Estimate, printer: &Printer) -> String {
     let at_least = |value| printer.at_least(value, 1);
     let octane = match (estimate.ron, estimate.mon, printer.units.octane()) {
         (Some(ron), Some(mon), OctaneScale::Aki) => {
-            format!("at least AKI {}", at_least(f64::midpoint(ron.low(), mon.low())))
+            keys::AtLeastAki { octane: at_least(f64::midpoint(ron.low(), mon.low())) }.say()
         }
-        (Some(ron), ..) => format!("at least RON {}", at_least(ron.low())),
-        (None, ..) => "octane not known".to_owned(),
+        (Some(ron), ..) => keys::AtLeastRon { octane: at_least(ron.low()) }.say(),
+        (None, ..) => keys::OCTANE_UNKNOWN.say().to_owned(),
     };
-    let beside = beside_ethanol(&estimate.extras, printer);
-    let beside = beside.map_or_else(String::new, |it| format!("; {it}"));
-    format!(
-        "{}, between {}; {octane}{beside}",
-        printer.volume(level.expected()),
-        printer.volume_band(level).replacen(" to ", " and ", 1)
-    )
+    let expected = printer.volume(level.expected());
+    let unit = printer.units.volume();
+    let [low, ..] = printer.number_ends(level.map(|it| unit.value_of(it)), 1);
+    let [_, _, high] = printer.volume_ends(level);
+    match beside_ethanol(&estimate.extras, printer) {
+        Some(extras) => keys::LevelWith { expected, low, high, octane, extras }.say(),
+        None => keys::Level { expected, low, high, octane }.say(),
+    }
 }
 
 /// The estimate in one sentence.
 pub fn estimate(estimate: &Estimate, printer: &Printer) -> String {
     let (blend, between) = blend(estimate.share, printer);
-    let comma = if between.is_empty() { "" } else { ", " };
-    format!("About {blend}{comma}{between}; {}.", level_and_octane(estimate, printer))
+    let level = level_and_octane(estimate, printer);
+    if between.is_empty() {
+        keys::About { blend, level }.say()
+    } else {
+        keys::AboutBetween { blend, between, level }.say()
+    }
 }
 
 /// What lies beyond the band, but cannot be ruled out.
 pub fn possible(estimate: &Estimate, printer: &Printer) -> String {
-    let (share, level) = (estimate.possible_share, estimate.possible_level);
-    format!(
-        "Possible at all: {}, {}. The likely range holds in 95 of 100 cases in simulation, not in road tests.",
-        printer.grade_band(share),
-        printer.volume_band(level)
-    )
-}
-
-/// The instrument that the remedies speak of.
-fn instrument(answer: &TankAnswer) -> &'static str {
-    match answer.reading {
-        ShareReadingKind::Sensor => "sensor reading",
-        ShareReadingKind::TubeTest => "tube test",
+    keys::Possible {
+        shares: printer.grade_band(estimate.possible_share),
+        levels: printer.volume_band(estimate.possible_level),
     }
+    .say()
 }
 
 /// What would make a calibration usable.
@@ -69,16 +68,20 @@ pub fn remedies(verdict: &TankVerdict, answer: &TankAnswer, printer: &Printer) -
     for remedy in &verdict.remedies {
         match remedy {
             Remedy::Pour { fuel, volume } => {
-                pours.push(format!("{} of {}", printer.volume(*volume), answer.fuels[*fuel]));
+                let (volume, fuel) = (printer.volume(*volume), &answer.fuels[*fuel]);
+                pours.push(keys::Pour { volume, fuel }.say());
             }
             other => sentences.push(way(other, answer, printer)),
         }
     }
     if !pours.is_empty() {
-        sentences.push(format!("{} would make it usable.", pours.join(" or ")));
+        sentences.push(keys::Pours { pours: or(&pours) }.say());
     }
-    let also = if sentences.is_empty() { "" } else { "Also: " };
-    sentences.extend(verdict.needs.iter().map(|it| format!("{also}{}", need(*it))));
+    let alone = sentences.is_empty();
+    sentences.extend(verdict.needs.iter().map(|it| {
+        let need = need(*it);
+        if alone { need.say().to_owned() } else { keys::Also { need }.say() }
+    }));
     sentences.join(" ")
 }
 
@@ -88,45 +91,38 @@ fn way(remedy: &Remedy, answer: &TankAnswer, printer: &Printer) -> String {
     match remedy {
         Remedy::Reading { from, to } => {
             let to_text = printer.percent(*to);
-            let shown = if from == to {
+            let share = if from == to {
                 to_text
             } else {
                 format!("{}–{to_text}", printer.number(from.percent(), 0))
             };
-            format!("A {} that shows {shown} would clear it.", instrument(answer))
+            match answer.reading {
+                ShareReadingKind::Sensor => keys::SensorClears { share }.say(),
+                ShareReadingKind::TubeTest => keys::TubeTestClears { share }.say(),
+            }
         }
         Remedy::Pour { fuel, volume } => {
-            format!("{} of {} would make it usable.", printer.volume(*volume), name(*fuel))
+            let (volume, fuel) = (printer.volume(*volume), name(*fuel));
+            keys::Pours { pours: keys::Pour { volume, fuel }.say() }.say()
         }
-        Remedy::DriveDown { level, fuel, volume } => format!(
-            "Drive down to {}, then {} of {} would make it usable.",
-            printer.volume(*level),
-            printer.volume(*volume),
-            name(*fuel)
-        ),
-        Remedy::Drain { fuel: Some(fuel) } => {
-            format!(
-                "Have the tank drained by a workshop: filled with {} it is usable.",
-                name(*fuel)
-            )
+        Remedy::DriveDown { level, fuel, volume } => keys::DriveDown {
+            level: printer.volume(*level),
+            volume: printer.volume(*volume),
+            fuel: name(*fuel),
         }
-        Remedy::Drain { fuel: None } => {
-            "Have the tank drained by a workshop, then plan a blend for it under Fill.".to_owned()
-        }
-        Remedy::OtherFuel => {
-            "None of the fuels under Fill makes it usable: it needs another fuel.".to_owned()
-        }
+        .say(),
+        Remedy::Drain { fuel: Some(fuel) } => keys::Drain { fuel: name(*fuel) }.say(),
+        Remedy::Drain { fuel: None } => keys::DRAIN_AND_PLAN.say().to_owned(),
+        Remedy::OtherFuel => keys::OTHER_FUEL.say().to_owned(),
     }
 }
 
 /// Something to look up or put right.
-fn need(need: Need) -> &'static str {
+fn need(need: Need) -> Message {
     match need {
-        Need::Octane => {
-            "Give the octane of what is in the tank: change the entry that lacks it, or set the contents by hand."
-        }
-        Need::CheckFluid => "Check the injection fluid and say so under Car.",
-        Need::FillFluid => "Fill the injection fluid, check that it flows, and say so under Car.",
+        Need::Octane => keys::GIVE_OCTANE,
+        Need::CheckFluid => keys::CHECK_FLUID,
+        Need::FillFluid => keys::FILL_FLUID,
     }
 }
 
@@ -134,60 +130,48 @@ fn need(need: Need) -> &'static str {
 pub fn none_usable(answer: &TankAnswer) -> Option<String> {
     let none = answer.none_usable?;
     let name = |at: usize| &answer.verdicts[at].calibration.name;
-    let first = none.clears.map_or_else(String::new, |(at, clearing)| {
-        let name = name(at);
-        match clearing {
-            Clearing::Reading => {
-                format!("Measure first: a {} can clear {name}. ", instrument(answer))
+    let first = none.clears.map(|(at, clearing)| {
+        let calibration = name(at);
+        match (clearing, answer.reading) {
+            (Clearing::Reading, ShareReadingKind::Sensor) => {
+                keys::FirstSensor { calibration }.say()
             }
-            Clearing::Need(Need::Octane) => {
-                format!("First give the octane of what is in the tank: that can clear {name}. ")
+            (Clearing::Reading, ShareReadingKind::TubeTest) => {
+                keys::FirstTubeTest { calibration }.say()
             }
-            Clearing::Need(Need::CheckFluid) => {
-                format!("First check the injection fluid: that can clear {name}. ")
-            }
-            Clearing::Need(Need::FillFluid) => {
-                format!("First fill the injection fluid: that can clear {name}. ")
-            }
+            (Clearing::Need(Need::Octane), _) => keys::FirstOctane { calibration }.say(),
+            (Clearing::Need(Need::CheckFluid), _) => keys::FirstCheckFluid { calibration }.say(),
+            (Clearing::Need(Need::FillFluid), _) => keys::FirstFillFluid { calibration }.say(),
         }
     });
-    Some(format!(
-        "No calibration may be selected on what is known. {first}Until one is usable: no full load. Drive gently on {}, which is nearest to this blend, only as its author allows. If nothing below helps, have the blend measured or the tank drained by a workshop.",
-        name(none.nearest)
-    ))
+    let until_then = keys::UntilThen { calibration: name(none.nearest) }.say();
+    let sentences = [Some(keys::NONE_USABLE.say().to_owned()), first, Some(until_then)];
+    Some(sentences.into_iter().flatten().collect::<Vec<_>>().join(" "))
 }
 
 /// How far the old blend still feeds the engine, where it does.
 pub fn old_blend(old: OldBlend, printer: &Printer) -> Option<String> {
     (old.left > Length::default()).then(|| {
-        format!(
-            "The old blend still feeds the engine: about {} from the fill on, {} of it left by the distances in the log. A sensor shows the old blend until then.",
-            printer.distance(old.reach),
-            printer.distance(old.left)
-        )
+        let (distance, left) = (printer.distance(old.reach), printer.distance(old.left));
+        keys::OldBlend { distance, left }.say()
     })
 }
 
 /// What does not fit, as a question.
 pub fn doubt(doubt: &Doubt, printer: &Printer) -> String {
     match doubt {
-        Doubt::UnloggedFill { volume } => format!(
-            "The tank held about {} more than the log allows. Was there a fill that is not in the log? Then add it; if the reading was wrong, correct it. Until you decide, both stay possible.",
-            printer.volume(*volume)
-        ),
-        Doubt::UnloggedUse { volume } => format!(
-            "The tank held about {} less than the log allows. Was the car driven, or fuel drained, without an entry? Add it, or correct the reading.",
-            printer.volume(*volume)
-        ),
-        Doubt::ShareContradicts { expected, read } => format!(
-            "{} was read, but the log allows {}. Was there a fill that is not in the log, or had the new fuel not reached the sensor? Correct one of them. Until you decide, both stay possible.",
-            printer.grade(*read),
-            printer.grade_band(*expected)
-        ),
-        Doubt::Overfull { volume } => format!(
-            "About {} more went in than there was room for. Correct the litres, the level before, or the tank's size under Car.",
-            printer.volume(*volume)
-        ),
+        Doubt::UnloggedFill { volume } => {
+            keys::UnloggedFill { volume: printer.volume(*volume) }.say()
+        }
+        Doubt::UnloggedUse { volume } => {
+            keys::UnloggedUse { volume: printer.volume(*volume) }.say()
+        }
+        Doubt::ShareContradicts { expected, read } => keys::ShareContradicts {
+            read: printer.grade(*read),
+            expected: printer.grade_band(*expected),
+        }
+        .say(),
+        Doubt::Overfull { volume } => keys::Overfull { volume: printer.volume(*volume) }.say(),
     }
 }
 
@@ -195,44 +179,36 @@ pub fn doubt(doubt: &Doubt, printer: &Printer) -> String {
 /// 1970 as its clock showed them, as this device does.
 pub fn oddity(oddity: &Oddity, date: impl Fn(i64) -> String, printer: &Printer) -> String {
     match oddity {
-        Oddity::Distance { driven, farthest } => format!(
-            "{} is further than the fuel in the tank can have taken the car: {} at most. Is a fill missing from the log?",
-            printer.distance(*driven),
-            printer.distance(*farthest)
-        ),
-        Oddity::Burned { counted, most } => format!(
-            "That makes {} burned, more than the tank can have held: {} at most. Is a fill missing from the log?",
-            printer.volume(*counted),
-            printer.volume(*most)
-        ),
-        Oddity::Future { time } => {
-            format!("{} has not come yet.", date(time.local_minutes()))
+        Oddity::Distance { driven, farthest } => keys::OddDistance {
+            distance: printer.distance(*driven),
+            most: printer.distance(*farthest),
         }
-        Oddity::Drained { drained, most } => format!(
-            "{} is more than the tank can have held: {} at most. Is a fill missing from the log?",
-            printer.volume(*drained),
-            printer.volume(*most)
-        ),
-        Oddity::Overfull { volume } => format!(
-            "About {} more went in than there was room for. Is the level before it right, and the size of the tank?",
-            printer.volume(*volume)
-        ),
+        .say(),
+        Oddity::Burned { counted, most } => {
+            keys::OddBurned { volume: printer.volume(*counted), most: printer.volume(*most) }.say()
+        }
+        Oddity::Future { time } => keys::OddFuture { time: date(time.local_minutes()) }.say(),
+        Oddity::Drained { drained, most } => {
+            keys::OddDrained { volume: printer.volume(*drained), most: printer.volume(*most) }.say()
+        }
+        Oddity::Overfull { volume } => keys::OddOverfull { volume: printer.volume(*volume) }.say(),
     }
 }
 
 /// The name of an entry's kind.
 pub fn kind(what: &What) -> &'static str {
     match what {
-        What::Fill(_) => "Fill",
-        What::Level(_) => "Level",
-        What::Sensor(_) => "Sensor reading",
-        What::TubeTest(_) => "Tube test",
-        What::Drive(_) => "Distance driven",
-        What::Trip(_) => "Trip computer",
-        What::Drain(_) => "Drained",
-        What::Correction(_) => "Set contents by hand",
-        What::Note => "Note",
+        What::Fill(_) => keys::FILL,
+        What::Level(_) => keys::KIND_LEVEL,
+        What::Sensor(_) => keys::SENSOR,
+        What::TubeTest(_) => keys::TUBE_TEST,
+        What::Drive(_) => keys::DRIVE,
+        What::Trip(_) => keys::TRIP_COMPUTER,
+        What::Drain(_) => keys::DRAINED,
+        What::Correction(_) => keys::CORRECTION,
+        What::Note => keys::NOTE,
     }
+    .say()
 }
 
 /// An entry in short.
@@ -246,18 +222,19 @@ pub fn detail(event: &Event, printer: &Printer) -> String {
         What::Fill(fill) => fill_detail(fill, printer),
         What::Level(form) => level(&form.level, printer),
         What::Sensor(form) => with_unit(&form.reading, "%"),
-        What::TubeTest(form) => format!("boundary at {}", with_unit(&form.boundary, "mL")),
+        What::TubeTest(form) => keys::BoundaryAt { volume: with_unit(&form.boundary, "mL") }.say(),
         What::Drive(entry) => distance(entry),
         What::Trip(form) => {
             let unit = printer.units.consumption().symbol();
-            let mean = with_unit(&printer.told(&form.consumption, Measure::Consumption), unit);
-            format!("{} at {mean}", distance(&form.distance))
+            let consumption = printer.told(&form.consumption, Measure::Consumption);
+            let consumption = with_unit(&consumption, unit);
+            keys::DistanceAt { distance: distance(&form.distance), consumption }.say()
         }
-        What::Drain(entry) if entry.is_blank() => "all of it".into(),
+        What::Drain(entry) if entry.is_blank() => keys::ALL_OF_IT.say().into(),
         What::Drain(entry) => volume(entry),
         What::Correction(form) => {
             let level = level(&form.level.level, printer);
-            format!("{level}, ethanol {}", with_unit(&form.share, "%"))
+            keys::LevelEthanol { level, share: with_unit(&form.share, "%") }.say()
         }
         What::Note => String::new(),
     }
@@ -291,10 +268,10 @@ fn fill_detail(fill: &FillEntry, printer: &Printer) -> String {
     };
     let mut parts: Vec<String> = fill.fuels.iter().map(pour).collect();
     if fill.clicked {
-        parts.push("to the click".into());
+        parts.push(keys::TO_THE_CLICK.say().into());
     }
     if let BeforeForm::Level(form) = &fill.before {
-        parts.push(format!("onto {}", level(&form.level, printer)));
+        parts.push(keys::Onto { level: level(&form.level, printer) }.say());
     }
     parts.join(", ")
 }
@@ -303,6 +280,6 @@ fn fill_detail(fill: &FillEntry, printer: &Printer) -> String {
 pub fn then(replayed: &Replayed, printer: &Printer) -> Option<String> {
     let estimate = replayed.after()?;
     let (blend, between) = blend(estimate.share, printer);
-    let level: Volume = estimate.level.expected();
-    Some(format!("then {blend} {between}, {}", printer.volume(level)))
+    let level = printer.volume(estimate.level.expected());
+    Some(keys::Then { blend, between, level }.say())
 }

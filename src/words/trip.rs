@@ -2,11 +2,14 @@
 
 use crate::answers::trip::{TripAnswer, TripAsked};
 use crate::document::{PreferForm, TripStopForm};
+use crate::message::Message;
+use crate::message::keys::trip_said as keys;
 use crate::quantity::notation::{Printer, Rate};
 use crate::quantity::{Money, Volume};
 use crate::trip::{Bound, Done, Report, TripImpossible, TripRule};
 use uom::si::volume::liter;
 
+use super::and;
 use super::hardware::Fact;
 
 /// How what is known stands to the question on the page.
@@ -23,31 +26,26 @@ pub enum Standing {
 }
 
 /// What stands beside the plan.
-pub const CAUTIONS: [&str; 5] = [
-    "The fuel that a pump gives may differ from its name: confirm the share before you select a calibration.",
-    "A plan is no permission: the author of a calibration has the last word, and so does the builder of the fuel system on ethanol above E10.",
-    "Fuel vapour burns and static ignites it: touch bare metal before the nozzle, and carry fuel in approved cans only.",
-    "Keep a margin: a closed pump or a detour takes more than any plan knows.",
-    "Local law on fuel, on carrying it and on what may be driven comes first, in every country on the way.",
-];
+pub const CAUTIONS: [Message; 5] =
+    [keys::CONFIRM_SHARE, keys::NO_PERMISSION, keys::VAPOUR, keys::KEEP_MARGIN, keys::LOCAL_LAW];
 
 /// Less than this is not bought.
 const NOTHING_L: f64 = 1e-6;
 
 /// What is wanted of a plan above all.
-pub const fn preference(prefer: PreferForm) -> &'static str {
+pub const fn preference(prefer: PreferForm) -> Message {
     match prefer {
-        PreferForm::Cheapest => "Least money",
-        PreferForm::FewestStops => "Fewest stops",
-        PreferForm::MostEthanol => "Most ethanol",
+        PreferForm::Cheapest => keys::CHEAPEST,
+        PreferForm::FewestStops => keys::FEWEST_STOPS,
+        PreferForm::MostEthanol => keys::MOST_ETHANOL,
     }
 }
 
 /// The name of a stop.
 pub fn stop_name(place: &str, at: usize) -> String {
     match (place.trim(), at) {
-        ("", 0) => "Start".into(),
-        ("", at) => format!("Stop {}", at + 1),
+        ("", 0) => keys::START.say().into(),
+        ("", at) => keys::Stop { number: (at + 1).to_string() }.say(),
         (place, _) => place.into(),
     }
 }
@@ -59,20 +57,23 @@ pub fn stop(asked: &TripAsked, at: usize) -> String {
 
 /// The fuels of a stop and how far the next is, in one line.
 pub fn stop_in_short(stop: &TripStopForm, printer: &Printer) -> String {
-    let name = |id: u32, name: &str| {
-        let closed = if stop.closed.contains(&id) { " (not to be had)" } else { "" };
-        format!("{name}{closed}")
+    let name = |id: u32, fuel: &str| {
+        if stop.closed.contains(&id) { keys::NotToBeHad { fuel }.say() } else { fuel.to_owned() }
     };
     let fuels: Vec<String> = stop.fuels.iter().map(|it| name(it.id, &it.name)).collect();
-    let fuels = if fuels.is_empty() { "no fuel".to_owned() } else { fuels.join(", ") };
+    let fuels = if fuels.is_empty() { keys::NO_FUEL.say().to_owned() } else { fuels.join(", ") };
     let distance = printer.told(&stop.distance, crate::quantity::notation::Measure::Distance);
-    match distance.trim() {
-        "" => fuels,
-        way if way.chars().all(|it| it.is_ascii_digit() || ".,".contains(it)) => {
-            format!("{fuels}; then {way}\u{202f}{}", printer.units.distance().symbol())
-        }
-        way => format!("{fuels}; then {way}"),
+    let distance = distance.trim();
+    if distance.is_empty() {
+        return fuels;
     }
+    let is_number = distance.chars().all(|it| it.is_ascii_digit() || ".,".contains(it));
+    let distance = if is_number {
+        format!("{distance}\u{202f}{}", printer.units.distance().symbol())
+    } else {
+        distance.to_owned()
+    };
+    keys::ThenDistance { fuels, distance }.say()
 }
 
 /// What is bought at a stop: how much, and of what.
@@ -88,8 +89,8 @@ pub fn bought(plan: &TripAnswer, at: usize, printer: &Printer) -> Vec<(String, S
 /// “24.5 L of E85 and 10.0 L of 98 E5”
 pub fn purchase(parts: &[(String, String)]) -> String {
     let parts: Vec<String> =
-        parts.iter().map(|(volume, fuel)| format!("{volume} of {fuel}")).collect();
-    parts.join(" and ")
+        parts.iter().map(|(volume, fuel)| keys::Portion { volume, fuel }.say()).collect();
+    and(&parts)
 }
 
 /// What to buy next, and what comes after that.
@@ -102,14 +103,14 @@ pub fn next(plan: &TripAnswer, printer: &Printer) -> (String, Option<String>) {
         })
     };
     let Some((at, what)) = buys(0) else {
-        return ("Nothing to buy".into(), Some("What is in the tank takes you to the end.".into()));
+        return (keys::NOTHING_TO_BUY.say().into(), Some(keys::TO_THE_END.say().into()));
     };
     let place = |at: usize| stop(&plan.asked, at);
     let then = match buys(at + 1) {
-        Some((next, what)) => format!("Then at {}: {what}.", place(next)),
-        None => "After that nothing more is needed.".into(),
+        Some((next, what)) => keys::ThenAt { place: place(next), what }.say(),
+        None => keys::NOTHING_MORE.say().into(),
     };
-    (format!("At {}: {what}", place(at)), Some(then))
+    (keys::At { place: place(at), what }.say(), Some(then))
 }
 
 /// How good the plan is at least.
@@ -122,112 +123,81 @@ pub fn quality(plan: &TripAnswer, report: &Report, printer: &Printer) -> Option<
     };
     let away = plan.away_from(bound).map(percent);
     match (bound, away) {
-        (Bound::Cost(_), Some(away)) => Some(format!("At most {away} above the best possible.")),
-        (Bound::StopsThenCost(stops, _), Some(away)) => {
-            Some(format!("{}; with no more, at most {away} above the least cost.", needed(*stops)))
+        (Bound::Cost(_), Some(percent)) => Some(keys::AboveBest { percent }.say()),
+        (Bound::StopsThenCost(stops, _), Some(percent)) => {
+            let needed = keys::StopsNeeded { count: *stops }.say();
+            Some(keys::NeededAndCost { needed, percent }.say())
         }
-        (Bound::Stops(stops), _) => Some(at_least(*stops, &report.done)),
-        (Bound::EthanolPart(_), Some(away)) => {
-            Some(format!("At most {away} less ethanol than the best possible."))
+        (Bound::Stops(stops), _) => Some(match report.done {
+            Done::Working => keys::AtLeastWorking { count: *stops }.say(),
+            _ => keys::AtLeastUnsettled { count: *stops }.say(),
+        }),
+        (Bound::EthanolPart(_), Some(percent)) => Some(keys::LessEthanol { percent }.say()),
+        (Bound::EthanolPart(_), None) => {
+            Some(keys::LessEthanolUnrounded { percent: percent(report.gap?) }.say())
         }
-        (Bound::EthanolPart(_), None) => Some(format!(
-            "Before it was rounded, at most {} less ethanol than the best possible.",
-            percent(report.gap?)
-        )),
         (Bound::Cost(_) | Bound::StopsThenCost(..), None) => None,
     }
-}
-
-/// How many stops are needed.
-fn needed(stops: u32) -> String {
-    match stops {
-        1 => "1 stop is needed".to_owned(),
-        stops => format!("{stops} stops are needed"),
-    }
-}
-
-/// How many stops are needed at least, while they are counted and where that stays open.
-fn at_least(stops: u32, done: &Done) -> String {
-    let rest = match done {
-        Done::Working => "the cost is looked at after that",
-        _ => "whether so few are enough is not settled",
-    };
-    format!("At least {}; {rest}.", needed(stops))
 }
 
 /// That the margin had to go, if it had.
 pub fn on_the_edge(plan: &TripAnswer, report: &Report, printer: &Printer) -> Option<String> {
     let wished = plan.asked.wish.margin;
-    (report.margin < wished).then(|| {
-        format!(
-            "No plan stays {}\u{202f}% inside the windows, so this one goes to their edge: measure the share at every stop.",
-            printer.number(wished.percent(), 1)
-        )
-    })
+    (report.margin < wished)
+        .then(|| keys::OnTheEdge { percent: printer.number(wished.percent(), 1) }.say())
 }
 
 /// How the search stands: said at its start, at the first plan and at its end.
 pub fn standing(report: Option<&Report>, running: bool) -> &'static str {
     let has_plan = report.is_some_and(|it| it.bought.is_some());
     match (running, has_plan, report.map(|it| &it.done)) {
-        (true, false, _) => "Looking for a plan.",
-        (true, true, _) => "A plan is found. The search for a better one goes on.",
-        (false, _, Some(Done::Certified)) => "The plan is settled.",
-        (false, _, Some(Done::Impossible(_))) => "There is no plan, and that is proved.",
-        (false, true, Some(Done::Unsettled)) => {
-            "The search is over: the plan holds, but a better one is not ruled out further."
-        }
-        (false, false, Some(Done::Unsettled)) => {
-            "The search is over without a plan, and without a proof that there is none."
-        }
-        (false, true, Some(Done::Working)) => "Stopped. The plan holds, but may not be the best.",
-        (false, false, Some(Done::Working)) => "Stopped before a plan was found.",
-        (false, _, None) => "Nothing is planned.",
+        (true, false, _) => keys::LOOKING,
+        (true, true, _) => keys::FOUND,
+        (false, _, Some(Done::Certified)) => keys::SETTLED,
+        (false, _, Some(Done::Impossible(_))) => keys::NO_PLAN_PROVED,
+        (false, true, Some(Done::Unsettled)) => keys::OVER_WITH_PLAN,
+        (false, false, Some(Done::Unsettled)) => keys::OVER_WITHOUT,
+        (false, true, Some(Done::Working)) => keys::STOPPED_WITH_PLAN,
+        (false, false, Some(Done::Working)) => keys::STOPPED_BEFORE,
+        (false, _, None) => keys::NOTHING_PLANNED,
     }
+    .say()
 }
 
 /// How the search stands where nothing is known yet of the route on the page: a plan that
 /// is on show is one for another.
 pub fn unanswered(standing: Standing, has_plan: bool) -> &'static str {
     match (standing, has_plan) {
-        (Standing::Unreadable, false) => "Nothing is planned until the route is complete.",
-        (Standing::Unreadable, true) => {
-            "Not updated: this plan is for the route before your change. A new one is planned when the route is complete."
-        }
-        (Standing::Awaited | Standing::Known, false) => "Looking for a plan.",
-        (Standing::Awaited | Standing::Known, true) => {
-            "This plan is for the route before your change. Planning anew…"
-        }
-        (Standing::Stopped, false) => "Stopped before a plan was found.",
-        (Standing::Stopped, true) => {
-            "This plan is for the route before your change. Stopped before a new one was found."
-        }
+        (Standing::Unreadable, false) => keys::INCOMPLETE,
+        (Standing::Unreadable, true) => keys::INCOMPLETE_WITH_PLAN,
+        (Standing::Awaited | Standing::Known, false) => keys::LOOKING,
+        (Standing::Awaited | Standing::Known, true) => keys::PLANNING_ANEW,
+        (Standing::Stopped, false) => keys::STOPPED_BEFORE,
+        (Standing::Stopped, true) => keys::STOPPED_BEFORE_NEW,
     }
+    .say()
 }
 
 /// The same of a plan for another route, in the bar that stays in sight.
 pub fn in_the_bar(standing: Standing) -> &'static str {
     match standing {
-        Standing::Awaited | Standing::Known => "Plan before your change. Planning anew…",
-        Standing::Unreadable | Standing::Stopped => "Not updated",
+        Standing::Awaited | Standing::Known => keys::BAR_PLANNING_ANEW,
+        Standing::Unreadable | Standing::Stopped => keys::BAR_NOT_UPDATED,
     }
+    .say()
 }
 
 /// Why there is no plan, and what would help: the first is where.
 pub fn impossible(impossible: &TripImpossible, asked: &TripAsked) -> Vec<String> {
     let place = stop(asked, impossible.stop);
     let next = impossible.stop + 1;
-    let onwards = if next < asked.stops.len() {
-        format!("to {}", stop(asked, next))
+    let mut lines = vec![if next < asked.stops.len() {
+        keys::NothingGetsTo { place: &place, next: stop(asked, next) }.say()
     } else {
-        "to the end".into()
-    };
-    let mut lines = vec![format!("Within these rules nothing gets from {place} {onwards}.")];
+        keys::NothingGetsToEnd { place: &place }.say()
+    }];
     if impossible.rules.is_empty() {
-        lines.push(
-            "No single rule stands in the way: several together do. Make the way shorter, add a stop or a fuel before it, or keep fewer calibrations."
-                .into(),
-        );
+        lines.push(keys::SEVERAL_RULES.say().into());
     }
     lines.extend(impossible.rules.iter().map(|rule| in_the_way(*rule, &place)));
     lines
@@ -235,29 +205,14 @@ pub fn impossible(impossible: &TripImpossible, asked: &TripAsked) -> Vec<String>
 
 fn in_the_way(rule: TripRule, place: &str) -> String {
     match rule {
-        TripRule::Brim => format!(
-            "What the tank holds stands in the way at {place}: add a stop, or make the way after it shorter."
-        ),
-        TripRule::Limit => format!(
-            "What may be bought at {place} stands in the way: raise “At most” of a fuel, or take one that is marked as not to be had."
-        ),
-        TripRule::Reserve => format!(
-            "The reserve would be used after {place}: add a stop, a fuel before it, or a smaller reserve under Car."
-        ),
-        TripRule::FinalLevel => {
-            "The level at the end stands in the way: ask for less, or add a stop before the end."
-                .into()
-        }
-        TripRule::Calibration => format!(
-            "No calibration to keep stays usable after {place}, for its window and its octane number together: tick another one, or add a fuel."
-        ),
-        TripRule::Window => format!(
-            "The blend after {place} cannot be inside the window of a calibration to keep: add a stronger or a weaker fuel there or before, or do not keep it on this way."
-        ),
-        TripRule::Octane => format!(
-            "The octane number after {place} is out of reach: add a fuel of a higher one, or ask for less."
-        ),
-        TripRule::Budget => "The money to spend stands in the way: allow more.".into(),
+        TripRule::Brim => keys::WayBrim { place }.say(),
+        TripRule::Limit => keys::WayLimit { place }.say(),
+        TripRule::Reserve => keys::WayReserve { place }.say(),
+        TripRule::FinalLevel => keys::WAY_FINAL_LEVEL.say().into(),
+        TripRule::Calibration => keys::WayCalibration { place }.say(),
+        TripRule::Window => keys::WayWindow { place }.say(),
+        TripRule::Octane => keys::WayOctane { place }.say(),
+        TripRule::Budget => keys::WAY_BUDGET.say().into(),
     }
 }
 
@@ -275,19 +230,13 @@ pub fn left_open(plan: &TripAnswer) -> Vec<String> {
     };
     let line = |rules: &[TripRule], say: fn(String) -> String| open(rules).map(say);
     let lines = [
-        line(&[TripRule::Brim], |places| {
-            format!("The tank may be full before all of it is in at {places}.")
-        }),
+        line(&[TripRule::Brim], |places| keys::OpenBrim { places }.say()),
         line(&[TripRule::Calibration, TripRule::Window], |places| {
-            format!(
-                "The blend after {places} may be outside the window of the calibration to keep: measure the share there first."
-            )
+            keys::OpenWindow { places }.say()
         }),
-        line(&[TripRule::Octane], |places| {
-            format!("The octane number after {places} may be too low.")
-        }),
+        line(&[TripRule::Octane], |places| keys::OpenOctane { places }.say()),
         line(&[TripRule::Reserve, TripRule::FinalLevel], |places| {
-            format!("The reserve may be used on the way after {places}: watch the gauge.")
+            keys::OpenReserve { places }.say()
         }),
     ];
     lines.into_iter().flatten().collect()
@@ -309,7 +258,10 @@ fn elsewhere(plan: &TripAnswer, printer: &Printer) -> String {
     }
     let told: Vec<String> =
         sums.into_iter().map(|(rate, sum)| printer.money_in(sum, rate)).collect();
-    if told.is_empty() { String::new() } else { format!("of which {} abroad", told.join(" and ")) }
+    if told.is_empty() {
+        return String::new();
+    }
+    keys::Abroad { money: and(&told) }.say()
 }
 
 /// A plan in figures.
@@ -317,13 +269,13 @@ pub fn in_short(plan: &TripAnswer, printer: &Printer) -> Vec<Fact> {
     let short = plan.in_short();
     let none = || "—".to_owned();
     let grade = |share: Option<_>| share.map_or_else(none, |it| printer.grade(it));
-    let fact = |what: &str, value: String| Fact::new(what, value, String::new());
+    let fact = |what: Message, value: String| Fact::new(what.say(), value, String::new());
     vec![
-        Fact::new("Cost", printer.money(short.cost), elsewhere(plan, printer)),
-        fact("Stops to buy at", short.stops.to_string()),
-        fact("Weakest blend driven", grade(short.weakest)),
-        fact("Strongest blend driven", grade(short.strongest)),
-        fact("Least RON driven", short.ron.map_or_else(none, |it| printer.at_least(it, 1))),
+        Fact::new(keys::COST.say(), printer.money(short.cost), elsewhere(plan, printer)),
+        fact(keys::STOPS_TO_BUY, short.stops.to_string()),
+        fact(keys::WEAKEST, grade(short.weakest)),
+        fact(keys::STRONGEST, grade(short.strongest)),
+        fact(keys::LEAST_RON, short.ron.map_or_else(none, |it| printer.at_least(it, 1))),
     ]
 }
 

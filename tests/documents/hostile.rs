@@ -9,6 +9,7 @@ use fillwright::answers::trip::TripReading;
 use fillwright::document::{Document, Id, SCHEMA};
 use fillwright::quantity::notation::DecimalMark;
 use fillwright::share::{Kind, Shared};
+use fillwright::words;
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{Rng, SeedableRng};
 
@@ -119,7 +120,7 @@ fn meets(here: &Document, link: &str) -> bool {
     let shared = match Shared::from_link(link) {
         Ok(shared) => shared,
         Err(error) => {
-            let said = error.to_string();
+            let said = words::files::link(&error);
             assert!(said.len() > 20 && said.len() < 400, "{said}");
             return false;
         }

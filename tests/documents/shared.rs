@@ -11,6 +11,7 @@ use fillwright::quantity::notation::{DecimalMark, Entry};
 use fillwright::share::{
     BoundsError, Kind, LARGEST_PAYLOAD, LONGEST_LINK, LinkError, Picture, PictureError, Shared,
 };
+use fillwright::words;
 use miniz_oxide::deflate::compress_to_vec_zlib;
 
 /// What the invented example has to share, one of each kind.
@@ -186,7 +187,7 @@ fn what_is_too_much_for_a_link_is_said() {
     demo.here.hardware.curves[0].table = Entry::metric(&digits);
     let error = Shared::car_of(&demo).to_link().unwrap_err();
     assert!(matches!(error, LinkError::TooMuch { length } if length > LONGEST_LINK), "{error:?}");
-    assert!(error.to_string().contains("Export everything"), "{error}");
+    assert!(words::files::link(&error).contains("Export everything"), "{error}");
     demo.here.car.name = "x".repeat(201);
     assert!(matches!(
         Shared::car_of(&demo).to_link(),

@@ -5,31 +5,31 @@ use uom::si::frequency::hertz;
 
 use super::history::{History, LogReading, Replayed};
 use crate::answers::reading::Reader;
-use crate::answers::working::{CONSERVATION, derived, letter, litres};
+use crate::answers::working::{CONSERVATION, letter, litres};
 use crate::document::{FillEntry, SensorForm, TubeTestForm, What};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mean};
+use crate::message::keys::practice as words;
 use crate::quantity::notation::{SensorFigure, parse_millilitres, parse_sensor};
 use crate::quantity::{Band, Share};
-use crate::source::{Confidence, Source, SourceKind};
+use crate::source::{Citation, Confidence, Source, SourceKind};
 use crate::tank::{
     CONTRACTION, Evidence, Pour, SENSOR_ZERO_HZ, TubeTest, TubeTestMethod, sensor_share,
 };
 use crate::workings::{Working, literal, number, sum};
 
-const TRIANGLE: Source =
-    derived("mean of the triangle over the least, the likeliest and the greatest share");
-const ENERGY: Source = derived("equal energy per distance; energy per volume of each blend");
+const TRIANGLE: Source = Source::derived(words::TRIANGLE);
+const ENERGY: Source = Source::derived(words::ENERGY_PER_DISTANCE);
 const LINE: Source = Source {
     kind: SourceKind::CommonPractice,
-    citation: "what is in pump, lines and rail is burned first",
+    citation: Citation::Words(words::BURNED_FIRST),
     confidence: Confidence::Weak,
 };
 const NBR_13992: Source = Source {
     kind: SourceKind::Standard,
-    citation: "ABNT NBR 13992:1997",
+    citation: Citation::Published("ABNT NBR 13992:1997"),
     confidence: Confidence::Secondary,
 };
-const OVER_FUEL: Source = derived("what the watery part gained, over the fuel");
+const OVER_FUEL: Source = Source::derived(words::OVER_FUEL);
 
 impl History {
     /// How the estimate came about: the balance of the last fill, the last

@@ -5,6 +5,7 @@ use fillwright::message::keys::data as keys;
 use fillwright::message::keys::shared;
 use fillwright::words;
 use fillwright::words::deeds::Deed;
+use fillwright::words::files;
 use leptos::prelude::*;
 
 use crate::app::session::Session;
@@ -50,8 +51,8 @@ pub(crate) fn Import() -> impl IntoView {
     let chosen = RwSignal::<Chosen>::new(None);
     let choose = Callback::new(move |text: Option<Result<String, FileError>>| {
         chosen.set(text.map(|text| {
-            let text = text.map_err(|error| error.to_string())?;
-            Document::from_json(&text).map_err(|error| error.to_string())
+            let text = text.map_err(FileError::say)?;
+            Document::from_json(&text).map_err(|error| files::document(&error))
         }));
     });
     let wrong = said(move || {

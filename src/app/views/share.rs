@@ -2,7 +2,7 @@
 
 use fillwright::message::keys::data as keys;
 use fillwright::share::{Kind, LinkError, Picture, Shared};
-use fillwright::words::shared as words;
+use fillwright::words::{files, shared as words};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -56,7 +56,7 @@ pub(super) fn ShareCard(kind: Kind) -> impl IntoView {
     let link = said(move || address.with(|it| it.iter().flatten().cloned().collect()));
     let wrong = said(move || {
         address.with(|it| match it {
-            Some(Err(error)) => keys::NoLink { why: error.to_string() }.say(),
+            Some(Err(error)) => keys::NoLink { why: files::link(error) }.say(),
             _ => String::new(),
         })
     });
@@ -145,8 +145,8 @@ fn Code(link: Signal<String>) -> impl IntoView {
     let drawn = move |()| -> Vec<AnyView> {
         let drawn = match Picture::of(&link.get()) {
             Err(error) => {
-                view! { <p class="hint">{keys::NoCode { why: error.to_string() }.say()}</p> }
-                    .into_any()
+                let why = files::picture(&error);
+                view! { <p class="hint">{keys::NoCode { why }.say()}</p> }.into_any()
             }
             Ok(Picture { size, path }) => view! {
                 <svg

@@ -3,7 +3,7 @@
 use fillwright::message::keys::data as keys;
 use fillwright::share::{Kind, Shared};
 use fillwright::words::deeds::Deed;
-use fillwright::words::shared as words;
+use fillwright::words::{files, shared as words};
 use leptos::prelude::*;
 
 use crate::app::device;
@@ -25,7 +25,7 @@ pub(crate) fn TakeView() -> impl IntoView {
     let session = Session::here();
     let offered = Memo::new(move |_| {
         let link = session.route.with(|it| it.part.clone()).unwrap_or_default();
-        Shared::from_link(&link).map_err(|error| error.to_string())
+        Shared::from_link(&link).map_err(|error| files::link(&error))
     });
     view! {
         <div class="view">

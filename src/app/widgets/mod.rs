@@ -42,4 +42,4 @@ pub(crate) use time_field::TimeField;
 pub(crate) use undo_line::{UndoAbove, UndoAtEntry, UndoLine};
 pub(crate) use undoable_rows::UndoableRows;
 pub(crate) use verdict::{NoCalibration, Shape, class_of, mark, verdict_item, verdict_shape};
-pub(crate) use working::{cited, working_shown};
+pub(crate) use working::working_shown;

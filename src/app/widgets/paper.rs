@@ -2,11 +2,11 @@
 
 use fillwright::document::CarFile;
 use fillwright::message::keys::frame as keys;
-use fillwright::words;
+use fillwright::words::{self, sources::cited};
 use fillwright::workings::Working;
 use leptos::{ev, prelude::*};
 
-use super::{Button, When, cited, holds};
+use super::{Button, When, holds};
 use crate::app::device;
 
 /// The button that prints, where there is something to be printed.

@@ -1,20 +1,10 @@
 //! A number with its formula and its sources, as it is shown.
 
+use fillwright::message::keys::methods as keys;
 use fillwright::quantity::notation::Printer;
-use fillwright::source::Source;
+use fillwright::words::sources::cited;
 use fillwright::workings::Working;
 use leptos::prelude::*;
-
-/// A source, with what has to be said of it.
-pub(crate) fn cited(source: &Source) -> String {
-    match source.caveat() {
-        // Some citations say so in their own words.
-        Some(caveat) if !source.citation.contains(caveat) => {
-            format!("{caveat}: {}", source.citation)
-        }
-        _ => source.citation.to_owned(),
-    }
-}
 
 /// A number with its formula and its sources.
 pub(crate) fn working_shown(line: &Working, printer: &Printer) -> AnyView {
@@ -28,7 +18,7 @@ pub(crate) fn working_shown(line: &Working, printer: &Printer) -> AnyView {
             </p>
             <p class="formula">{format!("{} = {}", line.symbol, line.formula)}</p>
             <p class="formula">{format!("{} = {}", line.symbol, line.numbers)}</p>
-            <p class="source">{format!("Source: {}", sources.join("; "))}</p>
+            <p class="source">{keys::SourcesOfNumber { sources: sources.join("; ") }.say()}</p>
         </div>
     }
     .into_any()

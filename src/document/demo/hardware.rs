@@ -5,6 +5,8 @@ use crate::document::hardware::{
     CurveForm, Fields, HardwareForm, Mark, MeasuredAt, PartForm, PartKind,
 };
 use crate::document::hardware_field::HardwareField;
+use crate::message::Message;
+use crate::message::keys::demo as words;
 use crate::quantity::notation::Entry;
 
 const ON_MID_BLEND: &str = "rpm, torque Nm, boost bar
@@ -40,14 +42,19 @@ const PUMP_TABLE: &str = "V 12 13.5
 
 impl HardwareForm {
     /// The hardware of the example, whose calibrations have these numbers.
-    pub(crate) fn demo(car: &mut CarFile, petrol: u32, mid_blend: u32) -> Self {
+    pub(super) fn invented(
+        car: &mut CarFile,
+        petrol: u32,
+        mid_blend: u32,
+        say: fn(Message) -> &'static str,
+    ) -> Self {
         let table = Entry::metric;
         let target = car.next_id();
         let before = car.next_id();
         let curves = vec![
             CurveForm {
                 id: target,
-                name: "Mid blend".into(),
+                name: say(words::ON_MID_BLEND).into(),
                 table: table(ON_MID_BLEND),
                 calibration: Some(mid_blend),
                 blend: "E30".into(),
@@ -55,7 +62,7 @@ impl HardwareForm {
             },
             CurveForm {
                 id: before,
-                name: "Petrol, on the rollers".into(),
+                name: say(words::CURVE_ON_PETROL).into(),
                 table: table(ON_PETROL),
                 place: MeasuredAt::Wheel,
                 calibration: Some(petrol),
@@ -63,7 +70,7 @@ impl HardwareForm {
                 ..CurveForm::default()
             },
         ];
-        let parts = parts(car);
+        let parts = parts(car, say);
         Self {
             curves,
             target,
@@ -85,7 +92,7 @@ impl HardwareForm {
 }
 
 /// The parts of the example's fuel system, and the limits that people set.
-fn parts(car: &mut CarFile) -> Vec<PartForm> {
+fn parts(car: &mut CarFile, say: fn(Message) -> &'static str) -> Vec<PartForm> {
     let mut part = |kind, name: &str, marks: &[Mark], fields| PartForm {
         name: name.into(),
         marks: marks.iter().copied().collect(),
@@ -118,7 +125,7 @@ fn parts(car: &mut CarFile) -> Vec<PartForm> {
         ),
         part(
             PartKind::SupplyPump,
-            "Tank pump",
+            say(words::TANK_PUMP),
             &[],
             Fields::from([(HardwareField::FlowTable, PUMP_TABLE), (HardwareField::Voltage, "13")]),
         ),
@@ -146,19 +153,19 @@ fn parts(car: &mut CarFile) -> Vec<PartForm> {
         ),
         part(
             PartKind::PowerLimit,
-            "Engine builder",
+            say(words::ENGINE_BUILDER),
             &[],
             Fields::from([(HardwareField::LimitPower, "230")]),
         ),
         part(
             PartKind::TorqueLimit,
-            "Gearbox",
+            say(words::GEARBOX),
             &[],
             Fields::from([(HardwareField::LimitTorque, "385"), (HardwareField::ToSpeed, "4000")]),
         ),
         part(
             PartKind::AirLimit,
-            "Compressor",
+            say(words::COMPRESSOR),
             &[],
             Fields::from([(HardwareField::LimitAir, "0.26")]),
         ),

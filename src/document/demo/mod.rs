@@ -17,17 +17,19 @@ use super::log::Log;
 use super::moment::Moment;
 use super::trip::TripForm;
 use crate::calibration::FluidState;
+use crate::message::Message;
+use crate::message::keys::demo as words;
 use crate::quantity::notation::Entry;
 use crate::tank::LevelReading;
 
 impl Document {
-    /// The invented example.
-    pub fn demo() -> Self {
+    /// The invented example, whose names are said by `say`.
+    pub fn invented(say: fn(Message) -> &'static str) -> Self {
         let mut document = Self::empty(Id::of_content("the invented example"));
         document.here.demo = true;
         document.settings.currency = "kr".into();
         document.here.car = Car {
-            name: "Estate car, 1.9-litre turbo".into(),
+            name: say(words::CAR).into(),
             capacity: Entry::metric("58"),
             reserve: Entry::metric("7"),
             consumption: Entry::metric("8.2"),
@@ -37,11 +39,11 @@ impl Document {
             ..Car::default()
         };
         let mut calibration =
-            |name: &str, window: (&str, &str), written_for: &str, ron: &str, fluid| {
+            |name: Message, window: (&str, &str), written_for: &str, ron: &str, fluid| {
                 let id = document.here.next_id();
                 document.here.car.calibrations.push(CalibrationForm {
                     id,
-                    name: name.into(),
+                    name: say(name).into(),
                     low: window.0.into(),
                     high: window.1.into(),
                     written_for: written_for.into(),
@@ -50,9 +52,9 @@ impl Document {
                 });
                 id
             };
-        let petrol = calibration("Petrol", ("E0", "E12"), "E10", "95", false);
-        let mid_blend = calibration("Mid blend", ("E24", "E40"), "E30", "98", false);
-        calibration("Mid blend with fluid", ("E26", "E40"), "E32", "98", true);
+        let petrol = calibration(words::ON_PETROL, ("E0", "E12"), "E10", "95", false);
+        let mid_blend = calibration(words::ON_MID_BLEND, ("E24", "E40"), "E30", "98", false);
+        calibration(words::ON_MID_BLEND_WITH_FLUID, ("E26", "E40"), "E32", "98", true);
         let fuels = [
             ("en15293-e85-summer", "E85", "82", "70-85", ("104", "88"), "15.94"),
             ("en228-95-e10", "95 E10", "9.5", "5-10", ("95", "85"), "17.29"),
@@ -73,16 +75,16 @@ impl Document {
         }
         document.here.fill.start = StartForm::Log;
         document.here.fill.aim_share = "E30".into();
-        document.here.log = log(&document.here.fill.offers);
-        document.here.hardware = HardwareForm::demo(&mut document.here, petrol, mid_blend);
-        document.here.route = TripForm::demo(&mut document.here, mid_blend);
+        document.here.log = log(&document.here.fill.offers, say);
+        document.here.hardware = HardwareForm::invented(&mut document.here, petrol, mid_blend, say);
+        document.here.route = TripForm::invented(&mut document.here, mid_blend, say);
         document
     }
 }
 
 /// Five weeks of the invented car: from petrol to a mid blend at home, diluted on
 /// the way south, where there was no E85.
-fn log(offers: &[FuelForm]) -> Log {
+fn log(offers: &[FuelForm], say: fn(Message) -> &'static str) -> Log {
     const MINUTES_AHEAD: i32 = 120;
     let poured = |fuel: &FuelForm, volume: &str| FuelForm {
         price: Entry::default(),
@@ -107,7 +109,7 @@ fn log(offers: &[FuelForm]) -> Log {
     let entries = [
         (
             "2026-04-18T09:30",
-            "Home",
+            say(words::HOME),
             What::Correction(ContentsForm {
                 level: LevelForm { reading: LevelReading::Brimmed, ..gauge("full") },
                 share: "9".into(),
@@ -118,21 +120,21 @@ fn log(offers: &[FuelForm]) -> Log {
             }),
         ),
         ("2026-05-06T18:05", "", drive("480")),
-        ("2026-05-08T17:40", "Home", fill(at_home.to_vec(), true)),
+        ("2026-05-08T17:40", say(words::HOME), fill(at_home.to_vec(), true)),
         (
             "2026-05-10T11:20",
             "",
             What::Sensor(SensorForm { reading: "84 Hz".into(), ..SensorForm::default() }),
         ),
-        ("2026-05-15T19:10", "Jutland", drive("445")),
-        ("2026-05-15T19:25", "Jutland", fill(vec![poured(&abroad, "27")], false)),
+        ("2026-05-15T19:10", say(words::JUTLAND), drive("445")),
+        ("2026-05-15T19:25", say(words::JUTLAND), fill(vec![poured(&abroad, "27")], false)),
         (
             "2026-05-17T08:50",
-            "Harz",
+            say(words::HARZ),
             What::TubeTest(TubeTestForm { boundary: "57.5".into(), ..TubeTestForm::default() }),
         ),
         ("2026-05-20T16:30", "", drive("325")),
-        ("2026-05-22T07:45", "Home", What::Level(gauge("1/4"))),
+        ("2026-05-22T07:45", say(words::HOME), What::Level(gauge("1/4"))),
     ];
     let event = |(time, place, what): (&str, &str, What)| {
         Some(Event {

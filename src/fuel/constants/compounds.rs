@@ -1,52 +1,35 @@
 //! Ethanol, methanol, the ethers of petrol, and water.
 
-use crate::source::{Confidence, Source, SourceKind};
+use crate::message::keys::constants as words;
+use crate::source::{Citation, Confidence, Source, SourceKind};
 
 use super::{Constant, US_FUEL_PROPERTIES, source};
 
-const EQUATION_OF_STATE: Source = source(
-    SourceKind::Library,
-    Confidence::Checked,
-    "CoolProp 8.0.0, reference equation of state at 101.325 kPa",
-);
+const EQUATION_OF_STATE: Source =
+    source(SourceKind::Library, Confidence::Checked, Citation::Words(words::EQUATION_OF_STATE));
 
-const FORMATION_ENTHALPIES: Source = source(
-    SourceKind::Library,
-    Confidence::Checked,
-    "chemicals 1.5.2, LHV of the liquid at 25 degC from standard enthalpies of formation",
-);
+const FORMATION_ENTHALPIES: Source =
+    source(SourceKind::Library, Confidence::Checked, Citation::Words(words::FORMATION_ENTHALPIES));
 
-const NEAT_OCTANE: Source = source(
-    SourceKind::Dataset,
-    Confidence::Secondary,
-    "Compilation of pure-component octane numbers (Kubic 2017, Abdul Jameel 2018, NREL), file \
-     DCN_MON_RON_joined_all_shuffled.csv of the repository \
-     graph_neural_network_for_fuel_ignition_quality_simplest, commit 1ff9983",
-);
+const NEAT_OCTANE: Source =
+    source(SourceKind::Dataset, Confidence::Secondary, Citation::Words(words::NEAT_OCTANE));
 
 const ETHER_FROM_MEMORY: Source = source(
     SourceKind::FromMemory,
     Confidence::Weak,
-    "from memory: as handbooks of petrol's oxygenates state it, to about 1 %",
+    Citation::WithCaveat(words::ETHER_FROM_MEMORY),
 );
 
-const MTBE_FROM_MEMORY: Source = source(
-    SourceKind::FromMemory,
-    Confidence::Weak,
-    "from memory: as handbooks of petrol's oxygenates state it; chemicals 1.5.2 (Perry, 8th edition) \
-     has 740.8 at 20 degC and 745.8 at 15 degC, 0.7 % more",
-);
+const MTBE_FROM_MEMORY: Source =
+    source(SourceKind::FromMemory, Confidence::Weak, Citation::WithCaveat(words::MTBE_FROM_MEMORY));
 
-const ETHER_VAPORISATION: Source = source(
-    SourceKind::Library,
-    Confidence::Checked,
-    "chemicals 1.5.2, difference of the standard enthalpies of formation of gas and liquid",
-);
+const ETHER_VAPORISATION: Source =
+    source(SourceKind::Library, Confidence::Checked, Citation::Words(words::ETHER_VAPORISATION));
 
 /// Density of ethanol at 15 degC.
 pub static ETHANOL_DENSITY: Constant = Constant {
     id: "ethanol-density",
-    name: "density of ethanol at 15 degC",
+    name: words::ETHANOL_DENSITY,
     symbol: "rho_e",
     unit: "kg/m3",
     value: 793.7,
@@ -56,7 +39,7 @@ pub static ETHANOL_DENSITY: Constant = Constant {
 /// Lower heating value of ethanol.
 pub static ETHANOL_HEATING_VALUE: Constant = Constant {
     id: "ethanol-heating-value",
-    name: "lower heating value of ethanol",
+    name: words::ETHANOL_HEATING_VALUE,
     symbol: "H_e",
     unit: "MJ/kg",
     value: 26.816,
@@ -66,7 +49,7 @@ pub static ETHANOL_HEATING_VALUE: Constant = Constant {
 /// Heat of vaporisation of ethanol.
 pub static ETHANOL_VAPORISATION: Constant = Constant {
     id: "ethanol-vaporisation",
-    name: "heat of vaporisation of ethanol (396 Btu/lb)",
+    name: words::ETHANOL_VAPORISATION,
     symbol: "h_e",
     unit: "kJ/kg",
     value: 921.0,
@@ -76,7 +59,7 @@ pub static ETHANOL_VAPORISATION: Constant = Constant {
 /// Research octane number of neat ethanol.
 pub static ETHANOL_RON: Constant = Constant {
     id: "ethanol-ron",
-    name: "RON of neat ethanol (not a blending number)",
+    name: words::ETHANOL_RON,
     symbol: "RON_e",
     unit: "1",
     value: 109.0,
@@ -86,7 +69,7 @@ pub static ETHANOL_RON: Constant = Constant {
 /// Motor octane number of neat ethanol.
 pub static ETHANOL_MON: Constant = Constant {
     id: "ethanol-mon",
-    name: "MON of neat ethanol (not a blending number)",
+    name: words::ETHANOL_MON,
     symbol: "MON_e",
     unit: "1",
     value: 90.0,
@@ -96,7 +79,7 @@ pub static ETHANOL_MON: Constant = Constant {
 /// Density of methanol at 15 degC.
 pub static METHANOL_DENSITY: Constant = Constant {
     id: "methanol-density",
-    name: "density of methanol at 15 degC",
+    name: words::METHANOL_DENSITY,
     symbol: "rho_m",
     unit: "kg/m3",
     value: 795.7,
@@ -106,7 +89,7 @@ pub static METHANOL_DENSITY: Constant = Constant {
 /// Lower heating value of methanol.
 pub static METHANOL_HEATING_VALUE: Constant = Constant {
     id: "methanol-heating-value",
-    name: "lower heating value of methanol",
+    name: words::METHANOL_HEATING_VALUE,
     symbol: "H_m",
     unit: "MJ/kg",
     value: 19.933,
@@ -116,7 +99,7 @@ pub static METHANOL_HEATING_VALUE: Constant = Constant {
 /// Heat of vaporisation of methanol.
 pub static METHANOL_VAPORISATION: Constant = Constant {
     id: "methanol-vaporisation",
-    name: "heat of vaporisation of methanol at 25 degC",
+    name: words::METHANOL_VAPORISATION,
     symbol: "h_m",
     unit: "kJ/kg",
     value: 1169.0,
@@ -126,7 +109,7 @@ pub static METHANOL_VAPORISATION: Constant = Constant {
 /// Research octane number of neat methanol.
 pub static METHANOL_RON: Constant = Constant {
     id: "methanol-ron",
-    name: "RON of neat methanol",
+    name: words::METHANOL_RON,
     symbol: "RON_m",
     unit: "1",
     value: 109.6,
@@ -136,7 +119,7 @@ pub static METHANOL_RON: Constant = Constant {
 /// Motor octane number of neat methanol.
 pub static METHANOL_MON: Constant = Constant {
     id: "methanol-mon",
-    name: "MON of neat methanol",
+    name: words::METHANOL_MON,
     symbol: "MON_m",
     unit: "1",
     value: 87.4,
@@ -146,7 +129,7 @@ pub static METHANOL_MON: Constant = Constant {
 /// Density of MTBE at 15 degC.
 pub static MTBE_DENSITY: Constant = Constant {
     id: "mtbe-density",
-    name: "density of MTBE at 15 degC",
+    name: words::MTBE_DENSITY,
     symbol: "rho_t",
     unit: "kg/m3",
     value: 740.4,
@@ -156,7 +139,7 @@ pub static MTBE_DENSITY: Constant = Constant {
 /// Lower heating value of MTBE.
 pub static MTBE_HEATING_VALUE: Constant = Constant {
     id: "mtbe-heating-value",
-    name: "lower heating value of MTBE",
+    name: words::MTBE_HEATING_VALUE,
     symbol: "H_t",
     unit: "MJ/kg",
     value: 35.221,
@@ -166,7 +149,7 @@ pub static MTBE_HEATING_VALUE: Constant = Constant {
 /// Heat of vaporisation of MTBE.
 pub static MTBE_VAPORISATION: Constant = Constant {
     id: "mtbe-vaporisation",
-    name: "heat of vaporisation of MTBE at 25 degC",
+    name: words::MTBE_VAPORISATION,
     symbol: "h_t",
     unit: "kJ/kg",
     value: 339.2,
@@ -176,7 +159,7 @@ pub static MTBE_VAPORISATION: Constant = Constant {
 /// Research octane number of neat MTBE.
 pub static MTBE_RON: Constant = Constant {
     id: "mtbe-ron",
-    name: "RON of neat MTBE",
+    name: words::MTBE_RON,
     symbol: "RON_t",
     unit: "1",
     value: 117.0,
@@ -186,7 +169,7 @@ pub static MTBE_RON: Constant = Constant {
 /// Motor octane number of neat MTBE.
 pub static MTBE_MON: Constant = Constant {
     id: "mtbe-mon",
-    name: "MON of neat MTBE",
+    name: words::MTBE_MON,
     symbol: "MON_t",
     unit: "1",
     value: 101.0,
@@ -196,7 +179,7 @@ pub static MTBE_MON: Constant = Constant {
 /// Density of ETBE at 15 degC.
 pub static ETBE_DENSITY: Constant = Constant {
     id: "etbe-density",
-    name: "density of ETBE at 15 degC",
+    name: words::ETBE_DENSITY,
     symbol: "rho_b",
     unit: "kg/m3",
     value: 747.0,
@@ -206,7 +189,7 @@ pub static ETBE_DENSITY: Constant = Constant {
 /// Lower heating value of ETBE.
 pub static ETBE_HEATING_VALUE: Constant = Constant {
     id: "etbe-heating-value",
-    name: "lower heating value of ETBE",
+    name: words::ETBE_HEATING_VALUE,
     symbol: "H_b",
     unit: "MJ/kg",
     value: 36.239,
@@ -216,7 +199,7 @@ pub static ETBE_HEATING_VALUE: Constant = Constant {
 /// Heat of vaporisation of ETBE.
 pub static ETBE_VAPORISATION: Constant = Constant {
     id: "etbe-vaporisation",
-    name: "heat of vaporisation of ETBE at 25 degC",
+    name: words::ETBE_VAPORISATION,
     symbol: "h_b",
     unit: "kJ/kg",
     value: 361.1,
@@ -226,7 +209,7 @@ pub static ETBE_VAPORISATION: Constant = Constant {
 /// Research octane number of neat ETBE.
 pub static ETBE_RON: Constant = Constant {
     id: "etbe-ron",
-    name: "RON of neat ETBE",
+    name: words::ETBE_RON,
     symbol: "RON_b",
     unit: "1",
     value: 118.0,
@@ -236,7 +219,7 @@ pub static ETBE_RON: Constant = Constant {
 /// Motor octane number of neat ETBE.
 pub static ETBE_MON: Constant = Constant {
     id: "etbe-mon",
-    name: "MON of neat ETBE",
+    name: words::ETBE_MON,
     symbol: "MON_b",
     unit: "1",
     value: 101.0,
@@ -246,7 +229,7 @@ pub static ETBE_MON: Constant = Constant {
 /// Research octane number of neat toluene: no petrol base has more.
 pub static TOLUENE_RON: Constant = Constant {
     id: "toluene-ron",
-    name: "RON of neat toluene, more than any petrol base has",
+    name: words::TOLUENE_RON,
     symbol: "RON_l",
     unit: "1",
     value: 120.1,
@@ -256,7 +239,7 @@ pub static TOLUENE_RON: Constant = Constant {
 /// Motor octane number of neat toluene: no petrol base has more.
 pub static TOLUENE_MON: Constant = Constant {
     id: "toluene-mon",
-    name: "MON of neat toluene, more than any petrol base has",
+    name: words::TOLUENE_MON,
     symbol: "MON_l",
     unit: "1",
     value: 103.5,
@@ -266,7 +249,7 @@ pub static TOLUENE_MON: Constant = Constant {
 /// Density of water at 15 degC.
 pub static WATER_DENSITY: Constant = Constant {
     id: "water-density",
-    name: "density of water at 15 degC",
+    name: words::WATER_DENSITY,
     symbol: "rho_w",
     unit: "kg/m3",
     value: 999.1,
@@ -276,7 +259,7 @@ pub static WATER_DENSITY: Constant = Constant {
 /// Heat of vaporisation of water; its negative is the lower heating value.
 pub static WATER_VAPORISATION: Constant = Constant {
     id: "water-vaporisation",
-    name: "heat of vaporisation of water at 25 degC",
+    name: words::WATER_VAPORISATION,
     symbol: "h_w",
     unit: "kJ/kg",
     value: 2441.7,

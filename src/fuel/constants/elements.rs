@@ -1,26 +1,20 @@
 //! Elements and air.
 
-use crate::source::{Confidence, Source, SourceKind};
+use crate::message::keys::constants as words;
+use crate::source::{Citation, Confidence, Source, SourceKind};
 
 use super::{Constant, source};
 
-const ATOMIC_MASSES: Source = source(
-    SourceKind::Library,
-    Confidence::Checked,
-    "cantera 3.2.0, Element.weight (abridged standard atomic weights)",
-);
+const ATOMIC_MASSES: Source =
+    source(SourceKind::Library, Confidence::Checked, Citation::Words(words::ATOMIC_MASSES));
 
-const ENGINE_AIR: Source = source(
-    SourceKind::FromMemory,
-    Confidence::Weak,
-    "from memory: air as engine textbooks reckon it, 3.773 mol of atmospheric nitrogen of \
-     28.16 g/mol for each mole of oxygen; measured dry air (20.946 % O2) needs 0.04 % more",
-);
+const ENGINE_AIR: Source =
+    source(SourceKind::FromMemory, Confidence::Weak, Citation::WithCaveat(words::ENGINE_AIR));
 
 /// Atomic mass of carbon.
 pub static CARBON_MASS: Constant = Constant {
     id: "carbon-mass",
-    name: "atomic mass of carbon",
+    name: words::CARBON_MASS,
     symbol: "A_C",
     unit: "g/mol",
     value: 12.011,
@@ -30,7 +24,7 @@ pub static CARBON_MASS: Constant = Constant {
 /// Atomic mass of hydrogen.
 pub static HYDROGEN_MASS: Constant = Constant {
     id: "hydrogen-mass",
-    name: "atomic mass of hydrogen",
+    name: words::HYDROGEN_MASS,
     symbol: "A_H",
     unit: "g/mol",
     value: 1.008,
@@ -40,7 +34,7 @@ pub static HYDROGEN_MASS: Constant = Constant {
 /// Atomic mass of oxygen.
 pub static OXYGEN_MASS: Constant = Constant {
     id: "oxygen-mass",
-    name: "atomic mass of oxygen",
+    name: words::OXYGEN_MASS,
     symbol: "A_O",
     unit: "g/mol",
     value: 15.999,
@@ -51,7 +45,7 @@ pub static OXYGEN_MASS: Constant = Constant {
 /// oxygen in air.
 pub static NITROGEN_PER_OXYGEN: Constant = Constant {
     id: "nitrogen-per-oxygen",
-    name: "atmospheric nitrogen for each mole of oxygen in air",
+    name: words::NITROGEN_PER_OXYGEN,
     symbol: "psi",
     unit: "mol/mol",
     value: 3.773,
@@ -61,7 +55,7 @@ pub static NITROGEN_PER_OXYGEN: Constant = Constant {
 /// Molar mass of atmospheric nitrogen, argon and traces included.
 pub static NITROGEN_MOLAR_MASS: Constant = Constant {
     id: "nitrogen-molar-mass",
-    name: "molar mass of atmospheric nitrogen",
+    name: words::NITROGEN_MOLAR_MASS,
     symbol: "M_N2a",
     unit: "g/mol",
     value: 28.16,

@@ -1,26 +1,23 @@
 //! The thermal expansion of petrol.
 
-use crate::source::{Confidence, Source, SourceKind};
+use crate::message::keys::constants as words;
+use crate::source::{Citation, Confidence, Source, SourceKind};
 
 use super::{Constant, source};
 
 const GENERALISED_GASOLINE: Source = source(
     SourceKind::Standard,
     Confidence::Secondary,
-    "ASTM D1250-80 / API 2540, Table 54B, gasolines 653 to 770 kg/m3 (read in published code)",
+    Citation::Words(words::GENERALISED_GASOLINE),
 );
 
-const EXPANSION_RANGE: Source = source(
-    SourceKind::FromMemory,
-    Confidence::Weak,
-    "from memory: Table 54B of ASTM D1250-80 runs from 0 to 200 degF (-18 to 93 degC) at these \
-     densities; here the range of the other constituents' tables",
-);
+const EXPANSION_RANGE: Source =
+    source(SourceKind::FromMemory, Confidence::Weak, Citation::WithCaveat(words::EXPANSION_RANGE));
 
 /// First coefficient of the thermal expansion of petrol.
 pub static EXPANSION_K0: Constant = Constant {
     id: "expansion-k0",
-    name: "first coefficient of the thermal expansion of petrol",
+    name: words::EXPANSION_K0,
     symbol: "K_0",
     unit: "kg2/m6/K",
     value: 346.4228,
@@ -30,7 +27,7 @@ pub static EXPANSION_K0: Constant = Constant {
 /// Second coefficient of the thermal expansion of petrol.
 pub static EXPANSION_K1: Constant = Constant {
     id: "expansion-k1",
-    name: "second coefficient of the thermal expansion of petrol",
+    name: words::EXPANSION_K1,
     symbol: "K_1",
     unit: "kg/m3/K",
     value: 0.4388,
@@ -40,7 +37,7 @@ pub static EXPANSION_K1: Constant = Constant {
 /// Weight of the second-order term of the volume correction factor.
 pub static EXPANSION_SECOND_ORDER: Constant = Constant {
     id: "expansion-second-order",
-    name: "weight of the second-order term of the volume correction factor",
+    name: words::EXPANSION_SECOND_ORDER,
     symbol: "k",
     unit: "1",
     value: 0.8,
@@ -50,7 +47,7 @@ pub static EXPANSION_SECOND_ORDER: Constant = Constant {
 /// Lowest density at 15 degC that the expansion of petrol is stated for.
 pub static EXPANSION_DENSITY_MIN: Constant = Constant {
     id: "expansion-density-min",
-    name: "lowest density at 15 degC for the thermal expansion of petrol",
+    name: words::EXPANSION_DENSITY_MIN,
     symbol: "rho_min",
     unit: "kg/m3",
     value: 653.0,
@@ -60,7 +57,7 @@ pub static EXPANSION_DENSITY_MIN: Constant = Constant {
 /// Highest density at 15 degC that the expansion of petrol is stated for.
 pub static EXPANSION_DENSITY_MAX: Constant = Constant {
     id: "expansion-density-max",
-    name: "highest density at 15 degC for the thermal expansion of petrol",
+    name: words::EXPANSION_DENSITY_MAX,
     symbol: "rho_max",
     unit: "kg/m3",
     value: 770.0,
@@ -70,7 +67,7 @@ pub static EXPANSION_DENSITY_MAX: Constant = Constant {
 /// Lowest temperature at which the expansion of petrol is computed.
 pub static EXPANSION_TEMPERATURE_MIN: Constant = Constant {
     id: "expansion-temperature-min",
-    name: "lowest temperature for the thermal expansion of petrol",
+    name: words::EXPANSION_TEMPERATURE_MIN,
     symbol: "T_min",
     unit: "degC",
     value: -20.0,
@@ -80,7 +77,7 @@ pub static EXPANSION_TEMPERATURE_MIN: Constant = Constant {
 /// Highest temperature at which the expansion of petrol is computed.
 pub static EXPANSION_TEMPERATURE_MAX: Constant = Constant {
     id: "expansion-temperature-max",
-    name: "highest temperature for the thermal expansion of petrol",
+    name: words::EXPANSION_TEMPERATURE_MAX,
     symbol: "T_max",
     unit: "degC",
     value: 60.0,

@@ -10,8 +10,10 @@ mod flex;
 mod pacific;
 
 use super::content::{Content, Extras};
+use crate::message::Wording::{self, Fixed, Words};
+use crate::message::keys::grades as words;
 use crate::quantity::{Band, Share};
-use crate::source::{Confidence, Source, SourceKind};
+use crate::source::{Citation, Confidence, Source, SourceKind};
 
 /// A fuel as standards and laws describe it.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -19,11 +21,11 @@ pub struct Grade {
     /// Name in stored files; never changes once published.
     pub id: &'static str,
     /// Name to show.
-    pub name: &'static str,
+    pub name: Wording,
     /// The standard or law that describes it.
-    pub standard: &'static str,
+    pub standard: Wording,
     /// Where it is sold.
-    pub region: &'static str,
+    pub region: Wording,
     /// Ethanol in percent by volume.
     ethanol_percent: Percent,
     /// Water in percent by volume.
@@ -58,7 +60,7 @@ pub struct Grade {
     /// Where the limits come from.
     pub source: Source,
     /// Why the expected share is expected, and what to know before relying on it.
-    pub note: &'static str,
+    pub note: Wording,
 }
 
 /// Percent by volume: the least, what is expected, the most.
@@ -73,9 +75,9 @@ impl Grade {
     /// A grade of which nothing is known; the data files fill in what is.
     const UNKNOWN: Self = Self {
         id: "",
-        name: "",
-        standard: "",
-        region: "",
+        name: Fixed(""),
+        standard: Fixed(""),
+        region: Fixed(""),
         ethanol_percent: percent(0.0, 0.0, 0.0),
         water_percent: percent(0.0, 0.0, 0.0),
         methanol_percent: percent(0.0, 0.0, 0.0),
@@ -88,8 +90,8 @@ impl Grade {
         mon_min: None,
         aki_min: None,
         label: None,
-        source: source(SourceKind::FromMemory, Confidence::Weak, ""),
-        note: "",
+        source: source(SourceKind::FromMemory, Confidence::Weak, Citation::Published("")),
+        note: Fixed(""),
     };
 
     /// Volume share of ethanol: least, expected, most.
@@ -132,7 +134,7 @@ const fn percent(low: f64, expected: f64, high: f64) -> Percent {
     Percent { low, expected, high }
 }
 
-const fn source(kind: SourceKind, confidence: Confidence, citation: &'static str) -> Source {
+const fn source(kind: SourceKind, confidence: Confidence, citation: Citation) -> Source {
     Source { kind, citation, confidence }
 }
 
@@ -182,13 +184,16 @@ pub static CATALOGUE: &[Grade] = &[
 
 const NEAT_ETHANOL: Grade = Grade {
     id: "neat-ethanol",
-    name: "Neat ethanol",
-    standard: "by definition",
-    region: "anywhere",
+    name: Words(words::NEAT_ETHANOL),
+    standard: Words(words::BY_DEFINITION),
+    region: Words(words::ANYWHERE),
     ethanol_percent: percent(100.0, 100.0, 100.0),
-    source: source(SourceKind::Definition, Confidence::Checked, "ethanol and nothing else"),
-    note: "What is sold as anhydrous still holds some water, and often a denaturant: enter it as \
-           a fuel of its own when that matters.",
+    source: source(
+        SourceKind::Definition,
+        Confidence::Checked,
+        Citation::Words(words::NEAT_ETHANOL_SOURCE),
+    ),
+    note: Words(words::NEAT_ETHANOL_NOTE),
     ..Grade::UNKNOWN
 };
 
@@ -214,9 +219,9 @@ mod tests {
             }
             assert_eq!(grade.content().excess(), None, "{grade:?}");
             for text in [grade.name, grade.standard, grade.region, grade.note] {
-                assert!(!text.is_empty(), "{grade:?}");
+                assert_ne!(text, Fixed(""), "{grade:?}");
             }
-            assert!(!grade.source.citation.is_empty(), "{grade:?}");
+            assert_ne!(grade.source.citation, Citation::Published(""), "{grade:?}");
             let octane = [grade.ron_min, grade.mon_min, grade.aki_min].into_iter().flatten();
             assert!(octane.into_iter().all(|number| (80.0..110.0).contains(&number)), "{grade:?}");
         }

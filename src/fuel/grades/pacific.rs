@@ -1,60 +1,61 @@
 //! Petrol of Japan and Australia.
 
 use super::{Grade, percent, source};
-use crate::source::{Confidence, Source, SourceKind};
+use crate::message::Wording::{Fixed, Words};
+use crate::message::keys::grades as words;
+use crate::source::{Citation, Confidence, Source, SourceKind};
 
-const JIS_K_2202: Source = source(
-    SourceKind::Standard,
-    Confidence::Weak,
-    "JIS K 2202 as described by a secondary text: regular at least RON 89, premium at least 96, \
-     most sellers state 100; at most 3 % v/v ethanol is from memory",
-);
-const AUSTRALIAN_PETROL: Source = source(
-    SourceKind::Law,
-    Confidence::Weak,
-    "Fuel Standard (Petrol) Determination 2001: RON 91 and 95; at most 10 % v/v ethanol is from \
-     memory, and 98 is a market grade",
-);
+const JIS_K_2202: Source =
+    source(SourceKind::Standard, Confidence::Weak, Citation::Words(words::JIS_K_2202_SOURCE));
+const AUSTRALIAN_PETROL: Source =
+    source(SourceKind::Law, Confidence::Weak, Citation::Words(words::AUSTRALIAN_PETROL_SOURCE));
 
 const JAPANESE: Grade = Grade {
-    standard: "JIS K 2202",
-    region: "Japan",
+    standard: Fixed("JIS K 2202"),
+    region: Words(words::JAPAN),
     ethanol_percent: percent(0.0, 0.0, 3.0),
     source: JIS_K_2202,
-    note: "Ethanol is blended as an ether, if at all, so none is expected: from memory.",
+    note: Words(words::JAPANESE_NOTE),
     ..Grade::UNKNOWN
 };
 
-pub(super) const JAPAN_REGULAR: Grade =
-    Grade { id: "jis-k2202-regular", name: "Regular, 89", ron_min: Some(89.0), ..JAPANESE };
-pub(super) const JAPAN_PREMIUM: Grade =
-    Grade { id: "jis-k2202-premium", name: "Premium, 96", ron_min: Some(96.0), ..JAPANESE };
+pub(super) const JAPAN_REGULAR: Grade = Grade {
+    id: "jis-k2202-regular",
+    name: Words(words::JIS_K2202_REGULAR),
+    ron_min: Some(89.0),
+    ..JAPANESE
+};
+pub(super) const JAPAN_PREMIUM: Grade = Grade {
+    id: "jis-k2202-premium",
+    name: Words(words::JIS_K2202_PREMIUM),
+    ron_min: Some(96.0),
+    ..JAPANESE
+};
 pub(super) const JAPAN_100: Grade = Grade {
     id: "jp-premium-100",
-    name: "Premium, 100",
-    standard: "JIS K 2202 (100 is a market grade)",
+    name: Words(words::JP_PREMIUM_100),
+    standard: Words(words::JIS_K2202_100_IS_A_MARKET_GRADE),
     ron_min: Some(100.0),
     ..JAPANESE
 };
 
 const AUSTRALIAN: Grade = Grade {
-    standard: "Fuel Standard (Petrol) Determination 2001",
-    region: "Australia",
+    standard: Fixed("Fuel Standard (Petrol) Determination 2001"),
+    region: Words(words::AUSTRALIA),
     ethanol_percent: percent(0.0, 0.0, 10.0),
     source: AUSTRALIAN_PETROL,
-    note: "None is expected where the pump does not say E10: common practice, no source. Where it \
-           does, take 9.5 %.",
+    note: Words(words::AUSTRALIAN_NOTE),
     ..Grade::UNKNOWN
 };
 
 pub(super) const AUSTRALIA_91: Grade =
-    Grade { id: "au-91", name: "91 unleaded", ron_min: Some(91.0), ..AUSTRALIAN };
+    Grade { id: "au-91", name: Fixed("91 unleaded"), ron_min: Some(91.0), ..AUSTRALIAN };
 pub(super) const AUSTRALIA_95: Grade =
-    Grade { id: "au-95", name: "95 premium", ron_min: Some(95.0), ..AUSTRALIAN };
+    Grade { id: "au-95", name: Fixed("95 premium"), ron_min: Some(95.0), ..AUSTRALIAN };
 pub(super) const AUSTRALIA_98: Grade = Grade {
     id: "au-98",
-    name: "98 premium",
-    standard: "Fuel Standard (Petrol) Determination 2001 (98 is a market grade)",
+    name: Fixed("98 premium"),
+    standard: Words(words::AU_98_IS_A_MARKET_GRADE),
     ron_min: Some(98.0),
     ..AUSTRALIAN
 };

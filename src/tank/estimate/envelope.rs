@@ -2,29 +2,20 @@
 //! what the evidence leaves possible.
 
 use super::vehicle::Car;
+use crate::message::keys::practice as words;
 use crate::quantity::{Band, Share};
-use crate::source::{Confidence, Source, SourceKind, Sourced};
+use crate::source::Sourced;
 use crate::tank::DISPENSER_ERROR;
 
-const fn generous<T>(value: T, citation: &'static str) -> Sourced<T> {
-    let source =
-        Source { kind: SourceKind::CommonPractice, citation, confidence: Confidence::Weak };
-    Sourced { value, source }
-}
-
 /// The least and most that a leg burns, as factors on the consumption.
-pub(super) const DRIVEN: Sourced<(f64, f64)> =
-    generous((0.6, 1.5), "a leg takes from 0.6 to 1.5 times the stated consumption");
+pub(super) const DRIVEN: Sourced<(f64, f64)> = Sourced::common((0.6, 1.5), words::DRIVEN_SOURCE);
 /// The same where the trip computer counted.
-pub(super) const COUNTED: Sourced<(f64, f64)> =
-    generous((0.75, 1.3), "a trip computer counts from 0.75 to 1.3 times what was burned");
+pub(super) const COUNTED: Sourced<(f64, f64)> = Sourced::common((0.75, 1.3), words::COUNTED_SOURCE);
 /// Litres that any leg may burn beside that.
-pub(super) const BESIDE_L: Sourced<f64> =
-    generous(0.7, "a start and a short way take less than 0.7 litres");
+pub(super) const BESIDE_L: Sourced<f64> = Sourced::common(0.7, words::BESIDE_L_SOURCE);
 
 /// What pumps sell.
-pub(super) const SOLD: Sourced<[f64; 2]> =
-    generous([0.0, 0.85], "pumps sell anything from petrol without ethanol to E85");
+pub(super) const SOLD: Sourced<[f64; 2]> = Sourced::common([0.0, 0.85], words::SOLD_SOURCE);
 
 /// An interval: low, high.
 type Interval = [f64; 2];

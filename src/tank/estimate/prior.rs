@@ -1,63 +1,44 @@
 //! What is believed before anything is read. Nobody has measured these: they are
 //! chosen so that the bands hold in the simulations of `tests/estimator`.
 
+use crate::message::keys::practice as words;
 use crate::quantity::{Band, Share};
-use crate::source::{Confidence, Source, SourceKind, Sourced};
-
-const fn chosen<T>(value: T, citation: &'static str) -> Sourced<T> {
-    let source =
-        Source { kind: SourceKind::CommonPractice, citation, confidence: Confidence::Weak };
-    Sourced { value, source }
-}
+use crate::source::Sourced;
 
 /// Spread of real against stated consumption, as a fraction.
-pub(super) const GAIN_SD: Sourced<f64> =
-    chosen(0.08, "what a car uses lies within some 15 % of what its driver says it uses");
+pub(super) const GAIN_SD: Sourced<f64> = Sourced::common(0.08, words::GAIN_SD_SOURCE);
 /// Spread from leg to leg, as a fraction of what was burned.
-pub(super) const LEG_SD: Sourced<f64> =
-    chosen(0.06, "consumption differs by some 6 % from one journey to the next");
+pub(super) const LEG_SD: Sourced<f64> = Sourced::common(0.06, words::LEG_SD_SOURCE);
 /// The same where the trip computer counted.
-pub(super) const COUNTED_LEG_SD: Sourced<f64> =
-    chosen(0.02, "a trip computer repeats within some 2 % of what it counts");
+pub(super) const COUNTED_LEG_SD: Sourced<f64> = Sourced::common(0.02, words::COUNTED_LEG_SD_SOURCE);
 /// Variance that every leg adds, in litres squared: starts, idling, a short way.
-pub(super) const LEG_VARIANCE: Sourced<f64> =
-    chosen(0.05, "a start and a short way that nobody logs take some 0.2 litres");
+pub(super) const LEG_VARIANCE: Sourced<f64> = Sourced::common(0.05, words::LEG_VARIANCE_SOURCE);
 /// Spread of a gauge's reading, as a fraction of the tank.
-pub(super) const GAUGE_SD: Sourced<f64> =
-    chosen(0.02, "slope and slosh move a gauge by some 2 % of full scale");
+pub(super) const GAUGE_SD: Sourced<f64> = Sourced::common(0.02, words::GAUGE_SD_SOURCE);
 /// The fraction of the tank between two marks that a gauge is read to.
-pub(super) const GAUGE_STEP: Sourced<f64> = chosen(0.125, "gauges are read in eighths");
+pub(super) const GAUGE_STEP: Sourced<f64> = Sourced::common(0.125, words::GAUGE_STEP_SOURCE);
 /// Spread of what a gauge always reads high or low, as a fraction of the tank.
-pub(super) const GAUGE_BIAS_SD: Sourced<f64> =
-    chosen(0.025, "gauges read some 2.5 % of full scale high or low throughout");
+pub(super) const GAUGE_BIAS_SD: Sourced<f64> = Sourced::common(0.025, words::GAUGE_BIAS_SD_SOURCE);
 /// Spread of what a flex sensor always reads high or low, as a share.
-pub(super) const SENSOR_BIAS_SD: Sourced<f64> =
-    chosen(0.02, "flex-fuel sensors read some 2 points high or low throughout");
+pub(super) const SENSOR_BIAS_SD: Sourced<f64> = Sourced::common(0.02, words::SENSOR_BIAS_SD_SOURCE);
 /// From this share on a fuel is a strong one, whose content follows the season.
-pub(super) const STRONG_FROM: Sourced<f64> =
-    chosen(0.5, "flex fuels hold half ethanol or more, petrol far less");
+pub(super) const STRONG_FROM: Sourced<f64> = Sourced::common(0.5, words::STRONG_FROM_SOURCE);
 /// The part of a strong fuel's variance that belongs to the pump, not to the fill.
-pub(super) const LASTING_PART: Sourced<f64> =
-    chosen(0.73, "one pump's fuel differs less from fill to fill than pumps do");
+pub(super) const LASTING_PART: Sourced<f64> = Sourced::common(0.73, words::LASTING_PART_SOURCE);
 /// What of a pump's offset is still there at the next fill.
 pub(super) const LASTING_TO_NEXT: Sourced<f64> =
-    chosen(0.99, "a pump's offset outlives a season, but not for good");
+    Sourced::common(0.99, words::LASTING_TO_NEXT_SOURCE);
 /// How many times wider than their bands weak fuels spread.
-pub(super) const WEAK_SPREAD: Sourced<f64> =
-    chosen(1.5, "petrol keeps to its label, but seldom lies in the middle of what that allows");
+pub(super) const WEAK_SPREAD: Sourced<f64> = Sourced::common(1.5, words::WEAK_SPREAD_SOURCE);
 /// How many times wider than their bands strong fuels may spread, with the
 /// probability of each.
-pub(super) const SPREADS: Sourced<[(f64, f64); 4]> = chosen(
-    [(0.7, 0.20), (1.2, 0.35), (1.8, 0.30), (2.6, 0.15)],
-    "nobody knows how far to trust a typed range: up to twice is likely, thrice is not excluded",
-);
+pub(super) const SPREADS: Sourced<[(f64, f64); 4]> =
+    Sourced::common([(0.7, 0.20), (1.2, 0.35), (1.8, 0.30), (2.6, 0.15)], words::SPREADS_SOURCE);
 /// Whether a reading is wrong that shows far more or less than the log allows;
 /// otherwise the log is.
-pub(super) const MISREAD: Sourced<f64> =
-    chosen(0.3, "people misread a gauge about half as often as they forget to log a fill");
+pub(super) const MISREAD: Sourced<f64> = Sourced::common(0.3, words::MISREAD_SOURCE);
 /// Whether nothing was burned where none was logged.
-pub(super) const STOOD: Sourced<f64> =
-    chosen(0.5, "a second look at the gauge is as likely as a journey that nobody logged");
+pub(super) const STOOD: Sourced<f64> = Sourced::common(0.5, words::STOOD_SOURCE);
 
 /// What a fuel is believed to hold.
 ///

@@ -5,8 +5,9 @@ use uom::si::length::kilometer;
 
 use super::envelope::{COUNTED, DRIVEN};
 use super::{Estimator, volume};
+use crate::message::keys::practice as words;
 use crate::quantity::{Length, Volume};
-use crate::source::{Confidence, Source, SourceKind, Sourced};
+use crate::source::{Citation, Confidence, Source, SourceKind, Sourced};
 
 /// Litres of petrol without ethanol over 100 km that no car falls short of, unless its driver
 /// says that it takes less.
@@ -14,7 +15,7 @@ pub(super) const THRIFTIEST_L: Sourced<f64> = Sourced {
     value: 3.5,
     source: Source {
         kind: SourceKind::CommonPractice,
-        citation: "no turbocharged petrol car takes less than 3.5 L/100 km over a whole tank",
+        citation: Citation::Words(words::THRIFTIEST_L_SOURCE),
         confidence: Confidence::Weak,
     },
 };

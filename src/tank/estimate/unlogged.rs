@@ -5,14 +5,15 @@ use super::filter::Moments;
 use super::octane_floor::Floor;
 use super::prior::Content;
 use super::vehicle::Car;
-use crate::source::{Confidence, Source, SourceKind, Sourced};
+use crate::message::keys::practice as words;
+use crate::source::{Citation, Confidence, Source, SourceKind, Sourced};
 
 /// The levels between which people fill up, as fractions of the tank.
 pub(super) const FILLED_AT: Sourced<(f64, f64)> = Sourced {
     value: (1.0 / 30.0, 11.0 / 30.0),
     source: Source {
         kind: SourceKind::CommonPractice,
-        citation: "people fill up with a thirtieth to a third of the tank left",
+        citation: Citation::Words(words::FILLED_AT_SOURCE),
         confidence: Confidence::Weak,
     },
 };

@@ -19,6 +19,7 @@ pub use verdict::{
 };
 
 use crate::hardware::Recipe;
+use crate::message::keys::hardware_said as keys;
 use crate::quantity::notation::Printer;
 
 pub use super::tank::with_unit;
@@ -48,17 +49,17 @@ pub fn recipe(recipe: &Recipe, printer: &Printer) -> Vec<Fact> {
     let (water, of_water) = pour(recipe.water, recipe.water_mass);
     let shrinks = printer.mixed_volume(recipe.contraction);
     vec![
-        Fact::new("Methanol concentrate", concentrate, of_concentrate),
-        Fact::new("Water", water, of_water),
-        Fact::new("It shrinks by", shrinks, "so the two volumes come to more than it".into()),
+        Fact::new(keys::CONCENTRATE.say(), concentrate, of_concentrate),
+        Fact::new(keys::WATER.say(), water, of_water),
+        Fact::new(keys::SHRINKS.say(), shrinks, keys::SHRINKS_MEANS.say().into()),
     ]
 }
 
 /// The same in one line.
 pub fn recipe_in_short(recipe: &Recipe, printer: &Printer) -> String {
-    format!(
-        "{} of concentrate, {} of water",
-        printer.mixed_volume(recipe.concentrate),
-        printer.mixed_volume(recipe.water)
-    )
+    keys::Recipe {
+        concentrate: printer.mixed_volume(recipe.concentrate),
+        water: printer.mixed_volume(recipe.water),
+    }
+    .say()
 }

@@ -3,22 +3,25 @@
 use crate::answers::hardware::{HardwareAnswer, PartAnswer};
 use crate::document::{HardwareForm, Mark, PartForm, PartKind};
 use crate::hardware::{LargestShare, Requirement};
+use crate::message::keys::hardware_said as keys;
 use crate::quantity::notation::Printer;
 use crate::quantity::{Band, CrankPower};
+use crate::words::and;
 
 /// What a kind of part is called.
 pub fn kind(kind: PartKind) -> &'static str {
     match kind {
-        PartKind::PortInjectors => "Port injectors",
-        PartKind::DirectInjectors => "Direct injectors",
-        PartKind::PlungerPump => "High-pressure pump",
-        PartKind::SupplyPump => "Supply pump",
-        PartKind::SupplyLine => "Supply line",
-        PartKind::FluidNozzle => "Injection-fluid nozzle",
-        PartKind::PowerLimit => "Power limit",
-        PartKind::TorqueLimit => "Torque limit",
-        PartKind::AirLimit => "Air limit",
+        PartKind::PortInjectors => keys::PORT_INJECTORS,
+        PartKind::DirectInjectors => keys::DIRECT_INJECTORS,
+        PartKind::PlungerPump => keys::PLUNGER_PUMP,
+        PartKind::SupplyPump => keys::SUPPLY_PUMP,
+        PartKind::SupplyLine => keys::SUPPLY_LINE,
+        PartKind::FluidNozzle => keys::FLUID_NOZZLE,
+        PartKind::PowerLimit => keys::POWER_LIMIT,
+        PartKind::TorqueLimit => keys::TORQUE_LIMIT,
+        PartKind::AirLimit => keys::AIR_LIMIT,
     }
+    .say()
 }
 
 /// A part by its name, or by what it is.
@@ -30,8 +33,8 @@ pub fn part(form: &PartForm) -> String {
 /// A limit by the name of what it protects, or by what it is.
 pub fn limit(form: &PartForm) -> String {
     let name = part(form);
-    let is_said = name.to_lowercase().ends_with("limit");
-    if is_said { name } else { format!("{name} limit") }
+    let is_said = name.to_lowercase().ends_with(keys::LIMIT_WORD.say());
+    if is_said { name } else { keys::LimitOf { name }.say() }
 }
 
 /// What was judged, by the names of its forms. A line is judged with its pumps.
@@ -39,7 +42,7 @@ pub fn part_answer(answer: &PartAnswer, hardware: &HardwareForm) -> String {
     let forms = hardware.parts.iter().filter(|form| answer.forms.contains(&form.id));
     let forms = forms.filter(|form| form.kind != PartKind::SupplyLine);
     let names: Vec<String> = forms.map(part).collect();
-    if names.is_empty() { "A part that was removed".into() } else { names.join(" and ") }
+    if names.is_empty() { keys::REMOVED_PART.say().into() } else { and(&names) }
 }
 
 /// Use at its tightest, its limit, and at which speed.
@@ -52,7 +55,8 @@ pub fn tightest(
     let used = part.over_speed.points.get(at)?.as_ref().ok()?.used;
     let speed = answer.asked.load.points.get(at)?.speed;
     let limit = printer.fraction(part.over_speed.limit);
-    Some((format!("{} of {limit}", printer.fraction(used.expected())), printer.engine_speed(speed)))
+    let used = keys::UsedOf { used: printer.fraction(used.expected()), limit }.say();
+    Some((used, printer.engine_speed(speed)))
 }
 
 /// A reserve, worst to best.
@@ -66,36 +70,38 @@ pub fn supported(part: &PartAnswer, printer: &Printer) -> (String, String) {
         || ("—".to_owned(), String::new()),
         |power| {
             let [low, expected, high] = printer.power_ends(power.map(CrankPower::get));
-            (expected, format!("{low} to {high}"))
+            (expected, keys::LowToHigh { low, high }.say())
         },
     )
 }
 
 /// The largest ethanol share, as expected and at worst.
 pub fn largest_share(share: LargestShare, printer: &Printer) -> (String, String) {
-    let none = || "none".to_owned();
+    let none = || keys::NONE.say().to_owned();
     let at_worst = share.at_worst.map_or_else(none, |it| printer.grade_at_least(it));
-    (share.expected.map_or_else(none, |it| printer.grade(it)), format!("{at_worst} at worst"))
+    let expected = share.expected.map_or_else(none, |it| printer.grade(it));
+    (expected, keys::AtWorst { share: at_worst }.say())
 }
 
 /// What would be enough.
 pub fn enough(requirement: &Requirement, by_mass: bool, printer: &Printer) -> String {
     match requirement {
-        Requirement::PortFlow(rated) => format!("{} each", flow(rated, by_mass, printer)),
+        Requirement::PortFlow(rated) => keys::Each { flow: flow(rated, by_mass, printer) }.say(),
         Requirement::DirectFlow { rated, rail } => {
             let flow = flow(rated, by_mass, printer);
             let pressure = rail.get();
             if pressure.is_finite() {
-                format!("{flow} each, or {} in the rail", printer.pressure(pressure))
+                keys::EachOrRail { flow, pressure: printer.pressure(pressure) }.say()
             } else {
-                format!("{flow} each")
+                keys::Each { flow }.say()
             }
         }
         Requirement::StrokeVolume(volume) => {
-            format!("{} per stroke, all pumps together", printer.stroke_volume(*volume))
+            keys::PerStroke { volume: printer.stroke_volume(*volume) }.say()
         }
         Requirement::SupplyFlow { flow, pressure } => {
-            format!("{} at {}", printer.pump_flow(*flow), printer.pressure(*pressure))
+            let (flow, pressure) = (printer.pump_flow(*flow), printer.pressure(*pressure));
+            keys::FlowAt { flow, pressure }.say()
         }
     }
 }
@@ -106,7 +112,7 @@ fn flow(rated: &crate::hardware::RatedFlow, by_mass: bool, printer: &Printer) ->
     } else {
         printer.injector_flow(rated.rated_volume())
     };
-    format!("{flow} at {}", printer.pressure(rated.rated_difference()))
+    keys::FlowAt { flow, pressure: printer.pressure(rated.rated_difference()) }.say()
 }
 
 /// Whether a part was rated by mass.
@@ -122,12 +128,10 @@ pub fn shortage(part: &PartAnswer, answer: &HardwareAnswer, printer: &Printer) -
         |short| {
             let pressure = printer.fraction(short.pressure_ratio);
             if short.lambda.is_finite() {
-                format!(
-                    "{}, pressure at {pressure}",
-                    printer.mixture(short.lambda, answer.stoichiometric_ratio())
-                )
+                let mixture = printer.mixture(short.lambda, answer.stoichiometric_ratio());
+                keys::ShortMixture { mixture, pressure }.say()
             } else {
-                "no fuel".to_owned()
+                keys::NO_FUEL.say().to_owned()
             }
         },
     )

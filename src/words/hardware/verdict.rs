@@ -4,6 +4,7 @@ use crate::answers::hardware::{
     AirAnswer, CrossedLimit, FluidAnswer, HardwareAnswer, HardwareReading, PartAnswer, PartStanding,
 };
 use crate::document::HardwareForm;
+use crate::message::keys::hardware_said as keys;
 use crate::quantity::MassRate;
 use crate::quantity::notation::Printer;
 
@@ -23,89 +24,110 @@ pub struct Judgement {
 /// The word for how a part stands, of whose reserve so much is wanted.
 pub fn standing(part: &PartAnswer, wanted: f64) -> &'static str {
     match (part.standing, part.over_speed.tightest) {
-        (PartStanding::Enough, _) => "holds",
-        (PartStanding::Tight, Some(it)) if it.reserve.expected() >= wanted => "likely holds",
-        (PartStanding::Tight, _) => "holds, but barely",
-        (PartStanding::Short, _) => "does not hold",
-        (PartStanding::NoFigure, _) => "cannot be judged",
+        (PartStanding::Enough, _) => keys::PART_HOLDS,
+        (PartStanding::Tight, Some(it)) if it.reserve.expected() >= wanted => keys::PART_LIKELY,
+        (PartStanding::Tight, _) => keys::PART_BARELY,
+        (PartStanding::Short, _) => keys::PART_SHORT,
+        (PartStanding::NoFigure, _) => keys::PART_NO_FIGURE,
     }
+    .say()
 }
 
 /// How it all stands. Where a limit is crossed the fuel system is no more than a part of
 /// it, and the first such limit is named.
 pub fn judgement(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &Printer) -> Judgement {
+    let Some(first) = answer.crossed.first() else {
+        let fuel = fuel_system(answer, hardware, printer);
+        let word = fuel.word(false);
+        return Judgement { word: word.clone(), more: fuel.more, short: word };
+    };
     let fuel = fuel_system(answer, hardware, printer);
-    let Some(first) = answer.crossed.first() else { return fuel };
     let crossed = crossed(first, hardware, printer);
     if answer.standing.is_none() {
         return Judgement { word: crossed.clone(), more: fuel.more, short: crossed };
     }
-    let lower = |text: &str| {
-        let mut letters = text.chars();
-        letters
-            .next()
-            .map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
-    };
+    let verdict = fuel.word(true);
     let more = match answer.standing {
         Some(PartStanding::NoFigure) => fuel.more,
-        _ => format!("Fuel: {}", fuel.more),
+        _ => keys::Fuel { what: fuel.more }.say(),
     };
-    Judgement { word: format!("Fuel {}. {crossed}", lower(&fuel.word)), more, short: crossed }
+    let word = keys::FuelAndLimit { verdict, crossed: &crossed }.say();
+    Judgement { word, more, short: crossed }
 }
 
 /// "Gearbox limit crossed from 2935 rpm".
 fn crossed(first: &CrossedLimit, hardware: &HardwareForm, printer: &Printer) -> String {
     let form = hardware.parts.iter().find(|form| form.id == first.form);
-    format!(
-        "{} {} from {}",
-        form.map_or_else(|| "A limit".into(), limit),
-        if first.is_expected { "crossed" } else { "may be crossed" },
-        printer.engine_speed(first.from)
-    )
+    let limit = form.map_or_else(|| keys::A_LIMIT.say().into(), limit);
+    let speed = printer.engine_speed(first.from);
+    if first.is_expected {
+        keys::LimitCrossed { limit, speed }.say()
+    } else {
+        keys::LimitMayBeCrossed { limit, speed }.say()
+    }
+}
+
+/// The word for a fuel system, and what belongs to it.
+struct FuelSystem {
+    verdict: Verdict,
+    more: String,
+}
+
+enum Verdict {
+    NoPart,
+    Unjudged,
+    Holds,
+    Barely,
+    Likely,
+    Short,
+}
+
+impl FuelSystem {
+    /// The word, or the same in the middle of a sentence.
+    fn word(&self, within: bool) -> String {
+        match self.verdict {
+            Verdict::NoPart => keys::NoPart { within }.say(),
+            Verdict::Unjudged => keys::CannotBeJudged { within }.say(),
+            Verdict::Holds => keys::Holds { within }.say(),
+            Verdict::Barely => keys::HoldsBarely { within }.say(),
+            Verdict::Likely => keys::LikelyHolds { within }.say(),
+            Verdict::Short => keys::DoesNotHold { within }.say(),
+        }
+    }
 }
 
 /// How the fuel system stands.
-fn fuel_system(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &Printer) -> Judgement {
+fn fuel_system(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &Printer) -> FuelSystem {
     let first = answer.first.and_then(|at| answer.parts.get(at));
     let reserve = first.and_then(|part| part.over_speed.tightest).map(|it| it.reserve);
-    let said = |word: &str, more: String| Judgement {
-        word: word.to_owned(),
-        more,
-        short: word.to_owned(),
-    };
+    let said = |verdict, more: String| FuelSystem { verdict, more };
     match (answer.standing, reserve) {
-        (None, _) => said(
-            "No part to judge",
-            "Add the injectors and the pumps under Parts: until then only the demand is shown."
-                .into(),
-        ),
+        (None, _) => said(Verdict::NoPart, keys::NO_PART_MEANS.say().into()),
         (Some(PartStanding::NoFigure), _) | (Some(_), None) => {
-            said("Cannot be judged", why_not(answer, hardware))
+            said(Verdict::Unjudged, why_not(answer, hardware))
         }
-        (Some(PartStanding::Enough), Some(reserve)) => said(
-            "Holds",
-            format!(
-                "with {} to spare, {} from worst to best",
-                printer.fraction(reserve.expected()),
-                printer.fractions(reserve)
-            ),
-        ),
-        (Some(PartStanding::Tight), Some(reserve)) => {
-            let (expected, wanted) = (reserve.expected(), answer.asked.engine.reserve);
-            let spare = format!("with {} to spare", printer.fraction(expected));
-            let less = format!("{spare}, less than the {} you want", printer.fraction(wanted));
-            let short =
-                format!("at worst {}\u{202f}% short", printer.at_most(-reserve.low() * 100.0, 0));
-            match (expected < wanted, reserve.low() < 0.0) {
-                (true, true) => said("Holds, but barely", format!("{less}; {short}")),
-                (true, false) => said("Holds, but barely", less),
-                (false, _) => said("Likely holds", format!("{spare}, but {short}")),
+        (Some(PartStanding::Enough), Some(reserve)) => {
+            let (expected, reserves) = (reserve.expected(), printer.fractions(reserve));
+            let reserve = printer.fraction(expected);
+            said(Verdict::Holds, keys::ToSpareBand { reserve, reserves }.say())
+        }
+        (Some(PartStanding::Tight), Some(band)) => {
+            let is_less = band.expected() < answer.asked.engine.reserve;
+            let wanted = printer.fraction(answer.asked.engine.reserve);
+            let reserve = printer.fraction(band.expected());
+            let short = printer.at_most(-band.low() * 100.0, 0);
+            match (is_less, band.low() < 0.0) {
+                (true, true) => {
+                    said(Verdict::Barely, keys::ToSpareLessShort { reserve, wanted, short }.say())
+                }
+                (true, false) => said(Verdict::Barely, keys::ToSpareLess { reserve, wanted }.say()),
+                (false, _) => said(Verdict::Likely, keys::ToSpareShort { reserve, short }.say()),
             }
         }
-        (Some(PartStanding::Short), Some(reserve)) => said(
-            "Does not hold",
-            format!("{} short of what the curve asks for", printer.fraction(-reserve.expected())),
-        ),
+        (Some(PartStanding::Short), Some(reserve)) => {
+            let short = printer.fraction(-reserve.expected());
+            said(Verdict::Short, keys::ShortOf { short }.say())
+        }
     }
 }
 
@@ -114,7 +136,7 @@ fn why_not(answer: &HardwareAnswer, hardware: &HardwareForm) -> String {
     let without = answer.parts.iter().filter(|it| it.standing == PartStanding::NoFigure);
     let reasons = without.map(|it| {
         let why = it.over_speed.no_figure().map(ToString::to_string).unwrap_or_default();
-        format!("{}: {why}.", part_answer(it, hardware))
+        keys::WhyNot { part: part_answer(it, hardware), why }.say()
     });
     reasons.collect::<Vec<_>>().join(" ")
 }
@@ -127,25 +149,22 @@ pub fn first_to_give(
 ) -> Option<String> {
     let first: &PartAnswer = answer.parts.get(answer.first?)?;
     let (used, speed) = tightest(first, answer, printer)?;
-    let name = part_answer(first, hardware);
-    Some(format!("First to give: {name}, at {speed}, where {used} is in use."))
+    let part = part_answer(first, hardware);
+    Some(keys::FirstToGive { part, speed, used }.say())
 }
 
 /// The largest ethanol share for the curve.
 pub fn limits_of_share(answer: &HardwareAnswer, printer: &Printer) -> Option<String> {
     answer.standing?;
     let largest = answer.largest_share;
-    let at_worst = match largest.at_worst {
-        Some(share) => format!("{} at worst", printer.grade_at_least(share)),
-        None => "at worst not even petrol without ethanol".into(),
+    let Some(expected) = largest.expected else {
+        let is_judged = answer.standing != Some(PartStanding::NoFigure);
+        return is_judged.then(|| keys::TOO_MUCH.say().to_owned());
     };
-    Some(match largest.expected {
-        Some(share) => format!(
-            "Largest ethanol share on this curve: {} as expected, {at_worst}.",
-            printer.grade(share)
-        ),
-        None if answer.standing == Some(PartStanding::NoFigure) => return None,
-        None => "This curve is too much even for petrol without ethanol.".into(),
+    let expected = printer.grade(expected);
+    Some(match largest.at_worst {
+        Some(share) => keys::LargestShare { expected, worst: printer.grade_at_least(share) }.say(),
+        None => keys::LargestShareNoneAtWorst { expected }.say(),
     })
 }
 
@@ -154,33 +173,30 @@ pub fn air(answer: &AirAnswer, hardware: &HardwareForm, printer: &Printer) -> (b
     let (speed, most) = answer.most;
     let beyond = |flow: MassRate| flow > answer.rated;
     let name = hardware.parts.iter().find(|form| form.id == answer.form).map(part);
-    let stands = if beyond(most.expected()) {
-        "that is beyond"
+    let limit = name.unwrap_or_else(|| keys::THE_LIMIT.say().into());
+    let air = printer.compressor_air(most.expected());
+    let rated = printer.compressor_air(answer.rated);
+    let speed = printer.engine_speed(speed);
+    let words = if beyond(most.expected()) {
+        keys::AirBeyond { air, speed, limit, rated }.say()
     } else if beyond(most.high()) {
-        "at worst that is beyond"
+        keys::AirBeyondAtWorst { air, speed, limit, rated }.say()
     } else {
-        "that is within"
+        keys::AirWithin { air, speed, limit, rated }.say()
     };
-    let words = format!(
-        "Air: {} at {}; {stands} {}, {}.",
-        printer.compressor_air(most.expected()),
-        printer.engine_speed(speed),
-        name.unwrap_or_else(|| "the limit".into()),
-        printer.compressor_air(answer.rated)
-    );
     (beyond(most.high()), words)
 }
 
 /// What is asked, in one line.
 pub fn load_in_short(reading: &HardwareReading, printer: &Printer) -> String {
     let Some(asked) = &reading.asked else { return String::new() };
-    let name = reading.curves.get(asked.target).map_or_else(String::new, |it| curve(&it.name));
-    format!(
-        "{name}, {} on {}, reserve {}",
-        printer.crank_power(asked.load.peak_power()),
-        printer.grade(asked.blend.expected()),
-        printer.fraction(asked.engine.reserve)
-    )
+    keys::Load {
+        curve: reading.curves.get(asked.target).map_or_else(String::new, |it| curve(&it.name)),
+        power: printer.crank_power(asked.load.peak_power()),
+        blend: printer.grade(asked.blend.expected()),
+        reserve: printer.fraction(asked.engine.reserve),
+    }
+    .say()
 }
 
 /// What injection fluid does at the highest power.
@@ -189,36 +205,36 @@ pub fn fluid_facts(fluid: &FluidAnswer, answer: &HardwareAnswer, printer: &Print
     let mixture = |lambda| printer.mixture(lambda, answer.stoichiometric_ratio());
     let flow = answer.peak().and_then(|at| answer.headroom.flows.get(at));
     let fuel = flow.map_or_else(String::new, |flow| {
-        format!("beside {} of fuel", printer.mass_flow(flow.expected()))
+        keys::BesideFuel { flow: printer.mass_flow(flow.expected()) }.say()
     });
     let stops = if effect.lambda_if_spray_stops.is_finite() {
         mixture(effect.lambda_if_spray_stops)
     } else {
-        "no fuel at all".to_owned()
+        keys::NO_FUEL_AT_ALL.say().to_owned()
     };
     vec![
-        Fact::new("Fluid at peak power", printer.mass_flow(fluid.flow), fuel),
+        Fact::new(keys::FLUID_FLOW.say(), printer.mass_flow(fluid.flow), fuel),
         Fact::new(
-            "Mixture with it",
+            keys::MIXTURE_WITH.say(),
             mixture(effect.lambda_with),
-            "with the fuel left as it was".into(),
+            keys::MIXTURE_WITH_MEANS.say().into(),
         ),
         Fact::new(
-            "Share of the heat",
+            keys::HEAT_SHARE.say(),
             printer.fraction(effect.energy_share),
-            "that the methanol gives".into(),
+            keys::HEAT_SHARE_MEANS.say().into(),
         ),
         Fact::new(
-            "Cooling, at most",
+            keys::COOLING.say(),
             printer.temperature_difference(effect.largest_cooling),
-            "if all of it evaporates into the charge".into(),
+            keys::COOLING_MEANS.say().into(),
         ),
         Fact::new(
-            "Fuel that it stands for",
+            keys::STANDS_FOR.say(),
             printer.fraction(effect.petrol_cut),
-            "if lambda is held".into(),
+            keys::STANDS_FOR_MEANS.say().into(),
         ),
-        Fact::new("If the spray then stops", stops, "lean, and without its cooling".into()),
+        Fact::new(keys::SPRAY_STOPS.say(), stops, keys::SPRAY_STOPS_MEANS.say().into()),
     ]
 }
 

@@ -1,30 +1,29 @@
 //! What the blend is: density, air-fuel ratio, heating value, octane, lambda.
 
-use super::{CONSERVATION, Derivation, constant, derived, litres};
+use super::{CONSERVATION, Derivation, constant, litres};
 use crate::answers::fill::answer::BlendAnswer;
 use crate::fuel::{
     Constant, Corner, MixtureParts, air_for_oxygen, anti_knock_index, constants as c,
     open_loop_ratio, oxygen_needed, volume_ratio,
 };
+use crate::message::keys::practice as words;
 use crate::quantity::notation::LITRE;
 use crate::quantity::{Share, Volume};
-use crate::source::{Confidence, Source, SourceKind};
+use crate::source::{Citation, Confidence, Source, SourceKind};
 use crate::workings::{Expression, literal, number, sum};
 
-const MASS_BALANCE: Source = derived("mean by mass; complete combustion of C, H and O with air");
-const EQUAL_AIR: Source = derived("equal air and equal lambda, fuel metered by volume");
-const ENERGY: Source = derived("mean by volume of density times lower heating value");
-const INJECTOR: Source = derived(
-    "Bernoulli: at given pressure and time an injector's mass flow goes with the square root of density",
-);
+const MASS_BALANCE: Source = Source::derived(words::MASS_BALANCE);
+const EQUAL_AIR: Source = Source::derived(words::EQUAL_AIR);
+const ENERGY: Source = Source::derived(words::ENERGY_BY_VOLUME);
+const INJECTOR: Source = Source::derived(words::INJECTOR);
 const AKI: Source = Source {
     kind: SourceKind::Definition,
-    citation: "anti-knock index (RON + MON) / 2, as posted under ASTM D4814",
+    citation: Citation::Words(words::ANTI_KNOCK_INDEX),
     confidence: Confidence::Secondary,
 };
 const MOLAR_RULE: Source = Source {
     kind: SourceKind::Paper,
-    citation: "linear rule by moles: SAE 2012-01-1274 (abstract), which finds measured blends somewhat greater",
+    citation: Citation::Words(words::MOLAR_RULE),
     confidence: Confidence::Secondary,
 };
 

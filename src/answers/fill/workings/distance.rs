@@ -2,16 +2,17 @@
 
 use uom::si::volume::liter;
 
-use super::{Derivation, derived, letter, litres};
+use super::{Derivation, letter, litres};
 use crate::answers::fill::answer::FillAnswer;
 use crate::fill::economics;
 use crate::fuel::{EnergyDensity, HydrocarbonBase, Mixture};
+use crate::message::keys::practice as words;
 use crate::quantity::{Consumption, Volume};
 
 use crate::source::Source;
 use crate::workings::{Expression, literal, number, sum};
 
-const EQUAL_ENERGY: Source = derived("equal energy per distance, whatever the blend");
+const EQUAL_ENERGY: Source = Source::derived(words::EQUAL_ENERGY);
 
 impl Derivation<'_> {
     /// Range, running cost and the price at which the stronger fuel pays.
@@ -72,7 +73,7 @@ impl Derivation<'_> {
             })
             .collect();
         if !parts.is_empty() {
-            let source = derived("litres times price per litre");
+            let source = Source::derived(words::PRICE_TIMES_LITRES);
             self.lines.add("Cost", "cost", &sum(parts), (2, ""), &[source]);
         }
     }

@@ -7,7 +7,7 @@ mod pours;
 
 use super::answer::FillAnswer;
 use super::reading::FillAsked;
-use crate::answers::working::{CONSERVATION, constant, derived, letter, litres};
+use crate::answers::working::{CONSERVATION, constant, letter, litres};
 use crate::fill::FillPlan;
 use crate::workings::{Expression, Lines, Working, number};
 

@@ -1,15 +1,14 @@
 //! The fill itself, its worst cases, and the level to burn down to.
 
-use super::{CONSERVATION, Derivation, derived, letter, litres};
+use super::{CONSERVATION, Derivation, letter, litres};
 use crate::answers::fill::answer::FillAnswer;
 use crate::fill::{Order, StopRule, mean_share};
+use crate::message::keys::practice as words;
 use crate::source::Source;
 use crate::tank::DISPENSER_ERROR;
 use crate::workings::number;
 
-const CORNERS: Source = derived(
-    "the share is monotone in each uncertain value as long as the same pour overflows, so its extremes lie at the ends of the bands or where a pour begins to overflow",
-);
+const CORNERS: Source = Source::derived(words::CORNERS);
 
 impl Derivation<'_> {
     pub(crate) fn fill(&mut self) {

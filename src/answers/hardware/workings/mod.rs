@@ -12,21 +12,18 @@ use super::reading::HardwareReading;
 use crate::document::MeasuredAt;
 use crate::hardware::constants::AIR_GAS_CONSTANT;
 use crate::hardware::{BALANCE, Blend, CYCLE, LoadPoint};
+use crate::message::keys::practice as words;
 use crate::power::{add_on, at_crank};
 use crate::quantity::MassRate;
-use crate::source::{Confidence, Source, SourceKind};
+use crate::source::{Citation, Confidence, Source, SourceKind};
 use crate::workings::{Expression, Lines, Working, literal, number};
 
-const EFFICIENCY: Source = derived("equal brake efficiency on both fuels, but for the gain given");
+const EFFICIENCY: Source = Source::derived(words::EQUAL_EFFICIENCY);
 const DRIVELINE: Source = Source {
     kind: SourceKind::CommonPractice,
-    citation: "loss as a share of crank power",
+    citation: Citation::Words(words::DRIVELINE_LOSS),
     confidence: Confidence::Weak,
 };
-
-const fn derived(citation: &'static str) -> Source {
-    Source { kind: SourceKind::Derivation, citation, confidence: Confidence::Checked }
-}
 
 fn grams(flow: MassRate) -> f64 {
     flow.get::<gram_per_second>()

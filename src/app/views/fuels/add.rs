@@ -27,19 +27,21 @@ pub(super) fn AddFuel(place: OfferedAt) -> impl IntoView {
                     }),
                 );
             });
-            choices.extend(
-                CATALOGUE.iter().map(|grade| {
-                    (grade.id.to_owned(), format!("{} ({})", grade.name, grade.region))
-                }),
-            );
+            choices.extend(CATALOGUE.iter().map(|grade| {
+                let (name, region) = (grade.name.say(), grade.region.say());
+                (grade.id.to_owned(), format!("{name} ({region})"))
+            }));
             choices
         });
     let add = Callback::new(move |()| {
         let key = to_add.get_untracked();
         let mut added = None;
         session.document.update(|it| {
-            added = it
-                .offer(place, chosen(&key), |count| keys::Fuel { number: count.to_string() }.say());
+            let fuel = chosen(&key);
+            added = it.offer(place, fuel, |count| match fuel {
+                NewFuel::Grade(grade) => grade.name.say().to_owned(),
+                NewFuel::Own(_) | NewFuel::Other => keys::Fuel { number: count.to_string() }.say(),
+            });
         });
         if let Some(added) = added {
             let part = Some(Field::Fuel(added, FuelPart::Share).id());

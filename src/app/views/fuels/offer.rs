@@ -3,6 +3,7 @@
 use fillwright::document::{Field, FuelPart};
 use fillwright::fuel::grades;
 use fillwright::message::keys::fuels as keys;
+use fillwright::words::sources::citation;
 use fillwright::words::{self, deeds::Deed};
 use leptos::prelude::*;
 
@@ -98,9 +99,9 @@ fn MoreOfOffer(id: u32, on_route: Signal<bool>) -> impl IntoView {
             .with(|it| it.fuel(id).and_then(|offer| grades::find(offer.grade.as_deref()?)));
         grade.map_or_else(String::new, |grade| {
             keys::Grade {
-                standard: grade.standard,
-                note: grade.note,
-                source: grade.source.citation,
+                standard: grade.standard.say(),
+                note: grade.note.say(),
+                source: citation(&grade.source),
             }
             .say()
         })

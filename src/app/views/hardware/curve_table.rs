@@ -143,7 +143,7 @@ fn Import(id: u32) -> impl IntoView {
     let session = Session::here();
     let chosen = RwSignal::<Option<Result<String, String>>>::new(None);
     let choose = Callback::new(move |text: Option<Result<String, FileError>>| {
-        chosen.set(text.map(|text| text.map_err(|error| error.to_string())));
+        chosen.set(text.map(|text| text.map_err(FileError::say)));
     });
     let wrong = said(move || {
         chosen.with(|it| match it {

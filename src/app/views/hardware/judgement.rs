@@ -86,8 +86,8 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
                 </When>
             </div>
             <ul class="cautions note caution" aria-label=keys::CAUTIONS.say()>
-                {hardware::CAUTIONS.map(|it| view! { <li>{it}</li> })}
-                <li>{hardware::RULES_FIRST}</li>
+                {hardware::CAUTIONS.map(|it| view! { <li>{it.say()}</li> })}
+                <li>{hardware::RULES_FIRST.say()}</li>
             </ul>
         </section>
         <Bar href="#/hardware/judgement" words=short shape=of_bar aside=keys::WHY.say() />

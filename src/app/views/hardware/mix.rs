@@ -81,7 +81,7 @@ pub(super) fn MixSection() -> impl IntoView {
                 <p class="hint">{keys::WEIGHED.say()}</p>
             </When>
             <ul class="cautions note caution" aria-label=keys::FLUID_CAUTIONS.say()>
-                {hardware::FLUID_CAUTIONS.map(|it| view! { <li>{it}</li> })}
+                {hardware::FLUID_CAUTIONS.map(|it| view! { <li>{it.say()}</li> })}
             </ul>
         </Section>
     }

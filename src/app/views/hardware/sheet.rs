@@ -45,8 +45,8 @@ pub(super) fn Paper() -> impl IntoView {
         <section>
             <h2>{keys::CAUTIONS.say()}</h2>
             <ul>
-                {hardware::CAUTIONS.map(|it| view! { <li>{it}</li> })}
-                <li>{hardware::RULES_FIRST}</li>
+                {hardware::CAUTIONS.map(|it| view! { <li>{it.say()}</li> })}
+                <li>{hardware::RULES_FIRST.say()}</li>
             </ul>
         </section>
         <Drawn what=sources />

@@ -1,13 +1,13 @@
 //! Every method with its formulas.
 
+use fillwright::message::keys::methods as keys;
 use fillwright::methods;
 use fillwright::methods::{Formula, Method, Symbol};
 use fillwright::quantity::notation::Printer;
 use fillwright::source::Source;
 use fillwright::words::methods::standing;
+use fillwright::words::sources::cited;
 use leptos::prelude::*;
-
-use crate::app::widgets::cited;
 
 /// Whether a part of the view is one of the methods.
 pub(super) fn hold(part: &str) -> bool {
@@ -44,7 +44,7 @@ fn of_formula(formula: &Formula, printer: &Printer) -> AnyView {
             <h4>{line.name.clone()}</h4>
             <p class="formula">{format!("{} = {}", line.symbol, line.formula)}</p>
             <dl class="symbols">{symbols}</dl>
-            <p>"Example:"</p>
+            <p>{keys::EXAMPLE.say()}</p>
             <p class="formula">
                 {format!("{} = {} = ", line.symbol, line.numbers)}
                 <strong>{format!("{value}\u{202f}{}", line.unit)}</strong>
@@ -65,6 +65,6 @@ fn of_symbol(symbol: &Symbol) -> AnyView {
 }
 
 fn of_source(source: &Source) -> AnyView {
-    let words = format!("Source: {} ({})", cited(source), standing(source));
+    let words = keys::SourceOfFormula { source: cited(source), how: standing(source) }.say();
     view! { <p class="source">{words}</p> }.into_any()
 }

@@ -2,6 +2,7 @@
 
 use fillwright::fuel::Grade;
 use fillwright::fuel::grades::CATALOGUE;
+use fillwright::message::keys::methods as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::words::methods::{least_octane, may_hold};
 use leptos::prelude::*;
@@ -10,13 +11,19 @@ use super::constants::{drawn_table, source_cells};
 
 /// The catalogue of grades.
 pub(super) fn drawn(printer: &Printer) -> Vec<AnyView> {
-    let hint = "A standard often sets only the most ethanol. What is expected is reckoned with, the ends bound the worst case; the circle on a European pump names the most, not what is in it.";
-    let headings =
-        ["Fuel", "Ethanol", "Octane, at least", "Standard", "Note", "Source", "How sure"];
+    let headings = [
+        keys::FUEL,
+        keys::ETHANOL,
+        keys::OCTANE,
+        keys::STANDARD,
+        keys::NOTE,
+        keys::SOURCE,
+        keys::HOW_SURE,
+    ];
     let rows = CATALOGUE.iter().map(|it| row(it, printer)).collect();
     vec![
-        view! { <p class="hint">{hint}</p> }.into_any(),
-        drawn_table("Grades by published standard", &headings, rows),
+        view! { <p class="hint">{keys::GRADES_MEAN.say()}</p> }.into_any(),
+        drawn_table(keys::GRADES_CAPTION, &headings, rows),
     ]
 }
 
@@ -24,12 +31,12 @@ fn row(grade: &Grade, printer: &Printer) -> AnyView {
     view! {
         <tr>
             <th scope="row">
-                {grade.name} " " <small>{grade.region}</small>
+                {grade.name.say()} " " <small>{grade.region.say()}</small>
             </th>
             <td class="sentence">{may_hold(grade, printer)}</td>
             <td class="sentence">{least_octane(grade, printer)}</td>
-            <td class="sentence">{grade.standard}</td>
-            <td class="sentence">{grade.note}</td>
+            <td class="sentence">{grade.standard.say()}</td>
+            <td class="sentence">{grade.note.say()}</td>
             {source_cells(&grade.source)}
         </tr>
     }

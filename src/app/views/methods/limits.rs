@@ -1,5 +1,7 @@
 //! What no model here covers.
 
+use fillwright::message::Message;
+use fillwright::message::keys::methods as keys;
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
@@ -13,15 +15,15 @@ pub(super) fn drawn(_: &Printer) -> Vec<AnyView> {
 
 /// The cautions in full.
 pub(super) fn cautions(_: &Printer) -> Vec<AnyView> {
-    let part = |title: &'static str, lines: AnyView| view! { <h3>{title}</h3> {lines} }.into_any();
+    let part = |title: Message, lines: AnyView| view! { <h3>{title.say()}</h3> {lines} }.into_any();
     vec![
-        part("Fuel and calibration", list(FUEL_CAUTIONS.iter().copied())),
-        part("Fuel system", list(CAUTIONS.iter().copied().chain([RULES_FIRST]))),
-        part("Injection fluid", list(FLUID_CAUTIONS.iter().copied())),
+        part(keys::CAUTIONS_FUEL, list(FUEL_CAUTIONS.iter().copied())),
+        part(keys::CAUTIONS_HARDWARE, list(CAUTIONS.iter().copied().chain([RULES_FIRST]))),
+        part(keys::CAUTIONS_FLUID, list(FLUID_CAUTIONS.iter().copied())),
     ]
 }
 
-fn list(lines: impl Iterator<Item = &'static str>) -> AnyView {
-    let lines: Vec<AnyView> = lines.map(|it| view! { <li>{it}</li> }.into_any()).collect();
+fn list(lines: impl Iterator<Item = Message>) -> AnyView {
+    let lines: Vec<AnyView> = lines.map(|it| view! { <li>{it.say()}</li> }.into_any()).collect();
     view! { <ul class="cautions">{lines}</ul> }.into_any()
 }

@@ -7,6 +7,7 @@ mod grades;
 mod limits;
 
 use chapter::Chapter;
+use fillwright::message::keys::methods as keys;
 use leptos::prelude::*;
 
 /// The Methods view.
@@ -15,43 +16,43 @@ pub(crate) fn MethodsView() -> impl IntoView {
     view! {
         <div class="view methods">
             <div class="intro">
-                <h2>"Where does each number come from?"</h2>
+                <h2>{keys::TITLE.say()}</h2>
                 <p>
-                    "Every constant and every formula that is reckoned with, with its source and how far that can be relied on. What is printed is what is open."
+                    {keys::TITLE_MEANS.say()}
                 </p>
             </div>
             <Chapter
                 id="constants"
-                title="Constants"
-                short="Values, with their sources"
+                title=keys::CONSTANTS.say()
+                short=keys::CONSTANTS_SHORT.say()
                 holds_part=|_| false
                 content=constants::drawn
             />
             <Chapter
                 id="formulas"
-                title="Formulas"
-                short="How things are worked out, each with an example"
+                title=keys::FORMULAS.say()
+                short=keys::FORMULAS_SHORT.say()
                 holds_part=formulas::hold
                 content=formulas::drawn
             />
             <Chapter
                 id="grades"
-                title="Fuels at the pump"
-                short="What each grade may really hold"
+                title=keys::GRADES.say()
+                short=keys::GRADES_SHORT.say()
                 holds_part=|_| false
                 content=grades::drawn
             />
             <Chapter
                 id="limits"
-                title="Limits"
-                short="What no figure here covers"
+                title=keys::LIMITS.say()
+                short=keys::LIMITS_SHORT.say()
                 holds_part=|_| false
                 content=limits::drawn
             />
             <Chapter
                 id="cautions"
-                title="Cautions"
-                short="What has to come first"
+                title=keys::CAUTIONS.say()
+                short=keys::CAUTIONS_SHORT.say()
                 holds_part=|_| false
                 content=limits::cautions
             />

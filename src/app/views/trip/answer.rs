@@ -132,7 +132,7 @@ pub(super) fn AnswerCard(printing: RwSignal<bool>) -> impl IntoView {
                 <LeftOpen />
             </When>
             <ul class="cautions note caution" aria-label=keys::CAUTIONS.say()>
-                {trip::CAUTIONS.map(|it| view! { <li>{it}</li> })}
+                {trip::CAUTIONS.map(|it| view! { <li>{it.say()}</li> })}
             </ul>
         </section>
         <AnswerBar

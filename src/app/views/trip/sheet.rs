@@ -38,7 +38,7 @@ pub(super) fn Paper() -> impl IntoView {
         </section>
         <section>
             <h2>{keys::CAUTIONS.say()}</h2>
-            <ul>{trip::CAUTIONS.map(|it| view! { <li>{it}</li> })}</ul>
+            <ul>{trip::CAUTIONS.map(|it| view! { <li>{it.say()}</li> })}</ul>
         </section>
     }
 }

@@ -1,6 +1,7 @@
 //! The card of what the plan should be like.
 
 use fillwright::document::{Field, PreferForm, TripPart};
+use fillwright::message::Message;
 use fillwright::message::keys::trip as keys;
 use fillwright::words::trip::preference;
 use leptos::prelude::*;
@@ -11,7 +12,7 @@ use crate::app::widgets::{
     CheckBox, Options, Section, TextField, holds, key_of, options, said, value_of,
 };
 
-const PREFERENCES: [(PreferForm, &str, &str); 3] = [
+const PREFERENCES: [(PreferForm, &str, Message); 3] = [
     (PreferForm::Cheapest, "cheapest", preference(PreferForm::Cheapest)),
     (PreferForm::FewestStops, "fewest-stops", preference(PreferForm::FewestStops)),
     (PreferForm::MostEthanol, "most-ethanol", preference(PreferForm::MostEthanol)),
@@ -38,7 +39,7 @@ pub(super) fn WishSection() -> impl IntoView {
     });
     let short = said(move || {
         let prefer = session.document.with(|it| it.here.route.prefer);
-        let label = preference(prefer);
+        let label = preference(prefer).say();
         if careful.get() { keys::WishCareful { wish: label }.say() } else { label.to_owned() }
     });
     view! {

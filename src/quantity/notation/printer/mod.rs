@@ -1,7 +1,9 @@
-//! Quantities as the person wants to read them.
+//! Quantities as the person wants to read them. The few words in a figure are said here:
+//! a figure is a text only once it is printed.
 
 mod technical;
 
+use crate::message::keys::notation as keys;
 use crate::quantity::Consumption;
 use crate::quantity::notation::entry::Entry;
 pub(super) use crate::quantity::notation::measure::Measure;
@@ -59,7 +61,7 @@ impl Printer {
 
     /// A window of shares as grades.
     pub fn window(&self, low: Share, high: Share) -> String {
-        format!("{} to {}", self.edge(low), self.edge(high))
+        keys::Band { low: self.edge(low), high: self.edge(high) }.say()
     }
 
     /// The low end, the expected value and the high end of a band with so many decimals.
@@ -88,7 +90,7 @@ impl Printer {
     /// A band of shares as grades.
     pub fn grade_band(&self, band: Band<Share>) -> String {
         let [low, _, high] = self.grade_ends(band);
-        format!("{low} to {high}")
+        keys::Band { low, high }.say()
     }
 
     /// A share that is possible at least, as a grade.
@@ -105,7 +107,7 @@ impl Printer {
     pub fn percent_band(&self, band: Band<Share>) -> String {
         let told = outwards(band.map(|share| steady(share).percent()), 1);
         let [low, high] = [told.low(), told.high()].map(|it| print_number_short(it, 1, self.style));
-        if low == high { format!("{low}{THIN}%") } else { format!("{low} to {high}{THIN}%") }
+        if low == high { format!("{low}{THIN}%") } else { keys::BandPercent { low, high }.say() }
     }
 
     /// The low end, the expected volume and the high end, each with its unit.
@@ -119,7 +121,7 @@ impl Printer {
     pub fn volume_band(&self, band: Band<Volume>) -> String {
         let unit = self.units.volume();
         let [low, _, high] = self.number_ends(band.map(|it| unit.value_of(it)), 1);
-        format!("{low} to {high}{THIN}{}", unit.symbol())
+        keys::BandUnit { low, high, unit: unit.symbol() }.say()
     }
 
     /// A price in the own currency, and what it is in the one that it was typed in.
@@ -170,7 +172,7 @@ impl Printer {
         if unit == KILOMETRE {
             (format!("100{THIN}km"), 100.0)
         } else {
-            ("mile".into(), KILOMETRE.value_of(unit.quantity(1.0)))
+            (keys::MILE.say().into(), KILOMETRE.value_of(unit.quantity(1.0)))
         }
     }
 

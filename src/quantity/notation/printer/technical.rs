@@ -4,6 +4,7 @@ use uom::si::mass::kilogram;
 use uom::si::temperature_interval::kelvin;
 
 use super::Printer;
+use crate::message::keys::notation as keys;
 use crate::quantity::notation::field::QuantityField;
 use crate::quantity::notation::unit::InSi;
 use crate::quantity::notation::{Measure, MixtureScale, PETROL_GAUGE_RATIO, outwards, quantities};
@@ -68,12 +69,12 @@ impl Printer {
 
     /// A power at the crank, and that it is there.
     pub fn crank_power(&self, power: CrankPower) -> String {
-        format!("{} at the crank", self.power(power.get()))
+        keys::AtTheCrank { power: self.power(power.get()) }.say()
     }
 
     /// A power at the wheels, and that it is there.
     pub fn wheel_power(&self, power: WheelPower) -> String {
-        format!("{} at the wheels", self.power(power.get()))
+        keys::AtTheWheels { power: self.power(power.get()) }.say()
     }
 
     /// A torque.
@@ -186,20 +187,23 @@ impl Printer {
     /// print alike.
     pub fn fractions(&self, band: Band<f64>) -> String {
         let [low, _, high] = self.number_ends(band.map(|it| it * 100.0), 0);
-        if low == high { format!("{low}{THIN}%") } else { format!("{low} to {high}{THIN}%") }
+        if low == high { format!("{low}{THIN}%") } else { keys::BandPercent { low, high }.say() }
     }
 
     /// A mixture as it was chosen to be told: lambda, or an air-fuel ratio and the one
     /// that belongs to lambda 1 on its scale. `stoichiometric` is that of the blend.
     pub fn mixture(&self, lambda: f64, stoichiometric: f64) -> String {
-        let ratio = |one: f64, digits, whose| {
-            let [here, one] = [lambda * one, one].map(|it| self.number(it, digits));
-            format!("AFR{THIN}{here} (λ{THIN}1 is {one}, {whose})")
-        };
+        let ratio = |one: f64| [lambda * one, one].map(|it| self.number(it, 1));
         match self.units.mixture() {
             MixtureScale::Lambda => format!("λ{THIN}{}", self.number(lambda, 2)),
-            MixtureScale::AfrOfPetrol => ratio(PETROL_GAUGE_RATIO, 1, "petrol scale"),
-            MixtureScale::AfrOfTheBlend => ratio(stoichiometric, 1, "this blend"),
+            MixtureScale::AfrOfPetrol => {
+                let [ratio, one] = ratio(PETROL_GAUGE_RATIO);
+                keys::AfrOfPetrol { ratio, one }.say()
+            }
+            MixtureScale::AfrOfTheBlend => {
+                let [ratio, one] = ratio(stoichiometric);
+                keys::AfrOfBlend { ratio, one }.say()
+            }
         }
     }
 
