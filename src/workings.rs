@@ -8,6 +8,7 @@
 //! [`Arithmetic`]: in bare numbers it costs what the numbers cost, and as an
 //! [`Expression`] the same lines give the workings.
 
+use crate::message::Sentence;
 use std::fmt::{Display, Write};
 use std::ops::{Add, Div, Mul, Sub};
 
@@ -298,7 +299,7 @@ fn plain(value: f64) -> String {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Working {
     /// What is worked out.
-    pub name: String,
+    pub name: Sentence,
     /// Its symbol.
     pub symbol: String,
     /// The formula in letters.
@@ -319,7 +320,7 @@ pub struct Working {
 impl Working {
     /// A line from its formula.
     pub fn new(
-        name: impl Into<String>,
+        name: impl Into<Sentence>,
         symbol: impl Into<String>,
         expression: &Expression,
         decimals: usize,
@@ -347,7 +348,7 @@ impl Lines {
     /// Adds a line, and gives its result to be used in later ones.
     pub fn add(
         &mut self,
-        name: impl Into<String>,
+        name: impl Into<Sentence>,
         symbol: impl Into<String>,
         expression: &Expression,
         (decimals, unit): (usize, &'static str),

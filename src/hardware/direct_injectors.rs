@@ -1,5 +1,6 @@
 //! Injectors in the cylinders of a four-stroke engine.
 
+use crate::message::keys::workings;
 use std::f64::consts::PI;
 
 use uom::si::angle::{degree, radian};
@@ -132,13 +133,13 @@ impl FuelSystemPart for DirectInjectors {
         let speed = workings.speed();
         let window = number("W", self.window.get::<degree>()) / (literal(6.0) * speed.clone())
             * literal(1000.0);
-        let window = workings.add("Time for injection", "t", &window, (3, "ms"), &[CYCLE]);
+        let window = workings.add(workings::TIME_INJECTION, "t", &window, (3, "ms"), &[CYCLE]);
         let each = flow / number("n", f64::from(self.count)) * literal(120_000.0) / speed;
-        let each = workings.add("Fuel for each injection", "i", &each, (1, "mg"), &[CYCLE]);
+        let each = workings.add(workings::FUEL_EACH_INJECTION, "i", &each, (1, "mg"), &[CYCLE]);
         let offset = number("t_o", self.opening_offset.get::<millisecond>());
         let needed = each / open;
         let used = (needed.clone() + offset.clone()) / window.clone();
-        workings.add("Use of that time", "U", &used, (4, ""), &[CYCLE]);
+        workings.add(workings::USE_TIME, "U", &used, (4, ""), &[CYCLE]);
         Some((number("L", self.limit) * window - offset) / needed - literal(1.0))
     }
 }

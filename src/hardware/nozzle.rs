@@ -1,5 +1,6 @@
 //! A nozzle's rated flow, and its flow at another pressure and with another liquid.
 
+use crate::message::keys::workings;
 use thiserror::Error;
 use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::mass_rate::gram_per_second;
@@ -180,7 +181,7 @@ impl RatedFlow {
         difference: Pressure,
     ) -> Expression {
         let flow = self.formula(difference, workings.at.fuel.density);
-        let name = "Flow of one injector held open, on this blend";
+        let name = workings::FLOW_ONE_INJECTOR_HELD_OPEN_ON;
         workings.add(name, "q", &flow, (3, "g/s"), &[ORIFICE])
     }
 

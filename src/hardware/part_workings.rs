@@ -4,6 +4,7 @@ use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::mass_density::kilogram_per_cubic_meter;
 
 use super::operating_point::OperatingPoint;
+use crate::message::Message;
 use crate::source::Source;
 use crate::workings::{Expression, Lines, number};
 
@@ -22,7 +23,7 @@ impl PartWorkings<'_> {
     /// Adds a line whose symbol ends in the part's own suffix.
     pub(super) fn add(
         &mut self,
-        name: &str,
+        name: Message,
         symbol: &str,
         formula: &Expression,
         shown: (usize, &'static str),

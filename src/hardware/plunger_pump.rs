@@ -1,5 +1,6 @@
 //! The single-plunger high-pressure pump.
 
+use crate::message::keys::workings;
 use std::f64::consts::PI;
 
 use uom::si::angular_velocity::revolution_per_minute;
@@ -139,15 +140,21 @@ impl PlungerPump {
         let workings =
             &mut PartWorkings { lines: workings.lines, suffix: &suffix, at: workings.at };
         let stroke = self.stroke();
-        let stroke = workings.add("Volume of a stroke", "V", &stroke, (1, "mm3"), &[]);
+        let stroke = workings.add(workings::VOLUME_STROKE, "V", &stroke, (1, "mm3"), &[]);
         let swept = self.swept(stroke, workings.at.speed);
-        let swept = workings.add("Volume swept in a second", "S", &swept, (2, "cm3/s"), &[]);
+        let swept = workings.add(workings::VOLUME_SWEPT_SECOND, "S", &swept, (2, "cm3/s"), &[]);
         let sources = [MURNAGHAN, c::MURNAGHAN_EXPONENT.source];
-        let name = "Density in the rail over that at the inlet";
+        let name = workings::DENSITY_RAIL_OVER_INLET;
         let denser = workings.add(name, "r", &self.denser(), (5, ""), &sources);
         let compressed = self.compressed(denser);
         let delivered = delivered(swept, workings.at, compressed, self.efficiency.expected());
-        workings.add("What a high-pressure pump gives", "G", &delivered, (2, "g/s"), &[PLUNGER])
+        workings.add(
+            workings::WHAT_HIGH_PRESSURE_PUMP_GIVES,
+            "G",
+            &delivered,
+            (2, "g/s"),
+            &[PLUNGER],
+        )
     }
 
     /// The greatest flow into the pump as the plunger draws, pi times the mean on a
@@ -229,7 +236,7 @@ impl FuelSystemPart for PlungerPumps<'_> {
             });
         }
         let used = flow / delivered.unwrap_or_else(|| literal(0.0));
-        let used = workings.add("Use of what the pumps give", "U", &used, (4, ""), &[BALANCE]);
+        let used = workings.add(workings::USE_WHAT_PUMPS_GIVE, "U", &used, (4, ""), &[BALANCE]);
         Some(number("L", self.limit()) / used - literal(1.0))
     }
 }

@@ -1,5 +1,6 @@
 //! Injectors in the intake ports, with their dead times.
 
+use crate::message::keys::workings;
 use thiserror::Error;
 use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::electric_potential::volt;
@@ -221,7 +222,7 @@ impl FuelSystemPart for PortSet<'_> {
         let dead = own.dead::<Expression>(workings.at);
         let effective = own.effective(flow, open);
         let duty = effective.clone() + dead.clone();
-        workings.add("Duty as commanded", "D", &duty, (4, ""), &[CYCLE]);
+        workings.add(workings::DUTY_COMMANDED, "D", &duty, (4, ""), &[CYCLE]);
         Some((number("L", own.limit) - dead) / effective - literal(1.0))
     }
 }

@@ -1,5 +1,6 @@
 //! The low-pressure side: tank to rail.
 
+use crate::message::keys::workings;
 use uom::si::mass_rate::gram_per_second;
 use uom::si::pressure::{bar, pascal};
 use uom::si::volume_rate::{cubic_meter_per_second, liter_per_minute};
@@ -197,7 +198,7 @@ impl FuelSystemPart for &Supply {
         _: f64,
     ) -> Option<Expression> {
         let wanted = flow.clone() * literal(3600.0) / workings.density();
-        let wanted = workings.add("The same by volume", "Q", &wanted, (1, "L/h"), &[]);
+        let wanted = workings.add(workings::SAME_VOLUME, "Q", &wanted, (1, "L/h"), &[]);
         let volume = VolumeRate::new::<cubic_meter_per_second>(wanted.value() / 3.6e6);
         let rail = self.regulator.rail(workings.at.manifold).get();
         let mut pressure = number("p_rail", rail.get::<bar>());
@@ -206,10 +207,10 @@ impl FuelSystemPart for &Supply {
             pressure = pressure + number(format!("dp_line{}", place + 1), loss);
         }
         pressure = pressure + number("dp_other", self.other_losses.get::<bar>());
-        workings.add("Pressure at the pumps", "p_p", &pressure, (2, "bar"), &[DARCY]);
+        workings.add(workings::PRESSURE_PUMPS, "p_p", &pressure, (2, "bar"), &[DARCY]);
         let there = self.available(volume, workings.at).ok()?.get::<liter_per_minute>() * 60.0;
         let used = wanted / number(format!("T{}", workings.suffix), there);
-        let name = "Use of what the pumps give there, read from their tables";
+        let name = workings::USE_WHAT_PUMPS_GIVE_READ_FROM;
         workings.add(name, "U", &used, (4, ""), &[BALANCE]);
         // At the limit the line takes more than now, so this is not the use turned over.
         let capacity = Supply::capacity(self, self.limit, workings.at).ok()?;

@@ -1,29 +1,28 @@
 //! The methods of the fill and of the blend.
 
 use super::Topic;
+use crate::message::Message;
+use crate::message::keys::methods_fuel as keys;
 
-const BEFORE: (&str, &str, &str) = ("V0", "volume in the tank before", "L");
-const SHARE_BEFORE: (&str, &str, &str) = ("e0", "its ethanol share by volume", "");
-const OF_A: (&str, &str, &str) = ("x_a", "volume of fuel a that is put in", "L");
-const OF_B: (&str, &str, &str) = ("x_b", "volume of fuel b that is put in", "L");
-const SHARE_A: (&str, &str, &str) = ("e_a", "ethanol share of fuel a", "");
-const SHARE_B: (&str, &str, &str) = ("e_b", "ethanol share of fuel b", "");
+const BEFORE: (&str, Message, &str) = ("V0", keys::VOLUME_TANK_BEFORE, "L");
+const SHARE_BEFORE: (&str, Message, &str) = ("e0", keys::ETHANOL_SHARE_VOLUME, "");
+const OF_A: (&str, Message, &str) = ("x_a", keys::VOLUME_FUEL_PUT, "L");
+const OF_B: (&str, Message, &str) = ("x_b", keys::VOLUME_FUEL_B_PUT, "L");
+const SHARE_A: (&str, Message, &str) = ("e_a", keys::ETHANOL_SHARE_FUEL, "");
+const SHARE_B: (&str, Message, &str) = ("e_b", keys::ETHANOL_SHARE_FUEL_B, "");
 
 pub(super) const TOPICS: &[Topic] = &[
     Topic {
         id: "mixing",
-        title: "Mixing, and what to put in",
-        words: &[
-            "Pouring adds litres of petrol and litres of ethanol, and burning takes both in the share in which they are there. So the share after a fill is a quotient of two sums.",
-            "With several fuels, limits, octane and prices, all of it is linear in the litres: a linear programme finds the cheapest fill, or the proof that there is none. With two fuels and a full tank it comes to the formulas below.",
-        ],
+        title: keys::TITLE_MIXING,
+        words: &[keys::MIXING_1, keys::MIXING_2],
         lines: |example| example.fill.clone(),
         picks: &[
             ("F", None),
             ("e_add", None),
-            ("x_b", Some("Volume of the second of two fuels, before rounding")),
+            ("x_b", Some(keys::VOLUME_SECOND_TWO_FUELS_BEFORE)),
             ("v", None),
-            ("X", Some("Level to burn down to, where the tank is too full")),
+            ("X", Some(keys::LEVEL_BURN_DOWN_TANK_TOO)),
         ],
         glossary: &[
             BEFORE,
@@ -32,40 +31,37 @@ pub(super) const TOPICS: &[Topic] = &[
             OF_B,
             SHARE_A,
             SHARE_B,
-            ("C", "capacity of the tank", "L"),
-            ("T", "ethanol share wanted", ""),
+            ("C", keys::CAPACITY_TANK, "L"),
+            ("T", keys::ETHANOL_SHARE_WANTED, ""),
         ],
     },
     Topic {
         id: "worst",
-        title: "Worst case of a fill, and the order of pouring",
-        words: &[
-            "The share grows with every uncertain strength, and between the levels at which a pour overflows it is monotone in the level. So the worst cases lie at the ends of the bands, and all of those are tried.",
-            "What is poured to the click takes up the error of the gauge: the closer its share is to that of the tank, the less of the error is left in the blend. Every order is worked out, and the one with the narrowest worst case is proposed.",
-        ],
+        title: keys::TITLE_WORST,
+        words: &[keys::WORST_1, keys::WORST_2],
         lines: |example| example.fill.clone(),
         picks: &[("v_low", None), ("v_high", None)],
         glossary: &[
-            ("V0_low", "volume in the tank before, where the blend gets weakest", "L"),
-            ("V0_high", "volume in the tank before, where the blend gets strongest", "L"),
-            ("e0_low", "least ethanol share in the tank before", ""),
-            ("e0_high", "largest ethanol share in the tank before", ""),
-            ("e_a_low", "least ethanol share of fuel a", ""),
-            ("e_a_high", "largest ethanol share of fuel a", ""),
-            ("e_b_low", "least ethanol share of fuel b", ""),
-            ("e_b_high", "largest ethanol share of fuel b", ""),
-            ("x_a", "volume of fuel a that goes in then", "L"),
-            ("x_b", "volume of fuel b that goes in then", "L"),
+            ("V0_low", keys::VOLUME_TANK_BEFORE_BLEND_GETS, "L"),
+            ("V0_high", keys::VOLUME_TANK_BEFORE_BLEND_GETS_STRONGEST, "L"),
+            ("e0_low", keys::LEAST_ETHANOL_SHARE_TANK_BEFORE, ""),
+            ("e0_high", keys::LARGEST_ETHANOL_SHARE_TANK_BEFORE, ""),
+            ("e_a_low", keys::LEAST_ETHANOL_SHARE_FUEL, ""),
+            ("e_a_high", keys::LARGEST_ETHANOL_SHARE_FUEL, ""),
+            ("e_b_low", keys::LEAST_ETHANOL_SHARE_FUEL_B, ""),
+            ("e_b_high", keys::LARGEST_ETHANOL_SHARE_FUEL_B, ""),
+            ("x_a", keys::VOLUME_FUEL_GOES_THEN, "L"),
+            ("x_b", keys::VOLUME_FUEL_B_GOES_THEN, "L"),
         ],
     },
     Topic {
         id: "air-fuel-ratio",
-        title: "Air-fuel ratio, by mass",
+        title: keys::TITLE_AIR_FUEL_RATIO,
         words: &[
-            "A fuel takes the air that its carbon and hydrogen burn with, less the oxygen that it brings along. That is a matter of masses: averaged by volume, the ratio of a blend comes out wrong.",
-            "The ratio of ethanol depends on the air that is reckoned with; texts that give 8.95 or 9.00 take another one.",
-            "Water takes no air, methanol less than half of what petrol takes, and the ethers of petrol a sixth to a fifth less: each makes an engine leaner that is not corrected, and so the ends of all bands together are the worst cases. Which ether a petrol holds is not told: at one end it is ETBE, at the other MTBE, and half of each is expected. An oxygen content is turned into ethers by mass, after what ethanol and methanol bring.",
-            "Metered open loop, injectors pass volume with the square root of density. How far lambda is off then follows from the two ratios and densities.",
+            keys::AIR_FUEL_RATIO_1,
+            keys::AIR_FUEL_RATIO_2,
+            keys::AIR_FUEL_RATIO_3,
+            keys::AIR_FUEL_RATIO_4,
         ],
         lines: |example| example.fill.clone(),
         picks: &[
@@ -75,51 +71,45 @@ pub(super) const TOPICS: &[Topic] = &[
             ("rho", None),
             ("AFR", None),
             ("m_V", None),
-            ("λ_r", Some("Lambda over that intended by a calibration, open loop")),
+            ("λ_r", Some(keys::LAMBDA_OVER_INTENDED_CALIBRATION_OPEN)),
         ],
         glossary: &[
-            ("v", "ethanol share of the blend by volume", ""),
-            ("AFR_cal", "air-fuel ratio of the blend that the calibration is written for", ""),
-            ("rho_cal", "density of that blend", "kg/m³"),
+            ("v", keys::ETHANOL_SHARE_BLEND_VOLUME, ""),
+            ("AFR_cal", keys::AIR_FUEL_RATIO_BLEND_CALIBRATION, ""),
+            ("rho_cal", keys::DENSITY_BLEND, "kg/m³"),
         ],
     },
     Topic {
         id: "energy",
-        title: "Energy, range and money, by volume",
-        words: &[
-            "Tanks and pumps count litres, so heating values are taken by volume: each part's density times its heating value by mass. A car is taken to need equal energy for equal distance, whatever the blend.",
-        ],
+        title: keys::TITLE_ENERGY,
+        words: &[keys::ENERGY_1],
         lines: |example| example.fill.clone(),
         picks: &[
             ("LHV_V", None),
-            ("s", Some("Range with what is in the tank then")),
-            ("cost", Some("Cost of a fill")),
+            ("s", Some(keys::RANGE_WHAT_TANK_THEN)),
+            ("cost", Some(keys::COST_FILL)),
             ("k", None),
-            ("p_even", Some("Price below which the stronger of two fuels pays")),
+            ("p_even", Some(keys::PRICE_BELOW_WHICH_STRONGER_TWO)),
         ],
         glossary: &[
-            ("v", "ethanol share of the blend by volume", ""),
-            ("V", "volume in the tank", "L"),
-            ("LHV_ref", "heating value of the fuel that the consumption is stated for", "MJ/L"),
-            ("q_ref", "consumption on that fuel", "L/100 km"),
-            ("V_add", "volume that was put in", "L"),
-            ("LHV_add", "heating value of what was put in", "MJ/L"),
-            ("LHV_a", "heating value of fuel a, the stronger", "MJ/L"),
-            ("LHV_b", "heating value of fuel b, the weaker", "MJ/L"),
-            ("p_a", "price of fuel a", "per L"),
-            ("p_b", "price of fuel b", "per L"),
+            ("v", keys::ETHANOL_SHARE_BLEND_VOLUME, ""),
+            ("V", keys::VOLUME_TANK, "L"),
+            ("LHV_ref", keys::HEATING_VALUE_FUEL_CONSUMPTION_STATED, "MJ/L"),
+            ("q_ref", keys::CONSUMPTION_ON_FUEL, "L/100 km"),
+            ("V_add", keys::VOLUME_WAS_PUT, "L"),
+            ("LHV_add", keys::HEATING_VALUE_WHAT_WAS_PUT, "MJ/L"),
+            ("LHV_a", keys::HEATING_VALUE_FUEL_STRONGER, "MJ/L"),
+            ("LHV_b", keys::HEATING_VALUE_FUEL_B_WEAKER, "MJ/L"),
+            ("p_a", keys::PRICE_FUEL, "per L"),
+            ("p_b", keys::PRICE_FUEL_B, "per L"),
             OF_A,
             OF_B,
         ],
     },
     Topic {
         id: "octane",
-        title: "Octane by moles, a lower bound",
-        words: &[
-            "Ethanol is a small molecule: a tenth of the volume is far more than a tenth of the molecules. Averaged by moles, neat octane numbers come close to what engines measure on blends; averaged by volume they fall short.",
-            "Of a fuel of which only the AKI is given, RON and MON are set apart by a sensitivity that goes by moles from 8 for petrol to 19 for neat ethanol: 93 AKI of an E10 is RON 98, 97 AKI of an E85 is RON 106. By the same rule no E85 has more than 100.4 AKI, and neat ethanol has 99.5.",
-            "Measured blends lie somewhat above the molar rule, so the result counts as a floor. It can speak against a calibration, never for one. The high blending numbers that are quoted for ethanol belong to another rule and are not used.",
-        ],
+        title: keys::TITLE_OCTANE,
+        words: &[keys::OCTANE_1, keys::OCTANE_2, keys::OCTANE_3],
         lines: |example| example.fill.clone(),
         picks: &[("RON", None), ("MON", None), ("AKI", None)],
         glossary: &[
@@ -129,14 +119,14 @@ pub(super) const TOPICS: &[Topic] = &[
             OF_B,
             SHARE_A,
             SHARE_B,
-            ("c_g", "moles in a litre of the petrol base", "mol/L"),
-            ("c_e", "moles in a litre of ethanol", "mol/L"),
-            ("RON_0", "RON of what is in the tank before", ""),
-            ("RON_a", "RON of fuel a", ""),
-            ("RON_b", "RON of fuel b", ""),
-            ("MON_0", "MON of what is in the tank before", ""),
-            ("MON_a", "MON of fuel a", ""),
-            ("MON_b", "MON of fuel b", ""),
+            ("c_g", keys::MOLES_LITRE_PETROL_BASE, "mol/L"),
+            ("c_e", keys::MOLES_LITRE_ETHANOL, "mol/L"),
+            ("RON_0", keys::RON_WHAT_TANK_BEFORE, ""),
+            ("RON_a", keys::RON_FUEL, ""),
+            ("RON_b", keys::RON_FUEL_B, ""),
+            ("MON_0", keys::MON_WHAT_TANK_BEFORE, ""),
+            ("MON_a", keys::MON_FUEL, ""),
+            ("MON_b", keys::MON_FUEL_B, ""),
         ],
     },
 ];

@@ -12,6 +12,7 @@ mod example;
 mod fuel;
 
 use crate::fuel::Constant;
+use crate::message::{Message, Sentence};
 use crate::source::{Source, SourceKind};
 use crate::workings::Working;
 use example::Example;
@@ -22,9 +23,9 @@ pub struct Method {
     /// A short name that never changes, for links.
     pub id: &'static str,
     /// What is worked out.
-    pub title: &'static str,
+    pub title: Message,
     /// What to know of it: sentences.
-    pub words: &'static [&'static str],
+    pub words: &'static [Message],
     /// Its formulas, each with an example.
     pub formulas: Vec<Formula>,
 }
@@ -39,12 +40,12 @@ pub struct Formula {
 }
 
 /// A symbol of a formula.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Symbol {
     /// As it is written.
     pub symbol: String,
     /// What it stands for.
-    pub meaning: String,
+    pub meaning: Sentence,
     /// Its unit; empty for a pure number.
     pub unit: String,
 }
@@ -100,29 +101,30 @@ fn topics() -> impl Iterator<Item = &'static Topic> {
 /// Which workings of the example belong to a method.
 struct Topic {
     id: &'static str,
-    title: &'static str,
-    words: &'static [&'static str],
+    title: Message,
+    words: &'static [Message],
     /// Where its lines are looked for.
     lines: fn(&Example) -> Vec<Working>,
     /// The symbol of each line, and its name where that of the example is too narrow.
-    picks: &'static [(&'static str, Option<&'static str>)],
+    picks: &'static [(&'static str, Option<Message>)],
     /// Symbols that neither a line nor a constant explains: meaning and unit.
-    glossary: &'static [(&'static str, &'static str, &'static str)],
+    glossary: &'static [(&'static str, Message, &'static str)],
 }
 
 impl Topic {
     fn method(&self, example: &Example) -> Method {
         let lines = (self.lines)(example);
-        let of_pick = |(symbol, name): &(&str, Option<&str>)| {
+        let of_pick = |(symbol, name): &(&str, Option<Message>)| {
             let alike = lines.iter().filter(move |line| line.symbol == *symbol);
             // One of several alike stands for them, unless each has a name of its own.
             let count = if name.is_some() { 1 } else { usize::MAX };
-            let name = name.map(str::to_owned);
             alike
                 .take(count)
                 .map(|line| {
                     let mut working = line.clone();
-                    working.name = name.clone().unwrap_or(working.name);
+                    if let Some(name) = name {
+                        working.name = (*name).into();
+                    }
                     Formula { symbols: self.symbols(&working, &lines), working }
                 })
                 .collect::<Vec<_>>()
@@ -150,17 +152,17 @@ impl Topic {
 
     /// What a symbol means: as this method says, as an earlier line does, or as the
     /// constants do.
-    fn meaning(&self, symbol: &str, lines: &[Working]) -> Option<(String, String)> {
+    fn meaning(&self, symbol: &str, lines: &[Working]) -> Option<(Sentence, String)> {
         let own = self.glossary.iter().find(|(known, ..)| *known == symbol);
         if let Some((_, meaning, unit)) = own {
-            return Some(((*meaning).to_owned(), (*unit).to_owned()));
+            return Some(((*meaning).into(), (*unit).to_owned()));
         }
         if let Some(line) = lines.iter().find(|line| line.symbol == symbol) {
             return Some((line.name.clone(), line.unit.to_owned()));
         }
         let constant = constants().find(|constant| constant.symbol == symbol)?;
         let unit = if constant.unit == "1" { "" } else { constant.unit };
-        Some((constant.name.say().to_owned(), unit.to_owned()))
+        Some((constant.name.into(), unit.to_owned()))
     }
 }
 

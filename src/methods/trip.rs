@@ -1,7 +1,9 @@
 //! The method of the trip.
 
 use super::Topic;
+use crate::message::keys::methods_trip as keys;
 use crate::message::keys::practice as words;
+use crate::message::keys::workings;
 use crate::source::{Citation, Confidence, Source, SourceKind};
 use crate::workings::{Lines, Working, number};
 
@@ -18,21 +20,17 @@ const GAP: Source = Source {
 
 pub(super) const TOPICS: &[Topic] = &[Topic {
     id: "trip",
-    title: "A trip's plan, and how far it can be from the best",
-    words: &[
-        "What is bought today binds every stop after it. Counted in energy, the only products in the model are level times composition. Each is replaced by the four planes around it, of which one is below: what comes out is a linear programme whose optimum no plan can undercut.",
-        "Where the planes are too far off, a range is split in two and both halves are looked at. Every plan is run through the exact course of the route before it is shown. So the search can be stopped at any time: the plan holds, and the bound beside it is true.",
-        "That a route is impossible is proved in the same way: no part of any range is left in which a plan could be.",
-    ],
+    title: keys::TITLE_TRIP,
+    words: &[keys::TRIP_1, keys::TRIP_2, keys::TRIP_3],
     lines: |_| lines(),
     picks: &[("w_min", None), ("g", None)],
     glossary: &[
-        ("V", "level after a stop, as energy", "MJ"),
-        ("e", "part of it that is ethanol", ""),
-        ("V_min", "least level in the range looked at", "MJ"),
-        ("e_min", "least part in the range looked at", ""),
-        ("Z", "cost of the plan", ""),
-        ("B", "cost that no plan can undercut", ""),
+        ("V", keys::LEVEL_AFTER_STOP_ENERGY, "MJ"),
+        ("e", keys::PART_ETHANOL, ""),
+        ("V_min", keys::LEAST_LEVEL_RANGE_LOOKED, "MJ"),
+        ("e_min", keys::LEAST_PART_RANGE_LOOKED, ""),
+        ("Z", keys::COST_PLAN, ""),
+        ("B", keys::COST_NO_PLAN_CAN_UNDERCUT, ""),
     ],
 }];
 
@@ -43,10 +41,10 @@ fn lines() -> Vec<Working> {
     let level = || number("V_min", 600.0);
     let part = || number("e_min", 0.2);
     let plane = level() * number("e", 0.3) + part() * number("V", 900.0) - level() * part();
-    lines.add("Least ethanol by one of the planes", "w_min", &plane, (1, "MJ"), &[ENVELOPE]);
+    lines.add(workings::LEAST_ETHANOL_ONE_PLANES, "w_min", &plane, (1, "MJ"), &[ENVELOPE]);
     let plan = || number("Z", 184.0);
     let gap = (plan() - number("B", 182.16)) / plan();
-    lines.add("Most by which the plan can be above the best", "g", &gap, (4, ""), &[GAP]);
+    lines.add(workings::MOST_WHICH_PLAN_CAN_BE_ABOVE, "g", &gap, (4, ""), &[GAP]);
     lines.into_vec()
 }
 

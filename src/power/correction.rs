@@ -1,5 +1,6 @@
 //! The correction of a measured power to the air of a standard day.
 
+use crate::message::keys::workings;
 use serde::{Deserialize, Serialize};
 use uom::si::pressure::kilopascal;
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
@@ -85,7 +86,7 @@ impl AirCorrection {
         if self.is_of_dry_air() {
             sources.push(VAPOUR_PRESSURE_SOURCE);
         }
-        let name = format!("correction to {}", self.standard()?);
+        let name = workings::Correction { standard: self.standard()? }.sentence();
         Some(Working::new(name, "CF", &formula, 4, "", &sources))
     }
 

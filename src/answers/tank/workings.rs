@@ -1,6 +1,7 @@
 //! The workings of the tank's estimate: what the last fill and the last readings
 //! say, each by itself.
 
+use crate::message::keys::workings;
 use uom::si::frequency::hertz;
 
 use super::history::{History, LogReading, Replayed};
@@ -70,7 +71,7 @@ impl History {
         let reference = number("H_ref", per_litre(known.reference, Extras::default())?);
         let consumption = number("k", known.consumption?.litres_per_100_km());
         let way = literal(100.0) * line * old_energy / (reference * consumption);
-        let name = "How far the old blend feeds the engine after the last fill";
+        let name = workings::HOW_FAR_OLD_BLEND_FEEDS_ENGINE;
         Some(Working::new(name, "d", &way, 1, "km", &[LINE, ENERGY]))
     }
 }
@@ -106,13 +107,13 @@ fn balance(
             [pour.share.low(), pour.share.expected(), pour.share.high()].map(Share::fraction);
         let ends = [("least", low), ("likeliest", likeliest), ("most", high)];
         let content = sum(ends.map(|(name, share)| number(name, share))) / literal(3.0);
-        let name = format!("What {name} holds on average");
+        let name = workings::HoldsOnAverage { fuel: name }.sentence();
         lines.push(Working::new(name, c.clone(), &content, 4, "", &[TRIANGLE]));
         let poured = number(x, litres(pour.volume));
         balance = balance.plus(Mean::of(poured, Some(number(c, content.value()))));
     }
     let Some(share) = balance.value() else { return lines };
-    let name = "Share after the last fill, by the balance alone";
+    let name = workings::SHARE_AFTER_LAST_FILL_BALANCE_ALONE;
     lines.push(Working::new(name, "e1", &share, 3, "", &[CONSERVATION]));
     lines
 }
@@ -120,14 +121,14 @@ fn balance(
 fn sensor(form: &SensorForm) -> Option<Working> {
     let SensorFigure::Frequency(frequency) = parse_sensor(&form.reading).ok()? else { return None };
     let share = sensor_share(frequency.get::<hertz>());
-    let name = "Share by the last sensor reading";
+    let name = workings::SHARE_LAST_SENSOR_READING;
     Some(Working::new(name, "z_s", &share, 3, "", &[SENSOR_ZERO_HZ.source]))
 }
 
 fn tube_test(form: &TubeTestForm) -> Option<Working> {
     let ml = |text: &str| parse_millilitres(text).ok();
     let boundary = ml(&form.boundary)?;
-    let name = "Share by the last tube test";
+    let name = workings::SHARE_LAST_TUBE_TEST;
     match form.method {
         TubeTestMethod::SaltWater => {
             let share = TubeTest::with_salt_water(boundary).ok()?.formula();

@@ -13,7 +13,7 @@ pub(crate) fn working_shown(line: &Working, printer: &Printer) -> AnyView {
     view! {
         <div class="working">
             <p>
-                {format!("{}: ", line.name)}
+                {format!("{}: ", line.name.say())}
                 <strong class="number">{format!("{value}\u{202f}{}", line.unit)}</strong>
             </p>
             <p class="formula">{format!("{} = {}", line.symbol, line.formula)}</p>

@@ -6,7 +6,9 @@ use crate::fuel::{
     Constant, Corner, MixtureParts, air_for_oxygen, anti_knock_index, constants as c,
     open_loop_ratio, oxygen_needed, volume_ratio,
 };
+use crate::message::Message;
 use crate::message::keys::practice as words;
+use crate::message::keys::workings;
 use crate::quantity::notation::LITRE;
 use crate::quantity::{Share, Volume};
 use crate::source::{Citation, Confidence, Source, SourceKind};
@@ -35,10 +37,10 @@ struct OfBlend {
 
 /// A part of a blend that not every blend has.
 struct Extra {
-    name: &'static str,
     letter: char,
-    /// Atoms of carbon and hydrogen beside one of oxygen; none where it does not burn.
-    atoms: Option<(f64, f64)>,
+    /// What its air-fuel ratio is called, and its atoms of carbon and hydrogen beside one of
+    /// oxygen; none where it does not burn.
+    atoms: Option<(Message, f64, f64)>,
     density: &'static Constant,
     /// None where it does not burn.
     heating_value: Option<&'static Constant>,
@@ -53,31 +55,27 @@ impl Extra {
 
 static EXTRAS: [Extra; 4] = [
     Extra {
-        name: "methanol",
         letter: 'm',
-        atoms: Some((1.0, 4.0)),
+        atoms: Some((workings::AFR_OF_METHANOL, 1.0, 4.0)),
         density: &c::METHANOL_DENSITY,
         heating_value: Some(&c::METHANOL_HEATING_VALUE),
         volume: |parts| parts.methanol,
     },
     Extra {
-        name: "MTBE",
         letter: 't',
-        atoms: Some((5.0, 12.0)),
+        atoms: Some((workings::AFR_OF_MTBE, 5.0, 12.0)),
         density: &c::MTBE_DENSITY,
         heating_value: Some(&c::MTBE_HEATING_VALUE),
         volume: |parts| parts.mtbe,
     },
     Extra {
-        name: "ETBE",
         letter: 'b',
-        atoms: Some((6.0, 14.0)),
+        atoms: Some((workings::AFR_OF_ETBE, 6.0, 14.0)),
         density: &c::ETBE_DENSITY,
         heating_value: Some(&c::ETBE_HEATING_VALUE),
         volume: |parts| parts.etbe,
     },
     Extra {
-        name: "water",
         letter: 'w',
         atoms: None,
         density: &c::WATER_DENSITY,
@@ -124,7 +122,7 @@ impl Derivation<'_> {
         let air = air_for_oxygen();
         let sources = [MASS_BALANCE, c::NITROGEN_PER_OXYGEN.source, c::CARBON_MASS.source];
         let air = self.lines.add(
-            "Air that brings a mole of oxygen",
+            workings::AIR_BRINGS_MOLE_OXYGEN,
             "K",
             &air,
             (3, "g/mol"),
@@ -135,7 +133,7 @@ impl Derivation<'_> {
             / (constant(&c::CARBON_MASS) + hydrogen() * constant(&c::HYDROGEN_MASS));
         let with_petrol = [sources[0], sources[1], sources[2], c::PETROL_HYDROGEN.source];
         let petrol = self.lines.add(
-            "Stoichiometric AFR of the petrol base",
+            workings::STOICHIOMETRIC_AFR_PETROL_BASE,
             "AFR_g",
             &petrol,
             (3, ""),
@@ -146,8 +144,13 @@ impl Derivation<'_> {
             / (literal(2.0) * constant(&c::CARBON_MASS)
                 + literal(6.0) * constant(&c::HYDROGEN_MASS)
                 + constant(&c::OXYGEN_MASS));
-        let ethanol =
-            self.lines.add("Stoichiometric AFR of ethanol", "AFR_e", &ethanol, (3, ""), &sources);
+        let ethanol = self.lines.add(
+            workings::STOICHIOMETRIC_AFR_ETHANOL,
+            "AFR_e",
+            &ethanol,
+            (3, ""),
+            &sources,
+        );
         (petrol, ethanol)
     }
 
@@ -155,14 +158,13 @@ impl Derivation<'_> {
     fn neat_extras(&mut self, parts: &MixtureParts) {
         let sources = [MASS_BALANCE, c::CARBON_MASS.source];
         for extra in EXTRAS.iter().filter(|extra| extra.share(parts) > 0.0) {
-            let Some((carbon, hydrogen)) = extra.atoms else { continue };
+            let Some((name, carbon, hydrogen)) = extra.atoms else { continue };
             let air = number("K", self.lines.value_of("K"));
             let oxygen = oxygen_needed(literal(carbon), literal(hydrogen), Some(literal(1.0)));
             let ratio = oxygen * air
                 / (literal(carbon) * constant(&c::CARBON_MASS)
                     + literal(hydrogen) * constant(&c::HYDROGEN_MASS)
                     + constant(&c::OXYGEN_MASS));
-            let name = format!("Stoichiometric AFR of {}", extra.name);
             let symbol = format!("AFR_{}", extra.letter);
             self.lines.add(name, symbol, &ratio, (3, ""), &sources);
         }
@@ -197,9 +199,9 @@ impl Derivation<'_> {
         self.neat_extras(&parts);
         let of = self.of_blend(&parts, "", &neat);
         let density =
-            self.lines.add("Density at 15 °C", "rho", &of.density, (1, "kg/m³"), &densities);
+            self.lines.add(workings::DENSITY_15_C, "rho", &of.density, (1, "kg/m³"), &densities);
         let afr = self.lines.add(
-            "Stoichiometric AFR, mean by mass",
+            workings::STOICHIOMETRIC_AFR_MEAN_MASS,
             "AFR",
             &of.afr,
             (2, ""),
@@ -207,21 +209,21 @@ impl Derivation<'_> {
         );
         let reference = self.of_blend(&splash(self.asked.reference), "_ref", &neat);
         let density_ref = self.lines.add(
-            "Density of the reference fuel",
+            workings::DENSITY_REFERENCE_FUEL,
             "rho_ref",
             &reference.density,
             (1, "kg/m³"),
             &densities,
         );
         let afr_ref = self.lines.add(
-            "Stoichiometric AFR of the reference fuel",
+            workings::STOICHIOMETRIC_AFR_REFERENCE_FUEL,
             "AFR_ref",
             &reference.afr,
             (2, ""),
             &[MASS_BALANCE],
         );
         self.lines.add(
-            "Fuel volume at equal air, against the reference fuel",
+            workings::FUEL_VOLUME_EQUAL_AIR_AGAINST_REFERENCE,
             "m_V",
             &volume_ratio((afr_ref, density_ref), (afr, density)),
             (3, ""),
@@ -238,7 +240,7 @@ impl Derivation<'_> {
         });
         let energy = sum(heats) / literal(1000.0);
         self.lines.add(
-            "Lower heating value",
+            workings::LOWER_HEATING_VALUE,
             "LHV_V",
             &energy,
             (2, "MJ/L"),
@@ -253,7 +255,7 @@ impl Derivation<'_> {
             let [ron, mon] =
                 ["RON", "MON"].map(|symbol| number(symbol, self.lines.value_of(symbol)));
             let mean = anti_knock_index(ron, mon);
-            self.lines.add("AKI, at least", "AKI", &mean, (1, ""), &[AKI]);
+            self.lines.add(workings::AKI_LEAST, "AKI", &mean, (1, ""), &[AKI]);
         }
     }
 
@@ -263,7 +265,7 @@ impl Derivation<'_> {
         let octane = self.asked.problem.octane(which, &self.amounts(), of_tank, of_offer);
         let Some(octane) = octane else { return };
         let sources = [MOLAR_RULE, c::ETHANOL_DENSITY.source, c::PETROL_MOLAR_MASS.source];
-        let name = format!("{which} by moles, at least");
+        let name = workings::OctaneByMoles { scale: which }.sentence();
         self.lines.add(name, which, &octane, (1, ""), &sources);
     }
 
@@ -284,7 +286,7 @@ impl Derivation<'_> {
                 (number("AFR", actual.afr.value()), number("rho", actual.density.value())),
             );
             self.lines.add(
-                format!("{}: lambda over that intended, open loop", calibration.name),
+                workings::LambdaOfCalibration { calibration: &calibration.name }.sentence(),
                 "λ_r",
                 &ratio,
                 (3, ""),

@@ -1,5 +1,6 @@
 //! What it costs and how far it goes.
 
+use crate::message::keys::workings;
 use uom::si::volume::liter;
 
 use super::{Derivation, letter, litres};
@@ -31,7 +32,7 @@ impl Derivation<'_> {
         if let (Some(_), Some(blend)) = (answer.range, &answer.blend) {
             let volume = number("V", litres(blend.mixture.volume()));
             let range = distance(volume, number("LHV_V", heat(&blend.mixture)));
-            self.lines.add("Range then", "s", &range, (0, "km"), &[EQUAL_ENERGY]);
+            self.lines.add(workings::RANGE_THEN, "s", &range, (0, "km"), &[EQUAL_ENERGY]);
         }
         if let (Some(_), Some(cost)) = (answer.cost_per_kilometre, answer.cost) {
             let added = self.asked.mixture_of(&self.plan.volumes);
@@ -39,7 +40,7 @@ impl Derivation<'_> {
             let range = distance(volume, number("LHV_add", heat(&added)));
             let per_100_km = number("cost", cost.amount()) / range * literal(100.0);
             self.lines.add(
-                "Cost on the road",
+                workings::COST_ON_ROAD,
                 "k",
                 &per_100_km,
                 (2, "per 100 km"),
@@ -54,7 +55,7 @@ impl Derivation<'_> {
             });
             let price = number(format!("p_{}", letter(weak)), price.of(litre).amount());
             let even = economics::even_price(price, of_strong, of_weak);
-            let name = format!("{} pays below", self.name(strong));
+            let name = workings::PaysBelow { fuel: self.name(strong) }.sentence();
             self.lines.add(name, "p_even", &even, (3, "per L"), &[EQUAL_ENERGY]);
         }
     }
@@ -74,7 +75,7 @@ impl Derivation<'_> {
             .collect();
         if !parts.is_empty() {
             let source = Source::derived(words::PRICE_TIMES_LITRES);
-            self.lines.add("Cost", "cost", &sum(parts), (2, ""), &[source]);
+            self.lines.add(workings::COST, "cost", &sum(parts), (2, ""), &[source]);
         }
     }
 }

@@ -4,6 +4,7 @@ use super::{CONSERVATION, Derivation, letter, litres};
 use crate::answers::fill::answer::FillAnswer;
 use crate::fill::{Order, StopRule, mean_share};
 use crate::message::keys::practice as words;
+use crate::message::keys::workings;
 use crate::source::Source;
 use crate::tank::DISPENSER_ERROR;
 use crate::workings::number;
@@ -18,11 +19,12 @@ impl Derivation<'_> {
             let capacity = number("C", litres(problem.tank.capacity));
             let target = number("T", problem.aim.low().fraction());
             let space = capacity.clone() - self.level();
-            let space = self.lines.add("Space in the tank", "F", &space, (1, "L"), &[CONSERVATION]);
+            let space =
+                self.lines.add(workings::SPACE_TANK, "F", &space, (1, "L"), &[CONSERVATION]);
             if space.value() > 0.0 {
                 let needed = (target * capacity - self.level() * self.present()) / space.clone();
                 let needed = self.lines.add(
-                    "Mean share of what is to be added",
+                    workings::MEAN_SHARE_WHAT_BE_ADDED,
                     "e_add",
                     &needed,
                     (4, ""),
@@ -34,10 +36,7 @@ impl Derivation<'_> {
                     if (of_a.value() - of_b.value()).abs() > 1e-9 {
                         let wanted = space * (needed - of_a.clone()) / (of_b - of_a);
                         self.lines.add(
-                            format!(
-                                "{}, before rounding and what was poured differently",
-                                self.name(b)
-                            ),
+                            workings::SecondFuel { fuel: self.name(b) }.sentence(),
                             format!("x_{}", letter(b)),
                             &wanted,
                             (2, "L"),
@@ -50,15 +49,13 @@ impl Derivation<'_> {
         let tank = (litres(problem.tank.level.expected()), problem.tank.share.expected());
         let shares = problem.offers.iter().map(|offer| offer.share.expected());
         if let Some(share) = mean_share("", tank, self.amounts().into_iter().zip(shares)) {
-            let name = "Ethanol share afterwards, as expected";
+            let name = workings::ETHANOL_SHARE_AFTERWARDS_EXPECTED;
             self.lines.add(name, "v", &share, (4, ""), &[CONSERVATION]);
         }
     }
 
     pub(crate) fn worst(&mut self, order: &Order) {
-        for (strong, name) in
-            [(false, "Ethanol share at the weakest"), (true, "Ethanol share at the strongest")]
-        {
+        for (strong, name) in [(false, workings::WEAKEST), (true, workings::STRONGEST)] {
             let corner = self.asked.problem.worst_corner(&order.pours, strong);
             let end = if strong { "high" } else { "low" };
             let tank = (litres(corner.level), corner.tank_share);
@@ -87,6 +84,6 @@ impl Derivation<'_> {
         let target = number("T", problem.aim.low().fraction());
         let level = number("C", litres(problem.tank.capacity)) * (strongest.clone() - target)
             / (strongest - self.present());
-        self.lines.add("Level to burn down to", "X", &level, (1, "L"), &[CONSERVATION]);
+        self.lines.add(workings::LEVEL_BURN_DOWN, "X", &level, (1, "L"), &[CONSERVATION]);
     }
 }

@@ -3,6 +3,7 @@
 
 mod parts;
 
+use crate::message::keys::workings;
 use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::mass_rate::gram_per_second;
 use uom::si::power::kilowatt;
@@ -12,6 +13,7 @@ use super::reading::HardwareReading;
 use crate::document::MeasuredAt;
 use crate::hardware::constants::AIR_GAS_CONSTANT;
 use crate::hardware::{BALANCE, Blend, CYCLE, LoadPoint};
+use crate::message::Sentence;
 use crate::message::keys::practice as words;
 use crate::power::{add_on, at_crank};
 use crate::quantity::MassRate;
@@ -36,7 +38,7 @@ impl HardwareAnswer {
         let mut derivation = Derivation { answer: self, lines: Lines::default() };
         derivation.curve(reading);
         if let Some(at) = self.peak() {
-            derivation.demand(at, "the highest power", "");
+            derivation.demand(at, workings::FUEL_AT_HIGHEST_POWER, "");
             derivation.air(at);
         }
         for (place, part) in self.parts.iter().enumerate() {
@@ -65,14 +67,14 @@ impl Derivation<'_> {
         let wheel = number("P_w", wheel.expected().get().get::<kilowatt>());
         let share = number("l", loss.share_of_crank().expected());
         self.lines.add(
-            "Highest power at the crank, from that at the wheels",
+            workings::HIGHEST_POWER_CRANK_FROM_WHEELS,
             "P_c",
             &at_crank(wheel, share.clone()),
             (1, "kW"),
             &[DRIVELINE],
         );
         self.lines.add(
-            "The same loss as a share of wheel power",
+            workings::SAME_LOSS_SHARE_WHEEL_POWER,
             "a",
             &add_on(share),
             (4, ""),
@@ -93,18 +95,12 @@ impl Derivation<'_> {
     }
 
     /// The fuel at one point, under a symbol of its own.
-    fn demand(&mut self, at: usize, place: &str, suffix: &str) -> Option<Expression> {
+    fn demand(&mut self, at: usize, name: impl Into<Sentence>, suffix: &str) -> Option<Expression> {
         let point = self.point(at)?;
         let (demand, blend) = (&self.answer.asked.load.demand, self.blend());
         let (power, gain) = (point.power.expected(), demand.gain(blend.share));
         let flow = demand.route.formula(power, &blend.fuel, gain);
-        Some(self.lines.add(
-            format!("Fuel at {place}, by mass"),
-            format!("m{suffix}"),
-            &flow,
-            (2, "g/s"),
-            &[EFFICIENCY],
-        ))
+        Some(self.lines.add(name, format!("m{suffix}"), &flow, (2, "g/s"), &[EFFICIENCY]))
     }
 
     /// Volume and air at the highest power, and the fuel by the air route.
@@ -114,24 +110,19 @@ impl Derivation<'_> {
         let demand = self.answer.asked.load.demand;
         let flow = number("m", self.lines.value_of("m"));
         let volume = flow.clone() * literal(3600.0) / self.density();
-        self.lines.add("The same by volume", "Q", &volume, (1, "L/h"), &[]);
+        self.lines.add(workings::SAME_VOLUME, "Q", &volume, (1, "L/h"), &[]);
         let lambda = number("lambda", demand.lambda);
         let ratio = number("AFR", blend.fuel.stoichiometric_afr);
         let air = flow * lambda.clone() * ratio.clone();
-        self.lines.add("Air that goes with it", "m_a", &air, (1, "g/s"), &[BALANCE]);
+        self.lines.add(workings::AIR_GOES, "m_a", &air, (1, "g/s"), &[BALANCE]);
         let Some(breathing) = self.answer.asked.engine.breathing else { return };
         let route = breathing.route(point.manifold, self.answer.asked.engine.ambient);
         let breathed = route.formula(point.speed);
         let sources = [CYCLE, AIR_GAS_CONSTANT.source];
-        let breathed = self.lines.add(
-            "Air that the engine breathes there",
-            "m_b",
-            &breathed,
-            (1, "g/s"),
-            &sources,
-        );
+        let breathed =
+            self.lines.add(workings::AIR_ENGINE_BREATHES, "m_b", &breathed, (1, "g/s"), &sources);
         let fuel = breathed / (lambda * ratio);
-        self.lines.add("Fuel by that air", "m_f", &fuel, (2, "g/s"), &[BALANCE]);
+        self.lines.add(workings::FUEL_AIR, "m_f", &fuel, (2, "g/s"), &[BALANCE]);
     }
 
     /// What injection fluid does at the highest power.
@@ -145,7 +136,7 @@ impl Derivation<'_> {
             / (number("m", self.lines.value_of("m"))
                 * number("AFR", self.blend().fuel.stoichiometric_afr));
         let cut = self.lines.add(
-            "Share of the fuel that the injection fluid could stand in for",
+            workings::SHARE_FUEL_INJECTION_FLUID_COULD_STAND,
             "k",
             &needs,
             (4, ""),
@@ -153,14 +144,14 @@ impl Derivation<'_> {
         );
         let lambda = number("lambda", self.answer.asked.load.demand.lambda);
         self.lines.add(
-            "Lambda with the fluid, nothing else changed",
+            workings::LAMBDA_FLUID_NOTHING_ELSE_CHANGED,
             "lambda_w",
             &(lambda.clone() / (literal(1.0) + cut.clone())),
             (3, ""),
             &[BALANCE],
         );
         self.lines.add(
-            "Lambda if that fuel were cut and the spray stopped",
+            workings::LAMBDA_IF_FUEL_WERE_CUT_SPRAY,
             "lambda_s",
             &(lambda / (literal(1.0) - cut)),
             (3, ""),

@@ -1,5 +1,6 @@
 //! Each part where it is tightest.
 
+use crate::message::keys::workings;
 use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::power::kilowatt;
 
@@ -18,13 +19,14 @@ impl Derivation<'_> {
         let suffix = format!("_{number_of}");
         let blend = self.blend();
         let at = OperatingPoint { speed: point.speed, manifold: point.manifold, fuel: &blend.fuel };
-        let Some(flow) = self.demand(tightest.at, &format!("{rpm:.0} rpm"), &suffix) else {
+        let name = workings::FuelAtSpeed { speed: format!("{rpm:.0}") }.sentence();
+        let Some(flow) = self.demand(tightest.at, name, &suffix) else {
             return;
         };
         let mut workings = PartWorkings { lines: &mut self.lines, suffix: &suffix, at: &at };
         let Some(reserve) = fitted.derive(&mut workings, flow) else { return };
         let reserve = self.lines.add(
-            "Reserve before the limit",
+            workings::RESERVE_BEFORE_LIMIT,
             format!("R{suffix}"),
             &reserve,
             (4, ""),
@@ -33,7 +35,7 @@ impl Derivation<'_> {
         let peak = self.answer.asked.load.peak_power().get().get::<kilowatt>();
         let power = number("P", peak) * (literal(1.0) + reserve);
         self.lines.add(
-            "Power of the whole curve that it supports, at the crank",
+            workings::POWER_WHOLE_CURVE_SUPPORTS_CRANK,
             format!("P{suffix}"),
             &power,
             (1, "kW"),
@@ -45,7 +47,7 @@ impl Derivation<'_> {
             let lambda = number("lambda", self.answer.asked.load.demand.lambda) / supplied.clone();
             let sources = [BALANCE, ORIFICE];
             self.lines.add(
-                "Lambda there if nothing is changed",
+                workings::LAMBDA_IF_NOTHING_CHANGED,
                 format!("lambda{suffix}"),
                 &lambda,
                 (3, ""),
@@ -54,7 +56,7 @@ impl Derivation<'_> {
             if fitted.holds_pressure() {
                 let pressure = supplied.clone() * supplied;
                 self.lines.add(
-                    "Pressure across the injectors then, of what it should be",
+                    workings::PRESSURE_ACROSS_INJECTORS_THEN_WHAT_SHOULD,
                     format!("p{suffix}"),
                     &pressure,
                     (3, ""),

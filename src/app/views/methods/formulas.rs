@@ -20,13 +20,13 @@ pub(super) fn drawn(printer: &Printer) -> Vec<AnyView> {
 }
 
 fn of_method(method: &Method, printer: &Printer) -> AnyView {
-    let words = method.words.iter().map(|it| view! { <p>{*it}</p> }.into_any());
+    let words = method.words.iter().map(|it| view! { <p>{it.say()}</p> }.into_any());
     let formulas = method.formulas.iter().map(|it| of_formula(it, printer));
     let inside: Vec<AnyView> = words.chain(formulas).collect();
     view! {
         <details id=method.id class="method">
             <summary>
-                <h3>{method.title}</h3>
+                <h3>{method.title.say()}</h3>
             </summary>
             {inside}
         </details>
@@ -41,7 +41,7 @@ fn of_formula(formula: &Formula, printer: &Printer) -> AnyView {
     let sources: Vec<AnyView> = line.sources.iter().map(of_source).collect();
     view! {
         <div class="working">
-            <h4>{line.name.clone()}</h4>
+            <h4>{line.name.say()}</h4>
             <p class="formula">{format!("{} = {}", line.symbol, line.formula)}</p>
             <dl class="symbols">{symbols}</dl>
             <p>{keys::EXAMPLE.say()}</p>
@@ -59,7 +59,7 @@ fn of_symbol(symbol: &Symbol) -> AnyView {
     let unit = if symbol.unit.is_empty() { String::new() } else { format!(", {}", symbol.unit) };
     view! {
         <dt class="formula">{symbol.symbol.clone()}</dt>
-        <dd>{format!("{}{unit}", symbol.meaning)}</dd>
+        <dd>{format!("{}{unit}", symbol.meaning.say())}</dd>
     }
     .into_any()
 }
