@@ -1,15 +1,16 @@
 //! What is wrong with a field, said beside it.
 
+use super::problem::Problem;
 use crate::document::Field;
 
 /// What is missing in a field, or wrong with it: what was given, what is allowed, what to
 /// do.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct FieldError {
     /// The field.
     pub field: Field,
-    /// What to say beside it.
-    pub message: String,
+    /// What is missing or wrong.
+    pub problem: Problem,
     /// Whether it is only still to be filled in: nothing that was typed is wrong.
     pub is_missing: bool,
 }

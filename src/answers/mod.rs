@@ -7,6 +7,7 @@
 mod field_error;
 pub mod fill;
 pub mod hardware;
+pub mod problem;
 pub(crate) mod reading;
 pub mod tank;
 pub mod trip;

@@ -2,7 +2,10 @@
 
 use fillwright::answers::FieldError;
 use fillwright::document::Field;
+use fillwright::words::problems::problem;
 use leptos::prelude::*;
+
+use super::session::Session;
 
 /// What is missing or wrong with the fields around a component: of the view that it belongs
 /// to, or of the form within that.
@@ -34,6 +37,7 @@ impl FieldErrors {
 
     /// What to say of that; nothing where all is well.
     pub(crate) fn message(self, field: Field) -> String {
-        self.of(field).map_or_else(String::new, |it| it.message)
+        let Some(it) = self.of(field) else { return String::new() };
+        Session::here().printer.with(|printer| problem(&it.problem, printer))
     }
 }

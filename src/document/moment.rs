@@ -6,10 +6,7 @@ use time::{OffsetDateTime, UtcOffset};
 
 /// Why a text is not a moment.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
-#[error(
-    "“{given}” is not a date with a time: give both, as year-month-day and hour:minute, such as \
-     2026-05-03 and 17:40"
-)]
+#[error("{self:?}")]
 pub struct MomentError {
     /// What was given.
     pub given: String,

@@ -165,12 +165,9 @@ impl Content {
 
 /// Why an oxygen content cannot be that of a fuel. Percent by mass.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum OxygenError {
     /// The alcohols alone bring more.
-    #[error(
-        "{given:.2} % of oxygen is less than the {least:.2} % that its ethanol and methanol bring: \
-         correct one of them"
-    )]
     Less {
         /// What was given.
         given: f64,
@@ -178,7 +175,6 @@ pub enum OxygenError {
         least: f64,
     },
     /// Even ether in place of all petrol brings less.
-    #[error("no ether brings {given:.2} % of oxygen: give at most {most:.2} %")]
     More {
         /// What was given.
         given: f64,

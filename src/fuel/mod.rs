@@ -35,5 +35,6 @@ pub use grades::Grade;
 pub use mean::Mean;
 pub use mixture::{Mixture, MixtureParts};
 pub(crate) use octane::anti_knock_index;
+pub(crate) use octane::neat_aki;
 pub use octane::{AkiError, MolarDensity, ron_mon_from_aki};
 pub use volatility::{ETHANOL_WAIVER, FLEX_FUEL_CLASSES, ethanol_waiver};

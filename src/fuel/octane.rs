@@ -120,13 +120,7 @@ impl HydrocarbonBase {
 
 /// Why a number is no anti-knock index of a fuel.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
-#[error(
-    "no E{:.0} has {given} AKI: neat ethanol has {:.1}, and with it an E{:.0} has at most {most:.1}. \
-     Give the number on the pump, or correct the ethanol share",
-    share.percent(),
-    neat_aki(),
-    share.percent()
-)]
+#[error("{self:?}")]
 pub struct AkiError {
     /// What was given.
     pub given: f64,
@@ -137,7 +131,7 @@ pub struct AkiError {
 }
 
 /// Anti-knock index of neat ethanol.
-fn neat_aki() -> f64 {
+pub(crate) fn neat_aki() -> f64 {
     anti_knock_index(c::ETHANOL_RON.value, c::ETHANOL_MON.value)
 }
 

@@ -9,18 +9,14 @@ use super::injection_fluid::MethanolWater;
 
 /// Why a fluid cannot be mixed.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum MixError {
     /// There is nothing to mix.
-    #[error("{given:.3} kg is nothing to mix: give more than zero")]
     Amount {
         /// The amount given, in kg.
         given: f64,
     },
     /// The concentrate is weaker than what is wanted.
-    #[error(
-        "a concentrate of {:.1} % methanol by mass gives no fluid of {:.1} %: take a stronger one, \
-         or want less", allowed * 100.0, given * 100.0
-    )]
     TooWeak {
         /// The strength wanted, by mass.
         given: f64,

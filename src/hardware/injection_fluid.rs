@@ -16,7 +16,7 @@ use super::table::locate;
 
 /// Why a number is no share of methanol.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
-#[error("{:.1} % is no share of methanol: give 0 to 100 %", given * 100.0)]
+#[error("{self:?}")]
 pub struct FluidError {
     /// The share given, as a fraction.
     pub given: f64,

@@ -45,6 +45,7 @@ pub use fuel_properties::FuelProperties;
 pub use headroom::{AtShare, Headroom, LargestShare, Load, Loading, PartOverSpeed, Tightest};
 pub use injection_fluid::{FluidError, FluidNozzle, METHANOL_WATER_DENSITIES, MethanolWater};
 pub use load::{Blend, Demand, LoadPoint};
+pub(crate) use nozzle::{HEAVIEST, LIGHTEST};
 pub use nozzle::{NozzleError, RatedFlow};
 pub use operating_point::OperatingPoint;
 pub use part_of::PartOf;

@@ -14,27 +14,19 @@ use super::sources::ORIFICE;
 
 /// Why a flow is not the rating of a nozzle.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum NozzleError {
     /// The flow is not above zero.
-    #[error("a rated flow of {given:.3} g/s is no flow: give more than zero")]
     Flow {
         /// The flow given, in g/s.
         given: f64,
     },
     /// The pressure difference is not above zero.
-    #[error(
-        "a flow rated at a pressure difference of {given:.2} bar says nothing: give the \
-         difference, above zero, that it was measured at"
-    )]
     Difference {
         /// The pressure difference given, in bar.
         given: f64,
     },
     /// The density is that of no liquid that flows are rated with.
-    #[error(
-        "{given:.0} kg/m3 is the density of no test fluid: give {LIGHTEST:.0} to {HEAVIEST:.0} \
-         kg/m3"
-    )]
     Density {
         /// The density given, in kg/m3.
         given: f64,
@@ -42,8 +34,8 @@ pub enum NozzleError {
 }
 
 /// Liquids lie in this range, in kg/m3; it catches g/cm3 taken for kg/m3.
-const LIGHTEST: f64 = 400.0;
-const HEAVIEST: f64 = 1500.0;
+pub(crate) const LIGHTEST: f64 = 400.0;
+pub(crate) const HEAVIEST: f64 = 1500.0;
 
 /// What a nozzle or an open injector passes: the flow of a test fluid at a pressure
 /// difference. One without the others says nothing, so the three stay together.

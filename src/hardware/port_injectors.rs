@@ -1,5 +1,6 @@
 //! Injectors in the intake ports, with their dead times.
 
+use crate::message::keys::hardware_problems;
 use crate::message::keys::workings;
 use thiserror::Error;
 use uom::si::angular_velocity::revolution_per_minute;
@@ -22,12 +23,11 @@ use super::table::{OutsideTable, locate, out_of_order};
 
 /// Why values do not make a table of dead times.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum DeadTimeError {
     /// There are no values.
-    #[error("a table without values says nothing: give a voltage and its dead time")]
     Empty,
     /// The voltages do not rise.
-    #[error("{after:.2} V follows {before:.2} V: give each voltage once, from low to high")]
     NotAscending {
         /// A voltage, in V.
         before: f64,
@@ -35,7 +35,6 @@ pub enum DeadTimeError {
         after: f64,
     },
     /// A dead time is none.
-    #[error("{given:.3} ms is no dead time: give zero or more")]
     Time {
         /// The time given, in ms.
         given: f64,
@@ -85,7 +84,7 @@ impl DeadTimes {
                 low + (high - low) * part
             })
             .ok_or_else(|| OutsideTable {
-                what: "dead times",
+                what: hardware_problems::DEAD_TIMES,
                 unit: "V",
                 given,
                 low: self.0.first().map_or(f64::NAN, step),

@@ -1,5 +1,6 @@
 //! What an electric pump gives, as it was measured.
 
+use crate::message::keys::hardware_problems;
 use thiserror::Error;
 use uom::si::electric_potential::volt;
 use uom::si::pressure::{bar, pascal};
@@ -11,12 +12,9 @@ use super::table::{OutsideTable, locate, out_of_order};
 
 /// Why values do not make a table of a pump's flow.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum PumpTableError {
     /// There are too few pressures or voltages.
-    #[error(
-        "{pressures} pressures and {voltages} voltages make no table: give two pressures or more, \
-         and a voltage"
-    )]
     TooSmall {
         /// How many pressures were given.
         pressures: usize,
@@ -24,7 +22,6 @@ pub enum PumpTableError {
         voltages: usize,
     },
     /// The flows are not one for each pressure and voltage.
-    #[error("row {row} holds {given} flows: give one for each of the {allowed} pressures")]
     Shape {
         /// The row, from 1.
         row: usize,
@@ -34,7 +31,6 @@ pub enum PumpTableError {
         allowed: usize,
     },
     /// The number of rows is not that of the voltages.
-    #[error("there are {given} rows of flows: give one for each of the {allowed} voltages")]
     Rows {
         /// How many rows were given.
         given: usize,
@@ -42,7 +38,6 @@ pub enum PumpTableError {
         allowed: usize,
     },
     /// The pressures do not rise.
-    #[error("{after:.2} bar follows {before:.2} bar: give each pressure once, from low to high")]
     Pressures {
         /// A pressure, in bar.
         before: f64,
@@ -50,7 +45,6 @@ pub enum PumpTableError {
         after: f64,
     },
     /// The voltages do not rise.
-    #[error("{after:.2} V follows {before:.2} V: give each voltage once, from low to high")]
     Voltages {
         /// A voltage, in V.
         before: f64,
@@ -58,16 +52,11 @@ pub enum PumpTableError {
         after: f64,
     },
     /// A flow is below zero or not a number.
-    #[error("a pump does not give {given:.3} L/min: give zero or more")]
     Flow {
         /// The flow given, in L/min.
         given: f64,
     },
     /// The flow does not fall as the pressure rises.
-    #[error(
-        "{after:.3} L/min follows {before:.3} L/min at a higher pressure: a pump gives less \
-         against more pressure"
-    )]
     Rising {
         /// A flow, in L/min.
         before: f64,
@@ -132,7 +121,7 @@ impl PumpCurve {
         self.pressure_inside(flow).ok_or_else(|| {
             let (low, high) = self.flows();
             OutsideTable {
-                what: "pump flow",
+                what: hardware_problems::PUMP_FLOW,
                 unit: "L/min",
                 given: flow.get::<liter_per_minute>(),
                 low: low.get::<liter_per_minute>(),
@@ -171,7 +160,7 @@ impl PumpCurve {
 
 pub(super) fn outside(given: Pressure, low: Pressure, high: Pressure) -> OutsideTable {
     let [given, low, high] = [given, low, high].map(|pressure| pressure.get::<bar>());
-    OutsideTable { what: "pump pressures", unit: "bar", given, low, high }
+    OutsideTable { what: hardware_problems::PUMP_PRESSURES, unit: "bar", given, low, high }
 }
 
 /// The flow of a pump over pressure and voltage.
@@ -231,7 +220,7 @@ impl PumpTable {
         let step = |row: &(ElectricPotential, PumpCurve)| row.0.get::<volt>();
         let given = voltage.get::<volt>();
         let (below, above, part) = locate(&self.rows, given, step).ok_or_else(|| OutsideTable {
-            what: "pump voltages",
+            what: hardware_problems::PUMP_VOLTAGES,
             unit: "V",
             given,
             low: self.rows.first().map_or(f64::NAN, step),

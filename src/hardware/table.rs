@@ -1,16 +1,14 @@
 //! Tables of measured values: read with straight lines, never beyond their ends.
 
+use crate::message::Message;
 use thiserror::Error;
 
 /// A value for which a table of measured values says nothing.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
-#[error(
-    "{given:.2} {unit} is outside the table of {what}, which goes from {low:.2} to {high:.2} \
-     {unit}: stay inside it, or add measured values"
-)]
+#[error("{self:?}")]
 pub struct OutsideTable {
     /// What the table is of.
-    pub what: &'static str,
+    pub what: Message,
     /// The unit of the three values.
     pub unit: &'static str,
     /// The value given.

@@ -11,15 +11,14 @@ use crate::quantity::{AngularVelocity, CrankPower, GaugePressure, Power, Pressur
 
 /// Why points are no curve.
 #[derive(Clone, Copy, Debug, Error, PartialEq, Eq)]
+#[error("{self:?}")]
 pub enum PowerCurveError {
     /// Fewer than two different engine speeds.
-    #[error("a curve needs at least two different engine speeds: {given} were given")]
     TooFew {
         /// How many there are.
         given: usize,
     },
     /// A speed or a torque that is not above zero, or no number.
-    #[error("engine speed and torque must be above zero: point {point} is not")]
     NotPositive {
         /// Which point, counted from 1.
         point: usize,

@@ -13,7 +13,7 @@ const LARGEST: f64 = 0.4;
 
 /// Why a share is no driveline loss.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
-#[error("{:.1} % of the crank's power is no driveline loss: give 0 to 40 %", given * 100.0)]
+#[error("{self:?}")]
 pub struct DrivelineLossError {
     /// The share of crank power given.
     pub given: f64,

@@ -23,24 +23,19 @@ const PRESSURES: (f64, f64) = (50.0, 110.0);
 
 /// Why three numbers are no air that an engine breathes.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum AmbientAirError {
     /// Too cold or too hot, in degrees Celsius.
-    #[error("{given:.0} degrees Celsius is no temperature of the air around: give -40 to 60")]
     Temperature {
         /// What was given.
         given: f64,
     },
     /// Too low or too high, in kilopascals.
-    #[error(
-        "{given:.1} kPa is no pressure of the air around: give 50 to 110 kPa, as a barometer at the \
-         place shows and not reduced to sea level"
-    )]
     Pressure {
         /// What was given.
         given: f64,
     },
     /// Not between dry and saturated.
-    #[error("{:.0} % is no relative humidity: give 0 to 100 %", given * 100.0)]
     Humidity {
         /// What was given, as a fraction.
         given: f64,

@@ -6,7 +6,6 @@ use thiserror::Error;
 use uom::si::length::kilometer;
 use uom::si::volume::liter;
 
-use super::style::plain;
 use super::{Length, Volume};
 
 /// The lowest consumption that is taken, in litres per 100 km.
@@ -16,11 +15,7 @@ const HIGHEST: f64 = 1e6;
 
 /// Why a number is not a consumption.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
-#[error(
-    "{} L/100 km is not a consumption: it must lie between a millionth and a million L/100 km, so \
-     give what the car uses, such as 7.5 L/100 km or 31 mpg",
-    plain(*given)
-)]
+#[error("{self:?}")]
 pub struct ConsumptionError {
     /// The number that was given, as litres per 100 km.
     pub given: f64,

@@ -19,7 +19,6 @@ pub use price::{Money, MoneyError, UnitPrice};
 pub use share::{Share, ShareError};
 pub use specific_consumption::SpecificConsumption;
 pub(crate) use specific_consumption::{KILOGRAMS_PER_POUND, WATTS_PER_HORSEPOWER};
-pub(crate) use style::plain;
 
 /// Energy per mass, such as a heating value.
 pub use uom::si::f64::AvailableEnergy as SpecificEnergy;

@@ -6,11 +6,10 @@ use thiserror::Error;
 use uom::si::volume::liter;
 
 use super::Volume;
-use super::style::plain;
 
 /// Why a number is not an amount of money or a price.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
-#[error("{} is not an amount of money: give zero or more", plain(*given))]
+#[error("{self:?}")]
 pub struct MoneyError {
     /// The number that was given.
     pub given: f64,

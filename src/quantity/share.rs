@@ -3,11 +3,9 @@
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
-use super::style::plain;
-
 /// Why a number is not a volume share.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
-#[error("{} is not a volume share: a share lies between 0 and 1 (0 % and 100 %)", plain(*given))]
+#[error("{self:?}")]
 pub struct ShareError {
     /// The number that was given, as a fraction.
     pub given: f64,

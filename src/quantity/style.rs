@@ -114,11 +114,6 @@ pub fn print_anew(value: f64, decimals: usize, style: Style) -> String {
     print_number((value * scale).round() / scale, Decimals::Exact, style)
 }
 
-/// A number in a message about it: up to four decimals, with a point.
-pub(crate) fn plain(value: f64) -> String {
-    print_number_short(value, 4, Style { decimal: DecimalMark::Point })
-}
-
 /// A magnitude with just so many decimals.
 fn fixed(magnitude: f64, decimals: usize) -> String {
     format!("{magnitude:.*}", decimals.min(MOST_DECIMALS))

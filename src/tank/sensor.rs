@@ -8,7 +8,6 @@ use uom::si::thermodynamic_temperature::degree_celsius;
 use uom::si::time::millisecond;
 
 use crate::message::keys::practice as words;
-use crate::quantity::plain;
 use crate::quantity::{Frequency, Share, ThermodynamicTemperature, Time};
 use crate::source::{Citation, Confidence, Source, SourceKind, Sourced};
 use crate::workings::Arithmetic;
@@ -67,19 +66,14 @@ impl SensorScale {
 
 /// Why a signal of the sensor tells nothing.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum SensorError {
     /// The frequency reports a fault.
-    #[error(
-        "{} Hz is the sensor's sign of a fault, not a share: contaminated fuel, water or wiring. \
-         From {} to {} Hz tells a share; have the sensor and the fuel checked",
-        plain(*given), plain(SENSOR_FAULT_HZ.value.0), plain(SENSOR_FAULT_HZ.value.1)
-    )]
     Fault {
         /// The frequency, in hertz.
         given: f64,
     },
     /// The pulse has no meaning.
-    #[error("a pulse of {} ms tells no temperature: it lies between 1 and 5 ms", plain(*given))]
     Pulse {
         /// The width, in milliseconds.
         given: f64,

@@ -7,7 +7,6 @@ use uom::si::volume::milliliter;
 
 use super::estimate::{ShareReading, ShareReadingKind};
 use crate::message::keys::practice as words;
-use crate::quantity::plain;
 use crate::quantity::{Share, Volume};
 use crate::source::{Citation, Confidence, Source, SourceKind, Sourced};
 use crate::workings::Arithmetic;
@@ -46,16 +45,11 @@ pub enum TubeTestMethod {
 
 /// Why a tube test tells nothing.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum TubeTestError {
     /// There was no fuel.
-    #[error("a test needs fuel: give how much of it was poured in, before the water")]
     NoFuel,
     /// The boundary fell.
-    #[error(
-        "the boundary cannot fall: after the test the watery part is at least the {} mL of water \
-         poured in, not {} mL. Read the volume of the lower part",
-        plain(*water), plain(*boundary)
-    )]
     Fell {
         /// The water, in mL.
         water: f64,
@@ -63,11 +57,6 @@ pub enum TubeTestError {
         boundary: f64,
     },
     /// There is more ethanol than fuel.
-    #[error(
-        "the watery part cannot be more than the {} mL poured in altogether, yet {} mL were read. \
-         Read where the two parts meet, from the bottom",
-        plain(*all), plain(*boundary)
-    )]
     TooHigh {
         /// Fuel and water together, in mL.
         all: f64,

@@ -17,14 +17,11 @@ const OCTANES: std::ops::RangeInclusive<f64> = 40.0..=160.0;
 /// Why a route cannot be worked out from what was given. Stops, legs and pumps
 /// are counted from 0 in the fields and from 1 in the text.
 #[derive(Clone, Copy, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum RouteError {
     /// The tank has no size.
-    #[error("the tank holds nothing: give its size")]
     NoCapacity,
     /// More is said to be in the tank than it holds.
-    #[error(
-        "{level_l:.1} L cannot be in a tank of {capacity_l:.1} L: correct the level or the size"
-    )]
     Overfull {
         /// The level given, in litres.
         level_l: f64,
@@ -32,7 +29,6 @@ pub enum RouteError {
         capacity_l: f64,
     },
     /// A level to keep is above the brim.
-    #[error("{level_l:.1} L cannot be left in a tank of {capacity_l:.1} L: ask for less")]
     ReserveAboveBrim {
         /// The level asked for, in litres.
         level_l: f64,
@@ -40,15 +36,10 @@ pub enum RouteError {
         capacity_l: f64,
     },
     /// Petrol or ethanol holds no energy or moles, or ethanol more energy than petrol.
-    #[error(
-        "the heating values or moles per litre are impossible: ethanol must hold less energy than petrol"
-    )]
     Blend,
     /// There is nothing to drive.
-    #[error("the route has no leg: add one")]
     NoLeg,
     /// Stops and legs do not alternate.
-    #[error("{stops} stops and {legs} legs do not alternate: give one stop before each leg")]
     StopsAndLegs {
         /// How many stops there are.
         stops: usize,
@@ -56,13 +47,11 @@ pub enum RouteError {
         legs: usize,
     },
     /// A distance is no distance.
-    #[error("leg {} has an impossible distance: give zero or more kilometres", leg + 1)]
     Distance {
         /// The leg.
         leg: usize,
     },
     /// A factor is out of range.
-    #[error("leg {} has a factor of {given}: give one from 0.1 to 10", leg + 1)]
     Factor {
         /// The leg.
         leg: usize,
@@ -70,37 +59,31 @@ pub enum RouteError {
         given: f64,
     },
     /// A leg asks for a calibration that is not in the list.
-    #[error("leg {} asks for a calibration that the car does not have: choose another", leg + 1)]
     UnknownCalibration {
         /// The leg.
         leg: usize,
     },
     /// All calibrations that a leg allows need injection fluid.
-    #[error("leg {} allows only calibrations that need injection fluid: make sure of the fluid, or allow another", leg + 1)]
     FluidNeeded {
         /// The leg.
         leg: usize,
     },
     /// A window is the wrong way round.
-    #[error("the window of calibration {} is the wrong way round: give the lower share first", calibration + 1)]
     WindowReversed {
         /// The calibration.
         calibration: usize,
     },
     /// An octane number is out of range.
-    #[error("{given} is no octane number: give one from 40 to 160")]
     Octane {
         /// The number given.
         given: f64,
     },
     /// A leg needs an octane number, but that of the tank is not known.
-    #[error("leg {} needs an octane number: give that of what is in the tank", leg + 1)]
     TankOctaneMissing {
         /// The leg.
         leg: usize,
     },
     /// A leg needs an octane number, but that of a pump is not known.
-    #[error("a leg needs an octane number: give that of fuel {} at stop {}", pump + 1, stop + 1)]
     PumpOctaneMissing {
         /// The stop.
         stop: usize,
@@ -108,7 +91,6 @@ pub enum RouteError {
         pump: usize,
     },
     /// The most that may be bought is no volume.
-    #[error("the limit of fuel {} at stop {} is no volume: give zero or more litres", pump + 1, stop + 1)]
     Limit {
         /// The stop.
         stop: usize,
@@ -116,7 +98,6 @@ pub enum RouteError {
         pump: usize,
     },
     /// A price is no price.
-    #[error("fuel {} at stop {} has no usable price: give zero or more", pump + 1, stop + 1)]
     Price {
         /// The stop.
         stop: usize,

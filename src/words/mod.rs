@@ -8,6 +8,7 @@ pub mod files;
 pub mod fill;
 pub mod hardware;
 pub mod methods;
+pub mod problems;
 pub mod shared;
 pub mod sources;
 pub mod tank;

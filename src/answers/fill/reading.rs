@@ -9,6 +9,7 @@ use crate::document::{
 };
 use crate::fill::{Aim, CheckedProblem, Offer, Problem, StopRule};
 use crate::fuel::{Content, Corner, Extras, HydrocarbonBase, Mixture, MolarDensity};
+use crate::message::keys::problems;
 use crate::quantity::notation::{LITRE, Printer, parse_share};
 use crate::quantity::{Band, Consumption, Share, Volume};
 use crate::tank::Tank;
@@ -112,7 +113,7 @@ impl Reader<'_> {
             })
             .unzip::<_, _, Vec<_>, Vec<_>>();
         if fill.offers.is_empty() {
-            self.ask_for(Field::Offers, "Add the fuels on offer here.");
+            self.ask_for(Field::Offers, problems::ADD_FUELS_ON_OFFER_HERE);
         }
         let aim = self.aim(fill, &calibrations);
         let stop = self.stop(fill, &known);
@@ -128,10 +129,7 @@ impl Reader<'_> {
         }
         let is_empty = tank.level.expected() <= tank.capacity * 0.0;
         if is_empty && stop == StopRule::Least && fill.aim != AimForm::AsPoured {
-            self.report(
-                Field::Stop,
-                "An empty tank has no blend to change: choose how much to fill.",
-            );
+            self.report(Field::Stop, problems::EMPTY_TANK_HAS_NO_BLEND);
             return None;
         }
         let octane_missing = ron_min.map_or_else(Vec::new, |_| {
@@ -197,10 +195,7 @@ impl Reader<'_> {
     ) -> Option<Start> {
         let level = self.level(&fill.contents.level, ContentsOf::Fill, known)?;
         let Some(log) = log else {
-            self.ask_for(
-                Field::Start,
-                "The log tells nothing of the tank yet: type what is in it, and record the fill.",
-            );
+            self.ask_for(Field::Start, problems::LOG_TELLS_NOTHING_TANK_YET);
             return None;
         };
         let mut log = log.clone();
@@ -226,7 +221,7 @@ impl Reader<'_> {
             AimForm::Share => {
                 let share = self.optional(Field::AimShare, &fill.aim_share, parse_share);
                 let share =
-                    self.required(Field::AimShare, share, "Give the blend you want, such as E30.")?;
+                    self.required(Field::AimShare, share, problems::GIVE_BLEND_YOU_WANT_SUCH)?;
                 Some((Aim::share(share), None))
             }
             // Any blend will do, whatever it turns out to be.
@@ -236,7 +231,7 @@ impl Reader<'_> {
                 let Some((_, calibration)) = found else {
                     self.report(
                         Field::AimCalibration,
-                        "This calibration is incomplete or gone: see Car, or choose another aim.",
+                        problems::THIS_CALIBRATION_INCOMPLETE_OR_GONE,
                     );
                     return None;
                 };
@@ -255,17 +250,17 @@ impl Reader<'_> {
             StopRuleForm::Least => Some(StopRule::Least),
             StopRuleForm::Level => {
                 let level = self.level_wanted(Field::StopLevel, &fill.stop_level, known);
-                self.required(Field::StopLevel, level, "Give the level to stop at, such as 3/4.")
+                self.required(Field::StopLevel, level, problems::GIVE_LEVEL_STOP_SUCH_3)
                     .map(StopRule::Level)
             }
             StopRuleForm::AtMost => {
                 let most = self.volume(Field::StopVolume, &fill.stop_volume, known.capacity);
-                self.required(Field::StopVolume, most, "Give the volume to stop after.")
+                self.required(Field::StopVolume, most, problems::GIVE_VOLUME_STOP_AFTER)
                     .map(StopRule::AtMost)
             }
             StopRuleForm::Budget => {
                 let money = self.money(Field::StopMoney, &fill.stop_money);
-                self.required(Field::StopMoney, money, "Give the sum of money to stop after.")
+                self.required(Field::StopMoney, money, problems::GIVE_SUM_MONEY_STOP_AFTER)
                     .map(StopRule::Budget)
             }
         }

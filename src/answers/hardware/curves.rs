@@ -6,6 +6,7 @@ use crate::answers::hardware::curve_table::{ColumnChoice, CurveTable, CurveTable
 use crate::document::{
     ColumnForm, CurveForm, CurvePart, Field, HardwareField, HardwareForm, MeasuredAt, ValueUnit,
 };
+use crate::message::keys::hardware_problems;
 use crate::power::{
     AirCorrection, AmbientAir, Crossing, CurvePoint, DrivelineLoss, PowerCurve, is_in_usual_range,
 };
@@ -156,10 +157,8 @@ impl HardwareReader<'_> {
         let blend = self.reader.optional(field(CurvePart::Blend), &form.blend, parse_share);
         let (taken_off, corrected) = self.corrections(form)?;
         if form.table.is_blank() {
-            self.reader.report(
-                field(CurvePart::Table),
-                "Give the curve: engine speed and torque or power in each line.",
-            );
+            self.reader
+                .report(field(CurvePart::Table), hardware_problems::GIVE_CURVE_ENGINE_SPEED_TORQUE);
             return None;
         }
         let read = table(&form.table.text, form.columns, form.table.typed_in);
@@ -167,17 +166,17 @@ impl HardwareReader<'_> {
         if table.speed.is_none() {
             self.reader.report(
                 field(CurvePart::SpeedColumn),
-                "No column says that it is engine speed: choose one.",
+                hardware_problems::NO_COLUMN_SAYS_ENGINE_SPEED,
             );
         } else if table.value.is_none() {
             self.reader.report(
                 field(CurvePart::ValueColumn),
-                "The table does not say whether it is torque or power: choose which, and the unit.",
+                hardware_problems::TABLE_DOES_NOT_SAY_WHETHER,
             );
         } else if table.rows.is_empty()
             && let Some(bad) = table.bad.first()
         {
-            self.reader.report(field(CurvePart::Table), bad);
+            self.reader.report(field(CurvePart::Table), bad.clone());
         }
         let wheel_to_crank = match (form.place, loss) {
             (MeasuredAt::Crank, _) => Some(1.0),
@@ -231,19 +230,19 @@ impl HardwareReader<'_> {
             &texts,
             HardwareField::AirTemperature,
             temperature,
-            "Give the temperature of the air that the engine drew in.",
+            hardware_problems::GIVE_TEMPERATURE_AIR_ENGINE_DREW,
         );
         let pressure = self.needed(
             &texts,
             HardwareField::AirPressure,
             pressure,
-            "Give the pressure of the air around, as a barometer shows it there.",
+            hardware_problems::GIVE_PRESSURE_AIR_AROUND_BAROMETER,
         );
         let humidity = self.needed(
             &texts,
             HardwareField::Humidity,
             humidity,
-            "Give the relative humidity: 50 %, say.",
+            hardware_problems::GIVE_RELATIVE_HUMIDITY_50_SAY,
         );
         let air = AmbientAir::new(temperature?, pressure?, humidity?);
         let air = self.reader.take(place(HardwareField::AirTemperature), air)?;

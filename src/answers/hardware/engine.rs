@@ -1,5 +1,6 @@
 //! The engine and what is asked of it, from the texts.
 
+use crate::message::keys::hardware_problems;
 use uom::si::angular_velocity::revolution_per_minute;
 
 use super::texts::{HardwareReader, Texts};
@@ -99,7 +100,7 @@ impl HardwareReader<'_> {
             &texts,
             HardwareField::SpecificConsumption,
             consumption,
-            "Give the fuel that a unit of work takes at full load: 330 g/kWh, say.",
+            hardware_problems::GIVE_FUEL_UNIT_WORK_TAKES,
         );
         let doubt = self.fraction(&texts, HardwareField::ConsumptionError, 0.0..=0.5);
         let doubt =
@@ -111,16 +112,22 @@ impl HardwareReader<'_> {
             HardwareField::ConsumptionFuel,
             reference,
             Share::ZERO,
-            "petrol, E0",
+            hardware_problems::TAKEN_PETROL,
         );
         let gain = self.fraction(&texts, HardwareField::EfficiencyGain, 0.0..=LARGEST_GAIN);
-        let gain = self.usual(&texts, HardwareField::EfficiencyGain, gain, 0.0, "no gain");
+        let gain = self.usual(
+            &texts,
+            HardwareField::EfficiencyGain,
+            gain,
+            0.0,
+            hardware_problems::TAKEN_NO_GAIN,
+        );
         let lambda = self.text(&texts, HardwareField::Lambda, parse_lambda);
         let lambda = self.needed(
             &texts,
             HardwareField::Lambda,
             lambda,
-            "Give lambda at full load: 0.82, say.",
+            hardware_problems::GIVE_LAMBDA_FULL_LOAD_0,
         );
         let boost = self.quantity(&texts, HardwareField::Boost, &BOOST);
         let ambient = self.quantity(&texts, HardwareField::AmbientPressure, &AIR_PRESSURE);
@@ -184,7 +191,7 @@ impl HardwareReader<'_> {
                 texts,
                 HardwareField::PortShare,
                 given,
-                "Give the share of the fuel that goes through the port injectors.",
+                hardware_problems::GIVE_SHARE_FUEL_GOES_THROUGH,
             )
         } else {
             given.map(Option::unwrap_or_default)
@@ -203,15 +210,16 @@ impl HardwareReader<'_> {
                 if hardware.curves.iter().any(|curve| curve.place == MeasuredAt::Wheel) {
                     self.reader.ask_for(
                         Field::Engine(HardwareField::DrivelineLoss),
-                        "Give the loss between crank and wheels as a share of crank power: a curve \
-                         is measured at the wheels.",
+                        hardware_problems::GIVE_LOSS_BETWEEN_CRANK_WHEELS,
                     );
                 }
                 return None;
             }
             (Some(given), None) => {
                 let (low, high) = ((given - LOSS_DOUBT).max(0.0), (given + LOSS_DOUBT).min(0.4));
-                let shown = format!("{:.0} to {:.0} %", low * 100.0, high * 100.0);
+                let [low_shown, high_shown] = [low, high].map(|it| format!("{:.0}", it * 100.0));
+                let shown =
+                    hardware_problems::TakenBetween { low: low_shown, high: high_shown }.sentence();
                 let slot = HardwareField::DrivelineLossRange;
                 return self
                     .usual(&texts, slot, Some(None), Band::new(low, given, high), shown)?
@@ -225,7 +233,7 @@ impl HardwareReader<'_> {
         let Ok(band) = band else {
             self.reader.report(
                 Field::Engine(HardwareField::DrivelineLossRange),
-                "The loss lies outside what it may be. Correct one of them.",
+                hardware_problems::LOSS_LIES_OUTSIDE_WHAT_MAY,
             );
             return None;
         };
@@ -243,8 +251,7 @@ impl HardwareReader<'_> {
                 if tank.is_none() {
                     self.reader.ask_for(
                         Field::Engine(HardwareField::BlendShare),
-                        "The log does not say what is in the tank: record it under Tank, or type \
-                         the blend here.",
+                        hardware_problems::LOG_DOES_NOT_SAY_WHAT,
                     );
                 }
                 tank
@@ -255,7 +262,7 @@ impl HardwareReader<'_> {
                     (Field::Engine(HardwareField::BlendShare), text(HardwareField::BlendShare)),
                     (Field::Engine(HardwareField::BlendRange), text(HardwareField::BlendRange)),
                     ShareOf::Supposed,
-                    "Give the blend to reckon with: E30, or a range.",
+                    hardware_problems::GIVE_BLEND_RECKON_E30_OR,
                 );
                 share.map(Content::splash)
             }
@@ -271,7 +278,7 @@ impl HardwareReader<'_> {
     fn limit_of(&mut self, form: &PartForm) -> Option<SetLimit> {
         let field = |slot| Field::Part(form.id, slot);
         let texts = Texts { fields: &form.fields, field: &field };
-        let missing = "Give the limit, or set it aside.";
+        let missing = hardware_problems::GIVE_LIMIT_OR_SET_ASIDE;
         let of = match form.kind {
             PartKind::PowerLimit => {
                 let most = self.quantity(&texts, HardwareField::LimitPower, &POWER);
@@ -302,7 +309,7 @@ impl HardwareReader<'_> {
         if speeds.is_some_and(|(from, to)| from >= to) {
             self.reader.report(
                 field(HardwareField::ToSpeed),
-                "The range ends before it begins: give the lower speed first.",
+                hardware_problems::RANGE_ENDS_BEFORE_BEGINS_GIVE,
             );
             return None;
         }

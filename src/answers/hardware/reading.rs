@@ -1,5 +1,6 @@
 //! The hardware as its texts describe it.
 
+use crate::message::keys::hardware_problems;
 use uom::si::angular_velocity::revolution_per_minute;
 use uom::si::mass::kilogram;
 
@@ -127,8 +128,7 @@ impl HardwareReader<'_> {
         if has_parts && engine.boost.is_none() && !knows_boost {
             self.reader.ask_for(
                 Field::Engine(HardwareField::Boost),
-                "Give the boost at full load, or a curve with a column of boost: what injectors \
-                 and pumps give depends on it.",
+                hardware_problems::GIVE_BOOST_FULL_LOAD_OR,
             );
             return None;
         }
@@ -170,19 +170,28 @@ impl HardwareReader<'_> {
                 parse_volume(text, &field).map(Wanted::Volume)
             })
         };
-        let wanted =
-            self.needed(&texts, HardwareField::MixAmount, wanted, "Give how much is wanted.");
+        let wanted = self.needed(
+            &texts,
+            HardwareField::MixAmount,
+            wanted,
+            hardware_problems::GIVE_HOW_MUCH_WANTED,
+        );
         let strength = self.strength(&texts, HardwareField::MixStrength, by_mass);
         let strength = self.needed(
             &texts,
             HardwareField::MixStrength,
             strength,
-            "Give the methanol that is wanted: 50 %, say.",
+            hardware_problems::GIVE_METHANOL_WANTED_50_SAY,
         );
         let concentrate = self.strength(&texts, HardwareField::MixConcentrate, by_mass);
         let neat = MethanolWater::of_mass_share(1.0).ok()?;
-        let concentrate =
-            self.usual(&texts, HardwareField::MixConcentrate, concentrate, neat, "neat methanol");
+        let concentrate = self.usual(
+            &texts,
+            HardwareField::MixConcentrate,
+            concentrate,
+            neat,
+            hardware_problems::TAKEN_NEAT,
+        );
         let made = recipe(wanted?, strength?, concentrate?);
         self.reader.take(Field::Mix(HardwareField::MixStrength), made)
     }

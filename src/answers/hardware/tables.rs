@@ -6,46 +6,53 @@ use thiserror::Error;
 use crate::hardware::{
     DeadTimeError, DeadTimes, OutsideTable, PumpCurve, PumpTable, PumpTableError,
 };
-use crate::quantity::notation::Units;
 use crate::quantity::notation::quantities::{PRESSURE, PUMP_FLOW, TIME, VOLTAGE};
+use crate::quantity::notation::{FigureTextError, Units};
 use crate::quantity::{ElectricPotential, Time};
 
 /// More rows than any published table has.
-const MOST_ROWS: usize = 60;
+pub(crate) const SMALL_TABLE_ROWS: usize = 60;
 
 /// Why a text is no table.
 #[derive(Clone, Debug, Error, PartialEq)]
-pub(super) enum TableError {
+#[error("{self:?}")]
+pub enum TableError {
     /// A cell cannot be read.
-    #[error("line {line}: {reason}")]
-    Cell { line: usize, reason: String },
+    Cell {
+        /// The line, counted from 1.
+        line: usize,
+        /// What is wrong with it.
+        reason: FigureTextError,
+    },
     /// A row has another number of cells than the others.
-    #[error("line {line} has {found} numbers; {wanted} are needed there")]
-    Width { line: usize, found: usize, wanted: usize },
+    Width {
+        /// The line, counted from 1.
+        line: usize,
+        /// How many numbers it has.
+        found: usize,
+        /// How many it needs.
+        wanted: usize,
+    },
     /// There are too many rows.
-    #[error("these are more than {MOST_ROWS} lines: leave some out")]
     TooLong,
     /// A word that is not understood.
-    #[error(
-        "line {line}: “{word}” says nothing here: figures are in {units}, unless they name another unit, as in 43psi"
-    )]
-    Word { line: usize, word: String, units: String },
+    Word {
+        /// The line, counted from 1.
+        line: usize,
+        /// The word.
+        word: String,
+        /// The units that figures are in.
+        units: String,
+    },
     /// The table has several columns, and no voltage says which holds.
-    #[error("the table is for several voltages: give the voltage at the part")]
     NoVoltage,
     /// The table has one column and does not say for which voltage.
-    #[error(
-        "begin with a line of voltages, such as 12 13.5, or give only pressure and flow in each line"
-    )]
     NoHeader,
     /// The values make no table.
-    #[error(transparent)]
     DeadTimes(#[from] DeadTimeError),
     /// The values make no table.
-    #[error(transparent)]
     Pump(#[from] PumpTableError),
     /// The voltage is not in the table.
-    #[error(transparent)]
     Outside(#[from] OutsideTable),
 }
 
@@ -71,11 +78,11 @@ fn rows<'a>(text: &'a str, units: &[&str]) -> Result<Vec<(usize, Vec<&'a str>)>,
             rows.remove(0);
         }
     }
-    if rows.len() > MOST_ROWS { Err(TableError::TooLong) } else { Ok(rows) }
+    if rows.len() > SMALL_TABLE_ROWS { Err(TableError::TooLong) } else { Ok(rows) }
 }
 
-fn cell<T, E: std::fmt::Display>(line: usize, read: Result<T, E>) -> Result<T, TableError> {
-    read.map_err(|error| TableError::Cell { line, reason: error.to_string() })
+fn cell<T>(line: usize, read: Result<T, FigureTextError>) -> Result<T, TableError> {
+    read.map_err(|error| TableError::Cell { line, reason: error })
 }
 
 /// The dead time at a voltage: `text` is one time, or lines of voltage and time.

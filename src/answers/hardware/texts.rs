@@ -1,10 +1,12 @@
 //! Reading the fields of the hardware.
 
-use std::fmt::Display;
 use std::ops::RangeInclusive;
 
+use crate::answers::problem::Problem;
 use crate::answers::reading::{Optional, Reader};
 use crate::document::{Field, Fields, HardwareField};
+use crate::message::keys::hardware_problems;
+use crate::message::{Message, Sentence};
 use crate::quantity::notation::{InSi, QuantityField, Units, parse_factor, parse_fraction};
 
 /// The texts of one thing, and where each stands on the page.
@@ -13,13 +15,46 @@ pub(super) struct Texts<'a> {
     pub(super) field: &'a dyn Fn(HardwareField) -> Field,
 }
 
+/// What is taken as usual, as it is shown.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Taken {
+    /// A figure with its unit.
+    Figure(String),
+    /// Something that has words in it.
+    Said(Sentence),
+}
+
+impl From<String> for Taken {
+    fn from(figure: String) -> Self {
+        Self::Figure(figure)
+    }
+}
+
+impl From<&str> for Taken {
+    fn from(figure: &str) -> Self {
+        Self::Figure(figure.to_owned())
+    }
+}
+
+impl From<Message> for Taken {
+    fn from(message: Message) -> Self {
+        Self::Said(message.into())
+    }
+}
+
+impl From<Sentence> for Taken {
+    fn from(sentence: Sentence) -> Self {
+        Self::Said(sentence)
+    }
+}
+
 /// What was taken where a field was left blank.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Assumption {
     /// The field.
     pub field: Field,
-    /// What was taken, as it is shown.
-    pub taken: String,
+    /// What was taken.
+    pub taken: Taken,
 }
 
 /// Reads the texts of the hardware, collects what is wrong with them, and notes
@@ -31,7 +66,7 @@ pub(super) struct HardwareReader<'a> {
 
 impl HardwareReader<'_> {
     /// The text of a field by whatever reads it.
-    pub(super) fn text<T, E: Display>(
+    pub(super) fn text<T, E: Into<Problem>>(
         &mut self,
         texts: &Texts<'_>,
         slot: HardwareField,
@@ -78,14 +113,14 @@ impl HardwareReader<'_> {
         most: u32,
     ) -> Optional<u32> {
         self.text(texts, slot, |text, _| {
-            let value = parse_factor(text, 1.0..=f64::from(most)).map_err(|it| it.to_string())?;
+            let value = parse_factor(text, 1.0..=f64::from(most))?;
             // In range, so only a fraction can be lost.
             #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "in range")]
             let whole = value as u32;
             if f64::from(whole).to_bits() == value.to_bits() {
-                Ok(whole)
+                Ok::<_, Problem>(whole)
             } else {
-                Err(format!("“{}” is not a whole number", text.trim()))
+                Err(hardware_problems::NotWhole { given: text.trim() }.sentence().into())
             }
         })
     }
@@ -96,7 +131,7 @@ impl HardwareReader<'_> {
         texts: &Texts<'_>,
         slot: HardwareField,
         value: Optional<T>,
-        missing: &str,
+        missing: Message,
     ) -> Option<T> {
         self.reader.required((texts.field)(slot), value, missing)
     }
@@ -108,7 +143,7 @@ impl HardwareReader<'_> {
         slot: HardwareField,
         value: Optional<T>,
         usual: T,
-        shown: impl Into<String>,
+        shown: impl Into<Taken>,
     ) -> Option<T> {
         let given = value?;
         if given.is_none() {

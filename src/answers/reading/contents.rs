@@ -1,10 +1,12 @@
 //! The parts that typed texts describe: the car, its calibrations, fuels, and
 //! what is in the tank.
 
+use crate::message::keys::problems;
 use uom::si::volume::liter;
 
 use super::stated_share::ShareOf;
 use super::{Optional, Reader};
+use crate::answers::problem::Problem;
 use crate::calibration::Calibration;
 use crate::document::{
     CalibrationForm, CalibrationPart, Car, ContentsForm, ContentsOf, ContentsPart, Field, FuelForm,
@@ -72,7 +74,7 @@ pub struct FuelRead {
 impl Reader<'_> {
     pub(crate) fn car(&mut self, car: &Car) -> Known {
         let capacity = self.volume(Field::Capacity, &car.capacity, None);
-        let capacity = self.required(Field::Capacity, capacity, "Give the size of the tank.");
+        let capacity = self.required(Field::Capacity, capacity, problems::GIVE_SIZE_TANK);
         let reserve = self.reserve(&car.reserve, capacity);
         let units = car.consumption.typed_in;
         let consumption = self
@@ -91,13 +93,11 @@ impl Reader<'_> {
         let reserve = self.volume(Field::Reserve, reserve, capacity)?.unwrap_or_default();
         match capacity {
             Some(capacity) if reserve > capacity => {
-                let message = format!(
-                    "A reserve of {} does not fit into a tank of {}. Correct the reserve, or the \
-                     tank's size.",
-                    self.printer.volume(reserve),
-                    self.printer.volume(capacity)
-                );
-                self.report(Field::Reserve, message);
+                let too_large = problems::ReserveTooLarge {
+                    reserve: self.printer.volume(reserve),
+                    tank: self.printer.volume(capacity),
+                };
+                self.report(Field::Reserve, too_large.sentence());
                 None
             }
             _ => Some(reserve),
@@ -121,21 +121,17 @@ impl Reader<'_> {
         let (level, usual) = self.level_of(level, field, known, capacity)?;
         let error = error?.or(usual);
         if level > capacity {
-            let message = format!(
-                "{} cannot be in a tank of {}. Correct the level, or the tank's size under Car.",
-                self.printer.volume(level),
-                self.printer.volume(capacity)
-            );
-            self.report(field, message);
+            let overfull = problems::LevelAboveTank {
+                level: self.printer.volume(level),
+                tank: self.printer.volume(capacity),
+            };
+            self.report(field, overfull.sentence());
             return None;
         }
         let click = Volume::new::<liter>(CLICK_ERROR_L.value);
         if reading == LevelReading::Brimmed && level < capacity - click * 2.0 {
-            let message = format!(
-                "{} is not a brimmed tank. Say full, or how the level was read.",
-                self.printer.volume(level)
-            );
-            self.report(field, message);
+            let level = self.printer.volume(level);
+            self.report(field, problems::NotBrimmed { level }.sentence());
             return None;
         }
         Some(Some(Evidence::Level { level, reading, error }))
@@ -154,11 +150,7 @@ impl Reader<'_> {
             LevelText::Lasting(fuel) => fuel,
         };
         let Some((level, error)) = known.range_display.level(fuel, known.reserve?, capacity) else {
-            self.report(
-                field,
-                "The display counts down to the reserve: give the reserve under Car, or type a \
-                 volume such as 13 L.",
-            );
+            self.report(field, problems::DISPLAY_COUNTS_DOWN_RESERVE_GIVE);
             return None;
         };
         // A display may promise some more than a full tank gives.
@@ -195,7 +187,7 @@ impl Reader<'_> {
         let level = self.required(
             field(ContentsPart::Level),
             level,
-            "Say what is in the tank: a volume, a fraction like 1/4, or a distance to empty.",
+            problems::SAY_WHAT_TANK_VOLUME_FRACTION,
         );
         let Some(Evidence::Level { level, reading, error }) = level else { return None };
         let is_empty = level <= Volume::default()
@@ -209,7 +201,7 @@ impl Reader<'_> {
                 (field(ContentsPart::Share), &form.share),
                 (field(ContentsPart::ShareRange), &form.share_range),
                 ShareOf::Tank(form.how_sure),
-                "Give the ethanol share of what is in the tank, or what it may be.",
+                problems::GIVE_ETHANOL_SHARE_WHAT_TANK,
             )
         };
         let extras = self.extras(&form.extras, share, &|part| field(ContentsPart::Extra(part)));
@@ -237,7 +229,7 @@ impl Reader<'_> {
             (field(FuelPart::Share), &form.share),
             (field(FuelPart::ShareRange), &form.share_range),
             ShareOf::Fuel(form.how_sure, form.grade.as_deref()),
-            "Give its ethanol share, or what that may be.",
+            problems::GIVE_ETHANOL_SHARE_OR_WHAT,
         );
         let extras = self.extras(&form.extras, share, &|part| field(FuelPart::Extra(part)));
         let expected = share.map(|share| share.expected());
@@ -281,13 +273,13 @@ impl Reader<'_> {
         let low = self.required(
             field(CalibrationPart::Low),
             low,
-            "Give the weakest blend that its author allows.",
+            problems::GIVE_WEAKEST_BLEND_AUTHOR_ALLOWS,
         );
         let high = self.optional(field(CalibrationPart::High), &form.high, parse_share);
         let high = self.required(
             field(CalibrationPart::High),
             high,
-            "Give the strongest blend that its author allows.",
+            problems::GIVE_STRONGEST_BLEND_AUTHOR_ALLOWS,
         );
         let written =
             self.optional(field(CalibrationPart::WrittenFor), &form.written_for, parse_share);
@@ -313,11 +305,11 @@ impl Reader<'_> {
 }
 
 /// A motor octane number: the same notation, never AKI.
-fn parse_mon(text: &str) -> Result<f64, String> {
-    match parse_octane(text).map_err(|error| error.to_string())? {
+fn parse_mon(text: &str) -> Result<f64, Problem> {
+    match parse_octane(text)? {
         OctaneFigure::Unmarked(mon) => Ok(mon),
         OctaneFigure::Ron(_) | OctaneFigure::Aki(_) => {
-            Err(format!("“{}” is not a MON: give the number alone", text.trim()))
+            Err(problems::NotAMon { given: text.trim() }.sentence().into())
         }
     }
 }

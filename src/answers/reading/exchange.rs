@@ -3,9 +3,11 @@
 //! gives, or asked about.
 
 use super::{Optional, Reader};
+use crate::answers::problem::Problem;
 use crate::document::{Field, RATES, Settings};
+use crate::message::keys::problems;
 use crate::quantity::notation::{
-    Currency, InCurrency, Rate, Units, parse_money, parse_number, parse_price,
+    Currency, InCurrency, NumberError, Rate, Units, parse_money, parse_number, parse_price,
 };
 use crate::quantity::{Money, UnitPrice};
 
@@ -39,7 +41,7 @@ impl<'a> Exchange<'a> {
         let Some(typed) = typed else { return Err(Refusal::NoRate { currency }) };
         match parse_number(&typed.rate, RATES) {
             Ok(factor) => Ok(Some(Rate { currency, factor })),
-            Err(error) => Err(Refusal::Unreadable { currency, error: error.to_string() }),
+            Err(error) => Err(Refusal::Unreadable { currency, error }),
         }
     }
 }
@@ -48,7 +50,7 @@ impl<'a> Exchange<'a> {
 enum Refusal {
     NoOwn { currency: Currency, first: Currency },
     NoRate { currency: Currency },
-    Unreadable { currency: Currency, error: String },
+    Unreadable { currency: Currency, error: NumberError },
 }
 
 impl Reader<'_> {
@@ -61,36 +63,33 @@ impl Reader<'_> {
         match exchange.rate(currency) {
             Ok(rate) => Some(rate),
             Err(Refusal::NoOwn { currency, first }) => {
-                let message = format!(
-                    "This is in {currency}, other money is in {first}. Give your own currency \
-                     under Car, and what the other one is worth in it."
-                );
-                self.report(field, message);
+                let no_own = problems::CurrencyNoOwn {
+                    currency: currency.to_string(),
+                    other: first.to_string(),
+                };
+                self.report(field, no_own.sentence());
                 None
             }
             Err(Refusal::NoRate { currency }) => {
-                let message = format!(
-                    "This is in {currency}, and you count in {own}. Give under Car what 1 \
-                     {currency} is in {own}, or type it in {own}."
-                );
-                let missing = format!("Give what 1 {currency} is in {own}.");
-                self.report(field, message);
-                self.report_once(Field::Rate(currency), missing);
+                let currency_name = currency.to_string();
+                let no_rate = problems::CurrencyNoRate { currency: &currency_name, own };
+                let missing = problems::RateMissing { currency: &currency_name, own };
+                self.report(field, no_rate.sentence());
+                self.report_once(Field::Rate(currency), missing.sentence());
                 None
             }
             Err(Refusal::Unreadable { currency, error }) => {
-                let message =
-                    format!("The rate of {currency} cannot be read. Correct it under Car.");
-                self.report(field, message);
+                let unreadable = problems::RateUnreadable { currency: currency.to_string() };
+                self.report(field, unreadable.sentence());
                 self.report_once(Field::Rate(currency), error);
                 None
             }
         }
     }
 
-    fn report_once(&mut self, field: Field, message: String) {
+    fn report_once(&mut self, field: Field, problem: impl Into<Problem>) {
         if self.field_errors.iter().all(|it| it.field != field) {
-            self.report(field, message);
+            self.report(field, problem);
         }
     }
 

@@ -7,11 +7,12 @@ mod stated_share;
 pub(crate) use contents::{FuelRead, Known, Stated};
 pub(crate) use stated_share::ShareOf;
 
-use std::fmt::Display;
-
 use super::field_error::FieldError;
+use super::problem::Problem;
 use crate::document::{ExtraPart, ExtrasForm, Field, Settings};
 use crate::fuel::{Content, Extras, ethers_of_oxygen, ron_mon_from_aki};
+use crate::message::Message;
+use crate::message::keys::problems;
 use crate::quantity::notation::{
     Entry, LevelText, OctaneFigure, OctaneScale, Printer, VolumeField, parse_level, parse_octane,
     parse_part_band, parse_share_text, parse_volume,
@@ -43,24 +44,24 @@ impl<'a> Reader<'a> {
     }
 
     /// Says that something typed is wrong.
-    pub(crate) fn report(&mut self, field: Field, message: impl Display) {
-        self.note(field, &message.to_string(), false);
+    pub(crate) fn report(&mut self, field: Field, problem: impl Into<Problem>) {
+        self.note(field, problem.into(), false);
     }
 
     /// Says that something is still to be filled in.
-    pub(crate) fn ask_for(&mut self, field: Field, message: impl Display) {
-        self.note(field, &message.to_string(), true);
+    pub(crate) fn ask_for(&mut self, field: Field, problem: impl Into<Problem>) {
+        self.note(field, problem.into(), true);
     }
 
-    fn note(&mut self, field: Field, message: &str, is_missing: bool) {
-        // A sentence begins with a capital letter, whatever the error began with.
-        let mut letters = message.chars();
-        let first = letters.next().map(|c| c.to_uppercase().to_string()).unwrap_or_default();
-        let message = first + letters.as_str();
-        self.field_errors.push(FieldError { field, message, is_missing });
+    fn note(&mut self, field: Field, problem: Problem, is_missing: bool) {
+        self.field_errors.push(FieldError { field, problem, is_missing });
     }
 
-    pub(crate) fn take<T, E: Display>(&mut self, field: Field, read: Result<T, E>) -> Option<T> {
+    pub(crate) fn take<T, E: Into<Problem>>(
+        &mut self,
+        field: Field,
+        read: Result<T, E>,
+    ) -> Option<T> {
         match read {
             Ok(value) => Some(value),
             Err(error) => {
@@ -70,7 +71,7 @@ impl<'a> Reader<'a> {
         }
     }
 
-    pub(crate) fn optional<T, E: Display>(
+    pub(crate) fn optional<T, E: Into<Problem>>(
         &mut self,
         field: Field,
         text: &str,
@@ -83,7 +84,7 @@ impl<'a> Reader<'a> {
         &mut self,
         field: Field,
         value: Optional<T>,
-        what: &str,
+        what: Message,
     ) -> Option<T> {
         if let Some(None) = value {
             self.ask_for(field, what);
@@ -127,7 +128,7 @@ impl<'a> Reader<'a> {
         expected: (Field, &str),
         range: (Field, &str),
         of: ShareOf,
-        missing: &str,
+        missing: Message,
     ) -> Option<Band<Share>> {
         let typed = self.optional(expected.0, expected.1, parse_share_text)?;
         let may_be = self.optional(range.0, range.1, parse_share_text)?;
@@ -136,12 +137,11 @@ impl<'a> Reader<'a> {
             Err(NoShare::Typed(error)) => self.take(expected.0, Err(error)),
             Err(NoShare::Range(error)) => self.take(range.0, Err(error)),
             Err(NoShare::Apart(expected, may_be)) => {
-                let message = format!(
-                    "{} lies outside the {} given as possible. Correct one of them.",
-                    self.printer.grade(expected),
-                    self.printer.grade_band(may_be)
-                );
-                self.report(range.0, message);
+                let outside = problems::OutsidePossible {
+                    share: self.printer.grade(expected),
+                    shares: self.printer.grade_band(may_be),
+                };
+                self.report(range.0, outside.sentence());
                 None
             }
         }
@@ -164,7 +164,7 @@ impl<'a> Reader<'a> {
         let (ethers, oxygen, ethanol) = (ethers?, oxygen?, ethanol?);
         let ethers = match (ethers, oxygen) {
             (Some(_), Some(_)) => {
-                let message = "Give the ethers or the oxygen, and leave the other one empty.";
+                let message = problems::GIVE_ETHERS_OR_OXYGEN_LEAVE;
                 self.report(field(ExtraPart::Oxygen), message);
                 return None;
             }
@@ -184,11 +184,8 @@ impl<'a> Reader<'a> {
         };
         let extras = Extras { water, methanol, ethers };
         if let Some(sum) = (Content { ethanol, extras }).excess() {
-            let message = format!(
-                "Ethanol, water, methanol and ethers come to {} %. Correct one of them.",
-                self.printer.number(sum * 100.0, 1)
-            );
-            self.report(field(ExtraPart::Water), message);
+            let excess = problems::ComeTo { percent: self.printer.number(sum * 100.0, 1) };
+            self.report(field(ExtraPart::Water), excess.sentence());
             return None;
         }
         Some(extras)

@@ -3,6 +3,7 @@
 use crate::answers::field_error::FieldError;
 use crate::answers::reading::Reader;
 use crate::document::{CarFile, EntryPart, Event, Field, Moment, What};
+use crate::message::keys::problems;
 use crate::quantity::ThermodynamicTemperature;
 use crate::quantity::notation::{Entry, Printer, parse_pulse_width};
 use crate::tank::temperature_of_pulse;
@@ -33,7 +34,7 @@ impl CarFile {
             if draft.drained_completely {
                 *volume = Entry::default();
             } else if volume.is_blank() {
-                let message = "Say how much was drained, or that the tank was drained completely.";
+                let message = problems::SAY_HOW_MUCH_WAS_DRAINED;
                 reader.report(Field::Entry(EntryPart::Drained), message);
             }
         }

@@ -1,5 +1,6 @@
 //! From an entry of the log, as typed, to what it tells of the tank.
 
+use crate::message::keys::problems;
 use uom::si::volume::milliliter;
 
 use crate::answers::reading::{Known, Reader};
@@ -89,7 +90,7 @@ impl Reader<'_> {
             .filter(|pour| pour.volume > Volume::default())
             .collect();
         if pours.is_empty() {
-            let message = "Nothing went in: give the volume of at least one fuel.";
+            let message = problems::NOTHING_WENT_GIVE_VOLUME_LEAST;
             self.ask_for(Field::Entry(EntryPart::Fuels), message);
             return None;
         }
@@ -105,7 +106,7 @@ impl Reader<'_> {
         self.required(
             Field::Contents(ContentsOf::Entry, ContentsPart::Level),
             level,
-            "Say what the level was: a volume, a fraction like 1/4, or a distance to empty.",
+            problems::SAY_WHAT_LEVEL_WAS_VOLUME,
         )
     }
 
@@ -123,7 +124,7 @@ impl Reader<'_> {
     fn sensor_told(&mut self, form: &SensorForm, scale: SensorScale) -> Option<ReadEvidence> {
         let field = Field::Entry(EntryPart::Sensor);
         let figure = self.optional(field, &form.reading, parse_sensor);
-        let figure = self.required(field, figure, "Give what the sensor shows: 31 % or 81 Hz.");
+        let figure = self.required(field, figure, problems::GIVE_WHAT_SENSOR_SHOWS_31);
         let pulse_field = Field::Entry(EntryPart::Pulse);
         let pulse = self.optional(pulse_field, &form.pulse, parse_pulse_width)?;
         if let Some(width) = pulse {
@@ -149,8 +150,7 @@ impl Reader<'_> {
     fn tube_test_told(&mut self, form: &TubeTestForm) -> Option<Evidence> {
         let field = Field::Entry(EntryPart::Boundary);
         let boundary = self.optional(field, &form.boundary, parse_millilitres);
-        let boundary =
-            self.required(field, boundary, "Give where the two parts meet, in mL from the bottom.");
+        let boundary = self.required(field, boundary, problems::GIVE_TWO_PARTS_MEET_ML);
         let step_field = Field::Entry(EntryPart::TubeStep);
         let step = self.optional(step_field, &form.step, parse_millilitres)?;
         let test = match form.method {
@@ -158,10 +158,10 @@ impl Reader<'_> {
             TubeTestMethod::PlainWater => {
                 let fuel_field = Field::Entry(EntryPart::TubeFuel);
                 let fuel = self.optional(fuel_field, &form.fuel, parse_millilitres);
-                let fuel = self.required(fuel_field, fuel, "Give how much fuel was poured in.");
+                let fuel = self.required(fuel_field, fuel, problems::GIVE_HOW_MUCH_FUEL_WAS);
                 let water_field = Field::Entry(EntryPart::TubeWater);
                 let water = self.optional(water_field, &form.water, parse_millilitres);
-                let water = self.required(water_field, water, "Give how much water was poured in.");
+                let water = self.required(water_field, water, problems::GIVE_HOW_MUCH_WATER_WAS);
                 TubeTest::with_water(fuel?, water?, boundary?)
             }
         };
@@ -174,7 +174,7 @@ impl Reader<'_> {
         let field = Field::Entry(EntryPart::Distance);
         let units = entry.typed_in;
         let distance = self.optional(field, &entry.text, |text| DISTANCE.parse(text, units));
-        self.required(field, distance, "Give the distance driven.")
+        self.required(field, distance, problems::GIVE_DISTANCE_DRIVEN)
     }
 
     fn trip_told(&mut self, form: &DriveForm) -> Option<ReadEvidence> {
@@ -183,8 +183,7 @@ impl Reader<'_> {
         let units = form.consumption.typed_in;
         let consumption =
             self.optional(field, &form.consumption.text, |text| CONSUMPTION.parse(text, units));
-        let consumption =
-            self.required(field, consumption, "Give the mean consumption that it showed.");
+        let consumption = self.required(field, consumption, problems::GIVE_MEAN_CONSUMPTION_SHOWED);
         let (driven, consumption) = (driven?, consumption?);
         let volume = consumption.over(driven);
         Some(ReadEvidence { evidence: vec![Evidence::Burned { volume }], driven })

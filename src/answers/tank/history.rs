@@ -1,5 +1,7 @@
 //! The log replayed: what was in the tank after each entry.
 
+use crate::answers::problem::Problem;
+use crate::message::keys::problems;
 use std::sync::Arc;
 
 use uom::si::volume::liter;
@@ -27,7 +29,7 @@ pub struct Replayed {
     /// What did not fit.
     pub doubts: Vec<Doubt>,
     /// Why the entry could not be used.
-    pub unused: Option<String>,
+    pub unused: Option<Problem>,
 }
 
 impl Replayed {
@@ -156,10 +158,10 @@ impl Replay {
         let vehicle = self.known.vehicle();
         match (vehicle, told) {
             (None, _) => {
-                replayed.unused = Some("The size of the tank is not known: see Car.".into());
+                replayed.unused = Some(problems::SIZE_TANK_NOT_KNOWN_SEE.into());
             }
             (_, None) => {
-                replayed.unused = reader.field_errors.into_iter().next().map(|it| it.message);
+                replayed.unused = reader.field_errors.into_iter().next().map(|it| it.problem);
             }
             (Some(vehicle), Some(told)) => {
                 let last = told.evidence.len().saturating_sub(1);

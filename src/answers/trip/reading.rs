@@ -8,6 +8,7 @@ use crate::document::{
     TripStopPart,
 };
 use crate::fuel::{Content, Corner, EnergyDensity, Extras, HydrocarbonBase};
+use crate::message::keys::problems;
 use crate::quantity::notation::quantities::DISTANCE;
 use crate::quantity::notation::{Printer, Rate, parse_factor, parse_fraction};
 use crate::quantity::{Consumption, Share, Volume};
@@ -89,7 +90,7 @@ impl Reader<'_> {
         let (car, form) = (&document.here.car, &document.here.route);
         let known = self.car(car);
         if known.consumption.is_none() && car.consumption.is_blank() {
-            self.ask_for(Field::Consumption, "Give what the car burns: a route needs it.");
+            self.ask_for(Field::Consumption, problems::GIVE_WHAT_CAR_BURNS_ROUTE);
         }
         let step = &document.settings.pump_step;
         let step = self.volume(Field::PumpStep, step, None).flatten();
@@ -176,7 +177,7 @@ impl Reader<'_> {
         let mut most = 1.0_f64;
         for factor in contents.chain([at_start]).filter_map(factor) {
             if !(0.0..=LARGEST_LACK).contains(&factor) {
-                let message = "A fuel of the route hardly burns: correct the water in it.";
+                let message = problems::FUEL_ROUTE_HARDLY_BURNS_CORRECT;
                 self.report(Field::Trip(TripPart::Stops), message);
                 return None;
             }
@@ -202,7 +203,7 @@ impl Reader<'_> {
                 let Some(estimate) = estimate else {
                     self.ask_for(
                         Field::Trip(TripPart::Start),
-                        "The log tells nothing of the tank yet: type what is in it.",
+                        problems::LOG_TELLS_NOTHING_TANK_YET_TYPE,
                     );
                     return None;
                 };
@@ -241,8 +242,11 @@ impl Reader<'_> {
         let distance = self.optional(field(TripStopPart::Distance), &form.distance.text, |text| {
             DISTANCE.parse(text, units)
         });
-        let distance =
-            self.required(field(TripStopPart::Distance), distance, "Give how far it is from here.");
+        let distance = self.required(
+            field(TripStopPart::Distance),
+            distance,
+            problems::GIVE_HOW_FAR_FROM_HERE,
+        );
         let factor = self.optional(field(TripStopPart::Factor), &form.factor, |text| {
             parse_factor(text, 0.1..=10.0)
         });
@@ -251,7 +255,7 @@ impl Reader<'_> {
             let Some(place) = calibrations.iter().position(|(it, _)| it == id) else {
                 self.report(
                     field(TripStopPart::Calibrations),
-                    "A calibration to keep is incomplete or gone: see Car, or choose anew.",
+                    problems::CALIBRATION_KEEP_INCOMPLETE_OR_GONE,
                 );
                 return None;
             };
@@ -292,7 +296,7 @@ impl Reader<'_> {
     ) -> Option<(Pump, Option<Rate>)> {
         let (offer, fuel) = self.fuel(form, field, capacity)?;
         let Some(price) = offer.price else {
-            self.ask_for(field(FuelPart::Price), "Give its price: a plan weighs it.");
+            self.ask_for(field(FuelPart::Price), problems::GIVE_PRICE_PLAN_WEIGHS);
             return None;
         };
         let pump = Pump {

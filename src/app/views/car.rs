@@ -107,7 +107,7 @@ fn WrongCard() -> impl IntoView {
         if is_wrong() { "short stale always" } else { "short open always" }.to_owned()
     });
     view! {
-        <Spoken words=said(move || field_errors.with(|it| in_a_sentence(it))) />
+        <Spoken words=said(move || session.printer.with(|printer| field_errors.with(|it| in_a_sentence(it, printer)))) />
         <ErrorSummary id="car-to-mend" view=View::Car field_errors=field_errors />
         <When condition=holds(move || short.with(|it| !it.is_empty()))>
             <a class=class href="#/car/car-to-mend">

@@ -2,9 +2,11 @@
 
 use fillwright::answers::FieldError;
 use fillwright::document::Field;
+use fillwright::words::problems::problem;
 use leptos::prelude::*;
 
 use crate::app::field_errors::FieldErrors;
+use crate::app::session::Session;
 use crate::app::signals::{holds, said};
 
 /// What stands below a field: its hint, what to fill in, or what is wrong.
@@ -28,7 +30,12 @@ impl Below {
             let already = before.is_some_and(is_wrong);
             if focused.get() && !already && is_wrong(&now) { None } else { now }
         });
-        let message = move || field_error.with(|it| it.as_ref().map(|it| it.message.clone()));
+        let session = Session::here();
+        let message = move || {
+            let said =
+                |it: &FieldError| session.printer.with(|printer| problem(&it.problem, printer));
+            field_error.with(|it| it.as_ref().map(said))
+        };
         let wrong =
             holds(move || field_error.with(|it| it.as_ref().is_some_and(|it| !it.is_missing)));
         Self {

@@ -3,7 +3,9 @@
 use fillwright::answers::FieldError;
 use fillwright::document::Field;
 use fillwright::message::keys::frame as keys;
+use fillwright::quantity::notation::Printer;
 use fillwright::words::fields;
+use fillwright::words::problems::problem;
 use leptos::prelude::*;
 
 use super::flow::{Drawn, When};
@@ -27,10 +29,10 @@ pub(crate) enum Lead {
 }
 
 /// What is missing or wrong in a sentence, with the first that is wrong.
-pub(crate) fn in_a_sentence(field_errors: &[FieldError]) -> String {
+pub(crate) fn in_a_sentence(field_errors: &[FieldError], printer: &Printer) -> String {
     let summary = fields::summary(field_errors);
     match field_errors.iter().find(|it| !it.is_missing) {
-        Some(wrong) => format!("{summary}: {}", wrong.message),
+        Some(wrong) => format!("{summary}: {}", problem(&wrong.problem, printer)),
         None => summary,
     }
 }
@@ -75,7 +77,7 @@ pub(crate) fn ErrorSummary(
         let owner = owner.map(|owner| format!("{}: ", owner(session, field_error.field)));
         view! {
             <li>
-                {owner} <a href=link>{field_error.message.clone()}</a>
+                {owner} <a href=link>{session.printer.with(|printer| problem(&field_error.problem, printer))}</a>
             </li>
         }
         .into_any()

@@ -1,21 +1,20 @@
 //! What a field with a unit asks for: the rows of its units, and what it takes.
 
+use crate::message::Message;
 use thiserror::Error;
 
 use super::comparable::{comparable, number_and_unit};
 use super::unit::{InSi, Unit};
 use crate::quantity::notation::text::clean;
 use crate::quantity::notation::{Choosable, NumberError, Style, Units, parse_number, print_anew};
-use crate::quantity::style::plain;
 
 /// Why a text is not the quantity that a field asks for.
 #[derive(Clone, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum FigureTextError {
     /// The number in it cannot be read.
-    #[error(transparent)]
     Number(#[from] NumberError),
     /// Something else than a unit follows the number.
-    #[error("“{given}” does not end in a unit that is known here: type {known} after the number")]
     UnknownUnit {
         /// What was typed.
         given: String,
@@ -23,11 +22,6 @@ pub enum FigureTextError {
         known: String,
     },
     /// Too small or too large for what is asked.
-    #[error(
-        "“{given}” is out of range: type from {} to {}{unit}",
-        plain(*low),
-        plain(*high)
-    )]
     OutOfRange {
         /// What was typed.
         given: String,
@@ -40,19 +34,13 @@ pub enum FigureTextError {
         unit: String,
     },
     /// The word after the number says something else than a unit.
-    #[error("“{given}” {advice}")]
     NotAUnit {
         /// What was typed.
         given: String,
         /// What it says instead, and what to type.
-        advice: &'static str,
+        advice: Message,
     },
     /// A number that may be a fraction or a percentage.
-    #[error(
-        "“{given}” may mean {} % or {} %: which one? Type a percent sign after the number",
-        plain(*percent),
-        plain(*fraction * 100.0)
-    )]
     PerhapsFraction {
         /// What was typed.
         given: String,
@@ -66,7 +54,7 @@ pub enum FigureTextError {
 /// A word that follows numbers but is no unit, and what to say to it.
 pub(super) struct Refusal {
     pub(super) words: &'static [&'static str],
-    pub(super) advice: &'static str,
+    pub(super) advice: Message,
 }
 
 /// The least and the most that a field takes.

@@ -1,5 +1,6 @@
 //! Figures without a unit, and ranges.
 
+use crate::message::keys::typed;
 use std::ops::RangeInclusive;
 
 use super::comparable::comparable;
@@ -74,9 +75,7 @@ pub fn parse_lambda(text: &str, units: Units) -> Result<f64, FigureTextError> {
         }
         (true, false) => Err(FigureTextError::NotAUnit {
             given: given.to_owned(),
-            advice: "is an air-fuel ratio, and the same one is rich or lean with different fuels: \
-                     type lambda, such as 0.85, or choose AFR of petrol under Units if it was read \
-                     from a gauge set to petrol",
+            advice: typed::ADVICE_AIR_FUEL_RATIO,
         }),
         (false, _) => within(number, &LAMBDAS, given),
     }

@@ -61,6 +61,7 @@ pub use figure::{PETROL_GAUGE_RATIO, parse_factor, parse_fraction, parse_lambda}
 pub use measure::Measure;
 pub use money::{MoneyTextError, parse_money, parse_price};
 pub use number::parse_number;
+pub(crate) use number_error::MAX_CHARS;
 pub use number_error::NumberError;
 pub use octane::{OctaneFigure, OctaneTextError, parse_octane};
 pub use print::{

@@ -19,30 +19,23 @@ const LARGEST_PRICE: f64 = 999.999;
 
 /// Why a text is not an amount of money or a price.
 #[derive(Clone, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum MoneyTextError {
     /// The number in it cannot be read.
-    #[error(transparent)]
     Number(#[from] NumberError),
     /// The number in it is no amount.
-    #[error(transparent)]
     Money(#[from] MoneyError),
     /// Something else than one currency stands beside the number.
-    #[error(
-        "“{given}” is not an amount of money: type a number, with one currency sign or a word of at \
-         most three letters before or after it, such as 12.50 €"
-    )]
     NotAnAmount {
         /// What was typed.
         given: String,
     },
     /// Cents or pence.
-    #[error("“{given}” is in hundredths of a currency: type whole ones, such as 1.459 for 145.9 p")]
     Hundredths {
         /// What was typed.
         given: String,
     },
     /// The price is not per volume.
-    #[error("“{given}” is not a price per volume: end it in /L, /gal, /US gal or /imp gal")]
     UnknownUnit {
         /// What was typed.
         given: String,

@@ -32,21 +32,16 @@ impl OctaneFigure {
 
 /// Why a text is not an octane number.
 #[derive(Clone, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum OctaneTextError {
     /// The number in it cannot be read.
-    #[error(transparent)]
     Number(#[from] NumberError),
     /// The motor octane number alone.
-    #[error(
-        "“{given}” is a motor octane number, which is not used here: type the RON or the AKI that \
-         the pump shows, such as 98 RON"
-    )]
     Motor {
         /// What was typed.
         given: String,
     },
     /// Something else than a scale stands beside the number.
-    #[error("“{given}” is not an octane number: type it such as 98, 98 RON or 93 AKI")]
     UnknownScale {
         /// What was typed.
         given: String,

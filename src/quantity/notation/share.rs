@@ -4,38 +4,28 @@ use thiserror::Error;
 
 use super::comparable::is_percent;
 use super::text::{clean, split_number, words};
-use super::{NumberError, parse_number, print_number_short};
-use crate::quantity::style::Style;
+use super::{NumberError, parse_number};
 use crate::quantity::{Share, ShareError};
 
 /// Why a text is not a share, or not a range of shares.
 #[derive(Clone, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum ShareTextError {
     /// A number in it cannot be read.
-    #[error(transparent)]
     Number(#[from] NumberError),
     /// A number in it is not a share.
-    #[error(transparent)]
     Share(#[from] ShareError),
     /// Something else than a percent sign follows the number.
-    #[error("“{given}” is not a share of ethanol: type it such as 30, 30 % or E30")]
     NotAShare {
         /// What was typed.
         given: String,
     },
     /// Something else than a percent sign follows the number of a small part.
-    #[error("“{given}” is not a percentage: type it such as 4.8 or 0.2 (0-0.4)")]
     NotAPart {
         /// What was typed.
         given: String,
     },
     /// The number can be a percentage or a fraction.
-    #[error(
-        "“{given}” may mean {given} % or {} %: which one? Type {given} % for the first, {} % for \
-         the second",
-        print_number_short(percent * 100.0, 3, Style::default()),
-        print_number_short(percent * 100.0, 3, Style::default())
-    )]
     PercentOrFraction {
         /// What was typed.
         given: String,
@@ -43,25 +33,16 @@ pub enum ShareTextError {
         percent: f64,
     },
     /// The expected share is outside its range.
-    #[error(
-        "“{given}” expects a share outside its own range: type the expected one, then a range \
-         around it, as 82 (70-85)"
-    )]
     ExpectedOutside {
         /// What was typed.
         given: String,
     },
     /// A spread without the share that it belongs to.
-    #[error(
-        "“{given}” says how far a share may be off, but not which one: type that share beside it, \
-         or a range such as 8-12"
-    )]
     SpreadAlone {
         /// What was typed.
         given: String,
     },
     /// The brackets hold no range.
-    #[error("“{given}” has no range in its brackets: type it as 82 (70-85)")]
     NoRange {
         /// What was typed.
         given: String,

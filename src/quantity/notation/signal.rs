@@ -20,15 +20,13 @@ pub enum SensorFigure {
 
 /// Why a text is not a reading.
 #[derive(Clone, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum SignalTextError {
     /// The number in it cannot be read.
-    #[error(transparent)]
     Number(#[from] NumberError),
     /// It is no share either.
-    #[error(transparent)]
     Share(#[from] ShareTextError),
     /// Something else than the unit follows the number.
-    #[error("“{given}” does not end in a unit that is known here: type {known} after the number")]
     UnknownUnit {
         /// What was typed.
         given: String,

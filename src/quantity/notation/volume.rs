@@ -8,7 +8,6 @@ use super::quantities::{DISTANCE, VOLUME};
 use super::text::{clean, split_number, words};
 use super::{
     DecimalMark, Decimals, LITRE, NumberError, Unit, Units, parse_number, print_anew, print_number,
-    print_number_short,
 };
 use crate::quantity::Consumption;
 use crate::quantity::style::Style;
@@ -50,51 +49,31 @@ impl VolumeField {
 
 /// Why a text is not a volume.
 #[derive(Clone, Debug, Error, PartialEq)]
+#[error("{self:?}")]
 pub enum VolumeTextError {
     /// The number in it cannot be read.
-    #[error(transparent)]
     Number(#[from] NumberError),
     /// Something else than a unit follows the number.
-    #[error(
-        "“{given}” does not end in a unit that is known here: type L, gal, US gal, imp gal, %, km \
-         or mi after the number, or a part of the tank such as 1/4"
-    )]
     UnknownUnit {
         /// What was typed.
         given: String,
     },
     /// A part of the tank that is none.
-    #[error(
-        "“{given}” is not a part of the tank: type two whole numbers of at most three digits, the \
-         first no larger than the second, such as 3/8"
-    )]
     NotAPart {
         /// What was typed.
         given: String,
     },
     /// A part of a tank of unknown size.
-    #[error(
-        "“{given}” is a part of the tank, but what the tank holds is not known: give the tank's \
-         size first, or type a volume such as 13 L"
-    )]
     NeedsTank {
         /// What was typed.
         given: String,
     },
     /// A distance to empty without a consumption.
-    #[error(
-        "“{given}” is a distance, but what the car uses is not known: give the consumption first, \
-         or type a volume such as 13 L"
-    )]
     NeedsConsumption {
         /// What was typed.
         given: String,
     },
     /// A number below one where a part of the tank is usual.
-    #[error(
-        "“{given}” may mean {as_volume} or {as_part} of the tank: which one? Type {as_volume} or \
-         {as_part}"
-    )]
     VolumeOrPart {
         /// What was typed.
         given: String,
@@ -104,10 +83,6 @@ pub enum VolumeTextError {
         as_part: String,
     },
     /// Less than nothing or more than fits.
-    #[error(
-        "“{given}” is out of range: type from 0 to {} {unit}",
-        print_number_short(*high, 3, Style::default())
-    )]
     OutOfRange {
         /// What was typed.
         given: String,

@@ -18,6 +18,7 @@ pub use verdict::{
     air, first_to_give, fluid_facts, judgement, limits_of_share, load_in_short, standing,
 };
 
+use crate::answers::hardware::Taken;
 use crate::hardware::Recipe;
 use crate::message::keys::hardware_said as keys;
 use crate::quantity::notation::Printer;
@@ -39,6 +40,14 @@ impl Fact {
     /// A fact with what is said beside it.
     pub fn new(what: impl Into<String>, value: String, aside: String) -> Self {
         Self { what: what.into(), value, aside }
+    }
+}
+
+/// What was taken where nothing was typed.
+pub fn taken(taken: &Taken) -> String {
+    match taken {
+        Taken::Figure(figure) => figure.clone(),
+        Taken::Said(sentence) => sentence.say(),
     }
 }
 

@@ -11,6 +11,7 @@ use crate::quantity::notation::Printer;
 use super::Fact;
 use super::curves::curve;
 use super::parts::{limit, part, part_answer, tightest};
+use crate::words::problems::outside_table;
 
 /// The verdict: a word or two, and what belongs to it.
 #[derive(Clone, Debug, PartialEq)]
@@ -104,7 +105,7 @@ fn fuel_system(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &Print
     match (answer.standing, reserve) {
         (None, _) => said(Verdict::NoPart, keys::NO_PART_MEANS.say().into()),
         (Some(PartStanding::NoFigure), _) | (Some(_), None) => {
-            said(Verdict::Unjudged, why_not(answer, hardware))
+            said(Verdict::Unjudged, why_not(answer, hardware, printer))
         }
         (Some(PartStanding::Enough), Some(reserve)) => {
             let (expected, reserves) = (reserve.expected(), printer.fractions(reserve));
@@ -132,10 +133,11 @@ fn fuel_system(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &Print
 }
 
 /// Which part has no figure, and why.
-fn why_not(answer: &HardwareAnswer, hardware: &HardwareForm) -> String {
+fn why_not(answer: &HardwareAnswer, hardware: &HardwareForm, printer: &Printer) -> String {
     let without = answer.parts.iter().filter(|it| it.standing == PartStanding::NoFigure);
     let reasons = without.map(|it| {
-        let why = it.over_speed.no_figure().map(ToString::to_string).unwrap_or_default();
+        let why =
+            it.over_speed.no_figure().map(|it| outside_table(it, printer)).unwrap_or_default();
         keys::WhyNot { part: part_answer(it, hardware), why }.say()
     });
     reasons.collect::<Vec<_>>().join(" ")

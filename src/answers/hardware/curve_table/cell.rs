@@ -2,7 +2,7 @@
 
 use super::header::Meaning;
 use super::layout::{Layout, Line};
-use super::{Chosen, CurveRow, CurveValue, ValueIs};
+use super::{BadCell, Chosen, CurveRow, CurveValue, ValueIs};
 use crate::quantity::notation::{
     DecimalMark, FigureTextError, InSi, NumberError, QuantityField, Unit, Units, quantities,
 };
@@ -45,7 +45,7 @@ impl Cells {
     }
 
     /// A row, or why not.
-    pub(super) fn row(&self, line: &Line, chosen: &Chosen) -> Result<CurveRow, String> {
+    pub(super) fn row(&self, line: &Line, chosen: &Chosen) -> Result<CurveRow, BadCell> {
         let cell = |at: usize| line.cells.get(at).map_or("", String::as_str);
         let (at, unit) = chosen.speed;
         let speed =
@@ -75,43 +75,21 @@ impl Cells {
         unit: Unit<Q>,
         cell: &str,
         meaning: Meaning,
-    ) -> Result<Q, String> {
-        let column = meaning.name();
-        let quoted = shortened(cell);
+    ) -> Result<Q, BadCell> {
         let error = match field.parse_in(unit, cell, self.units) {
             Ok(quantity) => return Ok(quantity),
             Err(error) => error,
         };
-        Err(match error {
-            FigureTextError::Number(NumberError::Empty) => {
-                format!("there is nothing in column {column}")
-            }
-            FigureTextError::Number(NumberError::Ambiguous { decimal, grouped, .. }) => {
-                // The rest of the table may tell what this number alone does not.
-                let point =
-                    if cell.contains('.') { DecimalMark::Point } else { DecimalMark::Comma };
-                match self.decimal {
-                    // A number with a unit of its own is asked about.
-                    Some(mark) if super::layout::is_bare_number(cell) => {
-                        let value = if mark == point { decimal } else { grouped };
-                        return Ok(unit.quantity(value));
-                    }
-                    _ => format!("“{quoted}” in column {column} may mean {decimal} or {grouped}"),
-                }
-            }
-            FigureTextError::OutOfRange { low, high, unit, .. } => {
-                format!(
-                    "“{quoted}” in column {column} is out of range: {low} to {high}{unit} is read"
-                )
-            }
-            FigureTextError::UnknownUnit { known, .. } => {
-                format!("“{quoted}” in column {column} has another unit than {known}")
-            }
-            FigureTextError::NotAUnit { advice, .. } => {
-                format!("“{quoted}” in column {column} {advice}")
-            }
-            _ => format!("“{quoted}” in column {column} is not a number"),
-        })
+        // The rest of the table may tell what this number alone does not. A number with a
+        // unit of its own is asked about.
+        if let FigureTextError::Number(NumberError::Ambiguous { decimal, grouped, .. }) = &error
+            && let Some(mark) = self.decimal
+            && super::layout::is_bare_number(cell)
+        {
+            let point = if cell.contains('.') { DecimalMark::Point } else { DecimalMark::Comma };
+            return Ok(unit.quantity(if mark == point { *decimal } else { *grouped }));
+        }
+        Err(BadCell { column: meaning, given: shortened(cell), error })
     }
 }
 

@@ -19,19 +19,6 @@ pub enum Meaning {
     Unknown,
 }
 
-impl Meaning {
-    /// Its name within a sentence.
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::EngineSpeed => "engine speed",
-            Self::Torque => "torque",
-            Self::Power => "power",
-            Self::Boost => "boost",
-            Self::Unknown => "unknown",
-        }
-    }
-}
-
 /// The unit that a header names.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) enum Named {

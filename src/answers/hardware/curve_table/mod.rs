@@ -11,7 +11,7 @@
 //! let text = "rpm;Torque (Nm)\n2000;350,5\n2500;n/a\n3000;402,0";
 //! let table = CurveTable::read(text, &ColumnChoice::default(), Units::METRIC)?;
 //! assert_eq!(table.rows.len(), 2);
-//! assert_eq!(table.bad[0].to_string(), "line 3: “n/a” in column torque is not a number");
+//! assert_eq!((table.bad[0].line, &*table.bad[0].cell.given), (3, "n/a"));
 //! # Ok::<(), fillwright::answers::hardware::curve_table::CurveTableError>(())
 //! ```
 
@@ -22,15 +22,13 @@ mod split;
 #[cfg(test)]
 mod tests;
 
-use std::fmt;
-
 use thiserror::Error;
 use uom::si::angular_velocity::radian_per_second;
 use uom::si::power::watt;
 use uom::si::torque::newton_meter;
 
 use crate::document::MeasuredAt;
-use crate::quantity::notation::{DecimalMark, Unit, Units, quantities};
+use crate::quantity::notation::{DecimalMark, FigureTextError, Unit, Units, quantities};
 use crate::quantity::{AngularVelocity, GaugePressure, Power, Torque};
 use cell::Cells;
 use header::{Named, Understood};
@@ -50,34 +48,26 @@ pub const MOST_COLUMNS: usize = 100;
 
 /// Why a text is no table at all.
 #[derive(Clone, Debug, Error, PartialEq, Eq)]
+#[error("{self:?}")]
 pub enum CurveTableError {
     /// The text is too long.
-    #[error(
-        "the text is {} KiB long: at most {} KiB are read, so leave out what is no part of the run",
-        given.div_ceil(1024),
-        LONGEST_TABLE / 1024
-    )]
     TooLong {
         /// How many bytes it has.
         given: usize,
     },
     /// It has too many rows.
-    #[error("the table has {given} rows: at most {MOST_ROWS} are read, so take every other one")]
     TooManyRows {
         /// How many it has.
         given: usize,
     },
     /// It has too many columns.
-    #[error("the table has {given} columns: at most {MOST_COLUMNS} are read")]
     TooManyColumns {
         /// How many it has.
         given: usize,
     },
     /// No line holds two numbers.
-    #[error("no line holds two numbers: give a line for each engine speed, such as 2000 350")]
     NoRows,
     /// A column was chosen that is not there.
-    #[error("there is no column {given}: the table has {columns}")]
     NoSuchColumn {
         /// The column that was chosen, counted from 1.
         given: usize,
@@ -85,7 +75,6 @@ pub enum CurveTableError {
         columns: usize,
     },
     /// One column was chosen for two things.
-    #[error("column {given} was chosen for two things: choose another one for one of them")]
     ColumnChosenTwice {
         /// The column, counted from 1.
         given: usize,
@@ -194,20 +183,25 @@ pub struct CurveRow {
 }
 
 /// A row that cannot be read; as text it is a sentence.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct BadRow {
     /// Its line in the text, counted from 1.
     pub line: usize,
     /// The line, shortened.
     pub text: String,
     /// What is wrong with it.
-    pub reason: String,
+    pub cell: BadCell,
 }
 
-impl fmt::Display for BadRow {
-    fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(formatter, "line {}: {}", self.line, self.reason)
-    }
+/// Why a cell cannot be read.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BadCell {
+    /// What its column holds.
+    pub column: Meaning,
+    /// What stands in it, shortened.
+    pub given: String,
+    /// What is wrong with that.
+    pub error: FigureTextError,
 }
 
 /// A table as it was understood.
@@ -259,10 +253,10 @@ impl CurveTable {
             for line in &layout.rows {
                 match cells.row(line, &chosen) {
                     Ok(row) => rows.push(row),
-                    Err(reason) => bad.push(BadRow {
+                    Err(cell) => bad.push(BadRow {
                         line: line.number,
                         text: cell::shortened(&line.text),
-                        reason,
+                        cell,
                     }),
                 }
             }

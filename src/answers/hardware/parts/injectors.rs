@@ -1,5 +1,6 @@
 //! Injectors, and nozzles for injection fluid.
 
+use crate::message::keys::hardware_problems;
 use uom::si::angle::degree;
 use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::pressure::bar;
@@ -21,7 +22,8 @@ impl HardwareReader<'_> {
         let field = |slot| Field::Part(form.id, slot);
         let texts = Texts { fields: &form.fields, field: &field };
         let count = self.count(&texts, HardwareField::Count, MOST);
-        let count = self.needed(&texts, HardwareField::Count, count, "Give how many there are.");
+        let count =
+            self.needed(&texts, HardwareField::Count, count, hardware_problems::GIVE_HOW_MANY_ARE);
         let rated = self.rated(&texts, form.is(Mark::ByMass), None);
         let regulator = self.regulator(&texts, form.is(Mark::FixedRail));
         let voltage = self.quantity(&texts, HardwareField::Voltage, &VOLTAGE);
@@ -32,7 +34,7 @@ impl HardwareReader<'_> {
             &texts,
             HardwareField::DeadTime,
             dead_time,
-            "Give the dead time from the injector's own data: 0.95 ms, say, or a table.",
+            hardware_problems::GIVE_DEAD_TIME_FROM_INJECTOR,
         );
         let limit = self.limit(&texts, &PORT_DUTY_LIMIT);
         voltage?;
@@ -54,10 +56,19 @@ impl HardwareReader<'_> {
         let texts = Texts { fields: &form.fields, field: &field };
         let count = self.count(&texts, HardwareField::Count, MOST);
         let count = match cylinders {
-            Some(cylinders) => {
-                self.usual(&texts, HardwareField::Count, count, cylinders, "one per cylinder")
-            }
-            None => self.needed(&texts, HardwareField::Count, count, "Give how many there are."),
+            Some(cylinders) => self.usual(
+                &texts,
+                HardwareField::Count,
+                count,
+                cylinders,
+                hardware_problems::TAKEN_ONE_PER_CYLINDER,
+            ),
+            None => self.needed(
+                &texts,
+                HardwareField::Count,
+                count,
+                hardware_problems::GIVE_HOW_MANY_ARE,
+            ),
         };
         let rated = self.rated(&texts, form.is(Mark::ByMass), None);
         let rail = self.rail(&texts);
@@ -76,7 +87,7 @@ impl HardwareReader<'_> {
         if window.is_some_and(|window| window <= Angle::new::<degree>(0.0)) {
             self.reader.report(
                 field(HardwareField::Window),
-                "Give the degrees between the earliest start and the latest end, above zero.",
+                hardware_problems::GIVE_DEGREES_BETWEEN_EARLIEST_START,
             );
             return None;
         }
@@ -99,14 +110,18 @@ impl HardwareReader<'_> {
         let water = crate::fuel::constants::WATER_DENSITY.value;
         let rated = self.rated(&texts, false, Some(water));
         let pump = self.quantity(&texts, HardwareField::FluidPressure, &PRESSURE);
-        let pump =
-            self.needed(&texts, HardwareField::FluidPressure, pump, "Give its pump's pressure.");
+        let pump = self.needed(
+            &texts,
+            HardwareField::FluidPressure,
+            pump,
+            hardware_problems::GIVE_PUMP_S_PRESSURE,
+        );
         let strength = self.fraction(&texts, HardwareField::Strength, 0.0..=1.0);
         let strength = self.needed(
             &texts,
             HardwareField::Strength,
             strength,
-            "Give the methanol in the fluid: 50 %, and by volume or by mass.",
+            hardware_problems::GIVE_METHANOL_FLUID_50_VOLUME,
         );
         let fluid = strength.and_then(|share| {
             let fluid = if form.is(Mark::ByMass) {
@@ -130,7 +145,7 @@ impl HardwareReader<'_> {
             texts,
             HardwareField::RatedPressure,
             pressure,
-            "Give the pressure at which it was rated: 3 bar, say.",
+            hardware_problems::GIVE_PRESSURE_WHICH_WAS_RATED,
         );
         let density = self.quantity(texts, HardwareField::TestDensity, &DENSITY);
         let density = match fluid {
@@ -139,25 +154,33 @@ impl HardwareReader<'_> {
                 HardwareField::TestDensity,
                 density,
                 MassDensity::new::<kilogram_per_cubic_meter>(usual),
-                "water",
+                hardware_problems::TAKEN_WATER,
             ),
             None => self.needed(
                 texts,
                 HardwareField::TestDensity,
                 density,
-                "Give the density of the fluid it was rated with: 684 kg/m3 for n-heptane, about \
-                 770 for mineral spirits, about 745 for petrol.",
+                hardware_problems::GIVE_DENSITY_FLUID_WAS_RATED,
             ),
         };
         if by_mass {
             let flow = self.quantity(texts, HardwareField::RatedMassFlow, &MASS_FLOW);
-            let flow =
-                self.needed(texts, HardwareField::RatedMassFlow, flow, "Give the flow of one.");
+            let flow = self.needed(
+                texts,
+                HardwareField::RatedMassFlow,
+                flow,
+                hardware_problems::GIVE_FLOW_ONE,
+            );
             let rated = RatedFlow::of_mass(flow?, pressure?, density?);
             self.reader.take((texts.field)(HardwareField::RatedMassFlow), rated)
         } else {
             let flow = self.quantity(texts, HardwareField::RatedFlow, &INJECTOR_FLOW);
-            let flow = self.needed(texts, HardwareField::RatedFlow, flow, "Give the flow of one.");
+            let flow = self.needed(
+                texts,
+                HardwareField::RatedFlow,
+                flow,
+                hardware_problems::GIVE_FLOW_ONE,
+            );
             let rated = RatedFlow::of_volume(flow?, pressure?, density?);
             self.reader.take((texts.field)(HardwareField::RatedFlow), rated)
         }

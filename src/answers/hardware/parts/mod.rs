@@ -5,10 +5,13 @@ mod plungers;
 mod supply;
 
 use super::texts::{HardwareReader, Texts};
+use crate::answers::problem::Problem;
 use crate::answers::reading::Optional;
 use crate::document::{Field, HardwareField, HardwareForm, Mark, PartForm, PartKind};
 use crate::fuel::Constant;
 use crate::hardware::{FluidNozzle, FuelSystem, PartOf, PlungerPump, PumpCurve, Regulator, Supply};
+use crate::message::Message;
+use crate::message::keys::hardware_problems;
 use crate::quantity::GaugePressure;
 use crate::quantity::notation::parse_fraction;
 use crate::quantity::notation::quantities::PRESSURE;
@@ -54,7 +57,7 @@ impl HardwareReader<'_> {
         let mut direct = None;
         for form in of(PartKind::DirectInjectors) {
             if direct.is_some() {
-                self.only_one(form, "An engine has one set of direct injectors");
+                self.only_one(form, hardware_problems::ONE_SET_OF_DIRECT);
                 whole = false;
             } else {
                 direct = Some((form.id, self.direct_injectors(form, cylinders)));
@@ -72,7 +75,7 @@ impl HardwareReader<'_> {
         let mut line = None;
         for form in of(PartKind::SupplyLine) {
             if line.is_some() {
-                self.only_one(form, "All pumps feed one line");
+                self.only_one(form, hardware_problems::ONE_LINE);
                 whole = false;
             } else {
                 line = Some((form.id, self.supply_line(form)));
@@ -81,7 +84,7 @@ impl HardwareReader<'_> {
         let mut fluid = None;
         for form in of(PartKind::FluidNozzle) {
             if fluid.is_some() {
-                self.only_one(form, "One set of nozzles is reckoned with");
+                self.only_one(form, hardware_problems::ONE_SET_OF_NOZZLES);
                 whole = false;
             } else {
                 fluid = Some((form.id, self.fluid_nozzle(form)));
@@ -90,7 +93,7 @@ impl HardwareReader<'_> {
         if let (Some((id, _)), None) = (pumps.first(), &line) {
             self.reader.report(
                 Field::Part(*id, HardwareField::FlowTable),
-                "A pump needs the line that it feeds: add it, with the pressure to hold.",
+                hardware_problems::PUMP_NEEDS_LINE_FEEDS_ADD,
             );
             whole = false;
         }
@@ -126,9 +129,8 @@ impl HardwareReader<'_> {
         whole.then_some(Parts { system, forms, fluid })
     }
 
-    fn only_one(&mut self, form: &PartForm, why: &str) {
-        let message = format!("{why}: set one of them aside, or remove it.");
-        self.reader.report(Field::PartName(form.id), message);
+    fn only_one(&mut self, form: &PartForm, why: Message) {
+        self.reader.report(Field::PartName(form.id), why);
     }
 
     /// How a rail's pressure is held.
@@ -138,7 +140,7 @@ impl HardwareReader<'_> {
             texts,
             HardwareField::RailPressure,
             pressure,
-            "Give the pressure that the regulator holds.",
+            hardware_problems::GIVE_PRESSURE_REGULATOR_HOLDS,
         )?;
         Some(if fixed {
             Regulator::Fixed(GaugePressure::new(pressure))
@@ -160,7 +162,7 @@ impl HardwareReader<'_> {
             texts,
             HardwareField::RailPressure,
             rail,
-            "Give the rail pressure at full load.",
+            hardware_problems::GIVE_RAIL_PRESSURE_FULL_LOAD,
         );
         rail.map(GaugePressure::new)
     }
@@ -176,16 +178,15 @@ impl HardwareReader<'_> {
         self.text(texts, slot, |text, _| {
             let ends = text.split_once(['-', '–']).or_else(|| text.split_once("to"));
             let Some((from, to)) = ends else {
-                return Err(format!("“{}” is not a range: type it as 10-15", text.trim()));
+                let not_a_range = hardware_problems::NotARange { given: text.trim() };
+                return Err(not_a_range.sentence().into());
             };
-            let read = |text: &str| {
-                parse_fraction(text.trim(), low..=high).map_err(|error| error.to_string())
-            };
+            let read = |text: &str| parse_fraction(text.trim(), low..=high);
             let (from, to) = (read(from)?, read(to)?);
             if from <= to {
-                Ok((from, to))
+                Ok::<_, Problem>((from, to))
             } else {
-                Err(format!("“{}” runs backwards: type the smaller one first", text.trim()))
+                Err(hardware_problems::Backwards { given: text.trim() }.sentence().into())
             }
         })
     }

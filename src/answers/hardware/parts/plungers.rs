@@ -1,5 +1,7 @@
 //! High-pressure pumps.
 
+use crate::message::Message;
+use crate::message::keys::hardware_problems;
 use uom::si::pressure::{bar, megapascal};
 
 use super::MOST;
@@ -17,20 +19,32 @@ impl HardwareReader<'_> {
         let texts = Texts { fields: &form.fields, field: &field };
         let count = self.count(&texts, HardwareField::Count, MOST);
         let count = self.usual(&texts, HardwareField::Count, count, 1, "1");
-        let bore = self.length(&texts, HardwareField::Bore, "Give the plunger's diameter.");
-        let lift = self.length(&texts, HardwareField::Lift, "Give the plunger's way.");
+        let bore =
+            self.length(&texts, HardwareField::Bore, hardware_problems::GIVE_PLUNGER_S_DIAMETER);
+        let lift = self.length(&texts, HardwareField::Lift, hardware_problems::GIVE_PLUNGER_S_WAY);
         let lobes = self.count(&texts, HardwareField::Lobes, 12);
         let lobes = self.needed(
             &texts,
             HardwareField::Lobes,
             lobes,
-            "Give the strokes per turn of its cam.",
+            hardware_problems::GIVE_STROKES_PER_TURN_CAM,
         );
         let drive = self.factor(&texts, HardwareField::DriveRatio, 0.1..=3.0);
-        let drive =
-            self.usual(&texts, HardwareField::DriveRatio, drive, 0.5, "camshaft speed, 0.5");
+        let drive = self.usual(
+            &texts,
+            HardwareField::DriveRatio,
+            drive,
+            0.5,
+            hardware_problems::TAKEN_CAMSHAFT,
+        );
         let dead = self.factor(&texts, HardwareField::DeadVolume, 0.0..=5.0);
-        let dead = self.usual(&texts, HardwareField::DeadVolume, dead, 1.0, "1 times the stroke");
+        let dead = self.usual(
+            &texts,
+            HardwareField::DeadVolume,
+            dead,
+            1.0,
+            hardware_problems::TAKEN_STROKE,
+        );
         let stiff = self.quantity(&texts, HardwareField::BulkModulus, &BULK_MODULUS);
         let usual = PlungerPump::usual_bulk_modulus();
         let shown = format!("{:.0} MPa", usual.get::<megapascal>());
@@ -57,7 +71,12 @@ impl HardwareReader<'_> {
         Some((0..count?).map(|_| pump).collect())
     }
 
-    fn length(&mut self, texts: &Texts<'_>, slot: HardwareField, missing: &str) -> Option<Length> {
+    fn length(
+        &mut self,
+        texts: &Texts<'_>,
+        slot: HardwareField,
+        missing: Message,
+    ) -> Option<Length> {
         let value = self.quantity(texts, slot, &LENGTH);
         let value = self.needed(texts, slot, value, missing)?;
         if value <= Length::default() {
@@ -75,12 +94,9 @@ impl HardwareReader<'_> {
         let usual = PlungerPump::usual_efficiency();
         match (given, range) {
             (None, None) => {
-                let shown = format!(
-                    "{:.0} %, {:.0} to {:.0} %",
-                    usual.expected() * 100.0,
-                    usual.low() * 100.0,
-                    usual.high() * 100.0
-                );
+                let [expected, low, high] = [usual.expected(), usual.low(), usual.high()]
+                    .map(|it| format!("{:.0}", it * 100.0));
+                let shown = hardware_problems::TakenWithEnds { expected, low, high }.sentence();
                 self.usual(texts, HardwareField::Efficiency, Some(None), usual, shown)
             }
             (Some(given), None) => Some(Band::exact(given)),
@@ -90,7 +106,7 @@ impl HardwareReader<'_> {
                 if band.is_err() {
                     self.reader.report(
                         (texts.field)(HardwareField::EfficiencyRange),
-                        "The efficiency lies outside what it may be. Correct one of them.",
+                        hardware_problems::EFFICIENCY_LIES_OUTSIDE_WHAT_MAY,
                     );
                 }
                 band.ok()

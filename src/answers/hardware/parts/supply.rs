@@ -1,5 +1,6 @@
 //! The low-pressure supply: pumps, line and regulator.
 
+use crate::message::keys::hardware_problems;
 use uom::si::length::micrometer;
 
 use super::MOST;
@@ -26,7 +27,7 @@ impl HardwareReader<'_> {
             &texts,
             HardwareField::FlowTable,
             curve,
-            "Give the pump's measured flow: a pressure and a flow in each line.",
+            hardware_problems::GIVE_PUMP_S_MEASURED_FLOW,
         );
         voltage?;
         let curve = curve?;
@@ -48,7 +49,7 @@ impl HardwareReader<'_> {
         let line = match length {
             None => None,
             Some(length) => {
-                let missing = "Give the line's inner diameter, or clear its length.";
+                let missing = hardware_problems::GIVE_LINE_S_INNER_DIAMETER;
                 let Some(bore) = bore.filter(|bore| *bore > Length::default()) else {
                     self.reader.ask_for(field(HardwareField::LineBore), missing);
                     return None;
@@ -59,7 +60,7 @@ impl HardwareReader<'_> {
                     HardwareField::LineRoughness,
                     roughness,
                     drawn,
-                    "1.5 µm, drawn tube",
+                    hardware_problems::TAKEN_DRAWN_TUBE,
                 );
                 Some(FuelLine {
                     length,
@@ -74,7 +75,7 @@ impl HardwareReader<'_> {
             HardwareField::OtherLosses,
             other,
             Pressure::default(),
-            "none measured",
+            hardware_problems::TAKEN_NONE_MEASURED,
         );
         Some(Supply {
             pumps: Vec::new(),

@@ -253,7 +253,7 @@ pub(super) fn ShortAnswer() -> impl IntoView {
             // The line that says so is read by itself.
             return String::new();
         }
-        let wrong = told.with(|it| in_a_sentence(it));
+        let wrong = session.printer.with(|printer| told.with(|it| in_a_sentence(it, printer)));
         if !wrong.is_empty() {
             return wrong;
         }

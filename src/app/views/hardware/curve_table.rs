@@ -9,7 +9,7 @@ use fillwright::message::keys::data;
 use fillwright::message::keys::hardware as keys;
 use fillwright::quantity::notation::{Entry, Printer};
 use fillwright::words::deeds::Deed;
-use fillwright::words::hardware;
+use fillwright::words::{hardware, problems};
 use leptos::prelude::*;
 
 use super::curve_form::{read, set};
@@ -97,7 +97,7 @@ pub(super) fn TableField(id: u32) -> impl IntoView {
 }
 
 fn no_table(error: &CurveTableError) -> String {
-    keys::NoTable { why: error.to_string() }.say()
+    keys::NoTable { why: problems::no_curve_table(error) }.say()
 }
 
 /// How much was understood of a table.
@@ -129,7 +129,8 @@ fn preview(read: &Read, session: Session) -> Vec<AnyView> {
         say("", words);
     }
     for bad in table.bad.iter().take(NAMED) {
-        say("bad", keys::RowNotRead { row: bad.to_string() }.say());
+        let row = session.printer.with(|printer| problems::bad_row(bad, printer));
+        say("bad", keys::RowNotRead { row }.say());
     }
     if let more @ 1.. = table.bad.len().saturating_sub(NAMED) {
         say("bad", keys::MoreNotRead { count: more }.say());

@@ -31,6 +31,7 @@ fn shape(standing: Option<PartStanding>) -> Shape {
 /// Whether the fuel system holds, what gives first, and what to mind.
 #[component]
 pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
+    let session = Session::here();
     let hardware_memos = HardwareMemos::here();
     let known = holds(move || hardware_memos.judged.with(Option::is_some));
     let stale =
@@ -51,7 +52,8 @@ pub(super) fn JudgementCard(printing: RwSignal<bool>) -> impl IntoView {
             let said = hardware::judgement(&judged.answer, hardware, printer);
             format!("{}. {}", said.word, said.more)
         };
-        let wrong = field_errors.with(|it| in_a_sentence(it));
+        let wrong =
+            session.printer.with(|printer| field_errors.with(|it| in_a_sentence(it, printer)));
         if wrong.is_empty() { hardware_memos.of_judged(said).unwrap_or_default() } else { wrong }
     });
     let short = said(move || {

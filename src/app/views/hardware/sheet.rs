@@ -143,7 +143,11 @@ fn values<'a>(
             return Some(Fact::new(row.label.say(), typed, String::new()));
         }
         let assumed = reading.assumptions.iter().find(|it| it.field == owner.field(row.slot))?;
-        Some(Fact::new(row.label.say(), assumed.taken.clone(), keys::ASSUMED.say().into()))
+        Some(Fact::new(
+            row.label.say(),
+            hardware::taken(&assumed.taken),
+            keys::ASSUMED.say().into(),
+        ))
     })
     .collect()
 }

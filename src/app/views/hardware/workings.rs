@@ -66,7 +66,7 @@ pub(super) fn Workings() -> impl IntoView {
 pub(super) fn assumption(assumption: &Assumption, hardware: &HardwareForm) -> String {
     let owner = owner(assumption.field, hardware);
     let field = label(assumption.field, hardware).map_or("", Message::say);
-    keys::Assumption { owner, field, taken: &assumption.taken }.say()
+    keys::Assumption { owner, field, taken: hardware::taken(&assumption.taken) }.say()
 }
 
 /// Whose field it is.

@@ -5,6 +5,7 @@ use fillwright::document::{Draft, Event, Id};
 use fillwright::message::keys::tank as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::words::deeds::Deed;
+use fillwright::words::problems::problem;
 use fillwright::words::tank;
 use leptos::prelude::*;
 
@@ -84,7 +85,8 @@ impl Told {
     pub(super) fn of(event: &Event, replayed: &Replayed, printer: &Printer) -> Self {
         let place = [event.place.as_str(), event.note.as_str()];
         let doubts = replayed.doubts.iter().map(|it| tank::doubt(it, printer));
-        let unused = replayed.unused.iter().map(|why| keys::NotUsed { why }.say());
+        let unused =
+            replayed.unused.iter().map(|it| keys::NotUsed { why: problem(it, printer) }.say());
         Self {
             when: device::date(event.time.local_minutes(), true),
             kind: tank::kind(&event.what),

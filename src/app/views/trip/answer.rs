@@ -7,6 +7,7 @@ use leptos::prelude::*;
 
 use crate::app::field_errors::FieldErrors;
 use crate::app::route::View;
+use crate::app::session::Session;
 use crate::app::stages::deferred;
 use crate::app::trip_memos::TripMemos;
 use crate::app::widgets::{
@@ -243,10 +244,12 @@ fn LeftOpen() -> impl IntoView {
 /// What is missing or wrong, and what is said of that, or else of the plan.
 #[component]
 fn Missing(stale: Signal<bool>, words: Signal<String>) -> impl IntoView {
+    let session = Session::here();
     let field_errors = FieldErrors::here().all();
     let lead = Signal::derive(move || if stale.get() { Lead::NotUpdated } else { Lead::Nothing });
     let spoken = said(move || {
-        let wrong = field_errors.with(|it| in_a_sentence(it));
+        let wrong =
+            session.printer.with(|printer| field_errors.with(|it| in_a_sentence(it, printer)));
         if wrong.is_empty() { words.get() } else { wrong }
     });
     view! {

@@ -1,5 +1,6 @@
 //! What an engine does: power, torque, speed, and the fuel that its work takes.
 
+use crate::message::keys::typed;
 use std::f64::consts::PI;
 
 use crate::quantity::notation::Choosable;
@@ -43,8 +44,7 @@ pub static POWER: QuantityField<Power> = QuantityField {
             "hp at the wheels",
             "hp at the crank",
         ],
-        advice: "names where the power was measured, which is no unit: type hp, kW or PS after the \
-                 number, and say with the switch whether it is at the wheels or at the crank",
+        advice: typed::ADVICE_WHERE_MEASURED,
     }],
     taken: Taken::InSi(1e3, 3e6),
 };

@@ -1,0 +1,57 @@
+//! What is missing in a field, or wrong with it: what was given, what is allowed, what to do.
+
+mod hardware;
+mod refused;
+mod typed;
+
+use crate::answers::hardware::curve_table::{BadRow, CurveTableError};
+use crate::answers::problem::Problem;
+use crate::hardware::OutsideTable;
+use crate::quantity::notation::Printer;
+
+/// What to say beside a field.
+pub fn problem(problem: &Problem, printer: &Printer) -> String {
+    let words = match problem {
+        Problem::Said(sentence) => sentence.say(),
+        Problem::Number(error) => typed::number_error(error, printer),
+        Problem::Share(error) => typed::share_text_error(error, printer),
+        Problem::Volume(error) => typed::volume_text_error(error, printer),
+        Problem::Figure(error) => typed::figure_text_error(error, printer),
+        Problem::Octane(error) => typed::octane_text_error(error, printer),
+        Problem::Signal(error) => typed::signal_text_error(error, printer),
+        Problem::MoneyText(error) => typed::money_text_error(error, printer),
+        Problem::Money(error) => typed::money_error(error, printer),
+        Problem::Consumption(error) => typed::consumption_error(error, printer),
+        Problem::Moment(error) => typed::moment_error(error),
+        Problem::Oxygen(error) => refused::oxygen_error(error, printer),
+        Problem::Aki(error) => refused::aki_error(error, printer),
+        Problem::Fill(error) => refused::fill_error(error, printer),
+        Problem::Route(error) => refused::route_error(error, printer),
+        Problem::Sensor(error) => refused::sensor_error(error, printer),
+        Problem::TubeTest(error) => refused::tube_test_error(error, printer),
+        Problem::Hardware(error) => hardware::problem(error, printer),
+    };
+    capital(&words)
+}
+
+/// Why a text is no table of a curve, inside a sentence.
+pub fn no_curve_table(error: &CurveTableError) -> String {
+    hardware::curve_table_error(error)
+}
+
+/// Why a row of such a table cannot be read, inside a sentence.
+pub fn bad_row(row: &BadRow, printer: &Printer) -> String {
+    hardware::bad_row(row, printer)
+}
+
+/// Why a value lies outside a table, inside a sentence.
+pub(crate) fn outside_table(error: &OutsideTable, printer: &Printer) -> String {
+    hardware::outside_table(error, printer)
+}
+
+/// A sentence begins with a capital letter, whatever stands first in it.
+fn capital(words: &str) -> String {
+    let mut letters = words.chars();
+    let first = letters.next().map(|it| it.to_uppercase().to_string()).unwrap_or_default();
+    first + letters.as_str()
+}
