@@ -70,11 +70,12 @@ fn listed(missing: &[&FieldError]) -> String {
 #[cfg(test)]
 mod tests {
     use crate::document::ContentsOf;
+    use crate::quantity::notation::NumberError;
 
     use super::*;
 
     fn field_error(field: Field, is_missing: bool) -> FieldError {
-        FieldError { field, message: String::new(), is_missing }
+        FieldError { field, problem: NumberError::Empty.into(), is_missing }
     }
 
     #[test]

@@ -64,7 +64,7 @@ mod tests {
         for formula in methods::methods().iter().flat_map(|method| &method.formulas) {
             for source in &formula.working.sources {
                 let title = citation(source);
-                assert!(title.len() > 8, "{}: {title}", formula.working.name);
+                assert!(title.len() > 8, "{:?}: {title}", formula.working.name);
             }
         }
         assert!(tank::figures().iter().all(|it| !citation(&it.source).is_empty()));

@@ -294,11 +294,12 @@ mod tests {
 
     #[test]
     fn one_stop_is_and_two_stops_are() {
+        let needed = |count: u32| keys::StopsNeeded { count }.say();
         assert_eq!(needed(1), "1 stop is needed");
         assert_eq!(needed(2), "2 stops are needed");
-        let counting = at_least(1, &Done::Working);
+        let counting = keys::AtLeastWorking { count: 1_u32 }.say();
         assert_eq!(counting, "At least 1 stop is needed; the cost is looked at after that.");
-        assert_ne!(at_least(1, &Done::Unsettled), counting);
+        assert_ne!(keys::AtLeastUnsettled { count: 1_u32 }.say(), counting);
     }
 
     #[test]

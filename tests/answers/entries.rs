@@ -1,9 +1,11 @@
+use fillwright::answers::FieldError;
 use fillwright::document::{
     BeforeForm, ContentsOf, ContentsPart, Document, Draft, DriveForm, EntryPart, Field, FuelPart,
     Id, SensorForm, TubeTestForm, What,
 };
 use fillwright::quantity::notation::Entry;
 use fillwright::tank::TubeTestMethod;
+use fillwright::words::problems::problem;
 use uom::si::thermodynamic_temperature::degree_celsius;
 
 use crate::support::{
@@ -24,7 +26,8 @@ fn wrong(what: What) -> Vec<(Field, String)> {
     assert_eq!(kept, field_errors.is_empty());
     assert_eq!(document.here.log.all().len(), usize::from(kept));
     assert_eq!(document.here.draft.is_none(), kept, "what was typed stays until it is kept");
-    field_errors.into_iter().map(|it| (it.field, it.message)).collect()
+    let said = |it: FieldError| (it.field, problem(&it.problem, &printer(&document)));
+    field_errors.into_iter().map(said).collect()
 }
 
 #[test]

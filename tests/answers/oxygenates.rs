@@ -17,6 +17,7 @@ use fillwright::fuel::{Content, Extras, grades};
 use fillwright::quantity::notation::{Entry, Units};
 use fillwright::quantity::{Band, Share, Volume};
 use fillwright::share::Shared;
+use fillwright::words::problems::problem as said;
 use uom::si::mass_rate::gram_per_second;
 
 use crate::support::{car, event, fill, fuel, history, level, litres, near, now, printer};
@@ -75,7 +76,8 @@ fn refused(document: &Document, field: Field, words: &str) {
     let (answer, field_errors) = read(document);
     assert!(answer.is_none());
     let field_error = field_errors.iter().find(|it| it.field == field);
-    let message = &field_error.unwrap_or_else(|| panic!("{field_errors:?}")).message;
+    let problem = &field_error.unwrap_or_else(|| panic!("{field_errors:?}")).problem;
+    let message = said(problem, &printer(document));
     assert!(message.contains(words), "{message}");
 }
 
@@ -308,7 +310,11 @@ fn a_trip_goes_by_the_energy_that_is_there() {
     fuel.extras = water("70");
     let reading = TripReading::of(&document, None, &printer(&document));
     assert!(reading.asked.is_none());
-    assert!(reading.field_errors[0].message.contains("hardly burns"), "{:?}", reading.field_errors);
+    assert!(
+        said(&reading.field_errors[0].problem, &printer(&document)).contains("hardly burns"),
+        "{:?}",
+        reading.field_errors
+    );
 }
 
 /// At equal efficiency fuel goes with 1 / LHV: 25.070 MJ/kg of hydrous ethanol, where petrol in

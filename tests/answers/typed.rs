@@ -11,6 +11,7 @@ use fillwright::quantity::notation::{Currency, Entry, Measure};
 use fillwright::quantity::{Band, Share};
 use fillwright::share::Shared;
 use fillwright::tank::{HowSure, RangeDisplay};
+use fillwright::words::problems::problem;
 
 use crate::support::{car, event, fuel, history, level, litres, near, now, printer, write};
 
@@ -44,7 +45,8 @@ fn refused(document: &Document, field: Field) -> String {
     let (asked, field_errors) = read(document);
     assert!(asked.is_none(), "answered all the same");
     let found = field_errors.iter().find(|it| it.field == field);
-    found.unwrap_or_else(|| panic!("{field_errors:?}")).message.clone()
+    let found = found.unwrap_or_else(|| panic!("{field_errors:?}"));
+    problem(&found.problem, &printer(document))
 }
 
 /// The low end, the expected share and the high end in percent.
@@ -462,7 +464,11 @@ fn trip_changes_prices_fees_and_budget() {
     let level = Field::Contents(ContentsOf::Trip, ContentsPart::Level);
     for field in [level, Field::Trip(TripPart::FinalLevel)] {
         let found = field_errors.iter().find(|it| it.field == field);
-        assert!(found.is_some_and(|it| it.message.contains("which one?")), "{field_errors:?}");
+        assert!(
+            found
+                .is_some_and(|it| problem(&it.problem, &printer(&document)).contains("which one?")),
+            "{field_errors:?}"
+        );
     }
 }
 

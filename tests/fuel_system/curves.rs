@@ -110,7 +110,7 @@ fn bad_rows_are_named_and_the_rest_is_used() {
     assert_eq!(reading.field_errors, vec![]);
     let table = &reading.curves[0].table;
     assert_eq!((table.rows.len(), table.bad.len()), (2, 1));
-    assert!(table.bad[0].to_string().starts_with("line 3:"), "{}", table.bad[0]);
+    assert_eq!(table.bad[0].line, 3, "{:?}", table.bad[0]);
     let power = reading.curves[0].at_crank.as_ref().unwrap().peak_power();
     assert_relative_eq!(power.value.get().get::<kilowatt>(), 190.0, max_relative = 1e-9);
     assert_relative_eq!(power.speed.get::<revolution_per_minute>(), 6000.0, max_relative = 1e-9);

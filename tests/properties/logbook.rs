@@ -8,6 +8,7 @@ use fillwright::document::{AimForm, Document, FuelForm, StartForm, StopRuleForm}
 use fillwright::quantity::Volume;
 use fillwright::quantity::notation::{DecimalMark, Entry, Measure};
 use fillwright::tank::{HowSure, LevelReading};
+use fillwright::words::problems::problem;
 use proptest::prelude::*;
 use proptest::sample::select;
 use uom::si::volume::liter;
@@ -118,9 +119,10 @@ proptest! {
         let history = History::of(&LogReading::of(&document.here, &printer));
         let reading = interpret(&document, history.estimator.as_ref(), &printer);
         for field_error in &reading.field_errors {
-            let first = field_error.message.chars().next();
+            let words = problem(&field_error.problem, &printer);
+            let first = words.chars().next();
             prop_assert!(first.is_some_and(|c| !c.is_lowercase()), "{field_error:?}");
-            prop_assert!(field_error.message.split(' ').count() > 3, "{field_error:?}");
+            prop_assert!(words.split(' ').count() > 3, "{field_error:?}");
         }
         let Some(asked) = reading.asked else {
             prop_assert!(!reading.field_errors.is_empty(), "neither an answer nor a complaint");
@@ -143,7 +145,7 @@ proptest! {
             prop_assert!(blend.stoichiometric_afr.is_some() && blend.volume_multiplier.is_some());
         }
         for line in answer.workings() {
-            prop_assert!(line.value.is_finite(), "{}: {}", line.name, line.numbers);
+            prop_assert!(line.value.is_finite(), "{:?}: {}", line.name, line.numbers);
         }
     }
 

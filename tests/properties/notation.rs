@@ -6,12 +6,13 @@ use std::ops::RangeInclusive;
 use fillwright::quantity::Consumption;
 use fillwright::quantity::notation::quantities::{CONSUMPTION, DISTANCE, VOLUME};
 use fillwright::quantity::notation::{
-    Choosable, Currency, DecimalMark, Decimals, LITRE, MILE, NumberError, OctaneFigure, Style,
-    Unit, Units, VolumeField, parse_money, parse_number, parse_octane, parse_price, parse_share,
-    parse_share_band, parse_volume, print_money, print_number, print_octane, print_percent,
-    print_price, print_share, print_share_band,
+    Choosable, Currency, DecimalMark, Decimals, LITRE, MILE, NumberError, OctaneFigure, Printer,
+    Style, Unit, Units, VolumeField, parse_money, parse_number, parse_octane, parse_price,
+    parse_share, parse_share_band, parse_volume, print_money, print_number, print_octane,
+    print_percent, print_price, print_share, print_share_band,
 };
 use fillwright::quantity::{Band, Money, Share, UnitPrice, Volume};
+use fillwright::words::problems::problem;
 use proptest::prelude::*;
 use proptest::sample::select;
 
@@ -136,6 +137,12 @@ fn read_everywhere(text: &str, field: &VolumeField) -> Result<(), TestCaseError>
     Ok(())
 }
 
+/// Who reads in litres, with a point before decimals.
+fn in_metric() -> Printer {
+    let style = Style { decimal: DecimalMark::Point };
+    Printer { units: Units::METRIC, style, currency: String::new() }
+}
+
 /// An error of a reader as the failure of a test.
 fn failed(error: impl Error) -> TestCaseError {
     TestCaseError::fail(error.to_string())
@@ -152,10 +159,12 @@ proptest! {
     #[test]
     fn every_refusal_says_something(text in any_text(), field in field()) {
         if let Err(error) = parse_volume(&text, &field) {
-            prop_assert!(error.to_string().contains("type"), "{error}");
+            let words = problem(&error.into(), &in_metric());
+            prop_assert!(words.contains("type"), "{words}");
         }
         if let Err(error) = parse_share_band(&text) {
-            prop_assert!(error.to_string().contains("ype"), "{error}");
+            let words = problem(&error.into(), &in_metric());
+            prop_assert!(words.contains("ype"), "{words}");
         }
     }
 

@@ -4,8 +4,9 @@
 use std::fmt::Write;
 
 use fillwright::answers::hardware::curve_table::{ColumnChoice, CurveTable, ValueIs};
-use fillwright::quantity::notation::{DecimalMark, Decimals, Style, Units, quantities};
+use fillwright::quantity::notation::{DecimalMark, Decimals, Printer, Style, Units, quantities};
 use fillwright::quantity::notation::{InSi, QuantityField, parse_fraction, parse_lambda};
+use fillwright::words::problems::problem;
 use proptest::prelude::*;
 use proptest::sample::select;
 
@@ -127,7 +128,12 @@ impl Check for DoesNoHarm<'_> {
                 let slack = 0.011 * (low.abs() + high.abs());
                 prop_assert!(low - slack <= value && value <= high + slack, "{:?}", self.text);
             }
-            Err(error) => prop_assert!(error.to_string().contains("ype"), "{}", error),
+            Err(error) => {
+                let style = Style { decimal: DecimalMark::Point };
+                let printer = Printer { units: self.units, style, currency: String::new() };
+                let words = problem(&error.into(), &printer);
+                prop_assert!(words.contains("ype"), "{}", words);
+            }
         }
         Ok(())
     }

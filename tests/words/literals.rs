@@ -84,7 +84,7 @@ fn looks_like_words(text: &str) -> bool {
             && letters.next().is_some_and(char::is_lowercase)
     };
     words.len() >= 2
-        || words.iter().any(|it| is_capital(&it))
+        || words.iter().any(|it| is_capital(it))
         || (!words.is_empty() && (has_gaps || text.contains(' ')))
 }
 

@@ -1,6 +1,6 @@
 //! What a refusal of the fill says, and beside which field.
 
-use crate::answers::problem::Problem;
+use crate::answers::problem::FieldProblem;
 use crate::document::FuelForm;
 use crate::document::{ContentsOf, ContentsPart, Field, FuelPart};
 use crate::fill::FillError;
@@ -8,7 +8,11 @@ use crate::message::keys::problems;
 use crate::quantity::notation::{LITRE, Printer};
 
 /// Where a refusal of the fill belongs, in the person's own units.
-pub(crate) fn say(error: &FillError, offers: &[FuelForm], printer: &Printer) -> (Field, Problem) {
+pub(crate) fn say(
+    error: &FillError,
+    offers: &[FuelForm],
+    printer: &Printer,
+) -> (Field, FieldProblem) {
     let volume = |litres: f64| printer.volume(LITRE.quantity(litres));
     let fuel = |index: &usize, part| {
         let id = offers.get(*index).map_or(0, |form| form.id);

@@ -2,7 +2,8 @@
 
 use super::engine::SetLimit;
 use super::texts::{HardwareReader, Texts};
-use crate::answers::hardware::curve_table::{ColumnChoice, CurveTable, CurveTableError, ValueIs};
+use crate::answers::hardware::curve_table::{ColumnChoice, CurveTable, ValueIs};
+use crate::answers::problem::CurveTableError;
 use crate::document::{
     ColumnForm, CurveForm, CurvePart, Field, HardwareField, HardwareForm, MeasuredAt, ValueUnit,
 };

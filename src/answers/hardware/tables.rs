@@ -1,60 +1,14 @@
 //! Small tables that people type: dead time over voltage, and a pump's flow over
 //! pressure and voltage.
 
-use thiserror::Error;
-
-use crate::hardware::{
-    DeadTimeError, DeadTimes, OutsideTable, PumpCurve, PumpTable, PumpTableError,
-};
+use crate::answers::problem::TableError;
+use crate::hardware::{DeadTimes, PumpCurve, PumpTable};
 use crate::quantity::notation::quantities::{PRESSURE, PUMP_FLOW, TIME, VOLTAGE};
 use crate::quantity::notation::{FigureTextError, Units};
 use crate::quantity::{ElectricPotential, Time};
 
 /// More rows than any published table has.
 pub(crate) const SMALL_TABLE_ROWS: usize = 60;
-
-/// Why a text is no table.
-#[derive(Clone, Debug, Error, PartialEq)]
-#[error("{self:?}")]
-pub enum TableError {
-    /// A cell cannot be read.
-    Cell {
-        /// The line, counted from 1.
-        line: usize,
-        /// What is wrong with it.
-        reason: FigureTextError,
-    },
-    /// A row has another number of cells than the others.
-    Width {
-        /// The line, counted from 1.
-        line: usize,
-        /// How many numbers it has.
-        found: usize,
-        /// How many it needs.
-        wanted: usize,
-    },
-    /// There are too many rows.
-    TooLong,
-    /// A word that is not understood.
-    Word {
-        /// The line, counted from 1.
-        line: usize,
-        /// The word.
-        word: String,
-        /// The units that figures are in.
-        units: String,
-    },
-    /// The table has several columns, and no voltage says which holds.
-    NoVoltage,
-    /// The table has one column and does not say for which voltage.
-    NoHeader,
-    /// The values make no table.
-    DeadTimes(#[from] DeadTimeError),
-    /// The values make no table.
-    Pump(#[from] PumpTableError),
-    /// The voltage is not in the table.
-    Outside(#[from] OutsideTable),
-}
 
 /// The cells of each line that has any, with the line's number. Words at the head
 /// of the table may only say what is taken anyway.

@@ -2,7 +2,7 @@
 
 use std::ops::RangeInclusive;
 
-use crate::answers::problem::Problem;
+use crate::answers::problem::FieldProblem;
 use crate::answers::reading::{Optional, Reader};
 use crate::document::{Field, Fields, HardwareField};
 use crate::message::keys::hardware_problems;
@@ -66,7 +66,7 @@ pub(super) struct HardwareReader<'a> {
 
 impl HardwareReader<'_> {
     /// The text of a field by whatever reads it.
-    pub(super) fn text<T, E: Into<Problem>>(
+    pub(super) fn text<T, E: Into<FieldProblem>>(
         &mut self,
         texts: &Texts<'_>,
         slot: HardwareField,
@@ -118,7 +118,7 @@ impl HardwareReader<'_> {
             #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "in range")]
             let whole = value as u32;
             if f64::from(whole).to_bits() == value.to_bits() {
-                Ok::<_, Problem>(whole)
+                Ok::<_, FieldProblem>(whole)
             } else {
                 Err(hardware_problems::NotWhole { given: text.trim() }.sentence().into())
             }

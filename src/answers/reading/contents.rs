@@ -6,7 +6,7 @@ use uom::si::volume::liter;
 
 use super::stated_share::ShareOf;
 use super::{Optional, Reader};
-use crate::answers::problem::Problem;
+use crate::answers::problem::FieldProblem;
 use crate::calibration::Calibration;
 use crate::document::{
     CalibrationForm, CalibrationPart, Car, ContentsForm, ContentsOf, ContentsPart, Field, FuelForm,
@@ -305,7 +305,7 @@ impl Reader<'_> {
 }
 
 /// A motor octane number: the same notation, never AKI.
-fn parse_mon(text: &str) -> Result<f64, Problem> {
+fn parse_mon(text: &str) -> Result<f64, FieldProblem> {
     match parse_octane(text)? {
         OctaneFigure::Unmarked(mon) => Ok(mon),
         OctaneFigure::Ron(_) | OctaneFigure::Aki(_) => {

@@ -3,7 +3,7 @@
 //! gives, or asked about.
 
 use super::{Optional, Reader};
-use crate::answers::problem::Problem;
+use crate::answers::problem::FieldProblem;
 use crate::document::{Field, RATES, Settings};
 use crate::message::keys::problems;
 use crate::quantity::notation::{
@@ -87,7 +87,7 @@ impl Reader<'_> {
         }
     }
 
-    fn report_once(&mut self, field: Field, problem: impl Into<Problem>) {
+    fn report_once(&mut self, field: Field, problem: impl Into<FieldProblem>) {
         if self.field_errors.iter().all(|it| it.field != field) {
             self.report(field, problem);
         }

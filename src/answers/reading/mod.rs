@@ -8,7 +8,7 @@ pub(crate) use contents::{FuelRead, Known, Stated};
 pub(crate) use stated_share::ShareOf;
 
 use super::field_error::FieldError;
-use super::problem::Problem;
+use super::problem::FieldProblem;
 use crate::document::{ExtraPart, ExtrasForm, Field, Settings};
 use crate::fuel::{Content, Extras, ethers_of_oxygen, ron_mon_from_aki};
 use crate::message::Message;
@@ -44,20 +44,20 @@ impl<'a> Reader<'a> {
     }
 
     /// Says that something typed is wrong.
-    pub(crate) fn report(&mut self, field: Field, problem: impl Into<Problem>) {
+    pub(crate) fn report(&mut self, field: Field, problem: impl Into<FieldProblem>) {
         self.note(field, problem.into(), false);
     }
 
     /// Says that something is still to be filled in.
-    pub(crate) fn ask_for(&mut self, field: Field, problem: impl Into<Problem>) {
+    pub(crate) fn ask_for(&mut self, field: Field, problem: impl Into<FieldProblem>) {
         self.note(field, problem.into(), true);
     }
 
-    fn note(&mut self, field: Field, problem: Problem, is_missing: bool) {
+    fn note(&mut self, field: Field, problem: FieldProblem, is_missing: bool) {
         self.field_errors.push(FieldError { field, problem, is_missing });
     }
 
-    pub(crate) fn take<T, E: Into<Problem>>(
+    pub(crate) fn take<T, E: Into<FieldProblem>>(
         &mut self,
         field: Field,
         read: Result<T, E>,
@@ -71,7 +71,7 @@ impl<'a> Reader<'a> {
         }
     }
 
-    pub(crate) fn optional<T, E: Into<Problem>>(
+    pub(crate) fn optional<T, E: Into<FieldProblem>>(
         &mut self,
         field: Field,
         text: &str,

@@ -1,6 +1,6 @@
 //! The log replayed: what was in the tank after each entry.
 
-use crate::answers::problem::Problem;
+use crate::answers::problem::FieldProblem;
 use crate::message::keys::problems;
 use std::sync::Arc;
 
@@ -29,7 +29,7 @@ pub struct Replayed {
     /// What did not fit.
     pub doubts: Vec<Doubt>,
     /// Why the entry could not be used.
-    pub unused: Option<Problem>,
+    pub unused: Option<FieldProblem>,
 }
 
 impl Replayed {

@@ -161,7 +161,7 @@ mod tests {
         for line in &lines {
             let evaluated: f64 = exmex::eval_str(&line.numbers).unwrap();
             let shown = 0.5 * 10_f64.powi(-i32::try_from(line.decimals).unwrap());
-            assert!((evaluated - line.value).abs() < shown, "{}: {}", line.name, line.numbers);
+            assert!((evaluated - line.value).abs() < shown, "{:?}: {}", line.name, line.numbers);
         }
         let value = |symbol: &str| lines.iter().find(|it| it.symbol == symbol).unwrap().value;
         // 84 Hz is 34 %; the boundary at 57.5 mL is 2 * 7.5 + 1 = 16 %.

@@ -123,3 +123,11 @@ dead-times = dead times
 pump-flow = pump flow
 pump-pressures = pump pressures
 pump-voltages = pump voltages
+
+## What a column holds, inside a sentence
+
+engine-speed = engine speed
+torque = torque
+power = power
+boost = boost
+not-used = not used

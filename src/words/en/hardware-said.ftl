@@ -141,10 +141,6 @@ add-on = { $loss } of crank power is the same as { $added } added to wheel power
 # What a column holds, in what unit, and where it was measured.
 column = Column { $number }: { $what }
 column-named = Column { $number }, “{ $header }”: { $what }
-engine-speed = engine speed
-torque = torque
-power = power
-boost = boost
 not-used = not used
 known-not-used = { $what }, not used
 in-unit = { $what } in { $unit }

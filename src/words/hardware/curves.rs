@@ -39,13 +39,7 @@ pub fn add_on(loss: DrivelineLoss, printer: &Printer) -> String {
 
 /// What a column was taken for: "Column 2, “Torque (Nm)”: torque in N·m, at the wheels"
 pub fn column(at: usize, column: &Column) -> String {
-    let meaning = match column.meaning {
-        Meaning::EngineSpeed => Some(keys::ENGINE_SPEED),
-        Meaning::Torque => Some(keys::TORQUE),
-        Meaning::Power => Some(keys::POWER),
-        Meaning::Boost => Some(keys::BOOST),
-        Meaning::Unknown => None,
-    };
+    let meaning = (column.meaning != Meaning::Unknown).then(|| column.meaning.name());
     let mut what = match (meaning, column.is_read, column.unit) {
         (None, ..) => keys::NOT_USED.say().to_owned(),
         (Some(what), false, _) => keys::KnownNotUsed { what }.say(),

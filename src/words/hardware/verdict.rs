@@ -251,7 +251,7 @@ mod tests {
 
     /// The example on a blend, with so much reserve wanted: its least reserve, and
     /// what is said of its fuel system. It also crosses a limit.
-    fn demo(percent: f64, wanted: &str) -> (Band<f64>, Judgement) {
+    fn demo(percent: f64, wanted: &str) -> (Band<f64>, FuelSystem) {
         let mut document = Document::demo();
         *document.here.hardware.engine.entry(HardwareField::Reserve) = Entry::metric(wanted);
         let printer = document.settings.printer(DecimalMark::Point);
@@ -267,16 +267,16 @@ mod tests {
     fn the_word_follows_the_reserve_and_what_is_wanted_of_it() {
         let (reserve, said) = demo(0.0, "1 %");
         assert!(reserve.low() > 0.01);
-        assert_eq!(said.word, "Holds");
+        assert_eq!(said.word(false), "Holds");
 
         let (reserve, said) = demo(0.0, "90");
         assert!(reserve.low() > 0.0 && reserve.expected() < 0.9);
-        assert_eq!(said.word, "Holds, but barely");
+        assert_eq!(said.word(false), "Holds, but barely");
         assert!(said.more.ends_with("less than the 90\u{202f}% you want"), "{}", said.more);
 
         let (reserve, said) = demo(100.0, "10");
         assert!(reserve.expected() < 0.0);
-        assert_eq!(said.word, "Does not hold");
+        assert_eq!(said.word(false), "Does not hold");
         assert!(said.more.contains("short of what the curve asks for"));
     }
 
@@ -311,7 +311,7 @@ mod tests {
         let between = (30..70).map(f64::from).map(|percent| demo(percent, "0"));
         let mut likely = between.filter(|(it, _)| it.low() < 0.0 && it.expected() > 0.0);
         let (_, said) = likely.next().expect("a share between");
-        assert_eq!(said.word, "Likely holds");
+        assert_eq!(said.word(false), "Likely holds");
         assert!(said.more.contains("at worst"), "{}", said.more);
     }
 }

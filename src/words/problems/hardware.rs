@@ -1,15 +1,14 @@
 //! Why what was typed is no hardware.
 
 use super::typed::figure_text_error;
-use crate::answers::hardware::curve_table::{
-    BadCell, BadRow, CurveTableError, LONGEST_TABLE, MOST_COLUMNS, MOST_ROWS, Meaning,
-};
-use crate::answers::hardware::{HardwareProblem, SMALL_TABLE_ROWS, TableError};
+use crate::answers::hardware::SMALL_TABLE_ROWS;
+use crate::answers::hardware::curve_table::{LONGEST_TABLE, MOST_COLUMNS, MOST_ROWS};
+use crate::answers::problem::{BadCell, BadRow, CurveTableError, HardwareProblem, TableError};
 use crate::hardware::{
     DeadTimeError, FluidError, HEAVIEST, LIGHTEST, MixError, NozzleError, OutsideTable,
     PumpTableError,
 };
-use crate::message::keys::{hardware_problems as keys, hardware_said};
+use crate::message::keys::hardware_problems as keys;
 use crate::power::{AmbientAirError, DrivelineLossError, PowerCurveError};
 use crate::quantity::notation::{FigureTextError, NumberError, Printer, print_number_short};
 
@@ -18,8 +17,8 @@ pub(super) fn problem(problem: &HardwareProblem, printer: &Printer) -> String {
     match problem {
         HardwareProblem::Air(error) => ambient_air_error(error, printer),
         HardwareProblem::Curve(error) => power_curve_error(error),
-        HardwareProblem::Driveline(error) => driveline_loss_error(error, printer),
-        HardwareProblem::Fluid(error) => fluid_error(error, printer),
+        HardwareProblem::Driveline(error) => driveline_loss_error(*error, printer),
+        HardwareProblem::Fluid(error) => fluid_error(*error, printer),
         HardwareProblem::Nozzle(error) => nozzle_error(error, printer),
         HardwareProblem::Mix(error) => mix_error(error, printer),
         HardwareProblem::Table(error) => table_error(error, printer),
@@ -31,14 +30,8 @@ pub(super) fn problem(problem: &HardwareProblem, printer: &Printer) -> String {
 /// Why a row of a curve's table cannot be read.
 pub(super) fn bad_row(row: &BadRow, printer: &Printer) -> String {
     let BadCell { column, given, error } = &row.cell;
+    let column = *column;
     let short = |value: f64| print_number_short(value, 3, printer.style);
-    let column = match column {
-        Meaning::EngineSpeed => hardware_said::ENGINE_SPEED,
-        Meaning::Torque => hardware_said::TORQUE,
-        Meaning::Power => hardware_said::POWER,
-        Meaning::Boost => hardware_said::BOOST,
-        Meaning::Unknown => hardware_said::NOT_USED,
-    };
     let reason = match error {
         FigureTextError::Number(NumberError::Empty) => keys::CellEmpty { column }.say(),
         FigureTextError::Number(NumberError::Ambiguous { decimal, grouped, .. }) => {
@@ -83,7 +76,7 @@ pub(super) fn power_curve_error(error: &PowerCurveError) -> String {
     }
 }
 
-pub(super) fn driveline_loss_error(error: &DrivelineLossError, printer: &Printer) -> String {
+pub(super) fn driveline_loss_error(error: DrivelineLossError, printer: &Printer) -> String {
     keys::DrivelineLoss { given: printer.number(error.given * 100.0, 1) }.say()
 }
 
@@ -138,7 +131,7 @@ pub(super) fn dead_time_error(error: &DeadTimeError, printer: &Printer) -> Strin
     }
 }
 
-pub(super) fn fluid_error(error: &FluidError, printer: &Printer) -> String {
+pub(super) fn fluid_error(error: FluidError, printer: &Printer) -> String {
     keys::Fluid { given: printer.number(error.given * 100.0, 1) }.say()
 }
 

@@ -4,32 +4,31 @@ mod hardware;
 mod refused;
 mod typed;
 
-use crate::answers::hardware::curve_table::{BadRow, CurveTableError};
-use crate::answers::problem::Problem;
+use crate::answers::problem::{BadRow, CurveTableError, FieldProblem};
 use crate::hardware::OutsideTable;
 use crate::quantity::notation::Printer;
 
 /// What to say beside a field.
-pub fn problem(problem: &Problem, printer: &Printer) -> String {
+pub fn problem(problem: &FieldProblem, printer: &Printer) -> String {
     let words = match problem {
-        Problem::Said(sentence) => sentence.say(),
-        Problem::Number(error) => typed::number_error(error, printer),
-        Problem::Share(error) => typed::share_text_error(error, printer),
-        Problem::Volume(error) => typed::volume_text_error(error, printer),
-        Problem::Figure(error) => typed::figure_text_error(error, printer),
-        Problem::Octane(error) => typed::octane_text_error(error, printer),
-        Problem::Signal(error) => typed::signal_text_error(error, printer),
-        Problem::MoneyText(error) => typed::money_text_error(error, printer),
-        Problem::Money(error) => typed::money_error(error, printer),
-        Problem::Consumption(error) => typed::consumption_error(error, printer),
-        Problem::Moment(error) => typed::moment_error(error),
-        Problem::Oxygen(error) => refused::oxygen_error(error, printer),
-        Problem::Aki(error) => refused::aki_error(error, printer),
-        Problem::Fill(error) => refused::fill_error(error, printer),
-        Problem::Route(error) => refused::route_error(error, printer),
-        Problem::Sensor(error) => refused::sensor_error(error, printer),
-        Problem::TubeTest(error) => refused::tube_test_error(error, printer),
-        Problem::Hardware(error) => hardware::problem(error, printer),
+        FieldProblem::Said(sentence) => sentence.say(),
+        FieldProblem::Number(error) => typed::number_error(error, printer),
+        FieldProblem::Share(error) => typed::share_text_error(error, printer),
+        FieldProblem::Volume(error) => typed::volume_text_error(error, printer),
+        FieldProblem::Figure(error) => typed::figure_text_error(error, printer),
+        FieldProblem::Octane(error) => typed::octane_text_error(error, printer),
+        FieldProblem::Signal(error) => typed::signal_text_error(error, printer),
+        FieldProblem::MoneyText(error) => typed::money_text_error(error, printer),
+        FieldProblem::Money(error) => typed::money_error(*error, printer),
+        FieldProblem::Consumption(error) => typed::consumption_error(*error, printer),
+        FieldProblem::Moment(error) => typed::moment_error(error),
+        FieldProblem::Oxygen(error) => refused::oxygen_error(error, printer),
+        FieldProblem::Aki(error) => refused::aki_error(error, printer),
+        FieldProblem::Fill(error) => refused::fill_error(error, printer),
+        FieldProblem::Route(error) => refused::route_error(error, printer),
+        FieldProblem::Sensor(error) => refused::sensor_error(error, printer),
+        FieldProblem::TubeTest(error) => refused::tube_test_error(error, printer),
+        FieldProblem::Hardware(error) => hardware::problem(error, printer),
     };
     capital(&words)
 }

@@ -25,7 +25,7 @@ pub(super) fn number_error(error: &NumberError, printer: &Printer) -> String {
     }
 }
 
-pub(super) fn share_error(error: &ShareError, printer: &Printer) -> String {
+pub(super) fn share_error(error: ShareError, printer: &Printer) -> String {
     let short = |value: f64| print_number_short(value, 4, printer.style);
     keys::Share { given: short(error.given) }.say()
 }
@@ -34,7 +34,7 @@ pub(super) fn share_text_error(error: &ShareTextError, printer: &Printer) -> Str
     let short = |value: f64| print_number_short(value, 3, printer.style);
     match error {
         ShareTextError::Number(error) => number_error(error, printer),
-        ShareTextError::Share(error) => share_error(error, printer),
+        ShareTextError::Share(error) => share_error(*error, printer),
         ShareTextError::NotAShare { given } => keys::ShareTextNotAShare { given }.say(),
         ShareTextError::NotAPart { given } => keys::ShareTextNotAPart { given }.say(),
         ShareTextError::PercentOrFraction { given, percent } => {
@@ -105,7 +105,7 @@ pub(super) fn signal_text_error(error: &SignalTextError, printer: &Printer) -> S
     }
 }
 
-pub(super) fn money_error(error: &MoneyError, printer: &Printer) -> String {
+pub(super) fn money_error(error: MoneyError, printer: &Printer) -> String {
     let short = |value: f64| print_number_short(value, 4, printer.style);
     keys::MoneyAmount { given: short(error.given) }.say()
 }
@@ -113,7 +113,7 @@ pub(super) fn money_error(error: &MoneyError, printer: &Printer) -> String {
 pub(super) fn money_text_error(error: &MoneyTextError, printer: &Printer) -> String {
     match error {
         MoneyTextError::Number(error) => number_error(error, printer),
-        MoneyTextError::Money(error) => money_error(error, printer),
+        MoneyTextError::Money(error) => money_error(*error, printer),
         MoneyTextError::NotAnAmount { given } => keys::MoneyNotAnAmount { given }.say(),
         MoneyTextError::Hundredths { given } => keys::MoneyHundredths { given }.say(),
         MoneyTextError::UnknownUnit { given } => keys::MoneyUnknownUnit { given }.say(),
@@ -124,7 +124,7 @@ pub(super) fn moment_error(error: &MomentError) -> String {
     keys::Moment { given: &error.given }.say()
 }
 
-pub(super) fn consumption_error(error: &ConsumptionError, printer: &Printer) -> String {
+pub(super) fn consumption_error(error: ConsumptionError, printer: &Printer) -> String {
     let short = |value: f64| print_number_short(value, 4, printer.style);
     keys::Consumption { given: short(error.given) }.say()
 }

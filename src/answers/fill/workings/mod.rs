@@ -106,12 +106,12 @@ mod tests {
             let shown = 0.5 * 10_f64.powi(-i32::try_from(line.decimals).unwrap());
             assert!(
                 (evaluated - line.value).abs() < shown,
-                "{}: {} comes to {evaluated}, not {}",
+                "{:?}: {} comes to {evaluated}, not {}",
                 line.name,
                 line.numbers,
                 line.value
             );
-            assert!(!line.sources.is_empty(), "{} has no source", line.name);
+            assert!(!line.sources.is_empty(), "{:?} has no source", line.name);
         }
     }
 

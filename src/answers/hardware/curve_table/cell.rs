@@ -2,7 +2,8 @@
 
 use super::header::Meaning;
 use super::layout::{Layout, Line};
-use super::{BadCell, Chosen, CurveRow, CurveValue, ValueIs};
+use super::{Chosen, CurveRow, CurveValue, ValueIs};
+use crate::answers::problem::BadCell;
 use crate::quantity::notation::{
     DecimalMark, FigureTextError, InSi, NumberError, QuantityField, Unit, Units, quantities,
 };
@@ -89,7 +90,7 @@ impl Cells {
             let point = if cell.contains('.') { DecimalMark::Point } else { DecimalMark::Comma };
             return Ok(unit.quantity(if mark == point { *decimal } else { *grouped }));
         }
-        Err(BadCell { column: meaning, given: shortened(cell), error })
+        Err(BadCell { column: meaning.name(), given: shortened(cell), error })
     }
 }
 

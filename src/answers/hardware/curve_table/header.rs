@@ -1,6 +1,8 @@
 //! What the header of a column says of it.
 
 use crate::document::MeasuredAt;
+use crate::message::Message;
+use crate::message::keys::hardware_problems;
 use crate::quantity::notation::{Unit, Units, quantities};
 use crate::quantity::{AngularVelocity, GaugePressure, Power, Torque};
 
@@ -17,6 +19,19 @@ pub enum Meaning {
     Boost,
     /// Something else, or nothing that the header tells.
     Unknown,
+}
+
+impl Meaning {
+    /// What is in the column, inside a sentence.
+    pub fn name(self) -> Message {
+        match self {
+            Self::EngineSpeed => hardware_problems::ENGINE_SPEED,
+            Self::Torque => hardware_problems::TORQUE,
+            Self::Power => hardware_problems::POWER,
+            Self::Boost => hardware_problems::BOOST,
+            Self::Unknown => hardware_problems::NOT_USED,
+        }
+    }
 }
 
 /// The unit that a header names.

@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 
 use super::header::{Meaning, Named, Understood, named, understood};
 use super::split::{Separator, lines};
-use super::{CurveTableError, MOST_COLUMNS, MOST_ROWS};
+use super::{MOST_COLUMNS, MOST_ROWS};
+use crate::answers::problem::CurveTableError;
 use crate::quantity::notation::{NumberError, Units, parse_number};
 
 /// A row of cells.

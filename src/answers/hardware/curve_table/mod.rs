@@ -12,7 +12,7 @@
 //! let table = CurveTable::read(text, &ColumnChoice::default(), Units::METRIC)?;
 //! assert_eq!(table.rows.len(), 2);
 //! assert_eq!((table.bad[0].line, &*table.bad[0].cell.given), (3, "n/a"));
-//! # Ok::<(), fillwright::answers::hardware::curve_table::CurveTableError>(())
+//! # Ok::<(), fillwright::answers::problem::CurveTableError>(())
 //! ```
 
 mod cell;
@@ -22,13 +22,13 @@ mod split;
 #[cfg(test)]
 mod tests;
 
-use thiserror::Error;
 use uom::si::angular_velocity::radian_per_second;
 use uom::si::power::watt;
 use uom::si::torque::newton_meter;
 
+use crate::answers::problem::{BadRow, CurveTableError};
 use crate::document::MeasuredAt;
-use crate::quantity::notation::{DecimalMark, FigureTextError, Unit, Units, quantities};
+use crate::quantity::notation::{DecimalMark, Unit, Units, quantities};
 use crate::quantity::{AngularVelocity, GaugePressure, Power, Torque};
 use cell::Cells;
 use header::{Named, Understood};
@@ -45,41 +45,6 @@ pub const MOST_ROWS: usize = 5000;
 
 /// The most columns that are read.
 pub const MOST_COLUMNS: usize = 100;
-
-/// Why a text is no table at all.
-#[derive(Clone, Debug, Error, PartialEq, Eq)]
-#[error("{self:?}")]
-pub enum CurveTableError {
-    /// The text is too long.
-    TooLong {
-        /// How many bytes it has.
-        given: usize,
-    },
-    /// It has too many rows.
-    TooManyRows {
-        /// How many it has.
-        given: usize,
-    },
-    /// It has too many columns.
-    TooManyColumns {
-        /// How many it has.
-        given: usize,
-    },
-    /// No line holds two numbers.
-    NoRows,
-    /// A column was chosen that is not there.
-    NoSuchColumn {
-        /// The column that was chosen, counted from 1.
-        given: usize,
-        /// How many there are.
-        columns: usize,
-    },
-    /// One column was chosen for two things.
-    ColumnChosenTwice {
-        /// The column, counted from 1.
-        given: usize,
-    },
-}
 
 /// What the column of values holds, and in which unit.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -180,28 +145,6 @@ pub struct CurveRow {
     pub value: CurveValue,
     /// Boost, where there is one.
     pub boost: Option<GaugePressure>,
-}
-
-/// A row that cannot be read; as text it is a sentence.
-#[derive(Clone, Debug, PartialEq)]
-pub struct BadRow {
-    /// Its line in the text, counted from 1.
-    pub line: usize,
-    /// The line, shortened.
-    pub text: String,
-    /// What is wrong with it.
-    pub cell: BadCell,
-}
-
-/// Why a cell cannot be read.
-#[derive(Clone, Debug, PartialEq)]
-pub struct BadCell {
-    /// What its column holds.
-    pub column: Meaning,
-    /// What stands in it, shortened.
-    pub given: String,
-    /// What is wrong with that.
-    pub error: FigureTextError,
 }
 
 /// A table as it was understood.

@@ -7,6 +7,8 @@ use uom::si::pressure::bar;
 use uom::si::torque::newton_meter;
 
 use super::*;
+use crate::quantity::notation::{Printer, Style};
+use crate::words::problems::bad_row;
 
 fn read(text: &str) -> CurveTable {
     CurveTable::read(text, &ColumnChoice::default(), Units::METRIC).unwrap()
@@ -36,7 +38,12 @@ fn meanings(table: &CurveTable) -> Vec<Meaning> {
 }
 
 fn reasons(table: &CurveTable) -> Vec<String> {
-    table.bad.iter().map(ToString::to_string).collect()
+    let printer = Printer {
+        units: Units::METRIC,
+        style: Style { decimal: DecimalMark::Point },
+        currency: String::new(),
+    };
+    table.bad.iter().map(|it| bad_row(it, &printer)).collect()
 }
 
 const TWO: [(f64, f64); 2] = [(2000.0, 350.5), (2500.0, 380.25)];

@@ -5,7 +5,7 @@ mod plungers;
 mod supply;
 
 use super::texts::{HardwareReader, Texts};
-use crate::answers::problem::Problem;
+use crate::answers::problem::FieldProblem;
 use crate::answers::reading::Optional;
 use crate::document::{Field, HardwareField, HardwareForm, Mark, PartForm, PartKind};
 use crate::fuel::Constant;
@@ -184,7 +184,7 @@ impl HardwareReader<'_> {
             let read = |text: &str| parse_fraction(text.trim(), low..=high);
             let (from, to) = (read(from)?, read(to)?);
             if from <= to {
-                Ok::<_, Problem>((from, to))
+                Ok::<_, FieldProblem>((from, to))
             } else {
                 Err(hardware_problems::Backwards { given: text.trim() }.sentence().into())
             }

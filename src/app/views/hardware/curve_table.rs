@@ -1,8 +1,7 @@
 //! The table of a curve: typed, pasted or from a file, and what was understood.
 
-use fillwright::answers::hardware::curve_table::{
-    ColumnChoice, CurveTable, CurveTableError, LONGEST_TABLE,
-};
+use fillwright::answers::hardware::curve_table::{ColumnChoice, CurveTable, LONGEST_TABLE};
+use fillwright::answers::problem::CurveTableError;
 use fillwright::document::{CurveForm, CurvePart, Field, ValueUnit};
 use fillwright::message::Message;
 use fillwright::message::keys::data;

@@ -1,7 +1,14 @@
 //! What is missing in a field, or wrong with it, as a value: `words` says it in the units
 //! and the language of whoever reads.
 
-use super::hardware::HardwareProblem;
+mod curve_table;
+mod hardware;
+mod small_table;
+
+pub use curve_table::{BadCell, BadRow, CurveTableError};
+pub use hardware::HardwareProblem;
+pub use small_table::TableError;
+
 use crate::document::MomentError;
 use crate::fill::FillError;
 use crate::fuel::{AkiError, OxygenError};
@@ -16,7 +23,7 @@ use crate::trip::RouteError;
 
 /// Why a field does not say what it has to.
 #[derive(Clone, Debug, PartialEq)]
-pub enum Problem {
+pub enum FieldProblem {
     /// What the reader of the field says itself.
     Said(Sentence),
     /// The text is no number.
@@ -52,10 +59,10 @@ pub enum Problem {
     /// The test does not tell that.
     TubeTest(TubeTestError),
     /// Something is wrong with the hardware.
-    Hardware(HardwareProblem),
+    Hardware(Box<HardwareProblem>),
 }
 
-impl From<Message> for Problem {
+impl From<Message> for FieldProblem {
     fn from(message: Message) -> Self {
         Self::Said(message.into())
     }
@@ -64,7 +71,7 @@ impl From<Message> for Problem {
 /// Makes a problem of each of these.
 macro_rules! from {
     ($($variant:ident: $cause:ty),* $(,)?) => {
-        $(impl From<$cause> for Problem {
+        $(impl From<$cause> for FieldProblem {
             fn from(cause: $cause) -> Self {
                 Self::$variant(cause)
             }
@@ -90,5 +97,4 @@ from! {
     Route: RouteError,
     Sensor: SensorError,
     TubeTest: TubeTestError,
-    Hardware: HardwareProblem,
 }

@@ -1,8 +1,6 @@
 //! What is missing in a field of the hardware, or wrong with it, as a value.
 
-use super::curve_table::{BadRow, CurveTableError};
-use super::tables::TableError;
-use crate::answers::problem::Problem;
+use super::{BadRow, CurveTableError, FieldProblem, TableError};
 use crate::hardware::{FluidError, MixError, NozzleError};
 use crate::power::{AmbientAirError, DrivelineLossError, PowerCurveError};
 
@@ -32,9 +30,9 @@ pub enum HardwareProblem {
 /// Makes a problem of each of these.
 macro_rules! from {
     ($($variant:ident: $cause:ty),* $(,)?) => {
-        $(impl From<$cause> for Problem {
+        $(impl From<$cause> for FieldProblem {
             fn from(cause: $cause) -> Self {
-                Self::Hardware(HardwareProblem::$variant(cause))
+                Self::Hardware(Box::new(HardwareProblem::$variant(cause)))
             }
         })*
     };
