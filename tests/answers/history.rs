@@ -5,7 +5,8 @@ use fillwright::words::problems::problem;
 use uom::si::length::kilometer;
 
 use crate::support::{
-    car, drive, event, fill, fuel, history, level, litres, near, now, sensor, stated, write,
+    car, drive, event, fill, fuel, history, level, litres, near, now, printer, sensor, stated,
+    write,
 };
 
 /// 15 L of E10, 16 L of E85 and 29 L of E10 to the click: (15 + 29) 0.10 + 16 0.85

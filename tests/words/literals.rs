@@ -17,7 +17,79 @@ struct Literal {
 }
 
 /// What of a file may look like words without being read by a person as ours, and why.
-const ALLOWED: &[(&str, &str, &str)] = &[];
+const ALLOWED: &[(&str, &str, &str)] = &[
+    ("answers/fill/workings/distance.rs", "per 100 km", "a unit"),
+    ("answers/fill/workings/distance.rs", "per L", "a unit"),
+    ("methods/fuel.rs", "per L", "a unit"),
+    ("methods/", "L/100 km", "a unit"),
+    ("methods/car.rs", "Hz", "a unit"),
+    ("tank/figures.rs", "Hz", "a unit"),
+    ("hardware/constants.rs", "mPa s", "a unit"),
+    ("answers/hardware/curves.rs", "lb ft", "a unit"),
+    ("answers/hardware/parts/plungers.rs", "{:.0} MPa", "a figure with its unit"),
+    ("document/fuel.rs", "{} AKI", "a figure with its scale, as it is typed"),
+    ("document/demo/mod.rs", "84 Hz", "a figure with its unit"),
+    ("quantity/notation/printer/", "", "figures with their units"),
+    ("quantity/notation/quantities/", "", "spellings of units that are read, and their symbols"),
+    ("quantity/notation/comparable.rs", "", "spellings that are read"),
+    ("quantity/notation/money.rs", "per ", "a spelling that is read"),
+    ("quantity/notation/share_band.rs", " to ", "a spelling that is read"),
+    ("quantity/notation/volume.rs", "the ", "a spelling that is read"),
+    ("quantity/notation/volume.rs", "of ", "a spelling that is read"),
+    ("quantity/notation/field.rs", "QuantityField", "for developers"),
+    ("quantity/notation/unit.rs", "Unit", "for developers"),
+    ("message/language.rs", "Language", "for developers"),
+    ("document/tanks.rs", ", to be changed.", "a part of the documentation"),
+    ("answers/tank/workings.rs", "ABNT NBR 13992:1997", "a standard"),
+    ("power/correction.rs", "", "standards"),
+    ("fuel/grades/", "", "standards, and grades as the pump names them"),
+    ("fuel/expansion.rs", "", "a publication"),
+    ("tank/mod.rs", "", "a publication"),
+    (
+        "document/csv.rs",
+        "",
+        "a format: columns and kinds of entries have one name in every language",
+    ),
+    ("document/demo/", "", "the figures of a curve, and an id made of its text"),
+    ("answers/hardware/workings/parts.rs", "lambda{suffix}", "a symbol"),
+    ("app/mod.rs", "Fillwright", "the name of the app"),
+    ("app/planning.rs", "the page names no worker", "for developers"),
+    ("app/hand_over.rs", "AbortError", "a browser's name for an error"),
+    ("app/storage.rs", "QuotaExceededError", "a browser's name for an error"),
+    ("app/transfer.rs", "fillwright{what}-{today}.{ending}", "the name of a file"),
+    ("app/charts/crosshair.rs", "", "a browser's names for keys"),
+    ("app/charts/draw.rs", "hatch bounds", "classes of an element"),
+    ("app/charts/draw.rs", " strong", "classes of an element"),
+    ("app/charts/draw.rs", "{part} look{}{strong}", "classes of an element"),
+    ("app/charts/draw.rs", "glyph fill", "classes of an element"),
+    ("app/charts/draw.rs", "glyph level", "classes of an element"),
+    ("app/charts/draw.rs", "name bounds", "classes of an element"),
+    ("app/charts/draw.rs", "name strong", "classes of an element"),
+    ("app/charts/draw.rs", "end strong", "classes of an element"),
+    ("app/charts/draw.rs", "l5 8h-10z", "a path"),
+    ("app/charts/draw.rs", "m0-7l6.5 11h-13z", "a path"),
+    ("app/charts/draw.rs", "m0-6.5l6.5 6.5l-6.5 6.5l-6.5-6.5z", "a path"),
+    ("app/charts/draw.rs", "h8m-4 0V", "a path"),
+    ("app/charts/glass.rs", "rotate(45) scale(0.4)", "a transformation"),
+    ("app/charts/svg.rs", "rotate({degrees})", "a transformation"),
+    ("app/charts/stage.rs", "100% 0px", "a margin"),
+    ("app/widgets/verdict.rs", "M5 7h6v2h-6z", "a path"),
+    ("app/views/car.rs", "short stale always", "classes of an element"),
+    ("app/views/car.rs", "short open always", "classes of an element"),
+    ("app/views/fill/poured.rs", "outcome missed", "classes of an element"),
+    ("app/views/hardware/judgement.rs", " stale-answer", "classes of an element"),
+    ("app/views/hardware/judgement.rs", "judgement {}{stale}", "classes of an element"),
+    ("app/views/hardware/judgement.rs", "word long", "classes of an element"),
+    ("app/views/methods/constants.rs", "readings cites", "classes of an element"),
+    ("app/views/trip/answer.rs", "card stale-answer", "classes of an element"),
+    ("app/views/trip/answer.rs", "judgement stale-answer", "classes of an element"),
+    ("app/views/trip/legs.rs", "readings passages", "classes of an element"),
+    ("app/widgets/bar.rs", "short {}", "classes of an element"),
+    ("app/widgets/below.rs", "field wrong", "classes of an element"),
+    ("app/widgets/button.rs", "button {look}", "classes of an element"),
+    ("app/widgets/error_summary.rs", "note caution to-mend", "classes of an element"),
+    ("app/widgets/error_summary.rs", "note to-mend", "classes of an element"),
+];
 
 /// Macros whose texts only a developer sees.
 const FOR_DEVELOPERS: [&str; 9] = [
@@ -74,6 +146,7 @@ fn looks_like_words(text: &str) -> bool {
         .flat_map(str::split_whitespace)
         .filter(|it| {
             letters(it) >= 2
+                && !it.starts_with(['-', '.'])
                 && !it.ends_with('-')
                 && !it.contains(['_', ':', '=', '/', '<', '#', '*', '^'])
         })
@@ -84,7 +157,7 @@ fn looks_like_words(text: &str) -> bool {
             && letters.next().is_some_and(char::is_lowercase)
     };
     words.len() >= 2
-        || words.iter().any(|it| is_capital(it))
+        || words.iter().any(is_capital)
         || (!words.is_empty() && (has_gaps || text.contains(' ')))
 }
 

@@ -19,7 +19,7 @@ pub enum FigureTextError {
         /// What was typed.
         given: String,
         /// The units that are known.
-        known: String,
+        known: Vec<&'static str>,
     },
     /// Too small or too large for what is asked.
     OutOfRange {
@@ -199,11 +199,9 @@ impl<Q: InSi> QuantityField<Q> {
         (-outwards(-low), outwards(high))
     }
 
-    /// The symbols of the units, as a list in words.
-    fn known(&self) -> String {
-        let mut symbols: Vec<_> = self.units().map(|unit| unit.symbol()).collect();
-        let last = symbols.pop().unwrap_or_default();
-        if symbols.is_empty() { last.into() } else { format!("{} or {last}", symbols.join(", ")) }
+    /// The symbols of the units.
+    fn known(&self) -> Vec<&'static str> {
+        self.units().map(|unit| unit.symbol()).collect()
     }
 }
 

@@ -113,7 +113,7 @@ pub fn parse_fraction(text: &str, allowed: RangeInclusive<f64>) -> Result<f64, F
         return Err(NumberError::NotANumber { given: given.to_owned() }.into());
     }
     if !word.is_empty() && !is_percent(&word) {
-        return Err(FigureTextError::UnknownUnit { given: given.to_owned(), known: "%".into() });
+        return Err(FigureTextError::UnknownUnit { given: given.to_owned(), known: vec!["%"] });
     }
     let percentages = allowed.start() * 100.0..=allowed.end() * 100.0;
     let percent = parse_number(number, percentages.clone());

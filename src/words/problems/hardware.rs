@@ -1,6 +1,6 @@
 //! Why what was typed is no hardware.
 
-use super::typed::figure_text_error;
+use super::typed::{figure_text_error, units};
 use crate::answers::hardware::SMALL_TABLE_ROWS;
 use crate::answers::hardware::curve_table::{LONGEST_TABLE, MOST_COLUMNS, MOST_ROWS};
 use crate::answers::problem::{BadCell, BadRow, CurveTableError, HardwareProblem, TableError};
@@ -43,7 +43,7 @@ pub(super) fn bad_row(row: &BadRow, printer: &Printer) -> String {
             keys::CellOutOfRange { given, column, low, high, unit }.say()
         }
         FigureTextError::UnknownUnit { known, .. } => {
-            keys::CellOtherUnit { given, column, known }.say()
+            keys::CellOtherUnit { given, column, known: units(known) }.say()
         }
         FigureTextError::NotAUnit { advice, .. } => {
             keys::CellNotAUnit { given, column, advice: *advice }.say()

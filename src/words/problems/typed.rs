@@ -7,6 +7,7 @@ use crate::quantity::notation::{
     ShareTextError, SignalTextError, VolumeTextError, print_number_short,
 };
 use crate::quantity::{ConsumptionError, MoneyError, ShareError};
+use crate::words::or;
 
 pub(super) fn number_error(error: &NumberError, printer: &Printer) -> String {
     let short = |value: f64| print_number_short(value, 3, printer.style);
@@ -63,12 +64,17 @@ pub(super) fn volume_text_error(error: &VolumeTextError, printer: &Printer) -> S
     }
 }
 
+/// Units one of which is to be typed.
+pub(super) fn units(known: &[&str]) -> String {
+    or(&known.iter().map(|it| (*it).to_owned()).collect::<Vec<_>>())
+}
+
 pub(super) fn figure_text_error(error: &FigureTextError, printer: &Printer) -> String {
     let short = |value: f64| print_number_short(value, 4, printer.style);
     match error {
         FigureTextError::Number(error) => number_error(error, printer),
         FigureTextError::UnknownUnit { given, known } => {
-            keys::FigureUnknownUnit { given, known }.say()
+            keys::FigureUnknownUnit { given, known: units(known) }.say()
         }
         FigureTextError::OutOfRange { given, low, high, unit } => {
             keys::FigureOutOfRange { given, low: short(*low), high: short(*high), unit }.say()
