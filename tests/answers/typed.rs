@@ -119,7 +119,8 @@ fn log_asks_too() {
     document.here.log.write(event("a", "2026-05-01T08:00", What::Level(level("0.25"))));
     let replays = history(&document).replays;
     let unused = replays.last().unwrap().unused.as_ref().unwrap();
-    assert!(format!("{unused:?}").contains("Type 0.25 L or 1/4"), "{unused:?}");
+    let said = problem(unused, &printer(&document));
+    assert!(said.contains("Type 0.25 L or 1/4"), "{said}");
 }
 
 #[test]

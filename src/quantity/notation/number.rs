@@ -139,6 +139,7 @@ fn separator(c: char) -> Option<char> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::problems::in_metric;
 
     const WIDE: RangeInclusive<f64> = -1e9..=1e9;
 
@@ -230,7 +231,7 @@ mod tests {
 
     #[test]
     fn the_question_offers_texts_that_settle_it() {
-        let question = parse_number("1,234", WIDE).map_err(|error| error.to_string());
+        let question = parse_number("1,234", WIDE).map_err(in_metric);
         let words = "“1,234” may mean 1.234 or 1234: which one? \
                      Type 1,2340 for the first, 1234 for the second";
         assert_eq!(question, Err(words.to_owned()));
@@ -240,7 +241,7 @@ mod tests {
 
     #[test]
     fn out_of_range_names_what_is_allowed() {
-        let refusal = parse_number("61", 0.0..=60.0).map_err(|error| error.to_string());
+        let refusal = parse_number("61", 0.0..=60.0).map_err(in_metric);
         let words = "61 is out of range: type a number from 0 to 60";
         assert_eq!(refusal, Err(words.to_owned()));
         assert!(parse_number("-0.1", 0.0..=60.0).is_err());

@@ -114,10 +114,11 @@ pub fn parse_share(text: &str) -> Result<Share, ShareTextError> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::problems::in_metric;
 
     #[test]
     fn bare_number_up_to_one_is_a_question() {
-        let asked = parse_share("0,3").map_err(|error| error.to_string());
+        let asked = parse_share("0,3").map_err(in_metric);
         let words = "“0,3” may mean 0,3 % or 30 %: which one? Type 0,3 % for the first, 30 % for \
                      the second";
         assert_eq!(asked, Err(words.to_owned()));

@@ -207,6 +207,7 @@ fn ends(text: &str) -> Option<(&str, &str)> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::problems::in_metric;
 
     fn percents(text: &str) -> Result<(f64, f64, f64), ShareTextError> {
         // Rounded, as a percentage is stored as a fraction.
@@ -303,7 +304,7 @@ mod tests {
         assert_eq!(beside("±0.5", 10.0), Ok([9.5, 10.0, 10.5]));
         let asked = beside("±0.5", 0.0);
         assert!(matches!(asked, Err(ShareTextError::PercentOrFraction { .. })), "{asked:?}");
-        let alone = percents("±2").map_err(|error| error.to_string());
+        let alone = percents("±2").map_err(in_metric);
         let words = "“±2” says how far a share may be off, but not which one: type that share \
                      beside it, or a range such as 8-12";
         assert_eq!(alone, Err(words.to_owned()));

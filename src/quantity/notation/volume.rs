@@ -323,6 +323,7 @@ mod tests {
     use super::*;
     use crate::quantity::ConsumptionError;
     use crate::quantity::notation::{LITRE, US_GALLON, Unit};
+    use crate::words::problems::in_metric;
     use approx::assert_relative_eq;
 
     fn bare(unit: Unit<Volume>, largest: f64) -> VolumeField {
@@ -361,7 +362,7 @@ mod tests {
             ("0.3", "0.3 L", "30 %"),
             ("0.999", "0.9990 L", "99.9 %"),
         ] {
-            let question = litres(text, &level).unwrap_err().to_string();
+            let question = in_metric(litres(text, &level).unwrap_err());
             let words = format!(
                 "“{text}” may mean {as_volume} or {as_part} of the tank: which one? \
                  Type {as_volume} or {as_part}"
@@ -378,7 +379,7 @@ mod tests {
             );
         }
         let gallons = VolumeField { units: Units::US, ..level };
-        let question = litres("0.5", &gallons).unwrap_err().to_string();
+        let question = in_metric(litres("0.5", &gallons).unwrap_err());
         assert!(question.contains("Type 0.5 gal or 1/2"), "{question}");
     }
 
@@ -406,7 +407,7 @@ mod tests {
         // 50 L are 13.2086 US gallons, which two decimals round up.
         let field = bare(US_GALLON, 50.0);
         assert_relative_eq!(litres("13.21", &field)?, 50.0, max_relative = 1e-15);
-        let error = litres("13.22", &field).map_err(|error| error.to_string());
+        let error = litres("13.22", &field).map_err(in_metric);
         assert_eq!(error, Err("“13.22” is out of range: type from 0 to 13.21 gal".to_owned()));
         Ok(())
     }
@@ -435,7 +436,7 @@ mod tests {
     fn distance_beyond_the_largest_volume_is_out_of_range() -> Result<(), ConsumptionError> {
         let consumption = Some(Consumption::from_litres_per_100_km(10.0)?);
         let field = VolumeField { consumption, ..bare(LITRE, 60.0) };
-        let error = litres("601 km", &field).map_err(|error| error.to_string());
+        let error = litres("601 km", &field).map_err(in_metric);
         assert_eq!(error, Err("“601 km” is out of range: type from 0 to 600 km".to_owned()));
         Ok(())
     }

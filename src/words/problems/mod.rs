@@ -54,3 +54,12 @@ fn capital(words: &str) -> String {
     let first = letters.next().map(|it| it.to_uppercase().to_string()).unwrap_or_default();
     first + letters.as_str()
 }
+
+/// What to say to somebody who reads in litres, with a point before decimals.
+#[cfg(test)]
+pub(crate) fn in_metric(wrong: impl Into<FieldProblem>) -> String {
+    use crate::quantity::notation::{DecimalMark, Style, Units};
+
+    let style = Style { decimal: DecimalMark::Point };
+    problem(&wrong.into(), &Printer { units: Units::METRIC, style, currency: String::new() })
+}

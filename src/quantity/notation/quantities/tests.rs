@@ -7,6 +7,7 @@ use crate::quantity::notation::unit::{InSi, Unit};
 use crate::quantity::notation::{
     Choosable, DecimalMark, NumberError, Style, Units, parse_factor, parse_fraction, parse_lambda,
 };
+use crate::words::problems::in_metric;
 
 const SYSTEMS: [Units; 3] = [Units::METRIC, Units::US, Units::IMPERIAL];
 
@@ -217,12 +218,12 @@ fn powers_name_no_place() {
             ("1.500", None),
         ],
     );
-    let words = POWER.parse("550 whp", Units::US).unwrap_err().to_string();
+    let words = in_metric(POWER.parse("550 whp", Units::US).unwrap_err());
     assert!(words.starts_with("“550 whp” names where the power was measured"), "{words}");
     assert!(words.contains("switch"), "{words}");
-    let words = POWER.parse("550 W", Units::US).unwrap_err().to_string();
+    let words = in_metric(POWER.parse("550 W", Units::US).unwrap_err());
     assert!(words.ends_with("type kW, PS or hp after the number"), "{words}");
-    let words = POWER.parse("5000 kW", Units::US).unwrap_err().to_string();
+    let words = in_metric(POWER.parse("5000 kW", Units::US).unwrap_err());
     assert_eq!(words, "“5000 kW” is out of range: type from 1 to 3000 kW");
 }
 
@@ -456,10 +457,10 @@ fn lambda_is_no_air_fuel_ratio() {
         assert_eq!(parse_lambda(text, Units::METRIC), Ok(lambda), "{text}");
     }
     for text in ["11.7", "AFR 11.7", "11.7 AFR", "11,7 afr", "11.7:1", "0.8 AFR"] {
-        let words = parse_lambda(text, Units::METRIC).unwrap_err().to_string();
+        let words = in_metric(parse_lambda(text, Units::METRIC).unwrap_err());
         assert!(words.contains("air-fuel ratio") && words.contains("type lambda"), "{words}");
     }
-    let words = parse_lambda("0.3", Units::METRIC).unwrap_err().to_string();
+    let words = in_metric(parse_lambda("0.3", Units::METRIC).unwrap_err());
     assert_eq!(words, "“0.3” is out of range: type from 0.5 to 2");
     for text in ["", "lambda", "80 %", "-0.8", "nan"] {
         assert!(parse_lambda(text, Units::METRIC).is_err(), "{text}");
@@ -472,12 +473,12 @@ fn percentages_and_fractions_are_told_apart() {
     for (text, fraction) in [("12", 0.12), ("12 %", 0.12), ("12,5%", 0.125), ("0", 0.0)] {
         assert_eq!(loss(text), Ok(fraction), "{text}");
     }
-    let words = loss("0.12").unwrap_err().to_string();
+    let words = in_metric(loss("0.12").unwrap_err());
     let asked = "“0.12” may mean 0.12 % or 12 %: which one? Type a percent sign after the number";
     assert_eq!(words, asked);
     // One reading alone is in range.
     assert_eq!(parse_fraction("0.85", 0.5..=1.0), Ok(0.85));
-    let words = loss("41 %").unwrap_err().to_string();
+    let words = in_metric(loss("41 %").unwrap_err());
     assert_eq!(words, "“41 %” is out of range: type from 0 to 40 %");
     assert!(loss("12 bar").is_err() && loss("-1").is_err() && loss("%").is_err());
     assert_eq!(parse_factor("1,05", 0.5..=2.0), Ok(1.05));
