@@ -197,8 +197,7 @@ fn share_without_a_range_has_the_usual_doubt() {
 #[test]
 fn only_a_definition_is_exact() {
     let mut document = at_the_pump();
-    let neat = fillwright::fuel::grades::CATALOGUE
-        .iter()
+    let neat = fillwright::fuel::grades::catalogue()
         .find(|it| it.ethanol().low() == Share::ONE)
         .expect("neat ethanol is on the list");
     document.here.fill.offers[0].grade = Some(neat.id.into());

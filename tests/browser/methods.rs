@@ -2,7 +2,7 @@
 //! leads to the very formula.
 
 use fillwright::fuel::constants;
-use fillwright::fuel::grades::CATALOGUE;
+use fillwright::fuel::grades::catalogue;
 use fillwright::{hardware, tank};
 
 use crate::app;
@@ -62,7 +62,7 @@ fn every_grade_is_there_and_every_caution() {
     browse(async |page| {
         methods(page).await;
         page.open("#/methods/grades").await;
-        let grades = i64::try_from(CATALOGUE.len()).ok();
+        let grades = i64::try_from(catalogue().count()).ok();
         page.becomes(grades, async || count(page, "#grades tbody tr").await).await;
         page.open("#/methods/cautions").await;
         page.sees("Methanol is toxic").await;

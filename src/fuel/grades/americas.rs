@@ -5,6 +5,21 @@ use crate::message::Wording::{Fixed, Words};
 use crate::message::keys::grades as words;
 use crate::source::{Citation, Confidence, Source, SourceKind};
 
+/// The grades of this file, in the order in which they are shown.
+pub(super) static ALL: &[Grade] = &[
+    US_87_E0,
+    US_87_E10,
+    US_89_E10,
+    US_91_E10,
+    US_93_E10,
+    US_88_E15,
+    DENATURED_ETHANOL,
+    BRAZIL_COMMON,
+    BRAZIL_E27,
+    BRAZIL_PREMIUM,
+    BRAZIL_HYDROUS,
+];
+
 const D4814: Source =
     source(SourceKind::Standard, Confidence::Weak, Citation::Words(words::D4814_SOURCE));
 
@@ -17,7 +32,7 @@ const US_E10: Grade = Grade {
     ..Grade::UNKNOWN
 };
 
-pub(super) const US_87_E0: Grade = Grade {
+const US_87_E0: Grade = Grade {
     id: "us-87-e0",
     name: Words(words::US_87_E0),
     ethanol_percent: percent(0.0, 0.0, 0.0),
@@ -25,15 +40,15 @@ pub(super) const US_87_E0: Grade = Grade {
     note: Words(words::US_87_E0_NOTE),
     ..US_E10
 };
-pub(super) const US_87_E10: Grade =
+const US_87_E10: Grade =
     Grade { id: "us-87-e10", name: Fixed("87 regular E10"), aki_min: Some(87.0), ..US_E10 };
-pub(super) const US_89_E10: Grade =
+const US_89_E10: Grade =
     Grade { id: "us-89-e10", name: Fixed("89 midgrade E10"), aki_min: Some(89.0), ..US_E10 };
-pub(super) const US_91_E10: Grade =
+const US_91_E10: Grade =
     Grade { id: "us-91-e10", name: Fixed("91 premium E10"), aki_min: Some(91.0), ..US_E10 };
-pub(super) const US_93_E10: Grade =
+const US_93_E10: Grade =
     Grade { id: "us-93-e10", name: Fixed("93 premium E10"), aki_min: Some(93.0), ..US_E10 };
-pub(super) const US_88_E15: Grade = Grade {
+const US_88_E15: Grade = Grade {
     id: "us-88-e15",
     name: Fixed("88 E15"),
     ethanol_percent: percent(10.0, 14.5, 15.0),
@@ -42,7 +57,7 @@ pub(super) const US_88_E15: Grade = Grade {
     ..US_E10
 };
 
-pub(super) const DENATURED_ETHANOL: Grade = Grade {
+const DENATURED_ETHANOL: Grade = Grade {
     id: "astm-d4806-denatured",
     name: Words(words::ASTM_D4806_DENATURED),
     standard: Fixed("ASTM D4806"),
@@ -64,7 +79,7 @@ pub(super) const DENATURED_ETHANOL: Grade = Grade {
 const GASOLINE_C: Source =
     source(SourceKind::Law, Confidence::Secondary, Citation::Words(words::GASOLINE_C_SOURCE));
 
-pub(super) const BRAZIL_COMMON: Grade = Grade {
+const BRAZIL_COMMON: Grade = Grade {
     id: "br-gasoline-c",
     name: Words(words::BR_GASOLINE_C),
     standard: Words(words::BRAZILIAN_LAW),
@@ -76,7 +91,7 @@ pub(super) const BRAZIL_COMMON: Grade = Grade {
     ..Grade::UNKNOWN
 };
 
-pub(super) const BRAZIL_E27: Grade = Grade {
+const BRAZIL_E27: Grade = Grade {
     id: "br-gasoline-c-e27",
     name: Words(words::BR_GASOLINE_C_E27),
     ethanol_percent: percent(26.0, 27.0, 28.0),
@@ -90,7 +105,7 @@ pub(super) const BRAZIL_E27: Grade = Grade {
     ..BRAZIL_COMMON
 };
 
-pub(super) const BRAZIL_PREMIUM: Grade = Grade {
+const BRAZIL_PREMIUM: Grade = Grade {
     id: "br-gasoline-premium",
     name: Words(words::BR_GASOLINE_PREMIUM),
     standard: Words(words::BRAZILIAN_LAW),
@@ -101,7 +116,7 @@ pub(super) const BRAZIL_PREMIUM: Grade = Grade {
     ..Grade::UNKNOWN
 };
 
-pub(super) const BRAZIL_HYDROUS: Grade = Grade {
+const BRAZIL_HYDROUS: Grade = Grade {
     id: "br-hydrous-ethanol",
     name: Words(words::BR_HYDROUS_ETHANOL),
     standard: Fixed("ANP 907/2022"),

@@ -5,6 +5,10 @@ use crate::message::Wording::{Fixed, Words};
 use crate::message::keys::grades as words;
 use crate::source::{Citation, Confidence, Source, SourceKind};
 
+/// The grades of this file, in the order in which they are shown.
+pub(super) static ALL: &[Grade] =
+    &[PETROL_95_E10, PETROL_95_E5, PETROL_98_E5, PETROL_91, PETROL_E20, GB_95_E10, GB_97_E5];
+
 const EN_228: Source =
     source(SourceKind::Law, Confidence::Secondary, Citation::Words(words::EN_228_SOURCE));
 
@@ -20,7 +24,7 @@ const PETROL: Grade = Grade {
 const GREAT_BRITAIN: Source =
     source(SourceKind::Law, Confidence::Secondary, Citation::Words(words::GREAT_BRITAIN_SOURCE));
 
-pub(super) const PETROL_95_E10: Grade = Grade {
+const PETROL_95_E10: Grade = Grade {
     id: "en228-95-e10",
     name: Fixed("95 E10"),
     ethanol_percent: percent(5.0, 9.5, 10.0),
@@ -32,7 +36,7 @@ pub(super) const PETROL_95_E10: Grade = Grade {
     ..PETROL
 };
 
-pub(super) const PETROL_95_E5: Grade = Grade {
+const PETROL_95_E5: Grade = Grade {
     id: "en228-95-e5",
     name: Fixed("95 E5"),
     ethanol_percent: percent(0.0, 4.5, 5.0),
@@ -45,7 +49,7 @@ pub(super) const PETROL_95_E5: Grade = Grade {
     ..PETROL
 };
 
-pub(super) const PETROL_98_E5: Grade = Grade {
+const PETROL_98_E5: Grade = Grade {
     id: "en228-98-e5",
     name: Fixed("98 E5"),
     standard: Words(words::EN228_98_IS_A_MARKET_GRADE),
@@ -59,7 +63,7 @@ pub(super) const PETROL_98_E5: Grade = Grade {
     ..PETROL
 };
 
-pub(super) const PETROL_91: Grade = Grade {
+const PETROL_91: Grade = Grade {
     id: "en228-91",
     name: Words(words::EN228_91),
     ethanol_percent: percent(0.0, 5.0, 10.0),
@@ -70,7 +74,7 @@ pub(super) const PETROL_91: Grade = Grade {
     ..PETROL
 };
 
-pub(super) const PETROL_E20: Grade = Grade {
+const PETROL_E20: Grade = Grade {
     id: "cen-ts-18227-e20",
     name: Fixed("95 E20"),
     standard: Fixed("CEN/TS 18227"),
@@ -89,7 +93,7 @@ pub(super) const PETROL_E20: Grade = Grade {
     ..Grade::UNKNOWN
 };
 
-pub(super) const GB_95_E10: Grade = Grade {
+const GB_95_E10: Grade = Grade {
     id: "gb-95-e10",
     name: Fixed("95 E10 premium"),
     standard: Words(words::GB_REGULATIONS),
@@ -104,7 +108,7 @@ pub(super) const GB_95_E10: Grade = Grade {
     ..PETROL
 };
 
-pub(super) const GB_97_E5: Grade = Grade {
+const GB_97_E5: Grade = Grade {
     id: "gb-97-e5",
     name: Fixed("97 E5 super"),
     standard: Words(words::GB_REGULATIONS),

@@ -5,6 +5,20 @@ use crate::message::Wording::{Fixed, Words};
 use crate::message::keys::grades as words;
 use crate::source::{Citation, Confidence, Source, SourceKind};
 
+/// The grades of this file, in the order in which they are shown.
+pub(super) static ALL: &[Grade] = &[
+    EN_SUMMER,
+    EN_TRANSITION,
+    EN_WINTER,
+    SWEDISH_WINTER,
+    FRENCH,
+    AUSTRALIAN,
+    D5798_CLASS_1,
+    D5798_CLASS_2,
+    D5798_CLASS_3,
+    D5798_CLASS_4,
+];
+
 const EN_15293: Source =
     source(SourceKind::Standard, Confidence::Weak, Citation::Words(words::EN_15293_SOURCE));
 const D5798: Source =
@@ -22,7 +36,7 @@ const EN_E85: Grade = Grade {
     ..Grade::UNKNOWN
 };
 
-pub(super) const EN_SUMMER: Grade = Grade {
+const EN_SUMMER: Grade = Grade {
     id: "en15293-e85-summer",
     name: Words(words::EN15293_E85_SUMMER),
     ethanol_percent: percent(70.0, 80.0, 85.0),
@@ -30,7 +44,7 @@ pub(super) const EN_SUMMER: Grade = Grade {
     ..EN_E85
 };
 
-pub(super) const EN_TRANSITION: Grade = Grade {
+const EN_TRANSITION: Grade = Grade {
     id: "en15293-e85-transition",
     name: Words(words::EN15293_E85_TRANSITION),
     ethanol_percent: percent(60.0, 77.0, 85.0),
@@ -38,7 +52,7 @@ pub(super) const EN_TRANSITION: Grade = Grade {
     ..EN_E85
 };
 
-pub(super) const EN_WINTER: Grade = Grade {
+const EN_WINTER: Grade = Grade {
     id: "en15293-e85-winter",
     name: Words(words::EN15293_E85_WINTER),
     ethanol_percent: percent(50.0, 70.0, 85.0),
@@ -46,7 +60,7 @@ pub(super) const EN_WINTER: Grade = Grade {
     ..EN_E85
 };
 
-pub(super) const SWEDISH_WINTER: Grade = Grade {
+const SWEDISH_WINTER: Grade = Grade {
     id: "se-e85-winter",
     name: Words(words::SE_E85_WINTER),
     standard: Fixed("SS 15 54 80"),
@@ -64,7 +78,7 @@ pub(super) const SWEDISH_WINTER: Grade = Grade {
     ..EN_E85
 };
 
-pub(super) const FRENCH: Grade = Grade {
+const FRENCH: Grade = Grade {
     id: "fr-e85",
     name: Words(words::FR_E85),
     standard: Words(words::FRENCH_DECREE),
@@ -78,7 +92,7 @@ pub(super) const FRENCH: Grade = Grade {
     ..EN_E85
 };
 
-pub(super) const AUSTRALIAN: Grade = Grade {
+const AUSTRALIAN: Grade = Grade {
     id: "au-e85",
     name: Words(words::AU_E85),
     standard: Fixed("Fuel Standard (Ethanol E85) Determination 2012"),
@@ -103,11 +117,11 @@ const D5798_E85: Grade = Grade {
     ..Grade::UNKNOWN
 };
 
-pub(super) const D5798_CLASS_1: Grade =
+const D5798_CLASS_1: Grade =
     Grade { id: "astm-d5798-class-1", name: Words(words::ASTM_D5798_CLASS_1), ..D5798_E85 };
-pub(super) const D5798_CLASS_2: Grade =
+const D5798_CLASS_2: Grade =
     Grade { id: "astm-d5798-class-2", name: Words(words::ASTM_D5798_CLASS_2), ..D5798_E85 };
-pub(super) const D5798_CLASS_3: Grade =
+const D5798_CLASS_3: Grade =
     Grade { id: "astm-d5798-class-3", name: Words(words::ASTM_D5798_CLASS_3), ..D5798_E85 };
-pub(super) const D5798_CLASS_4: Grade =
+const D5798_CLASS_4: Grade =
     Grade { id: "astm-d5798-class-4", name: Words(words::ASTM_D5798_CLASS_4), ..D5798_E85 };

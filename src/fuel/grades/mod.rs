@@ -140,49 +140,16 @@ const fn source(kind: SourceKind, confidence: Confidence, citation: Citation) ->
 
 /// The grade with this id.
 pub fn find(id: &str) -> Option<&'static Grade> {
-    CATALOGUE.iter().find(|grade| grade.id == id)
+    catalogue().find(|grade| grade.id == id)
 }
 
 /// Every grade, grouped by region.
-pub static CATALOGUE: &[Grade] = &[
-    europe::PETROL_95_E10,
-    europe::PETROL_95_E5,
-    europe::PETROL_98_E5,
-    europe::PETROL_91,
-    europe::PETROL_E20,
-    europe::GB_95_E10,
-    europe::GB_97_E5,
-    flex::EN_SUMMER,
-    flex::EN_TRANSITION,
-    flex::EN_WINTER,
-    flex::SWEDISH_WINTER,
-    flex::FRENCH,
-    flex::AUSTRALIAN,
-    flex::D5798_CLASS_1,
-    flex::D5798_CLASS_2,
-    flex::D5798_CLASS_3,
-    flex::D5798_CLASS_4,
-    americas::US_87_E0,
-    americas::US_87_E10,
-    americas::US_89_E10,
-    americas::US_91_E10,
-    americas::US_93_E10,
-    americas::US_88_E15,
-    americas::DENATURED_ETHANOL,
-    americas::BRAZIL_COMMON,
-    americas::BRAZIL_E27,
-    americas::BRAZIL_PREMIUM,
-    americas::BRAZIL_HYDROUS,
-    pacific::JAPAN_REGULAR,
-    pacific::JAPAN_PREMIUM,
-    pacific::JAPAN_100,
-    pacific::AUSTRALIA_91,
-    pacific::AUSTRALIA_95,
-    pacific::AUSTRALIA_98,
-    NEAT_ETHANOL,
-];
+pub fn catalogue() -> impl Iterator<Item = &'static Grade> {
+    let regions = [europe::ALL, flex::ALL, americas::ALL, pacific::ALL];
+    regions.into_iter().flatten().chain([&NEAT_ETHANOL])
+}
 
-const NEAT_ETHANOL: Grade = Grade {
+static NEAT_ETHANOL: Grade = Grade {
     id: "neat-ethanol",
     name: Words(words::NEAT_ETHANOL),
     standard: Words(words::BY_DEFINITION),
@@ -204,7 +171,7 @@ mod tests {
 
     #[test]
     fn every_grade_is_complete_and_in_order() {
-        for grade in CATALOGUE {
+        for grade in catalogue() {
             for percent in [
                 grade.ethanol_percent,
                 grade.water_percent,
@@ -229,8 +196,8 @@ mod tests {
 
     #[test]
     fn ids_are_unique_kebab_case() {
-        let ids: HashSet<_> = CATALOGUE.iter().map(|grade| grade.id).collect();
-        assert_eq!(ids.len(), CATALOGUE.len());
+        let ids: HashSet<_> = catalogue().map(|grade| grade.id).collect();
+        assert_eq!(ids.len(), catalogue().count());
         let kebab =
             |id: &str| id.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-');
         assert!(ids.into_iter().all(|id| !id.is_empty() && kebab(id)));
@@ -238,7 +205,7 @@ mod tests {
 
     #[test]
     fn a_label_states_the_most_that_the_grade_may_hold() {
-        for grade in CATALOGUE {
+        for grade in catalogue() {
             if let Some(label) = grade.label {
                 let high = grade.ethanol_percent.high;
                 assert_eq!(label, format!("E{high:.0}"), "{}", grade.id);

@@ -1,7 +1,7 @@
 //! The field that adds a fuel.
 
 use fillwright::document::{Field, FuelPart, NewFuel, OfferedAt};
-use fillwright::fuel::grades::CATALOGUE;
+use fillwright::fuel::grades::catalogue;
 use fillwright::message::keys::fuels as keys;
 use leptos::prelude::*;
 
@@ -27,7 +27,7 @@ pub(super) fn AddFuel(place: OfferedAt) -> impl IntoView {
                     }),
                 );
             });
-            choices.extend(CATALOGUE.iter().map(|grade| {
+            choices.extend(catalogue().map(|grade| {
                 let (name, region) = (grade.name.say(), grade.region.say());
                 (grade.id.to_owned(), format!("{name} ({region})"))
             }));
@@ -69,6 +69,6 @@ pub(super) fn AddFuel(place: OfferedAt) -> impl IntoView {
 /// The fuel that a choice names.
 fn chosen(key: &str) -> NewFuel {
     let own = key.strip_prefix(OWN).and_then(|id| id.parse::<u32>().ok()).map(NewFuel::Own);
-    let grade = || CATALOGUE.iter().find(|grade| grade.id == key).map(NewFuel::Grade);
+    let grade = || catalogue().find(|grade| grade.id == key).map(NewFuel::Grade);
     own.or_else(grade).unwrap_or(NewFuel::Other)
 }

@@ -1,7 +1,7 @@
 //! The catalogue of grades as a table.
 
 use fillwright::fuel::Grade;
-use fillwright::fuel::grades::CATALOGUE;
+use fillwright::fuel::grades::catalogue;
 use fillwright::message::keys::methods as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::words::methods::{least_octane, may_hold};
@@ -20,7 +20,7 @@ pub(super) fn drawn(printer: &Printer) -> Vec<AnyView> {
         keys::SOURCE,
         keys::HOW_SURE,
     ];
-    let rows = CATALOGUE.iter().map(|it| row(it, printer)).collect();
+    let rows = catalogue().map(|it| row(it, printer)).collect();
     vec![
         view! { <p class="hint">{keys::GRADES_MEAN.say()}</p> }.into_any(),
         drawn_table(keys::GRADES_CAPTION, &headings, rows),
