@@ -2,7 +2,7 @@
 
 use crate::answers::fill::{FillAnswer, GivenUp, Infeasible, Miss, Promise, YieldingWish};
 use crate::fill::{Cycles, FillImpossible, FillRule, Obstacle, StopRule};
-use crate::message::keys::fill_said as keys;
+use crate::message::keys::{fill_said as keys, notation};
 use crate::quantity::notation::{LITRE, Printer};
 use crate::quantity::{Share, Volume};
 use crate::tank::Estimate;
@@ -109,7 +109,7 @@ const FULL_FROM: f64 = 0.985;
 pub fn outcome(answer: &FillAnswer, printer: &Printer) -> Option<(String, String)> {
     let share = answer.blend.as_ref()?.share;
     let [low, expected, high] = printer.grade_ends(share);
-    let between = if low == high { String::new() } else { keys::Between { low, high }.say() };
+    let between = if low == high { String::new() } else { notation::Between { low, high }.say() };
     Some((expected, between))
 }
 

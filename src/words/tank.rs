@@ -5,7 +5,7 @@ use crate::answers::tank::{
 };
 use crate::document::{BeforeForm, Event, FillEntry, FuelForm, What};
 use crate::message::Message;
-use crate::message::keys::tank_said as keys;
+use crate::message::keys::{notation, tank_said as keys};
 use crate::quantity::notation::{Entry, Measure, OctaneScale, Printer, parse_number};
 use crate::quantity::{Band, Length, Share};
 use crate::tank::{Doubt, Estimate, ShareReadingKind};
@@ -16,7 +16,7 @@ use super::or;
 /// The blend: `about E31`, and between what.
 pub fn blend(share: Band<Share>, printer: &Printer) -> (String, String) {
     let [low, expected, high] = printer.grade_ends(share);
-    let between = if low == high { String::new() } else { keys::Between { low, high }.say() };
+    let between = if low == high { String::new() } else { notation::Between { low, high }.say() };
     (expected, between)
 }
 

@@ -1,7 +1,7 @@
 //! What the chart says at one place.
 
 use fillwright::message::Message;
-use fillwright::message::keys::charts as keys;
+use fillwright::message::keys::{charts as keys, notation};
 use leptos::prelude::*;
 
 use super::chart::{Chart, Line};
@@ -100,7 +100,7 @@ impl Value {
             Some(value) => view! { <strong class="number">{value}</strong> }.into_any(),
             None => NONE.say().into_any(),
         };
-        let ends = self.between.map(|(low, high)| keys::Between { low, high }.say());
+        let ends = self.between.map(|(low, high)| notation::Band { low, high }.say());
         view! {
             <li class=class>
                 {draw::sample(self.look, self.emphasis)} <span class="line-name">{self.name}</span>

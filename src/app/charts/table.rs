@@ -1,6 +1,6 @@
 //! The lines of the chart as a table, and what else it shows as a list.
 
-use fillwright::message::keys::charts as keys;
+use fillwright::message::keys::{charts as keys, notation};
 use leptos::prelude::*;
 
 use super::chart::{Chart, Course, Line, Side, Window};
@@ -87,7 +87,7 @@ fn cell(chart: &Chart, line: &Line, stop: Stop) -> AnyView {
         return view! { <td>"—"</td> }.into_any();
     };
     let (low, high) = chart.y.ends(figure);
-    let ends = (figure.low < figure.high).then(|| keys::Between { low, high }.say());
+    let ends = (figure.low < figure.high).then(|| notation::Band { low, high }.say());
     view! {
         <td>
             <span>{number(figure.expected)}</span>

@@ -9,35 +9,18 @@ use crate::app::signals::holds;
 /// Key and label of each option.
 pub(crate) type Table = Vec<(String, String)>;
 
-/// What an option is called.
-pub(crate) trait Label: Copy {
-    fn label(self) -> &'static str;
-}
-
-impl Label for &'static str {
-    fn label(self) -> &'static str {
-        self
-    }
-}
-
-impl Label for Message {
-    fn label(self) -> &'static str {
-        self.say()
-    }
-}
-
 /// Keys and labels of a table of options.
-pub(crate) fn options<T, L: Label>(table: &[(T, &str, L)]) -> Signal<Table> {
-    Signal::stored(table.iter().map(|it| (it.1.to_owned(), it.2.label().to_owned())).collect())
+pub(crate) fn options<T>(table: &[(T, &str, Message)]) -> Signal<Table> {
+    Signal::stored(table.iter().map(|it| (it.1.to_owned(), it.2.say().to_owned())).collect())
 }
 
 /// The key of a value in a table of options.
-pub(crate) fn key_of<T: PartialEq, L>(table: &[(T, &str, L)], value: &T) -> String {
+pub(crate) fn key_of<T: PartialEq>(table: &[(T, &str, Message)], value: &T) -> String {
     table.iter().find(|it| it.0 == *value).map_or("", |it| it.1).to_owned()
 }
 
 /// The value of a key in a table of options.
-pub(crate) fn value_of<T: Copy, L>(table: &[(T, &str, L)], key: &str) -> Option<T> {
+pub(crate) fn value_of<T: Copy>(table: &[(T, &str, Message)], key: &str) -> Option<T> {
     table.iter().find(|it| it.1 == key).map(|it| it.0)
 }
 

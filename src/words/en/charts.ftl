@@ -25,7 +25,6 @@ as-a-table = As a table
 noted = Noted
 newest-first = { $what }, newest first
 newest-first-cut = { $what }, newest first; { $older } older rows are left out
-between = { $low } to { $high }
 at-most = { $name }: at most { $bound }
 at-least = { $name }: at least { $bound }
 level-from-to = { $level } from { $from } to { $to }

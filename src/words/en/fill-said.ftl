@@ -45,10 +45,6 @@ otherwise = { $act } { $wishes } it would be { $blend }.
 recorded-full = About { $blend }, full.
 recorded = About { $blend }, { $level }.
 
-## What it comes to
-
-between = between { $low } and { $high }
-
 ## What is promised of the plan
 
 safe = Poured in this order, the blend lies inside { $aim } as long as your ranges are right.

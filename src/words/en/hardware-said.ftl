@@ -34,7 +34,6 @@ removed-part = A part that was removed
 used-of = { $used } of { $limit }
 none = none
 at-worst = { $share } at worst
-low-to-high = { $low } to { $high }
 # $flow has the pressure that it is rated across.
 each = { $flow } each
 each-or-rail = { $flow } each, or { $pressure } in the rail

@@ -1,6 +1,7 @@
 ### Words that stand in a figure.
 
 band = { $low } to { $high }
+between = between { $low } and { $high }
 # The same in per cent, and with a unit after both.
 band-percent = { $low } to { $high } %
 band-unit = { $low } to { $high } { $unit }

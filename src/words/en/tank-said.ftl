@@ -2,7 +2,6 @@
 
 ## The estimate
 
-between = between { $low } and { $high }
 at-least-aki = at least AKI { $octane }
 at-least-ron = at least RON { $octane }
 octane-unknown = octane not known

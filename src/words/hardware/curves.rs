@@ -4,7 +4,7 @@ use crate::answers::hardware::CurveRead;
 use crate::answers::hardware::curve_table::{Column, CurveTable, Meaning};
 use crate::document::MeasuredAt;
 use crate::message::Message;
-use crate::message::keys::hardware_said as keys;
+use crate::message::keys::{hardware_said as keys, notation};
 use crate::power::{
     AirCorrection, BandGain, Crossing, DrivelineLoss, Gain, LimitOf, Peak, PeakChange, PowerCurve,
 };
@@ -28,7 +28,7 @@ pub fn add_on_figures(loss: DrivelineLoss, printer: &Printer) -> (String, String
     let add_on = loss.add_on();
     let ends = printer.number_ends(add_on.map(|it| it * 100.0), 1);
     let [low, expected, high] = ends.map(|it| format!("{it}\u{202f}%"));
-    (expected, keys::LowToHigh { low, high }.say())
+    (expected, notation::Band { low, high }.say())
 }
 
 /// The loss in both conventions.
@@ -141,7 +141,7 @@ pub fn curve_facts(curve: &CurveRead, at_crank: &PowerCurve, printer: &Printer) 
         let range = if low == high {
             keys::MEASURED_THERE.say().into()
         } else {
-            keys::LowToHigh { low, high }.say()
+            notation::Band { low, high }.say()
         };
         let power = printer.power(wheel.expected().get());
         facts.push(Fact::new(keys::POWER_AT_WHEELS.say(), power, range));

@@ -3,7 +3,7 @@
 use crate::answers::hardware::{HardwareAnswer, PartAnswer};
 use crate::document::{HardwareForm, Mark, PartForm, PartKind};
 use crate::hardware::{LargestShare, Requirement};
-use crate::message::keys::hardware_said as keys;
+use crate::message::keys::{hardware_said as keys, notation};
 use crate::quantity::notation::Printer;
 use crate::quantity::{Band, CrankPower};
 use crate::words::and;
@@ -70,7 +70,7 @@ pub fn supported(part: &PartAnswer, printer: &Printer) -> (String, String) {
         || ("—".to_owned(), String::new()),
         |power| {
             let [low, expected, high] = printer.power_ends(power.map(CrankPower::get));
-            (expected, keys::LowToHigh { low, high }.say())
+            (expected, notation::Band { low, high }.say())
         },
     )
 }

@@ -1,7 +1,7 @@
 //! The figures of a fill's answer.
 
 use fillwright::answers::fill::FillAnswer;
-use fillwright::message::keys::{charts, fill as keys};
+use fillwright::message::keys::{fill as keys, notation};
 use fillwright::quantity::notation::{OctaneScale, Printer};
 use fillwright::quantity::{Band, Money, Volume};
 use fillwright::words::extras::beside_ethanol;
@@ -15,7 +15,7 @@ use crate::app::widgets::{Drawn, NoCalibration, facts, holds, verdict_item};
 
 fn banded(band: Band<f64>, decimals: usize, printer: &Printer) -> (String, String) {
     let [low, expected, high] = printer.number_ends(band, decimals);
-    let aside = if low == high { String::new() } else { charts::Between { low, high }.say() };
+    let aside = if low == high { String::new() } else { notation::Band { low, high }.say() };
     (expected, aside)
 }
 

@@ -2,8 +2,8 @@
 
 use fillwright::answers::hardware::{HardwareAnswer, PartAnswer};
 use fillwright::document::HardwareForm;
-use fillwright::message::keys::charts;
 use fillwright::message::keys::hardware as keys;
+use fillwright::message::keys::notation;
 use fillwright::quantity::notation::Printer;
 use fillwright::quantity::{CrankPower, WheelPower};
 use fillwright::words::hardware;
@@ -27,7 +27,7 @@ fn none() -> Cell {
 
 /// A figure with its ends, where they print differently.
 fn banded([low, expected, high]: [String; 3]) -> Cell {
-    let ends = if low == high { String::new() } else { charts::Between { low, high }.say() };
+    let ends = if low == high { String::new() } else { notation::Band { low, high }.say() };
     (expected, ends)
 }
 

@@ -2,7 +2,7 @@
 
 use fillwright::answers::trip::TripAnswer;
 use fillwright::calibration::Judgement;
-use fillwright::message::keys::charts;
+use fillwright::message::keys::notation;
 use fillwright::message::keys::trip as keys;
 use fillwright::quantity::notation::Printer;
 use fillwright::trip::LegCourse;
@@ -97,7 +97,7 @@ fn verdict(judgement: &Judgement) -> AnyView {
 /// A figure with its ends, where they print differently.
 fn banded(ends: Option<[String; 3]>) -> AnyView {
     let Some([low, expected, high]) = ends else { return view! { <td>"—"</td> }.into_any() };
-    let ends = (low != high).then(|| charts::Between { low, high }.say());
+    let ends = (low != high).then(|| notation::Band { low, high }.say());
     view! {
         <td>
             <span class="number">{expected}</span>
