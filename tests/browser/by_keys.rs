@@ -30,7 +30,7 @@ fn the_tank_goes_by_keys() {
         page.press(Key::Enter).await;
         page.becomes(before, async || app::log(page).await.len()).await;
         has_focus(page).await;
-        undo(page, "entry removed").await;
+        undo(page, "Entry removed").await;
         page.becomes(before + 1, async || app::log(page).await.len()).await;
     });
 }
@@ -54,7 +54,7 @@ fn the_hardware_goes_by_keys() {
         page.until("the part to go", async || !page.has("button", "Remove Port injectors").await)
             .await;
         has_focus(page).await;
-        undo(page, "part removed").await;
+        undo(page, "Part removed").await;
         page.find("button", "Remove Port injectors").await;
         read_chart(page, "Read Use of each part").await;
     });
@@ -74,7 +74,7 @@ fn the_trip_goes_by_keys() {
         page.press(Key::Enter).await;
         page.until("the stop to go", async || !page.has("button", "Remove: Far away").await).await;
         has_focus(page).await;
-        undo(page, "stop removed").await;
+        undo(page, "Stop removed").await;
         page.sees("Far away").await;
     });
 }
@@ -99,7 +99,7 @@ fn the_car_goes_by_keys() {
         page.press(Key::Enter).await;
         page.becomes(0, count).await;
         has_focus(page).await;
-        undo(page, "calibration removed").await;
+        undo(page, "Calibration removed").await;
         page.becomes(1, count).await;
     });
 }

@@ -40,7 +40,7 @@ fn the_example_says_on_both_views_that_it_is_invented() {
         page.click("button", app::OWN_CAR).await;
         page.becomes(String::new(), async || page.value(app::CAPACITY).await).await;
         assert!(!page.visible_text().await.contains(app::IS_INVENTED));
-        app::undo(page, "example removed").await;
+        app::undo(page, "Example removed").await;
         page.sees(app::IS_INVENTED).await;
         page.becomes("58".to_owned(), async || page.value(app::CAPACITY).await).await;
     });

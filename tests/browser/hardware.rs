@@ -126,7 +126,7 @@ fn a_run_from_a_file_is_looked_at_before_it_counts() {
         // 400 N m at 3000 rpm and 300 N m at 6000 rpm.
         shows(page, "400 N·m at 3000 rpm").await;
         shows(page, &format!("{:.0} kW at 6000 rpm", 300.0 * 200.0 * PI / 1000.0)).await;
-        app::undo(page, "table imported").await;
+        app::undo(page, "Table imported").await;
         page.becomes(String::new(), async || page.value("The curve").await).await;
     });
 }

@@ -43,7 +43,7 @@ fn a_removed_fuel_can_be_brought_back() {
         page.within("group", E85.name).click("button", app::REMOVE).await;
         page.until("the fuel to be gone", async || !page.has("group", E85.name).await).await;
         page.sees("cannot be reached").await;
-        app::undo(page, "fuel removed").await;
+        app::undo(page, "Fuel removed").await;
         assert_eq!(page.within("group", E85.name).value(app::SHARE).await, E85.share);
         assert_eq!(page.within("group", E85.name).value(app::PRICE).await, E85.price);
         page.becomes(vec!["E85: 16.0 L".to_owned(), "Petrol: 29.0 L".to_owned()], async || {

@@ -102,7 +102,7 @@ fn what_was_there_stays_and_comes_back() {
         // The car is one's own; what is shared of the other is its fill.
         app::to_car(page).await;
         assert_ne!(export(page).await, before);
-        app::undo(page, "shared fill in use").await;
+        app::undo(page, "Shared fill in use").await;
         assert_eq!(without_numbers(&export(page).await), without_numbers(&before));
     });
 }

@@ -107,8 +107,8 @@ fn an_import_is_shown_first_and_can_be_undone() {
         example(page).await;
         let before = export(page).await;
         for (take, said, done) in [
-            (MERGE, "Imported: a new car, 5 entries", "file merged"),
-            (REPLACE, "Imported: ", "everything replaced by the file"),
+            (MERGE, "Imported: a new car, 5 entries", "File merged"),
+            (REPLACE, "Imported: ", "Everything replaced by the file"),
         ] {
             page.give_file(notes("other", 0, 5).as_bytes()).await;
             page.sees(said).await;

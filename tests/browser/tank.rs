@@ -35,7 +35,7 @@ fn a_fill_is_recorded_with_one_tap_and_the_next_starts_from_it() {
 
         // Taken back, the fill is as it was before. That is offered at the entry too.
         assert!(app::button_of(page, "Undo: Fill recorded, Fill, ").await.len() > 20);
-        app::undo(page, "fill recorded").await;
+        app::undo(page, "Fill recorded").await;
         page.sees("Fill taken back.").await;
         page.sees("The log tells nothing yet").await;
         app::to_fill(page).await;

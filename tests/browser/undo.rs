@@ -12,21 +12,21 @@ use crate::storage::export;
 fn what_was_removed_from_a_form_comes_back_as_it_was() {
     browse(async |page| {
         State::Fill.reach(page).await;
-        is_undone(page, "fuel removed", async || {
+        is_undone(page, "Fuel removed", async || {
             app::to_fill(page).await;
             let fuel = page.within("group", "E85");
             fuel.click(OPENER, app::MORE_OF_FUEL).await;
             fuel.click("button", REMOVE).await;
         })
         .await;
-        is_undone(page, "calibration removed", async || {
+        is_undone(page, "Calibration removed", async || {
             page.within("group", "Petrol").click("button", REMOVE).await;
         })
         .await;
         for (name, done) in [
-            ("Remove Tank pump", "part removed"),
-            ("Remove Petrol, on the rollers", "curve removed"),
-            ("Remove Compressor", "part removed"),
+            ("Remove Tank pump", "Part removed"),
+            ("Remove Petrol, on the rollers", "Curve removed"),
+            ("Remove Compressor", "Part removed"),
         ] {
             is_undone(page, done, async || {
                 app::to_hardware(page).await;
@@ -35,7 +35,7 @@ fn what_was_removed_from_a_form_comes_back_as_it_was() {
             })
             .await;
         }
-        is_undone(page, "stop removed", async || {
+        is_undone(page, "Stop removed", async || {
             page.click("link", "Trip").await;
             page.sees(crate::trip::SETTLED).await;
             open_everything(page).await;
@@ -43,7 +43,7 @@ fn what_was_removed_from_a_form_comes_back_as_it_was() {
             page.click("button", &stop).await;
         })
         .await;
-        is_undone(page, "car removed", async || page.click("button", "Remove this car").await)
+        is_undone(page, "Car removed", async || page.click("button", "Remove this car").await)
             .await;
     });
 }
@@ -52,7 +52,7 @@ fn what_was_removed_from_a_form_comes_back_as_it_was() {
 fn what_was_done_to_the_log_is_undone() {
     browse(async |page| {
         State::Fill.reach(page).await;
-        is_undone(page, "entry removed", async || {
+        is_undone(page, "Entry removed", async || {
             app::to_tank(page).await;
             let entry = app::button_of(page, "Remove: Fill").await;
             page.click("button", &entry).await;
@@ -60,7 +60,7 @@ fn what_was_done_to_the_log_is_undone() {
         .await;
         app::to_tank(page).await;
         app::add(page, "Note").await;
-        is_undone(page, "entry cancelled", async || {
+        is_undone(page, "Entry cancelled", async || {
             app::to_tank(page).await;
             page.click("button", "Cancel").await;
         })
@@ -107,7 +107,7 @@ fn what_was_done_is_told_where_it_was_done() {
         becomes("#log li .undo", "Entry removed. Undo").await;
         assert_eq!(told("#entry > .undo").await, "");
         assert!(told("#log li:has(.undo)").await.starts_with(&when));
-        app::undo(page, "entry removed").await;
+        app::undo(page, "Entry removed").await;
         becomes("#log li .undo", "Entry brought back.").await;
         // It has been said: in another view it is no longer.
         app::to_car(page).await;
@@ -117,7 +117,7 @@ fn what_was_done_is_told_where_it_was_done() {
         page.within("group", "Petrol").click("button", REMOVE).await;
         becomes("#calibrations > .undo", "Calibration removed. Undo").await;
         assert_eq!(told(ABOVE).await, "");
-        app::undo(page, "calibration removed").await;
+        app::undo(page, "Calibration removed").await;
         becomes("#calibrations > .undo", "Calibration brought back.").await;
         assert!(page.has("group", "Petrol").await);
     });
@@ -136,7 +136,7 @@ fn the_example_goes_without_a_trace_and_comes_back_whole() {
         page.until("the example to go", async || !stored().await.contains(&example)).await;
         assert_eq!(document(page).await["others"], Value::Array(Vec::new()));
         assert!(!page.visible_text().await.contains("(removed)"));
-        app::undo(page, "example removed").await;
+        app::undo(page, "Example removed").await;
         page.sees(app::IS_INVENTED).await;
         page.becomes(before, async || document(page).await).await;
         // And it is stored whole again.
