@@ -102,6 +102,23 @@ pub enum What {
     Note,
 }
 
+impl What {
+    /// A blank one of each kind, the most usual first.
+    pub fn blank_ones() -> [Self; 9] {
+        [
+            Self::Level(LevelForm::default()),
+            Self::Sensor(SensorForm::default()),
+            Self::TubeTest(TubeTestForm::default()),
+            Self::Drive(Entry::default()),
+            Self::Trip(DriveForm::default()),
+            Self::Fill(FillEntry::default()),
+            Self::Drain(Entry::default()),
+            Self::Correction(ContentsForm::default()),
+            Self::Note,
+        ]
+    }
+}
+
 /// An entry of the log.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -1,12 +1,8 @@
 //! The card on which an entry of the log is written and saved.
 
 use fillwright::answers::tank::Oddity;
-use fillwright::document::{
-    ContentsForm, Draft, DriveForm, EntryPart, Field, FillEntry, LevelForm, SensorForm,
-    TubeTestForm, What,
-};
+use fillwright::document::{Draft, EntryPart, Field, What};
 use fillwright::message::keys::tank as keys;
-use fillwright::quantity::notation::Entry;
 use fillwright::words::deeds::Deed;
 use fillwright::words::tank;
 use leptos::prelude::*;
@@ -33,21 +29,6 @@ const DOES_IT_FIT: &str = "does-it-fit";
 struct Asked {
     draft: Draft,
     odd: Vec<Oddity>,
-}
-
-/// What can be entered, the most usual first.
-fn kinds() -> [What; 9] {
-    [
-        What::Level(LevelForm::default()),
-        What::Sensor(SensorForm::default()),
-        What::TubeTest(TubeTestForm::default()),
-        What::Drive(Entry::default()),
-        What::Trip(DriveForm::default()),
-        What::Fill(FillEntry::default()),
-        What::Drain(Entry::default()),
-        What::Correction(ContentsForm::default()),
-        What::Note,
-    ]
 }
 
 /// Adding an entry to the log, or changing one.
@@ -90,7 +71,7 @@ fn Kinds() -> impl IntoView {
             {keys::ADD_TO_LOG.say()}
         </h2>
         <div class="buttons">
-            {kinds()
+            {What::blank_ones()
                 .map(|what| {
                     let label = tank::kind(&what);
                     let press = Callback::new(move |()| begin(what.clone()));
