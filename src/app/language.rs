@@ -3,9 +3,8 @@
 use fillwright::message::{Language, keys, speak};
 use js_sys::{Array, Intl, Object};
 use leptos::prelude::*;
-use leptos::task::spawn_local;
 use wasm_bindgen::prelude::*;
-use wasm_bindgen_futures::JsFuture;
+use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::Response;
 
 /// Goes on once the language is there. The first one comes with the program; where another
