@@ -146,11 +146,11 @@ fn in_a_longer_language_all_is_there() {
             open_everything(page).await;
             for size in [ENLARGED, (360, 740), (1280, 800)] {
                 page.viewport(size.0, size.1).await;
-                page.no_horizontal_scroll().await;
                 page.screenshot(&format!("{}-longer-{}", state.name(), size.0)).await;
-                let cut_off = page.script(CUT_OFF, vec![]).await;
-                let cut_off = cut_off.as_array().expect("what is cut off");
-                wrong.extend(cut_off.iter().map(|it| format!("{state:?} at {}: {it}", size.0)));
+                for found in [page.sticking_out().await, page.script(CUT_OFF, vec![]).await] {
+                    let found = found.as_array().expect("a list");
+                    wrong.extend(found.iter().map(|it| format!("{state:?} at {}: {it}", size.0)));
+                }
             }
         }
         assert!(wrong.is_empty(), "not all is there:\n{}", wrong.join("\n"));

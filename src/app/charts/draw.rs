@@ -122,7 +122,10 @@ fn lower_axis(chart: &Chart, frame: &Frame, parts: &mut Vec<AnyView>) {
         }
     }
     if chart.x.date.is_none() {
-        parts.push(text("tick", right, bottom + 38.0, "end", chart.x.title()));
+        let title = chart.x.title();
+        // One that is longer than the axis goes on under what stands beside it.
+        let (anchor, at) = if width_of(&title) > right { ("start", 0.0) } else { ("end", right) };
+        parts.push(text("tick", at, bottom + 38.0, anchor, title));
     }
 }
 

@@ -6,6 +6,7 @@ use fillwright::quantity::Volume;
 use fillwright::quantity::notation::Printer;
 use leptos::prelude::*;
 
+use super::svg::width_of;
 use crate::app::fill_memos::FillMemos;
 use crate::app::session::Session;
 use crate::app::widgets::{Rows, said};
@@ -16,6 +17,10 @@ const TOP: i32 = 14;
 const BOTTOM: i32 = 346;
 const LEFT: i32 = 74;
 const RIGHT: i32 = 116;
+/// So much larger than in a chart are the letters here.
+const LARGER: f64 = 1.2;
+/// How far from the glass names end.
+const NAME: i32 = 10;
 
 /// One layer of fuel in the glass, from one level to another.
 #[derive(Clone, Copy, Default, PartialEq)]
@@ -129,7 +134,7 @@ pub(crate) fn SightGlass() -> impl IntoView {
     view! {
         <svg
             class="glass"
-            viewBox=format!("0 0 {WIDTH} 360")
+            viewBox=view_box()
             role="img"
             aria-label=picture.part(|it| it.words.clone())
         >
@@ -142,15 +147,23 @@ pub(crate) fn SightGlass() -> impl IntoView {
             <Rows ids=ids row=|index| LayerInGlass(LayerInGlassProps { index }).into_any() />
             <path class="layer" d=dots fill="url(#glass-dots)"></path>
             <path class="mark-line" d=mark_line(TOP, LEFT)></path>
-            {name(LEFT - 10, (TOP + 5).to_string(), keys::BRIM.say().to_owned())}
-            <path class=keys::RESERVE.say() d=reserve(|y| mark_line(y, RIGHT))></path>
-            {name(LEFT - 10, reserve(|y| (y + 5).to_string()), keys::RESERVE.say().to_owned())}
+            {name(LEFT - NAME, (TOP + 5).to_string(), keys::BRIM.say().to_owned())}
+            <path class="reserve" d=reserve(|y| mark_line(y, RIGHT))></path>
+            {name(LEFT - NAME, reserve(|y| (y + 5).to_string()), keys::RESERVE.say().to_owned())}
             {scale()}
             <path class="bracket" d=picture.part(|it| bracket(it.worst))></path>
             <path class="dots" d=picture.part(|it| disc(it.expected))></path>
             <path class="aim" d=picture.part(|it| pointer(f64::midpoint(it.aim.0, it.aim.1)))></path>
         </svg>
     }
+}
+
+/// All of the picture, with room for longer names on its left.
+fn view_box() -> String {
+    let names = [keys::BRIM, keys::RESERVE].map(|it| LARGER * width_of(it.say()));
+    let widest = names.into_iter().fold(0.0, f64::max);
+    let left = whole((f64::from(LEFT - NAME) - widest).min(0.0));
+    format!("{left} 0 {} 360", WIDTH - left)
 }
 
 fn outline() -> String {

@@ -102,9 +102,9 @@ impl Page {
         }
     }
 
-    /// Fails if the page is wider than its viewport.
+    /// What makes the page wider than its viewport.
     #[track_caller]
-    pub(crate) fn no_horizontal_scroll(&self) -> impl Future<Output = ()> {
+    pub(crate) fn sticking_out(&self) -> impl Future<Output = Value> {
         const WIDEST: &str = "
             const root = document.documentElement;
             if (root.scrollWidth <= root.clientWidth) return [];
@@ -113,9 +113,15 @@ impl Page {
                 .map(element => element.cloneNode(false).outerHTML)
                 .concat(`${root.scrollWidth} px wide in ${root.clientWidth} px`);";
         self.note_step();
+        async move { self.script(WIDEST, vec![]).await }
+    }
+
+    /// Fails if the page is wider than its viewport.
+    #[track_caller]
+    pub(crate) fn no_horizontal_scroll(&self) -> impl Future<Output = ()> {
+        self.note_step();
         async move {
-            let sticking_out = self.script(WIDEST, vec![]).await;
-            assert_eq!(sticking_out, json!([]), "the page scrolls sideways");
+            assert_eq!(self.sticking_out().await, json!([]), "the page scrolls sideways");
         }
     }
 }
